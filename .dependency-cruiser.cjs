@@ -1,0 +1,64 @@
+/** Layer rules: api -> models -> curves, no circle. */
+module.exports = {
+  forbidden: [
+    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true } },
+    {
+      name: 'curves-import-nothing-of-ours',
+      severity: 'error',
+      from: { path: '^curves/' },
+      to: { path: '^(models|api|test|openapi)/' },
+    },
+    {
+      name: 'models-import-curves-only',
+      severity: 'error',
+      from: { path: '^models/' },
+      to: { path: '^(api|test|openapi)/' },
+    },
+    {
+      name: 'models-use-no-package',
+      severity: 'error',
+      from: { path: '^models/' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'] },
+    },
+    {
+      name: 'curves-use-no-core-module',
+      severity: 'error',
+      from: { path: '^curves/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'one-importer-of-the-fitting-packages',
+      severity: 'error',
+      from: { path: '^(api|models|curves)/', pathNot: '^curves/least-squares\\.ts$' },
+      to: { path: 'node_modules/(ml-regression|ml-matrix|ml-levenberg-marquardt)' },
+    },
+    {
+      name: 'nothing-imports-tests',
+      severity: 'error',
+      from: { path: '^(api|models|curves)/' },
+      to: { path: '^test/' },
+    },
+    {
+      name: 'clients-stand-alone',
+      severity: 'error',
+      from: { pathNot: '^(openapi/clients|test)/' },
+      to: { path: '^openapi/clients/' },
+    },
+    {
+      name: 'no-dev-package-in-the-service',
+      severity: 'error',
+      from: { path: '^(api|models|curves)/' },
+      to: { dependencyTypes: ['npm-dev'] },
+    },
+    { name: 'resolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+    },
+  },
+};
