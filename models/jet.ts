@@ -1,0 +1,80 @@
+/** A free round jet on its axis: how fast, how far, from what flow. */
+
+/** Velocity-decay constant B [-] of a free round jet; published values lie in 5.8..6.5 (from memory). */
+export const JET_DECAY = 6;
+
+const LONGEST_REACH_IN_DIAMETERS = 70;
+const LEAST_TURBULENT_REYNOLDS = 3000;
+const WIDTH_PER_DISTANCE = 0.2;
+
+/**
+ * Velocity [m/s] on the axis at a distance [m] at or above 0: u = u0 to x = B d, beyond it u = u0 B d/x.
+ *
+ * Source: the self-similar round jet, for instance Rajaratnam 1976, Turbulent Jets.
+ */
+export function axisVelocity(jet: {
+  readonly distance: number;
+  readonly exitVelocity: number;
+  readonly nozzleDiameter: number;
+}): number {
+  return jet.exitVelocity / decayAt(jet);
+}
+
+/** Distance [m] to which the axis keeps a velocity [m/s] above 0: B d u0/v; 0 where the nozzle itself is slower. */
+export function reachOf(jet: {
+  readonly velocity: number;
+  readonly exitVelocity: number;
+  readonly nozzleDiameter: number;
+}): number {
+  if (jet.exitVelocity < jet.velocity) return 0;
+  return (JET_DECAY * jet.nozzleDiameter * jet.exitVelocity) / jet.velocity;
+}
+
+/** Total flow [m3/s] of equal nozzles that each keep `velocity` [m/s] at `distance` [m]: Q = n (pi d^2/4) v max(1, x/(B d)). */
+export function flowForReach(jet: {
+  readonly distance: number;
+  readonly velocity: number;
+  readonly nozzleDiameter: number;
+  readonly nozzleCount: number;
+}): number {
+  const area = (Math.PI / 4) * jet.nozzleDiameter ** 2;
+  return jet.nozzleCount * area * jet.velocity * decayAt(jet);
+}
+
+/** Where the free-jet formula is stretched. */
+export interface JetCautions {
+  readonly beyond70d: boolean;
+  readonly reynoldsBelow3000: boolean;
+  readonly touchesWalls: boolean;
+}
+
+/** Says which limits of the formula a reach exceeds; 0.2 x is the jet's width, compared with half the tank's width and depth [m]. */
+export function jetCautions(jet: {
+  readonly distance: number;
+  readonly exitVelocity: number;
+  readonly nozzleDiameter: number;
+  readonly kinematicViscosity: number;
+  readonly tank?: { readonly width?: number | undefined; readonly depth?: number | undefined } | undefined;
+}): JetCautions {
+  const { distance, nozzleDiameter } = jet;
+  const room = Math.min(
+    jet.tank?.width ?? Number.POSITIVE_INFINITY,
+    jet.tank?.depth ?? Number.POSITIVE_INFINITY,
+  );
+  return {
+    beyond70d: distance > LONGEST_REACH_IN_DIAMETERS * nozzleDiameter,
+    reynoldsBelow3000:
+      (jet.exitVelocity * nozzleDiameter) / jet.kinematicViscosity < LEAST_TURBULENT_REYNOLDS,
+    touchesWalls: WIDTH_PER_DISTANCE * distance > room / 2,
+  };
+}
+
+function decayAt({
+  distance,
+  nozzleDiameter,
+}: {
+  readonly distance: number;
+  readonly nozzleDiameter: number;
+}) {
+  return Math.max(1, distance / (JET_DECAY * nozzleDiameter));
+}
