@@ -52,12 +52,12 @@ const PN16_SIZES = [
 ] as const;
 
 const INCH_SOURCE =
-  'ASTM D1785 outside diameter and minimum wall; mean bore = OD - 2 (wall + half tolerance), tolerance the greater of 12 % of the wall, to 0.001 in, and 0.020 in (tolerance from memory)';
+  'ASTM D1785 outside diameter and minimum wall; mean bore = OD - 2 (wall + half tolerance), tolerance the greater of 12 % of the wall and 0.020 in (tolerance from memory)';
 const METRIC_SOURCE =
   'EN ISO 1452-2 minimum wall (from memory); mean bore = OD - 2 (wall + half tolerance), tolerance 0.1 wall + 0.2 mm (from memory), OD nominal';
 
-/** Wall tolerance [in] over the minimum wall [in]: 12 % to the standard's 0.001 in, not under 0.020 in. */
-const inchTolerance = (wall: number) => Math.max(Math.round(120 * wall) / 1000, 0.02);
+/** Wall tolerance [in] over the minimum wall [in]: 12 %, not under 0.020 in. */
+const inchTolerance = (wall: number) => Math.max(0.12 * wall, 0.02);
 /** Wall tolerance [mm] over the minimum wall [mm]: a tenth and 0.2 mm. */
 const metricTolerance = (wall: number) => 0.1 * wall + 0.2;
 
