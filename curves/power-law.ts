@@ -45,5 +45,6 @@ function flowFactor(
   if (flowScale === null || flowCentre === null || flowRange === null) return 1;
   const held = Math.min(flowRange.max, Math.max(flowRange.min, fullSpeedFlow / flowScale));
   const x = held - flowCentre;
-  return Math.exp(flowTerms.reduce((total, term, index) => total + term * x ** (index + 1), 0));
+  const [linear = 0, quadratic = 0] = flowTerms;
+  return Math.exp(x * (linear + x * quadratic));
 }

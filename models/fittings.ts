@@ -1,5 +1,7 @@
-/** Losses of fittings, entrances, exits by name. */
+/** Losses of fittings, entrances, exits of one bore by name. */
+import { REYNOLDS_FITTINGS } from './fittings-by-reynolds.ts';
 import type { NamedLoss } from './named-loss.ts';
+import { roundedEntranceLoss } from './rounded-entrance.ts';
 
 const CRANE = 'Crane Technical Paper 410, K = n fT';
 const CRANE_MEMORY = `${CRANE} (figure from memory)`;
@@ -28,20 +30,19 @@ const byCoefficient = (name: string, value: number, description: string, source:
   fromMemory: source.includes('from memory'),
 });
 
-/** Every fitting that a loop may name. */
+/** An entrance rounded by a share [%] of the bore. */
+const roundedEntrance = (share: number): NamedLoss =>
+  byCoefficient(
+    `entrance-rounded-${share}`,
+    roundedEntranceLoss(share / 100),
+    `Entrance flush with the wall, rounded to a radius of ${share} % of the bore`,
+    'Rennels and Hudson, Pipe Flow (2012), rounded entrance flush with a wall',
+  );
+
+/** Every fitting of one bore that a loop may name. */
 export const FITTINGS: readonly NamedLoss[] = [
   byDiameters('elbow-90', 30, 'Standard 90 degree elbow', CRANE),
   byDiameters('elbow-45', 16, 'Standard 45 degree elbow', CRANE_MEMORY),
-  {
-    name: 'elbow-90-long-radius',
-    kind: 'fitting',
-    method: 'two-k',
-    value: 0.2,
-    laminarValue: 800,
-    description: '90 degree elbow, bend radius 1.5 diameters',
-    source: 'Hooper, Chem. Eng., 24 Aug 1981, K = K1/Re + K (1 + 1 in/D)',
-    fromMemory: false,
-  },
   byDiameters('elbow-90-mitre', 60, '90 degree mitre bend of one joint', CRANE_MEMORY),
   byDiameters('elbow-45-mitre', 15, '45 degree mitre bend of one joint', CRANE_MEMORY),
   byDiameters('return-bend', 50, 'Close 180 degree return bend', CRANE_MEMORY),
@@ -49,6 +50,18 @@ export const FITTINGS: readonly NamedLoss[] = [
   byDiameters('tee-branch', 60, 'Tee, flow through the branch', CRANE_MEMORY),
   byCoefficient('coupling', 0.04, 'Coupling', ADDITIONAL_LOSS),
   byCoefficient('union', 0.04, 'Union', ADDITIONAL_LOSS),
+  byCoefficient(
+    'bulkhead',
+    0.08,
+    'Bulkhead fitting through a wall; entrance or exit at the wall apart',
+    'Common practice, taken as two couplings; no published figure was found (from memory)',
+  ),
+  byCoefficient(
+    'strainer',
+    1.5,
+    'Clean mesh strainer in the line; dirty ones reach 4 to 10',
+    "Typical figure of teaching tables on minor losses, which differ widely; a maker's Kv is better",
+  ),
   byCoefficient(
     'entrance-sharp',
     0.5,
@@ -67,7 +80,14 @@ export const FITTINGS: readonly NamedLoss[] = [
     'Entrance of a pipe that projects inward',
     'Crane Technical Paper 410 (figure from memory)',
   ),
-  byCoefficient('exit', 1, 'Exit of a pipe under water, one velocity head', 'Crane Technical Paper 410'),
+  ...[5, 10, 15, 20, 30].map(roundedEntrance),
+  byCoefficient(
+    'exit',
+    1,
+    'Exit of a pipe under water, sharp, rounded or projecting: one velocity head',
+    'Crane Technical Paper 410',
+  ),
+  ...REYNOLDS_FITTINGS,
 ];
 
 const BY_NAME: ReadonlyMap<string, NamedLoss> = new Map(FITTINGS.map((row) => [row.name, row]));

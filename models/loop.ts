@@ -1,4 +1,5 @@
 /** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
+import type { HolePattern } from './open-fraction.ts';
 
 /** Temperature [degC] 0..45; salinity [g/kg] 0..60. */
 export interface WaterState {
@@ -55,29 +56,34 @@ export interface Branch {
   readonly split?: 'tee-90' | undefined;
 }
 
-/** Lengths in m; `slot` [m] is informative; `openFraction` and velocities are of the unclogged screen. */
-export type IntakeScreen =
-  | {
-      readonly shape: 'cylinder';
-      readonly diameter: number;
-      readonly length: number;
-      readonly openFraction: number;
-      readonly slot?: number | undefined;
-      readonly count: number;
-    }
-  | {
-      readonly shape: 'flat';
-      readonly width: number;
-      readonly length: number;
-      readonly openFraction: number;
-      readonly slot?: number | undefined;
-      readonly count: number;
-    };
+interface ScreenFace {
+  /** Open area over whole area, unclogged, however its entry came: as itself, by slots or by holes. */
+  readonly openFraction: number;
+  /** Width of its slots [m] or diameter of its holes [m], and the pitch of either [m], where known. */
+  readonly slot?: number | undefined;
+  readonly hole?: number | undefined;
+  readonly pitch?: number | undefined;
+  readonly pattern?: HolePattern | undefined;
+  /** Equal screens that share the flow. */
+  readonly count: number;
+}
+
+/** Lengths in m. A box stands on one of its width x length sides, which is closed. */
+export type IntakeScreen = ScreenFace &
+  (
+    | { readonly shape: 'cylinder'; readonly diameter: number; readonly length: number }
+    | { readonly shape: 'flat'; readonly width: number; readonly length: number }
+    | { readonly shape: 'box'; readonly width: number; readonly length: number; readonly height: number }
+  );
 
 export interface Intake {
   readonly lossCoefficient: number;
   readonly depth?: number | undefined;
   readonly screen?: IntakeScreen | undefined;
+  /** Width [m] of the smallest animal in the tank. */
+  readonly smallestAnimal?: number | undefined;
+  /** Whether people can reach the intake; undefined: not known. */
+  readonly reachable?: boolean | undefined;
 }
 
 /** Volume [m3], plan area [m2], lengths [m]. */
@@ -86,6 +92,12 @@ export interface Tank {
   readonly area?: number | undefined;
   readonly width?: number | undefined;
   readonly depth?: number | undefined;
+}
+
+/** What stands below a return system: surface [m2], and the height [m] that its water may still rise by while the pump runs. */
+export interface Basin {
+  readonly area: number;
+  readonly freeboard: number;
 }
 
 export interface InstalledPump {
@@ -103,6 +115,11 @@ interface LoopCommon {
   readonly pumpElevation: number;
   readonly tank?: Tank | undefined;
   readonly intake?: Intake | undefined;
+  readonly basin?: Basin | undefined;
+  /** How far below the tank's surface air breaks the siphon of a return when the pump stops [m]. */
+  readonly siphonBreakDepth?: number | undefined;
+  /** What the overflow of the tank carries [m3/s]. */
+  readonly overflowCapacity?: number | undefined;
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
 }

@@ -1,6 +1,6 @@
 /** The loss of a fitting or valve that a table names. */
 import { GRAVITY } from './gravity.ts';
-import { kLoss, type Resistance } from './resistance.ts';
+import { kLoss, type Resistance, resistanceOf } from './resistance.ts';
 import { turbulenceFactor } from './turbulence-factor.ts';
 
 interface NamedLossCommon {
@@ -16,12 +16,19 @@ interface NamedLossCommon {
  *
  * `equivalent-diameters`: K = value x fT of the bore. `fixed-k`: K = value.
  * `two-k`: K = laminarValue/Re + value (1 + 1 in/D).
+ * `three-k`: K = laminarValue/Re + value (1 + sizeValue/(D/1 in)^0.3), made for nominal sizes: the bore stands for them.
  */
 export type NamedLoss = NamedLossCommon &
   (
     | { readonly method: 'equivalent-diameters'; readonly value: number }
     | { readonly method: 'fixed-k'; readonly value: number }
     | { readonly method: 'two-k'; readonly value: number; readonly laminarValue: number }
+    | {
+        readonly method: 'three-k';
+        readonly value: number;
+        readonly laminarValue: number;
+        readonly sizeValue: number;
+      }
   );
 
 /** Bore [m] that the velocity is taken in; kinematic viscosity [m2/s] of the water. */
@@ -31,6 +38,7 @@ export interface NamedLossSite {
 }
 
 const INCH = 0.0254;
+const SIZE_POWER = 0.3;
 
 /** Resistance of one piece of a row at a bore; for a valve's row, fully open. */
 export function fittingResistance(row: NamedLoss, site: NamedLossSite): Resistance {
@@ -42,7 +50,8 @@ export function fittingResistance(row: NamedLoss, site: NamedLossSite): Resistan
         diameter: site.diameter,
       });
     case 'two-k':
-      return twoKLoss(row.laminarValue, row, site);
+    case 'three-k':
+      return lossByReynolds(row.laminarValue, row, site);
   }
 }
 
@@ -55,18 +64,15 @@ export function turbulentLossCoefficient(row: NamedLoss, diameter: number): numb
       return row.value;
     case 'two-k':
       return row.value * (1 + INCH / diameter);
+    case 'three-k':
+      return row.value * (1 + row.sizeValue / (diameter / INCH) ** SIZE_POWER);
   }
 }
 
 /** K1/Re makes a loss that is linear in flow: K1 nu V/(2 g D), V = 4 Q/(pi D^2). */
-function twoKLoss(laminarValue: number, row: NamedLoss, site: NamedLossSite): Resistance {
+function lossByReynolds(laminarValue: number, row: NamedLoss, site: NamedLossSite): Resistance {
   const { diameter, kinematicViscosity } = site;
   const linear = (4 * laminarValue * kinematicViscosity) / (2 * GRAVITY * Math.PI * diameter ** 3);
   const turbulent = kLoss({ lossCoefficient: turbulentLossCoefficient(row, diameter), diameter });
-  return {
-    lossAt: (flow) => {
-      const { head, slope } = turbulent.lossAt(flow);
-      return { head: linear * flow + head, slope: linear + slope };
-    },
-  };
+  return resistanceOf({ ...turbulent.terms, linear });
 }

@@ -1,7 +1,6 @@
 /** Friction of a straight round pipe. */
-import { darcyFriction, LAMINAR_LIMIT } from './friction-factor.ts';
 import { GRAVITY } from './gravity.ts';
-import type { Resistance } from './resistance.ts';
+import { type Resistance, resistanceOf } from './resistance.ts';
 import { reynoldsNumber } from './reynolds-number.ts';
 
 /** Bore, length, roughness [m]; kinematic viscosity [m2/s]. */
@@ -24,16 +23,11 @@ export interface StraightPipe {
 export function pipeFriction(pipe: StraightPipe): Resistance {
   const { diameter, length, roughness, kinematicViscosity } = pipe;
   const area = (Math.PI / 4) * diameter ** 2;
-  const perFactor = length / (2 * GRAVITY * diameter * area * area);
-  const laminarSlope = (128 * kinematicViscosity * length) / (Math.PI * GRAVITY * diameter ** 4);
-  const relativeRoughness = roughness / diameter;
-  return {
-    lossAt: (flow) => {
-      const reynolds = reynoldsNumber({ flow, diameter, kinematicViscosity });
-      if (reynolds <= LAMINAR_LIMIT) return { head: laminarSlope * flow, slope: laminarSlope };
-      const { factor, slope } = darcyFriction({ reynolds, relativeRoughness });
-      const perFlow = perFactor * Math.abs(flow);
-      return { head: perFlow * factor * flow, slope: perFlow * (2 * factor + reynolds * slope) };
-    },
+  const friction = {
+    reynoldsPerFlow: reynoldsNumber({ flow: 1, diameter, kinematicViscosity }),
+    relativeRoughness: roughness / diameter,
+    perFactor: length / (2 * GRAVITY * diameter * area * area),
+    laminarSlope: (128 * kinematicViscosity * length) / (Math.PI * GRAVITY * diameter ** 4),
   };
+  return resistanceOf({ linear: 0, quadratic: 0, frictions: [friction] });
 }

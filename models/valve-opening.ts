@@ -37,23 +37,58 @@ export function valveResistance(
   return success(kLoss({ lossCoefficient: partOpenLossCoefficient(row, { opening, diameter }), diameter }));
 }
 
+interface Knot {
+  readonly opening: number;
+  /** 1/sqrt K */
+  readonly conductance: number;
+}
+
+/** The table from fully open down to shut. */
+function knotsOf(row: ValveRow, diameter: number): readonly Knot[] {
+  const openLoss = turbulentLossCoefficient(row, diameter);
+  const knot = (opening: number, lossCoefficient: number): Knot => ({
+    opening,
+    conductance: 1 / Math.sqrt(lossCoefficient),
+  });
+  return [
+    knot(100, openLoss),
+    ...row.partOpenings.map((part) => knot(part.opening, openLoss + part.addedLossCoefficient)),
+    { opening: 0, conductance: 0 },
+  ];
+}
+
+/** The neighbouring knots around the first one that is low enough. */
+function around(knots: readonly Knot[], isLow: (knot: Knot) => boolean): { upper: Knot; lower: Knot } {
+  const place = Math.max(1, knots.findIndex(isLow));
+  const [upper, lower] = [knots[place - 1], knots[place]];
+  if (upper === undefined || lower === undefined) throw new Error('a valve has knots at 100 and at 0');
+  return { upper, lower };
+}
+
 /** K by linear interpolation of 1/sqrt K over the opening. */
 function partOpenLossCoefficient(
   row: ValveRow,
   { opening, diameter }: { readonly opening: number; readonly diameter: number },
 ): number {
-  const openLoss = turbulentLossCoefficient(row, diameter);
-  let upper = { opening: 100, conductance: 1 / Math.sqrt(openLoss) };
-  let lower = { opening: 0, conductance: 0 };
-  for (const part of row.partOpenings) {
-    const knot = { opening: part.opening, conductance: 1 / Math.sqrt(openLoss + part.addedLossCoefficient) };
-    if (knot.opening <= opening) {
-      lower = knot;
-      break;
-    }
-    upper = knot;
-  }
+  const { upper, lower } = around(knotsOf(row, diameter), (knot) => knot.opening <= opening);
   const share = (opening - lower.opening) / (upper.opening - lower.opening);
   const conductance = lower.conductance + share * (upper.conductance - lower.conductance);
   return 1 / (conductance * conductance);
+}
+
+/**
+ * Opening [%] at which a valve of the table has a loss coefficient K [-] on a bore [m]: the inverse of `valveResistance`.
+ *
+ * @returns null for a valve without a table of part openings, or where K is below that of the valve fully open.
+ */
+export function openingForLoss(
+  row: ValveRow,
+  { lossCoefficient, diameter }: { readonly lossCoefficient: number; readonly diameter: number },
+): number | null {
+  const knots = knotsOf(row, diameter);
+  const conductance = 1 / Math.sqrt(lossCoefficient);
+  if (row.partOpenings.length === 0 || !(conductance <= (knots[0]?.conductance ?? 0))) return null;
+  const { upper, lower } = around(knots, (knot) => knot.conductance <= conductance);
+  const share = (conductance - lower.conductance) / (upper.conductance - lower.conductance);
+  return lower.opening + share * (upper.opening - lower.opening);
 }

@@ -1,5 +1,6 @@
 /** Losses of valves by name, fully open or part open. */
 import type { NamedLoss } from './named-loss.ts';
+import { REYNOLDS_VALVES } from './valves-by-reynolds.ts';
 
 /** Loss coefficient [-] added to that of the valve fully open, at an opening [%]. */
 export interface PartOpening {
@@ -108,13 +109,19 @@ export const VALVES: readonly ValveRow[] = [
     AFTER_LAPPLE,
   ),
   openOrShut('diaphragm-straight', 39, 'Diaphragm valve, straight-through type'),
+  openOrShut('butterfly-double-offset', 74, 'Double-offset butterfly valve, 2 to 8 in'),
+  openOrShut('butterfly-triple-offset', 218, 'Triple-offset butterfly valve, 2 to 8 in'),
+  openOrShut('plug', 18, 'Plug valve, straight through'),
+  openOrShut('angle', 150, 'Angle valve'),
   openOrShut('check-swing', 100, 'Swing check valve, angled seat'),
   openOrShut('check-swing-clear', 50, 'Swing check valve, clear way'),
   openOrShut('check-lift', 600, 'Lift check valve, globe body'),
   openOrShut('check-lift-angle', 55, 'Lift check valve, angle body'),
   openOrShut('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
+  openOrShut('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
   openOrShut('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
   openOrShut('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
+  ...REYNOLDS_VALVES.map((row) => ({ ...row, partOpenings: [], partOpeningSource: null })),
 ];
 
 const BY_NAME: ReadonlyMap<string, ValveRow> = new Map(VALVES.map((row) => [row.name, row]));

@@ -7,7 +7,11 @@ interface Tolerance {
 }
 
 /** Passes when |actual - expected| is within relative x |expected| plus absolute; says all three numbers when it is not. */
-export function expectClose(actual: number, expected: number, { relative = 0, absolute = 0 }: Tolerance): void {
+export function expectClose(
+  actual: number,
+  expected: number,
+  { relative = 0, absolute = 0 }: Tolerance,
+): void {
   const allowed = relative * Math.abs(expected) + absolute;
   const difference = Math.abs(actual - expected);
   expect(

@@ -4,8 +4,9 @@ import { FITTINGS, findFitting } from '../../models/fittings.ts';
 import { GRAVITY } from '../../models/gravity.ts';
 import { fittingResistance, type NamedLoss, turbulentLossCoefficient } from '../../models/named-loss.ts';
 import { reynoldsNumber } from '../../models/reynolds-number.ts';
+import { VALVES } from '../../models/valves.ts';
 import { expectClose } from '../expect-close.ts';
-import { TWO_K } from '../reference/fittings.ts';
+import { REYNOLDS_ROWS, THREE_K, TWO_K } from '../reference/fittings.ts';
 
 const NU = 9.37e-7;
 
@@ -49,6 +50,24 @@ describe('loss of a named fitting', () => {
     expectClose(lossCoefficientAt(loss, { diameter, flow }), published.expected, {
       relative: published.tolerance,
     });
+  });
+
+  it.each(THREE_K)('$name by three K is $expected at Re $reynolds ($source)', (published) => {
+    const { name, reynolds, size } = published;
+    const loss = [...FITTINGS, ...VALVES].find((one) => one.name === name);
+    if (loss === undefined) throw new Error(`no row ${name}`);
+    const diameter = 0.0254 * size;
+    const flow = (reynolds * Math.PI * diameter * NU) / 4;
+    expectClose(lossCoefficientAt(loss, { diameter, flow }), published.expected, {
+      relative: published.tolerance,
+    });
+  });
+
+  it.each(REYNOLDS_ROWS)('$name has the coefficients $coefficients ($source)', ({ name, coefficients }) => {
+    const loss = [...FITTINGS, ...VALVES].find((one) => one.name === name);
+    const [laminarValue, value, sizeValue] = coefficients;
+    const further = sizeValue === undefined ? { method: 'two-k' } : { method: 'three-k', sizeValue };
+    expect(loss).toMatchObject({ laminarValue, value, ...further });
   });
 
   it('by two K grows relative to the velocity head as flow dies, and tends to its turbulent value', () => {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GRAVITY } from '../../models/gravity.ts';
 import { turbulenceFactor } from '../../models/turbulence-factor.ts';
-import { valveResistance } from '../../models/valve-opening.ts';
+import { openingForLoss, valveResistance } from '../../models/valve-opening.ts';
 import { findValve, VALVES, type ValveRow } from '../../models/valves.ts';
 import { expectClose } from '../expect-close.ts';
 import { PART_OPEN_VALVES } from '../reference/fittings.ts';
@@ -52,6 +52,27 @@ describe('a valve over its opening', () => {
       expectClose(lossCoefficient(valve('butterfly'), opening), fullyOpen + added, { relative: 1e-9 });
     },
   );
+
+  it.each(THROTTLING)('%s opens to the opening that loses as asked', (name) => {
+    const openings = fc.double({ min: 0.5, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(openings, (opening) => {
+        const loss = { lossCoefficient: lossCoefficient(valve(name), opening), diameter: SITE.diameter };
+        expectClose(openingForLoss(valve(name), loss) ?? Number.NaN, opening, { relative: 1e-9 });
+      }),
+      { seed: 1 },
+    );
+  });
+
+  it.each(THROTTLING)('%s has no opening that loses less than it does fully open', (name) => {
+    const lossCoefficientAsked = 0.999 * lossCoefficient(valve(name), 100);
+    const asked = { lossCoefficient: lossCoefficientAsked, diameter: SITE.diameter };
+    expect(openingForLoss(valve(name), asked)).toBeNull();
+  });
+
+  it.each(['check-swing', 'ball-three-k', 'plug'])('%s has no opening for a loss', (name) => {
+    expect(openingForLoss(valve(name), { lossCoefficient: 50, diameter: SITE.diameter })).toBeNull();
+  });
 
   it.each(VALVES.map((row) => row.name))('%s at 0 % is shut', (name) => {
     expect(valveResistance(valve(name), { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'shut' });

@@ -37,6 +37,11 @@ export const EQUIVALENT_DIAMETERS = [
   { name: 'check-tilting-disc', diameters: 40, source: CRANE_N },
   { name: 'foot-poppet', diameters: 420, source: CRANE_N },
   { name: 'foot-hinged', diameters: 75, source: CRANE_N },
+  { name: 'plug', diameters: 18, source: CRANE_N },
+  { name: 'angle', diameters: 150, source: CRANE_N },
+  { name: 'butterfly-double-offset', diameters: 74, source: CRANE_N },
+  { name: 'butterfly-triple-offset', diameters: 218, source: CRANE_N },
+  { name: 'check-tilting-disc-15', diameters: 120, source: CRANE_N },
 ] as const;
 
 const MUNSON = 'Munson et al., Fundamentals of Fluid Mechanics, table 8.2';
@@ -63,6 +68,45 @@ export const TWO_K = [
     ...{ laminarValue: 1500, value: 4, reynolds: 1e4, diameter: 0.0508, expected: 6.15, tolerance: 1e-12 },
     source: 'Hooper 1981, Chem. Eng. Aug 24: standard globe valve, worked with a general fluids library',
   },
+  {
+    ...{ laminarValue: 1500, value: 4, reynolds: 100, diameter: 0.0508, expected: 21, tolerance: 1e-12 },
+    source: 'Hooper 1981, Chem. Eng. Aug 24: standard globe valve, by hand: 1500/100 + 4 (1 + 1/2)',
+  },
+] as const;
+
+const DARBY = 'Silverberg and Darby, Chem. Eng., July 1999, worked with a general fluids library';
+
+/** Three-K rows [-]: K at a Reynolds number and a nominal size [in]. */
+export const THREE_K = [
+  { name: 'angle-45-three-k', reynolds: 1e4, size: 2, expected: 1.157252396, tolerance: 1e-8, source: DARBY },
+  { name: 'elbow-90-three-k', reynolds: 1e5, size: 2, expected: 0.60286, tolerance: 1e-5, source: DARBY },
+  { name: 'ball-three-k', reynolds: 5e4, size: 1, expected: 0.0825, tolerance: 1e-5, source: DARBY },
+] as const;
+
+const HOOPER_ROWS = 'Hooper, Chem. Eng., 24 Aug 1981, coefficients as a general fluids library reprints them';
+const DARBY_ROWS =
+  'Silverberg and Darby, Chem. Eng., July 1999, coefficients as a general fluids library reprints them';
+
+/** Coefficients [-] of rows by Reynolds number: K1, K, and Kd where there are three. */
+export const REYNOLDS_ROWS = [
+  { name: 'elbow-90-two-k', coefficients: [800, 0.4], source: HOOPER_ROWS },
+  { name: 'elbow-90-flanged-two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
+  { name: 'elbow-90-long-radius', coefficients: [800, 0.2], source: HOOPER_ROWS },
+  { name: 'elbow-45-two-k', coefficients: [500, 0.2], source: HOOPER_ROWS },
+  { name: 'tee-run-two-k', coefficients: [200, 0.1], source: HOOPER_ROWS },
+  { name: 'tee-branch-two-k', coefficients: [500, 0.7], source: HOOPER_ROWS },
+  { name: 'gate-two-k', coefficients: [300, 0.1], source: HOOPER_ROWS },
+  { name: 'ball-reduced-two-k', coefficients: [500, 0.15], source: HOOPER_ROWS },
+  { name: 'check-swing-two-k', coefficients: [1500, 1.5], source: HOOPER_ROWS },
+  { name: 'butterfly-two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
+  { name: 'elbow-90-three-k', coefficients: [800, 0.14, 4], source: DARBY_ROWS },
+  { name: 'elbow-90-flanged-three-k', coefficients: [800, 0.091, 4], source: DARBY_ROWS },
+  { name: 'elbow-45-three-k', coefficients: [500, 0.071, 4.2], source: DARBY_ROWS },
+  { name: 'tee-run-three-k', coefficients: [200, 0.091, 4], source: DARBY_ROWS },
+  { name: 'tee-branch-three-k', coefficients: [500, 0.274, 4], source: DARBY_ROWS },
+  { name: 'gate-three-k', coefficients: [300, 0.037, 3.9], source: DARBY_ROWS },
+  { name: 'ball-three-k', coefficients: [300, 0.017, 3.5], source: DARBY_ROWS },
+  { name: 'check-swing-three-k', coefficients: [1500, 0.46, 4], source: DARBY_ROWS },
 ] as const;
 
 const KV_ROUNDED = 'the handbook rounds the constant in K = 1.6e9 D^4/Kv^2, which is 1.5989e9';

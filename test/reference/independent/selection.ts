@@ -63,6 +63,7 @@ const ALLOWANCE = 1e-9;
 
 /** Open area [m2] of an unclogged screen, the end of a cylinder not counted. */
 function openArea(screen: IntakeScreen): number {
+  if (screen.shape === 'box') throw new Error('boxes are not part of this solution');
   const face =
     screen.shape === 'flat' ? screen.length * screen.width : Math.PI * screen.diameter * screen.length;
   return screen.openFraction * screen.count * face;

@@ -1,0 +1,224 @@
+/** Compiles a loop's pipework into a network ready to be solved. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { GRAVITY } from '../gravity.ts';
+import { flowForReach } from '../jet.ts';
+import type { Branch, Outlet, PipeworkLoop } from '../loop.ts';
+import { kLoss } from '../resistance.ts';
+import { waterProperties } from '../water.ts';
+import { firstBore, firstBoreOfBranch, lastBore } from './bores.ts';
+import type {
+  DocumentPath,
+  Network,
+  NetworkBranch,
+  NetworkOutlet,
+  PlacedResistance,
+  TeeMouth,
+} from './network.ts';
+import { type NetworkFailure, placeRun } from './place-elements.ts';
+
+/** A sharp-edged entrance, where the loop states no other. */
+export const INTAKE_LOSS_COEFFICIENT = 0.5;
+/** All of the velocity head of a submerged stream. */
+export const OUTLET_LOSS_COEFFICIENT = 1;
+const TEE_SIDE_COEFFICIENT = 0.6;
+
+interface Building {
+  readonly loop: PipeworkLoop;
+  readonly kinematicViscosity: number;
+  readonly branches: NetworkBranch[];
+}
+
+interface Position {
+  readonly path: DocumentPath;
+  readonly parent: number;
+  /** Bore at the node that the branch leaves [m]. */
+  readonly upstream: number | null;
+  readonly mouth: TeeMouth | null;
+}
+
+/**
+ * Compiles the pipework of a loop.
+ *
+ * Bores are inherited as `inheritedBores` says; the discharge's root inherits from the suction. The intake's loss acts
+ * on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the last pipe.
+ * `frictionMultiplier` multiplies every element of a run and the mouths of tees, not intake or outlets.
+ * Fails on an unknown name or an element whose bore cannot be told, with the place in the document.
+ */
+export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure> {
+  const { kinematicViscosity } = waterProperties(loop.water);
+  const suction = placeRun({
+    run: loop.suction,
+    path: ['suction'],
+    upstream: null,
+    downstream: firstBoreOfBranch(loop.discharge),
+    kinematicViscosity,
+    multiplier: loop.frictionMultiplier,
+  });
+  if (!suction.ok) return suction;
+  const building: Building = { loop, kinematicViscosity, branches: [] };
+  const root = addBranch(building, loop.discharge, {
+    path: ['discharge'],
+    parent: -1,
+    upstream: lastBore(loop.suction),
+    mouth: null,
+  });
+  if (!root.ok) return root;
+  const intakeBore = firstBore(loop.suction);
+  const branches = suction.value.shut ? building.branches.map(shutOff) : building.branches;
+  return success({
+    suction: [...intakeLoss(loop, intakeBore), ...suction.value.elements],
+    branches,
+    outlets: branches.flatMap((branch, index) => (branch.outlet === null ? [] : [index])),
+    intakeBore,
+    kinematicViscosity,
+  });
+}
+
+const shutOff = (branch: NetworkBranch): NetworkBranch => ({ ...branch, shut: true });
+
+function intakeLoss(loop: PipeworkLoop, bore: number | null): readonly PlacedResistance[] {
+  if (bore === null) return [];
+  const lossCoefficient = loop.intake?.lossCoefficient ?? INTAKE_LOSS_COEFFICIENT;
+  const resistance = kLoss({ lossCoefficient, diameter: bore });
+  return [{ path: ['intake'], kind: 'intake', name: null, bore, resistance }];
+}
+
+/** Appends a branch and all beyond it in preorder; returns its index. */
+function addBranch(building: Building, branch: Branch, at: Position): Result<number, NetworkFailure> {
+  const { loop, kinematicViscosity, branches } = building;
+  const run = placeRun({
+    run: branch.run,
+    path: [...at.path, 'run'],
+    upstream: at.upstream,
+    downstream: firstBoreBeyond(branch),
+    kinematicViscosity,
+    multiplier: loop.frictionMultiplier,
+  });
+  if (!run.ok) return run;
+  const farBore = lastBore(branch.run) ?? at.upstream;
+  const exit = placeOutlet(branch, farBore, at.path);
+  if (!exit.ok) return exit;
+  const index = branches.length;
+  const compiled: NetworkBranch = {
+    path: at.path,
+    parent: at.parent,
+    children: [],
+    elements: [...run.value.elements, ...exit.value.elements],
+    mouth: at.mouth,
+    split: branch.split ?? null,
+    outlet: exit.value.outlet,
+    lift: loop.staticHead + (branch.outlet?.staticHead ?? 0),
+    shut: run.value.shut,
+    farBore,
+    nearBore: run.value.firstSizedBore ?? at.upstream,
+  };
+  branches.push(compiled);
+  const children = addChildren(building, branch, { index, path: at.path, farBore });
+  if (!children.ok) return children;
+  const allShut =
+    children.value.length > 0 && children.value.every((child) => branches[child]?.shut === true);
+  branches[index] = { ...compiled, children: children.value, shut: compiled.shut || allShut };
+  return success(index);
+}
+
+function addChildren(
+  building: Building,
+  branch: Branch,
+  {
+    index,
+    path,
+    farBore,
+  }: { readonly index: number; readonly path: DocumentPath; readonly farBore: number | null },
+): Result<readonly number[], NetworkFailure> {
+  const children: number[] = [];
+  for (const [place, child] of (branch.branches ?? []).entries()) {
+    const isSideOfTee = branch.split === 'tee-90' && place > 0;
+    const mouth = isSideOfTee ? teeMouth(building, child, farBore) : null;
+    if (isSideOfTee && mouth === null)
+      return failed({ code: 'element-without-diameter', path: [...path, 'split'] });
+    const added = addBranch(building, child, {
+      path: [...path, 'branches', place],
+      parent: index,
+      upstream: farBore,
+      mouth,
+    });
+    if (!added.ok) return added;
+    children.push(added.value);
+  }
+  return success(children);
+}
+
+function firstBoreBeyond(branch: Branch): number | null {
+  return firstBoreOfBranch({ run: [], branches: branch.branches });
+}
+
+/** Loss at the side of an equal 90 degree tee: (v_c^2 + 0.6 v_b^2)/2g, fitted to the published diverging tee. */
+function teeMouth({ loop }: Building, side: Branch, combinedBore: number | null): TeeMouth | null {
+  const sideBore = firstBore(side.run) ?? combinedBore;
+  const legBore = combinedBore ?? sideBore;
+  if (sideBore === null || legBore === null) return null;
+  return {
+    combined: loop.frictionMultiplier * velocityHeadPerFlow(legBore),
+    side: loop.frictionMultiplier * TEE_SIDE_COEFFICIENT * velocityHeadPerFlow(sideBore),
+  };
+}
+
+const velocityHeadPerFlow = (bore: number): number => 1 / (2 * GRAVITY * ((Math.PI / 4) * bore ** 2) ** 2);
+
+interface Exit {
+  readonly elements: readonly PlacedResistance[];
+  readonly outlet: NetworkOutlet | null;
+}
+
+function placeOutlet(
+  { outlet }: Branch,
+  farBore: number | null,
+  branchPath: DocumentPath,
+): Result<Exit, NetworkFailure> {
+  if (outlet === undefined) return success({ elements: [], outlet: null });
+  const path = [...branchPath, 'outlet'];
+  const nozzleCount = outlet.nozzleDiameter === undefined ? 1 : (outlet.nozzleCount ?? 1);
+  const diameter = outlet.nozzleDiameter ?? farBore;
+  const lossCoefficient = outlet.lossCoefficient ?? OUTLET_LOSS_COEFFICIENT;
+  if (diameter === null) {
+    if (lossCoefficient > 0 || outlet.reach !== undefined)
+      return failed({ code: 'element-without-diameter', path });
+    return success({ elements: [], outlet: compiledOutlet({ outlet, path, diameter, nozzleCount }) });
+  }
+  // Equal nozzles side by side act as one of the same total area.
+  const resistance = kLoss({ lossCoefficient, diameter: diameter * Math.sqrt(nozzleCount) });
+  return success({
+    elements: [{ path, kind: 'outlet', name: null, bore: diameter, resistance }],
+    outlet: compiledOutlet({ outlet, path, diameter, nozzleCount }),
+  });
+}
+
+function compiledOutlet({
+  outlet,
+  path,
+  diameter,
+  nozzleCount,
+}: {
+  readonly outlet: Outlet;
+  readonly path: DocumentPath;
+  readonly diameter: number | null;
+  readonly nozzleCount: number;
+}): NetworkOutlet {
+  return {
+    name: outlet.name,
+    path,
+    requiredFlow: requiredFlow(outlet, diameter, nozzleCount),
+    maximumFlow: outlet.maximumFlow ?? null,
+    area: diameter === null ? null : nozzleCount * (Math.PI / 4) * diameter ** 2,
+    nozzleDiameter: diameter,
+    nozzleCount,
+    reach: outlet.reach ?? null,
+  };
+}
+
+function requiredFlow(outlet: Outlet, diameter: number | null, nozzleCount: number): number | null {
+  if (outlet.reach === undefined || diameter === null) return outlet.requiredFlow ?? null;
+  const { distance, velocity } = outlet.reach;
+  const forReach = flowForReach({ distance, velocity, nozzleDiameter: diameter, nozzleCount });
+  return Math.max(outlet.requiredFlow ?? 0, forReach);
+}

@@ -1,0 +1,116 @@
+/** One Newton step of a tree: the linearised equations, solved by elimination from the outlets up and back down. */
+
+/**
+ * The equations of every branch but the root, linearised at the present flows and heads; arrays by branch index.
+ * `residual` = head at its mouth - losses - head at its far end [m]. `lossSlope` and `mouthSlope` are the derivatives
+ * of the branch's losses by its own flow and by the combined flow of the tee it leaves [s/m2]. A held branch keeps its flow.
+ */
+export interface LinearTree {
+  readonly parent: Int32Array;
+  readonly isOutlet: Uint8Array;
+  readonly held: Uint8Array;
+  readonly residual: Float64Array;
+  readonly lossSlope: Float64Array;
+  readonly mouthSlope: Float64Array;
+}
+
+/** Changes of flow [m3/s] and of the head at each far end [m]; outlets keep theirs. */
+export interface TreeStep {
+  readonly flow: Float64Array;
+  readonly head: Float64Array;
+}
+
+/** What a step is worked out in; the step itself stands in it until the next one. */
+export interface StepRoom extends TreeStep {
+  readonly fixed: Float64Array;
+  readonly gain: Float64Array;
+  readonly pull: Float64Array;
+  /** Sums over the children of each branch. */
+  readonly sumFixed: Float64Array;
+  readonly sumGain: Float64Array;
+  readonly sumPull: Float64Array;
+  readonly sumFlow: Float64Array;
+  /** The branch beyond that answers a head most: rounding is left to it; -1 where none does. */
+  readonly widest: Int32Array;
+}
+
+export const stepRoom = (size: number): StepRoom => ({
+  flow: new Float64Array(size),
+  head: new Float64Array(size),
+  fixed: new Float64Array(size),
+  gain: new Float64Array(size),
+  pull: new Float64Array(size),
+  sumFixed: new Float64Array(size),
+  sumGain: new Float64Array(size),
+  sumPull: new Float64Array(size),
+  sumFlow: new Float64Array(size),
+  widest: new Int32Array(size),
+});
+
+/**
+ * The step that zeroes the linearised equations while the root's flow changes by `rootStep` [m3/s].
+ *
+ * Each subtree answers its mouth linearly: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
+ * flow into it. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
+ */
+export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): TreeStep {
+  const size = tree.parent.length;
+  const { fixed, gain, pull, sumFixed, sumGain, sumPull, widest, flow, head } = room;
+  sumFixed.fill(0);
+  sumGain.fill(0);
+  sumPull.fill(0);
+  widest.fill(-1);
+  for (let b = size - 1; b > 0; b--) {
+    if (at(tree.held, b) === 1) continue;
+    let stiffness = at(tree.lossSlope, b);
+    let offset = at(tree.residual, b);
+    if (at(tree.isOutlet, b) === 0) {
+      stiffness += (1 + at(sumPull, b)) / at(sumGain, b);
+      offset += at(sumFixed, b) / at(sumGain, b);
+    }
+    fixed[b] = offset / stiffness;
+    gain[b] = 1 / stiffness;
+    pull[b] = at(tree.mouthSlope, b) / stiffness;
+    const p = at(tree.parent, b);
+    if (at(widest, p) < 0 || at(gain, b) > at(gain, at(widest, p))) widest[p] = b;
+    sumFixed[p] = at(sumFixed, p) + at(fixed, b);
+    sumGain[p] = at(sumGain, p) + at(gain, b);
+    sumPull[p] = at(sumPull, p) + at(pull, b);
+  }
+  for (let b = 0; b < size; b++) {
+    if (b === 0) flow[b] = rootStep;
+    else if (at(tree.held, b) === 1) flow[b] = 0;
+    else {
+      const p = at(tree.parent, b);
+      flow[b] = at(fixed, b) + at(gain, b) * at(head, p) - at(pull, b) * at(flow, p);
+    }
+    // A node with no way on but shut ones keeps its head.
+    const movesHead = at(tree.isOutlet, b) === 0 && at(sumGain, b) > 0;
+    head[b] = movesHead ? (at(flow, b) * (1 + at(sumPull, b)) - at(sumFixed, b)) / at(sumGain, b) : 0;
+  }
+  keepContinuity(tree, room);
+  return room;
+}
+
+/** Flows that large gains left off by rounding add up again, from the root down. */
+function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepRoom): void {
+  sumFlow.fill(0);
+  for (let b = flow.length - 1; b > 0; b--) {
+    const p = at(parent, b);
+    sumFlow[p] = at(sumFlow, p) + at(flow, b);
+  }
+  for (let b = 0; b < flow.length; b++) {
+    const heir = at(widest, b);
+    if (heir >= 0) flow[heir] = at(flow, heir) + (at(flow, b) - at(sumFlow, b));
+  }
+}
+
+/** An element that is known to exist: indices here are branch numbers. */
+export function at(array: Float64Array | Int32Array | Uint8Array, index: number): number {
+  return array[index] ?? notInTree(index);
+}
+
+/** Apart, so that `at` is small enough to be compiled into the loops that it is read in. */
+function notInTree(index: number): never {
+  throw new Error(`branch ${index} is not in the tree`);
+}

@@ -1,0 +1,87 @@
+/** A loop's pipework compiled for solving: branches in preorder, each with its resistances. */
+import type { Resistance } from '../resistance.ts';
+
+/** Where in the loop's document something stands, as the tokens of a JSON Pointer. */
+export type DocumentPath = readonly (string | number)[];
+
+/** A resistance, and the element of the loop that it stands for. */
+export interface PlacedResistance {
+  readonly path: DocumentPath;
+  readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'intake' | 'outlet' | 'trim';
+  /** Standard or table name; null where the element has none. */
+  readonly name: string | null;
+  /** Bore [m] that the velocity is taken in; null where a loss is stated without one. */
+  readonly bore: number | null;
+  readonly resistance: Resistance;
+  /** Of a valve: the opening [%] at which it would lose a head [m] at a flow [m3/s]; null where none is known to. */
+  readonly openingFor?: (loss: { readonly head: number; readonly flow: number }) => number | null;
+}
+
+/**
+ * What a side branch of a tee loses at its mouth: combined x Qc^2 (only while the combined flow Qc and the branch
+ * both run outward) plus side x Q|Q|, in m with flows in m3/s.
+ */
+export interface TeeMouth {
+  readonly combined: number;
+  readonly side: number;
+}
+
+export interface NetworkOutlet {
+  readonly name: string;
+  readonly path: DocumentPath;
+  /** Largest of the stated flow and the flow that the stated reach takes [m3/s]; null where nothing is required. */
+  readonly requiredFlow: number | null;
+  readonly maximumFlow: number | null;
+  /** Area that the stream leaves through, all nozzles together [m2]; null where neither nozzle nor pipe is known. */
+  readonly area: number | null;
+  readonly nozzleDiameter: number | null;
+  readonly nozzleCount: number;
+  readonly reach: { readonly distance: number; readonly velocity: number } | null;
+}
+
+export interface NetworkBranch {
+  readonly path: DocumentPath;
+  /** Index of the branch that feeds this one; -1 at the root. Always lower than the branch's own index. */
+  readonly parent: number;
+  readonly children: readonly number[];
+  readonly elements: readonly PlacedResistance[];
+  readonly mouth: TeeMouth | null;
+  /** The loss stated for the split at the far end. */
+  readonly split: 'tee-90' | null;
+  readonly outlet: NetworkOutlet | null;
+  /** Head [m] at the branch's far end where it is an outlet: the rise from the surface drawn from. */
+  readonly lift: number;
+  /** No water passes: a shut valve stands in its run, or everything beyond it is shut. */
+  readonly shut: boolean;
+  /** Bore [m] at the branch's far end, from its last pipe or the nearest upstream. */
+  readonly farBore: number | null;
+  /** Bore [m] of the first element of the run that has one, else the bore at the node it leaves. */
+  readonly nearBore: number | null;
+}
+
+export interface Network {
+  /** Elements from the intake to the pump; they carry the whole flow. */
+  readonly suction: readonly PlacedResistance[];
+  /** Preorder; index 0 is the discharge's root, which carries the whole flow. */
+  readonly branches: readonly NetworkBranch[];
+  /** Indices of the branches that end in an outlet, in document order. */
+  readonly outlets: readonly number[];
+  /** First suction pipe's bore [m], where the intake's velocity is taken. */
+  readonly intakeBore: number | null;
+  readonly kinematicViscosity: number;
+}
+
+/** Head lost over a list of elements at a flow [m] and its slope [s/m2]. */
+export function lossOver(
+  elements: readonly PlacedResistance[],
+  flow: number,
+): { readonly head: number; readonly slope: number } {
+  let head = 0;
+  let slope = 0;
+  for (const element of elements) {
+    const loss = element.resistance.lossAt(flow);
+    head += loss.head;
+    slope += loss.slope;
+  }
+  return { head, slope };
+}

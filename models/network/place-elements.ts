@@ -1,0 +1,200 @@
+/** The resistances of a run's elements, each at the bore it belongs to. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { findBoreChange } from '../bore-change.ts';
+import { findFitting } from '../fittings.ts';
+import { flowCoefficientValve, kvOfCv } from '../flow-coefficient.ts';
+import type { RunElement } from '../loop.ts';
+import { fittingResistance } from '../named-loss.ts';
+import { pipeFriction } from '../pipe-friction.ts';
+import { kLoss, quadraticLoss, scaled } from '../resistance.ts';
+import { DEFAULT_ROUGHNESS } from '../roughness.ts';
+import { openingForLoss, type ValveState, valveResistance } from '../valve-opening.ts';
+import { findValve } from '../valves.ts';
+import { inheritedBores, pipeBore } from './bores.ts';
+import type { DocumentPath, PlacedResistance } from './network.ts';
+import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
+
+/** What can be wrong with pipework that has the right form; `path` names the member. */
+export type NetworkFailure =
+  | BoreChangeFailure
+  | { readonly code: 'unknown-pipe'; readonly path: DocumentPath; readonly name: string }
+  | { readonly code: 'unknown-fitting'; readonly path: DocumentPath; readonly name: string }
+  | { readonly code: 'unknown-valve'; readonly path: DocumentPath; readonly name: string }
+  | {
+      readonly code: 'opening-not-known';
+      readonly path: DocumentPath;
+      readonly name: string;
+      readonly opening: number;
+    }
+  | {
+      readonly code: 'roughness-too-large';
+      readonly path: DocumentPath;
+      readonly roughness: number;
+      readonly bore: number;
+    }
+  | { readonly code: 'element-without-diameter'; readonly path: DocumentPath };
+
+export interface PlacedRun {
+  readonly elements: readonly PlacedResistance[];
+  readonly shut: boolean;
+  /** Bore [m] of the first element that has one, stated or inherited; null where none has. */
+  readonly firstSizedBore: number | null;
+}
+
+interface Placing {
+  readonly path: DocumentPath;
+  readonly bore: number | null;
+  /** Looked for by fittings of two bores alone. */
+  readonly around: () => Neighbours;
+  readonly kinematicViscosity: number;
+  readonly multiplier: number;
+}
+
+/**
+ * Places a run: friction, fittings and valves times `multiplier`.
+ * Fails at the first element whose name is unknown or whose bore cannot be told.
+ */
+export function placeRun({
+  run,
+  path,
+  upstream,
+  downstream,
+  kinematicViscosity,
+  multiplier,
+}: {
+  readonly run: readonly RunElement[];
+  readonly path: DocumentPath;
+  readonly upstream: number | null;
+  readonly downstream: number | null;
+  readonly kinematicViscosity: number;
+  readonly multiplier: number;
+}): Result<PlacedRun, NetworkFailure> {
+  const bores = inheritedBores(run, { upstream, downstream });
+  const elements: PlacedResistance[] = [];
+  let shut = false;
+  for (const [index, element] of run.entries()) {
+    const placed = placeElement(element, {
+      path: [...path, index],
+      bore: bores[index] ?? null,
+      around: () => neighbours(run, index, { upstream, downstream }),
+      kinematicViscosity,
+      multiplier,
+    });
+    if (!placed.ok) return placed;
+    if (placed.value === 'shut') shut = true;
+    else elements.push(placed.value);
+  }
+  const firstSizedBore = elements.find((element) => element.bore !== null)?.bore ?? null;
+  return success({ elements, shut, firstSizedBore });
+}
+
+type Placed = Result<PlacedResistance | 'shut', NetworkFailure>;
+
+function placeElement(element: RunElement, placing: Placing): Placed {
+  if ('pipe' in element) return placePipe(element, placing);
+  if ('loss' in element) {
+    const { head, flow } = element.loss;
+    return place(placing, {
+      kind: 'loss',
+      name: null,
+      bore: null,
+      resistance: quadraticLoss(head / flow ** 2),
+    });
+  }
+  if ('valve' in element) return placeValve(element, placing);
+  if ('fitting' in element) return placeFitting(element, placing);
+  const bore = element.diameter ?? placing.bore;
+  if (bore === null) return withoutDiameter(placing);
+  if ('lossCoefficient' in element) {
+    const resistance = kLoss({ lossCoefficient: element.lossCoefficient, diameter: bore });
+    return place(placing, { kind: 'loss', name: null, bore, resistance });
+  }
+  const { kinematicViscosity } = placing;
+  const roughness = element.roughness ?? DEFAULT_ROUGHNESS;
+  if (isTooRough({ roughness, bore })) return tooRough(['roughness'], placing, { roughness, bore });
+  const friction = { diameter: bore, length: element.equivalentLength, roughness, kinematicViscosity };
+  return place(placing, { kind: 'loss', name: null, bore, resistance: pipeFriction(friction) });
+}
+
+function placeFitting(element: Extract<RunElement, { fitting: string }>, placing: Placing): Placed {
+  const change = findBoreChange(element.fitting);
+  if (change !== undefined) {
+    const placed = placeBoreChange(change, element, { path: placing.path, around: placing.around() });
+    return placed.ok ? place(placing, placed.value) : placed;
+  }
+  const row = findFitting(element.fitting);
+  if (row === undefined) {
+    return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: element.fitting });
+  }
+  const bore = element.diameter ?? placing.bore;
+  if (bore === null) return withoutDiameter(placing);
+  const one = fittingResistance(row, { diameter: bore, kinematicViscosity: placing.kinematicViscosity });
+  const resistance = scaled(one, element.count ?? 1);
+  return place(placing, { kind: 'fitting', name: row.name, bore, resistance });
+}
+
+function placePipe(element: Extract<RunElement, { pipe: unknown }>, placing: Placing): Placed {
+  const size = pipeBore(element.pipe);
+  if (size === null) {
+    return failed({ code: 'unknown-pipe', path: [...placing.path, 'pipe'], name: String(element.pipe) });
+  }
+  const { kinematicViscosity } = placing;
+  const { bore: diameter, roughness } = size;
+  if (isTooRough(size)) return tooRough(['pipe', 'roughness'], placing, size);
+  const friction = pipeFriction({ diameter, length: element.length, roughness, kinematicViscosity });
+  const name = typeof element.pipe === 'string' ? element.pipe : null;
+  return place(placing, { kind: 'pipe', name, bore: diameter, resistance: friction });
+}
+
+function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: Placing): Placed {
+  const { valve, opening = 100 } = element;
+  const name = typeof valve === 'string' ? valve : 'kv' in valve ? 'kv' : 'cv';
+  const notKnown = failed({
+    code: 'opening-not-known',
+    path: [...placing.path, 'opening'],
+    name,
+    opening,
+  } as const);
+  if (typeof valve !== 'string') {
+    const state = flowCoefficientValve({ kv: 'kv' in valve ? valve.kv : kvOfCv(valve.cv), opening });
+    return state.ok ? placeValveState(state.value, placing, { name, bore: null }) : notKnown;
+  }
+  const row = findValve(valve);
+  if (row === undefined) return failed({ code: 'unknown-valve', path: [...placing.path, 'valve'], name });
+  const diameter = element.diameter ?? placing.bore;
+  if (diameter === null) return withoutDiameter(placing);
+  const { kinematicViscosity, multiplier } = placing;
+  const state = valveResistance(row, { opening, diameter, kinematicViscosity });
+  const velocityHead = kLoss({ lossCoefficient: multiplier, diameter });
+  const openingFor: PlacedResistance['openingFor'] = ({ head, flow }) =>
+    openingForLoss(row, { lossCoefficient: head / velocityHead.lossAt(flow).head, diameter });
+  return state.ok ? placeValveState(state.value, placing, { name, bore: diameter, openingFor }) : notKnown;
+}
+
+function placeValveState(
+  state: ValveState,
+  placing: Placing,
+  facts: Pick<PlacedResistance, 'name' | 'bore' | 'openingFor'>,
+): Placed {
+  return state === 'shut' ? success('shut') : place(placing, { kind: 'valve', ...facts, resistance: state });
+}
+
+interface Wall {
+  readonly roughness: number;
+  readonly bore: number;
+}
+
+/** The friction law is made for walls rough to a twentieth of the bore; twice that is let pass. */
+const ROUGHNESS_SHARE = 0.1;
+const isTooRough = ({ roughness, bore }: Wall): boolean => roughness > ROUGHNESS_SHARE * bore;
+
+const tooRough = (member: DocumentPath, { path }: Placing, wall: Wall): Result<never, NetworkFailure> =>
+  failed({ code: 'roughness-too-large', path: [...path, ...member], ...wall });
+
+function withoutDiameter({ path }: Placing): Result<never, NetworkFailure> {
+  return failed({ code: 'element-without-diameter', path });
+}
+
+function place({ path, multiplier }: Placing, element: Omit<PlacedResistance, 'path'>): Placed {
+  return success({ ...element, path, resistance: scaled(element.resistance, multiplier) });
+}

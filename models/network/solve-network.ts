@@ -1,0 +1,167 @@
+/** Flows of a tree of branches for a given total flow, by damped Newton steps. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { at, type TreeStep, treeStep } from './linear-tree.ts';
+import { type Mouth, nextMouths, restAtMouths } from './mouths.ts';
+import type { Network } from './network.ts';
+import { initialState, lossAt, type TreeState } from './tree.ts';
+import { equationsAt, type TreeEquations } from './tree-equations.ts';
+import { type Side, type Workshop, workshopOf } from './workshop.ts';
+
+/** Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the mouths of tees (the last half one mouth a round). */
+export const NETWORK_LIMITS = { steps: 200, halvings: 40, leaps: 20, rounds: 400 } as const;
+
+/** At the floor of rounding a state counts as settled within this many times the balance aimed at. */
+const ROUNDING_FLOOR = 100;
+/** A step there that leaves more than this share of the residual has met rounding. */
+const STALLED = 0.5;
+
+export interface NetworkSolution {
+  /** Flow of each branch [m3/s], outward positive. */
+  readonly flows: Float64Array;
+  /** Head at the far end of each branch [m], over the surface drawn from. */
+  readonly heads: Float64Array;
+  /** Head needed where the discharge starts [m], and its slope against total flow [s/m2]. */
+  readonly rootHead: number;
+  readonly rootSlope: number;
+  /** d(branch flow)/d(total flow). */
+  readonly flowSlopes: Float64Array;
+  readonly steps: number;
+}
+
+export interface UnsolvedNetwork {
+  readonly code: 'network-unsolved';
+  readonly totalFlow: number;
+  readonly steps: number;
+  readonly residual: number;
+}
+
+/**
+ * Solves the tree for a total flow [m3/s], 0 or more.
+ *
+ * Unknowns are branch flows and node heads. A step solves the linearised equations exactly (`treeStep`) and is halved
+ * until the sum of squared residuals falls; losses rise with flow, so the Jacobian is nowhere singular and the solution
+ * is the only one. `earlier`, another solution of the network, saves steps and changes nothing else.
+ * Fails as `network-unsolved` where a limit is reached. The root must let water through.
+ */
+export function solveNetwork(
+  network: Network,
+  totalFlow: number,
+  earlier?: NetworkSolution,
+): Result<NetworkSolution, UnsolvedNetwork> {
+  if (earlier !== undefined) {
+    const solved = solveFrom(network, totalFlow, earlier);
+    if (solved.ok) return solved;
+  }
+  return solveFrom(network, totalFlow, undefined);
+}
+
+function solveFrom(
+  network: Network,
+  totalFlow: number,
+  earlier: NetworkSolution | undefined,
+): Result<NetworkSolution, UnsolvedNetwork> {
+  const workshop = workshopOf(network);
+  const { tree } = workshop;
+  let mouths = workshop.allOutward;
+  let state = initialState(tree, totalFlow, earlier);
+  let steps = 0;
+  let residual = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < NETWORK_LIMITS.rounds; round++) {
+    const settled = settle(workshop, mouths, state);
+    steps += settled.steps;
+    residual = settled.equations.worst;
+    if (!settled.balanced) break;
+    const next = nextMouths(tree, mouths, settled.state, {
+      oneAtATime: round > NETWORK_LIMITS.rounds / 2,
+      noHead: ROUNDING_FLOOR * settled.equations.allowed,
+    });
+    if (next === null) return success(solutionOf(workshop, settled, steps));
+    mouths = next;
+    state = restAtMouths(tree, mouths, settled.state);
+  }
+  return failed({ code: 'network-unsolved', totalFlow, steps, residual });
+}
+
+/** The state stands in the workshop until the next settling. */
+interface Settled {
+  readonly balanced: boolean;
+  readonly state: TreeState;
+  readonly equations: TreeEquations;
+  readonly steps: number;
+}
+
+/**
+ * Steps with the mouths as they are until every branch balances, or no step improves any more. A step from near rest goes
+ * by the chord of a loss, not its slope, and need not lower the residuals: then it is taken whole, a few times.
+ */
+function settle(workshop: Workshop, mouths: readonly Mouth[], from: TreeState): Settled {
+  const { tree, step } = workshop;
+  let [here, there] = workshop.sides;
+  here.flow.set(from.flow);
+  here.head.set(from.head);
+  let equations = equationsAt(tree, mouths, here);
+  let leaps = 0;
+  for (let steps = 0; steps < NETWORK_LIMITS.steps; steps++) {
+    const settled = { balanced: true, state: here, equations, steps };
+    if (equations.worst <= equations.allowed) return settled;
+    treeStep(equations.linear, 0, step);
+    const better = improve(workshop, mouths, { here, there, sumOfSquares: equations.sumOfSquares });
+    const atFloor = equations.worst <= ROUNDING_FLOOR * equations.allowed;
+    if (atFloor && (better === null || better.worst > STALLED * equations.worst)) return settled;
+    if (better !== null) equations = better;
+    else if (leaps < NETWORK_LIMITS.leaps) {
+      leaps += 1;
+      move(here, { step, share: 1, to: there });
+      equations = equationsAt(tree, mouths, there);
+    } else return { ...settled, balanced: false };
+    [here, there] = [there, here];
+  }
+  return { balanced: false, state: here, equations, steps: NETWORK_LIMITS.steps };
+}
+
+/** The equations where the step leads, halved until the residuals fall; null where none does. The state is then `there`. */
+function improve(
+  { tree, step }: Workshop,
+  mouths: readonly Mouth[],
+  {
+    here,
+    there,
+    sumOfSquares,
+  }: { readonly here: TreeState; readonly there: Side; readonly sumOfSquares: number },
+): TreeEquations | null {
+  let share = 1;
+  for (let halving = 0; halving <= NETWORK_LIMITS.halvings; halving++) {
+    move(here, { step, share, to: there });
+    const equations = equationsAt(tree, mouths, there);
+    if (equations.sumOfSquares < sumOfSquares * (1 - 1e-4 * share)) return equations;
+    share /= 2;
+  }
+  return null;
+}
+
+function move(
+  { flow, head }: TreeState,
+  { step, share, to }: { readonly step: TreeStep; readonly share: number; readonly to: TreeState },
+): void {
+  for (let b = 0; b < flow.length; b++) {
+    to.flow[b] = at(flow, b) + share * at(step.flow, b);
+    to.head[b] = at(head, b) + share * at(step.head, b);
+  }
+}
+
+function solutionOf(
+  { tree, step, noResidual }: Workshop,
+  { state: { flow, head }, equations: { linear } }: Settled,
+  steps: number,
+): NetworkSolution {
+  const response = treeStep({ ...linear, residual: noResidual }, 1, step);
+  const rootLoss = lossAt(tree, 0, at(flow, 0));
+  return {
+    flows: flow.slice(),
+    heads: head.slice(),
+    rootHead: at(head, 0) + rootLoss.head,
+    rootSlope: rootLoss.slope + at(response.head, 0),
+    flowSlopes: response.flow.slice(),
+    steps,
+  };
+}

@@ -1,0 +1,101 @@
+/** The balance of heads along every branch of a tree, linearised at a state. */
+import { at, type LinearTree } from './linear-tree.ts';
+import type { Mouth } from './mouths.ts';
+import { branchAt, lossAt, type Tree, type TreeState } from './tree.ts';
+
+/** Below this share of the largest flow (and below this flow, m3/s) a branch is near rest. */
+const LEAST_FLOW_SHARE = 1e-7;
+const LEAST_FLOW = 1e-9;
+/** Heads balance to this share of the largest loss; the rounding of the heads themselves allows a little more. */
+const BALANCE = 1e-12;
+const ROUNDING = 4e-15;
+/** Nobody can tell a head [m] as small as this from none. */
+const NO_HEAD = 1e-20;
+/** A branch without a loss is given this share of the steepest slope, and never less than this [s/m2]. */
+const LEAST_SLOPE_SHARE = 1e-9;
+const LEAST_SLOPE = 1e-6;
+
+export interface TreeEquations {
+  readonly linear: LinearTree;
+  readonly sumOfSquares: number;
+  /** Largest residual [m], and the residual that counts as balanced. */
+  readonly worst: number;
+  readonly allowed: number;
+}
+
+/** The arrays that one set of equations stands in, until the next one there. */
+export type EquationsRoom = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'mouthSlope'>;
+
+export const equationsRoom = (size: number): EquationsRoom => ({
+  held: new Uint8Array(size),
+  residual: new Float64Array(size),
+  lossSlope: new Float64Array(size),
+  mouthSlope: new Float64Array(size),
+});
+
+/** Residuals and slopes of all branches but the root at a state; held branches (shut, or resting at a mouth) have none. */
+export function equationsAt(
+  tree: Tree,
+  mouths: readonly Mouth[],
+  { flow, head, room }: TreeState & { readonly room: EquationsRoom },
+): TreeEquations {
+  const { held, residual, lossSlope, mouthSlope } = room;
+  const size = flow.length;
+  let largestFlow = LEAST_FLOW;
+  for (let b = 0; b < size; b++) largestFlow = Math.max(largestFlow, Math.abs(at(flow, b)));
+  const leastFlow = Math.max(LEAST_FLOW, LEAST_FLOW_SHARE * largestFlow);
+  let sumOfSquares = 0;
+  let worst = 0;
+  let largestLoss = Math.abs(lossAt(tree, 0, at(flow, 0)).head);
+  let largestHead = 0;
+  for (let b = 1; b < size; b++) {
+    const branch = branchAt(tree, b);
+    const q = at(flow, b);
+    largestHead = Math.max(largestHead, Math.abs(at(head, b)));
+    if (branch.shut || mouths[b] === 'resting') {
+      held[b] = 1;
+      residual[b] = 0;
+      lossSlope[b] = 0;
+      mouthSlope[b] = 0;
+      continue;
+    }
+    const loss = lossAt(tree, b, q);
+    let lost = loss.head;
+    let slope = loss.slope;
+    let slopeByCombined = 0;
+    if (branch.mouth !== null) {
+      const combined = mouths[b] === 'outward' ? Math.max(0, at(flow, branch.parent)) : 0;
+      lost += branch.mouth.combined * combined ** 2 + branch.mouth.side * q * Math.abs(q);
+      slope += 2 * branch.mouth.side * Math.abs(q);
+      slopeByCombined = 2 * branch.mouth.combined * combined;
+    }
+    held[b] = 0;
+    mouthSlope[b] = slopeByCombined;
+    const r = at(head, branch.parent) - lost - at(head, b);
+    residual[b] = r;
+    lossSlope[b] =
+      Math.abs(q) < leastFlow ? Math.max(slope, slopeFromRest(tree, b, { leastFlow, residual: r })) : slope;
+    sumOfSquares += r * r;
+    worst = Math.max(worst, Math.abs(r));
+    largestLoss = Math.max(largestLoss, Math.abs(lost));
+  }
+  let steepest = 0;
+  for (let b = 1; b < size; b++) steepest = Math.max(steepest, at(lossSlope, b));
+  const leastSlope = Math.max(LEAST_SLOPE, LEAST_SLOPE_SHARE * steepest);
+  for (let b = 1; b < size; b++) lossSlope[b] = Math.max(at(lossSlope, b), leastSlope);
+  const linear = { parent: tree.parent, isOutlet: tree.isOutlet, held, residual, lossSlope, mouthSlope };
+  return { linear, sumOfSquares, worst, allowed: BALANCE * largestLoss + ROUNDING * largestHead + NO_HEAD };
+}
+
+/**
+ * A quadratic loss has no slope at rest, so that a step from there would have no end: this is the slope [s/m2] at the flow
+ * that the residual [m] would drive.
+ */
+function slopeFromRest(
+  tree: Tree,
+  b: number,
+  { leastFlow, residual }: { readonly leastFlow: number; readonly residual: number },
+): number {
+  const perSquare = lossAt(tree, b, leastFlow).head / leastFlow ** 2 + (branchAt(tree, b).mouth?.side ?? 0);
+  return 2 * Math.sqrt(perSquare * Math.abs(residual));
+}
