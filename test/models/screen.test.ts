@@ -48,6 +48,23 @@ describe('mean through-slot velocity', () => {
   });
 });
 
+describe('a box', () => {
+  const BOX = { shape: 'box', width: 0.2, length: 0.3, height: 0.1, openFraction: 0.4, count: 1 } as const;
+
+  it('draws evenly through four sides and top: 0.16 m2 of 0.2 by 0.3 by 0.1 m (by hand)', () => {
+    const { mean, peak } = clean(BOX, 1e-3);
+    expectClose(mean, 1e-3 / (0.4 * 0.16), { relative: 1e-12 });
+    expect(peak).toBe(mean);
+  });
+
+  it('without height is the flat screen of its top', () => {
+    const { height, ...top } = BOX;
+    expectClose(clean({ ...BOX, height: 1e-12 }, 1e-3).mean, clean({ ...top, shape: 'flat' }, 1e-3).mean, {
+      relative: 1e-9,
+    });
+  });
+});
+
 describe('peak through-slot velocity', () => {
   it('of a flat screen is its mean', () => {
     const { mean, peak } = screenVelocities({ screen: FLAT, flow: 1e-3, cloggedFraction: 0.3 });

@@ -1,0 +1,50 @@
+/** The cautions about how far the streams of outlets reach. */
+import { type JetCautions, jetCautions } from '../jet.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { at } from '../network/linear-tree.ts';
+import { outletReaches } from '../outlet-reach.ts';
+import { about } from './about.ts';
+import type { Caution } from './catalogue.ts';
+
+/** Judges the reach that was asked for by its velocity [m/s], else the distance that an outlet states. */
+export function reachCautions(
+  loop: LoopModel,
+  outletFlows: Float64Array,
+  velocity: number | null,
+): readonly Caution[] {
+  const judged = judgedReaches(loop, outletFlows, velocity);
+  const named = (isOf: (facts: JetCautions) => boolean) =>
+    judged.flatMap(({ name, facts }) => (isOf(facts) ? [name] : []));
+  return [
+    ...about(
+      'jet-too-far',
+      named((facts) => facts.beyond70d),
+    ),
+    ...about(
+      'jet-laminar',
+      named((facts) => facts.reynoldsBelow3000),
+    ),
+    ...about(
+      'jet-confined',
+      named((facts) => facts.touchesWalls),
+    ),
+  ];
+}
+
+function judgedReaches(loop: LoopModel, outletFlows: Float64Array, velocity: number | null) {
+  const { network } = loop;
+  if (network === null) return [];
+  const { kinematicViscosity, branches, outlets } = network;
+  const { tank } = loop.loop;
+  const reaches = outletReaches(loop, outletFlows, velocity);
+  return outlets.flatMap((branch, i) => {
+    const outlet = branches[branch]?.outlet;
+    const distance = velocity === null ? outlet?.reach?.distance : reaches[i]?.distance;
+    if (outlet === undefined || outlet === null || distance === undefined || distance === 0) return [];
+    const { name, area, nozzleDiameter } = outlet;
+    if (area === null || nozzleDiameter === null) return [];
+    const exitVelocity = at(outletFlows, i) / area;
+    const facts = jetCautions({ distance, nozzleDiameter, exitVelocity, kinematicViscosity, tank });
+    return [{ name, facts }];
+  });
+}

@@ -1,0 +1,99 @@
+/** A loop with one of its losses made smaller. */
+
+import { largerPipe } from '../larger-pipe.ts';
+import type { Branch, Loop, RunElement } from '../loop.ts';
+import { buildLoopModel, type LoopModel } from '../loop-model.ts';
+import type { DocumentPath, NetworkBranch, PlacedResistance } from '../network/network.ts';
+import { pipeworkSystem } from '../pipework-system.ts';
+import { scaled } from '../resistance.ts';
+import type { LossRow } from './loss-rows.ts';
+
+/** `boreUp`: the next larger pipe of its series; `halved`, `removed`: its head at any flow. */
+export type Change = 'boreUp' | 'halved' | 'removed';
+
+/**
+ * The loop with `change` made to the element of a row; null where that says nothing: `boreUp` of anything but a named
+ * pipe with a larger one in its series, `halved` of a pipe, `removed` of an outlet, whose stream takes its velocity
+ * head away in any case, anything of a lift, a trim or a system curve. A wider pipe gives its bore to the
+ * elements that take theirs from it; null where another element does not stand that.
+ */
+export function changedLoop(model: LoopModel, row: LossRow, change: Change): LoopModel | null {
+  if (!isOffered(row, change)) return null;
+  return change === 'boreUp' ? withWiderPipe(model, row) : withLossTimes(model, row, FACTORS[change]);
+}
+
+const FACTORS = { halved: 0.5, removed: 0 } as const;
+
+const OFFERED: Readonly<Record<LossRow['kind'], readonly Change[]>> = {
+  pipe: ['boreUp', 'removed'],
+  fitting: ['halved', 'removed'],
+  valve: ['halved', 'removed'],
+  loss: ['halved', 'removed'],
+  intake: ['halved', 'removed'],
+  outlet: ['halved'],
+  'tee-mouth': ['halved', 'removed'],
+  lift: [],
+  trim: [],
+  'system-curve': [],
+};
+
+const isOffered = ({ kind }: LossRow, change: Change): boolean => OFFERED[kind].includes(change);
+
+/** Whether any change is offered for a row. */
+export const canChange = ({ kind }: LossRow): boolean => OFFERED[kind].length > 0;
+
+function withLossTimes(model: LoopModel, row: LossRow, factor: number): LoopModel {
+  const { network } = model;
+  if (network === null) throw new Error('a loop without pipework has no element to change');
+  const inList = (elements: readonly PlacedResistance[]) =>
+    elements.map((one) =>
+      one.kind === row.kind && samePath(one.path, row.path)
+        ? { ...one, resistance: scaled(one.resistance, factor) }
+        : one,
+    );
+  const changed = {
+    ...network,
+    suction: inList(network.suction),
+    branches: network.branches.map((branch) => ({
+      ...branch,
+      elements: inList(branch.elements),
+      mouth: mouthTimes(branch, row, factor),
+    })),
+  };
+  return { ...model, network: changed, system: pipeworkSystem(changed) };
+}
+
+function mouthTimes({ mouth, path }: NetworkBranch, row: LossRow, factor: number): NetworkBranch['mouth'] {
+  if (mouth === null || row.kind !== 'tee-mouth' || !samePath(path, row.path)) return mouth;
+  return factor === 0 ? null : { combined: factor * mouth.combined, side: factor * mouth.side };
+}
+
+const samePath = (one: DocumentPath, other: DocumentPath): boolean =>
+  one.length === other.length && one.every((part, place) => part === other[place]);
+
+function withWiderPipe({ loop }: LoopModel, { name, path }: LossRow): LoopModel | null {
+  const wider = name === null ? null : largerPipe(name);
+  if (wider === null) return null;
+  const built = buildLoopModel(withElement(loop, path, (element) => ({ ...element, pipe: wider.name })));
+  return built.ok ? built.value : null;
+}
+
+type ElementChange = (element: Extract<RunElement, { pipe: unknown }>) => RunElement;
+
+function withElement(loop: Loop, path: DocumentPath, change: ElementChange): Loop {
+  if ('systemCurve' in loop) return loop;
+  const inRun = (run: readonly RunElement[], at: DocumentPath) =>
+    run.map((element, index) =>
+      'pipe' in element && samePath([...at, index], path) ? change(element) : element,
+    );
+  const inBranch = (branch: Branch, at: DocumentPath): Branch => ({
+    ...branch,
+    run: inRun(branch.run, [...at, 'run']),
+    branches: branch.branches?.map((child, index) => inBranch(child, [...at, 'branches', index])),
+  });
+  return {
+    ...loop,
+    suction: inRun(loop.suction, ['suction']),
+    discharge: inBranch(loop.discharge, ['discharge']),
+  };
+}

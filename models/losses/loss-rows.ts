@@ -1,0 +1,109 @@
+/** Where the head of a pump goes: every element of a loop with the head it takes and its share of the hydraulic power. */
+import { GRAVITY } from '../gravity.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { at } from '../network/linear-tree.ts';
+import type { DocumentPath, Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
+import type { NetworkSolution } from '../network/solve-network.ts';
+import type { SystemState } from '../system.ts';
+
+export type LossKind = PlacedResistance['kind'] | 'tee-mouth' | 'lift' | 'system-curve';
+
+export interface LossRow {
+  readonly path: DocumentPath;
+  readonly kind: LossKind;
+  /** Table name of the element, or the outlet's own; null where it has none. */
+  readonly name: string | null;
+  readonly bore: number | null;
+  /** Flow through it [m3/s] and head it takes from that flow [m]; both negative where water runs backwards. */
+  readonly flow: number;
+  readonly head: number;
+  /** rho g Q H of the row [W]; negative where water comes down. */
+  readonly power: number;
+  /** Of the hydraulic power of the pump. */
+  readonly share: number;
+}
+
+type Placed = Omit<LossRow, 'power' | 'share'>;
+
+export interface LossList {
+  /** rho g Q H of the pump [W]. */
+  readonly hydraulicPower: number;
+  /** In the order of the water: suction, then branches in preorder. */
+  readonly rows: readonly LossRow[];
+}
+
+/**
+ * The rows of a solved state of a loop. Losses and lifts along every path add up to the head of the pump, so that their
+ * powers add up to rho g Q H. A lift of 0 has no row. Null where the pump does no work on the water.
+ */
+export function lossRows(loop: LoopModel, state: SystemState): LossList | null {
+  const perFlowAndHead = loop.water.density * GRAVITY;
+  const hydraulicPower = perFlowAndHead * state.flow * state.head;
+  if (!(hydraulicPower > 0)) return null;
+  const placed =
+    loop.network === null || state.network === null
+      ? curveRows(loop, state)
+      : networkRows(loop.network, state.flow, state.network);
+  const rows = placed.map((row) => {
+    const power = perFlowAndHead * row.flow * row.head;
+    return { ...row, power, share: power / hydraulicPower };
+  });
+  return { hydraulicPower, rows };
+}
+
+function curveRows({ system }: LoopModel, { flow, head }: SystemState): readonly Placed[] {
+  const staticHead = system.stateAt(0).head;
+  const row = { name: null, bore: null, flow };
+  return [
+    ...liftRow({ ...row, path: ['systemCurve', 'staticHead'], head: staticHead }),
+    { ...row, path: ['systemCurve'], kind: 'system-curve', head: head - staticHead },
+  ];
+}
+
+const liftRow = (row: Omit<Placed, 'kind'>): readonly Placed[] =>
+  row.head === 0 ? [] : [{ ...row, kind: 'lift' }];
+
+function networkRows(
+  { suction, branches }: Network,
+  totalFlow: number,
+  { flows }: NetworkSolution,
+): readonly Placed[] {
+  return [
+    ...suction.map((element) => elementRow(element, totalFlow)),
+    ...branches.flatMap((branch, b) => {
+      const flow = at(flows, b);
+      const combined = branch.parent < 0 ? 0 : at(flows, branch.parent);
+      return branchRows(branch, { flow, combined });
+    }),
+  ];
+}
+
+function branchRows(
+  branch: NetworkBranch,
+  { flow, combined }: { readonly flow: number; readonly combined: number },
+): readonly Placed[] {
+  const { path, elements, outlet, lift } = branch;
+  const named = elements.map((element) =>
+    element.kind === 'outlet' ? { ...element, name: outlet?.name ?? null } : element,
+  );
+  return [
+    ...mouthRow(branch, { flow, combined }),
+    ...named.map((element) => elementRow(element, flow)),
+    ...(outlet === null ? [] : liftRow({ path, name: outlet.name, bore: null, flow, head: lift })),
+  ];
+}
+
+/** The loss at the mouth of a side branch, as `TeeMouth` says. */
+function mouthRow(
+  { path, mouth }: NetworkBranch,
+  { flow, combined }: { readonly flow: number; readonly combined: number },
+): readonly Placed[] {
+  if (mouth === null) return [];
+  const fromCombined = flow > 0 ? mouth.combined * Math.max(0, combined) ** 2 : 0;
+  const head = fromCombined + mouth.side * flow * Math.abs(flow);
+  return [{ path, kind: 'tee-mouth', name: 'tee-90', bore: null, flow, head }];
+}
+
+function elementRow({ path, kind, name, bore, resistance }: PlacedResistance, flow: number): Placed {
+  return { path, kind, name, bore, flow, head: resistance.lossAt(flow).head };
+}

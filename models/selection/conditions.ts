@@ -1,0 +1,218 @@
+/** The conditions that a setting must meet, each named by the reason it gives when it fails. */
+import type { DutyFigures } from '../duty-point.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { at } from '../network/linear-tree.ts';
+import { npshAvailable, npshRequired } from '../npsh.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { screenVelocities } from '../screen.ts';
+import type { Limits } from './options.ts';
+
+/** In the order in which they are told. */
+export const CONDITION_REASONS = [
+  'efficiency-impossible',
+  'not-enough-head',
+  'outside-data',
+  'outlet-above-maximum',
+  'screen-velocity',
+  'pump-below-minimum',
+  'pump-above-maximum',
+  'npsh',
+] as const;
+
+export type ConditionReason = (typeof CONDITION_REASONS)[number];
+
+/** A condition as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
+export interface Judgement {
+  readonly reason: ConditionReason;
+  /** The outlet that decides, where one does. */
+  readonly outlet: string | null;
+  readonly setting: number;
+  readonly value: number;
+  readonly limit: number;
+  readonly clearance: number;
+}
+
+export interface Condition {
+  readonly reason: ConditionReason;
+  /** How it goes with the flow where outlets rise with it: met from some flow on, up to some flow, or neither. */
+  readonly along: 'from' | 'up-to' | 'any';
+  judge(duty: DutyFigures): Judgement;
+}
+
+export interface ConditionContext {
+  readonly loop: LoopModel;
+  readonly pump: PumpModel;
+  readonly limits: Limits;
+  readonly elevation: number;
+}
+
+/** Flows count as equal within this. */
+export const EQUAL = 1e-9;
+/** Beyond this many times the largest entered flow a curve is a guess. */
+const DATA_REACH = 1.1;
+
+/** The conditions that apply to a pump on a loop, in the order of their reasons. */
+export function conditionsFor(context: ConditionContext): readonly Condition[] {
+  const { pump, limits } = context;
+  return [
+    efficiencyPossible(limits.efficiency),
+    ...outletsServed(context),
+    ...(limits.extrapolation ? [] : [insideData(pump)]),
+    ...outletsBelowMaximum(context),
+    ...screenGentle(context),
+    ...flowLimits(pump),
+    ...npshMet(context),
+  ];
+}
+
+const upTo = (value: number, limit: number): number =>
+  limit === 0 ? -value : (limit - value) / Math.abs(limit);
+const from = (value: number, limit: number): number =>
+  limit === 0 ? value : (value - limit) / Math.abs(limit);
+
+function efficiencyPossible(limit: number): Condition {
+  return {
+    reason: 'efficiency-impossible',
+    along: 'any',
+    judge: ({ efficiency, setting }) => ({
+      reason: 'efficiency-impossible',
+      outlet: null,
+      setting,
+      value: efficiency,
+      limit,
+      clearance: upTo(efficiency, limit),
+    }),
+  };
+}
+
+function outletsServed({ loop }: ConditionContext): readonly Condition[] {
+  const needs = loop.system.outlets.flatMap(({ name, requiredFlow }, index) =>
+    requiredFlow === null ? [] : [{ name, index, flow: requiredFlow }],
+  );
+  return needs.length === 0 ? [] : [worstOutlet('not-enough-head', 'from', needs, from)];
+}
+
+function outletsBelowMaximum({ loop }: ConditionContext): readonly Condition[] {
+  const most = loop.system.outlets.flatMap(({ name, maximumFlow }, index) =>
+    maximumFlow === null ? [] : [{ name, index, flow: maximumFlow }],
+  );
+  return most.length === 0 ? [] : [worstOutlet('outlet-above-maximum', 'up-to', most, upTo)];
+}
+
+/** The outlet nearest to breaking its bound decides. */
+function worstOutlet(
+  reason: ConditionReason,
+  along: Condition['along'],
+  bounds: readonly { readonly name: string; readonly index: number; readonly flow: number }[],
+  clear: (value: number, limit: number) => number,
+): Condition {
+  return {
+    reason,
+    along,
+    judge: ({ outletFlows, setting }) => {
+      let worst = bounds[0];
+      let clearance = Number.POSITIVE_INFINITY;
+      for (const bound of bounds) {
+        const cleared = clear(at(outletFlows, bound.index), bound.flow) + EQUAL;
+        if (!(cleared < clearance)) continue;
+        worst = bound;
+        clearance = cleared;
+      }
+      if (worst === undefined) throw new Error(`${reason} has no outlet to judge`);
+      const { name, index, flow: limit } = worst;
+      return { reason, outlet: name, setting, value: at(outletFlows, index), limit, clearance };
+    },
+  };
+}
+
+/** Flow of one pump brought to full speed, where its points lie. */
+const atFullSpeed = ({ flow, count, speedRatio }: DutyFigures): number => flow / (count * speedRatio);
+
+function insideData({ fit }: PumpModel): Condition {
+  const limit = DATA_REACH * fit.headCurve.range.max;
+  return flowBound('outside-data', limit, upTo);
+}
+
+function flowLimits({ pump }: PumpModel): readonly Condition[] {
+  const { min, max } = pump.flowLimits ?? {};
+  return [
+    ...(min === undefined ? [] : [flowBound('pump-below-minimum', min, from)]),
+    ...(max === undefined ? [] : [flowBound('pump-above-maximum', max, upTo)]),
+  ];
+}
+
+function flowBound(
+  reason: ConditionReason,
+  limit: number,
+  clear: (value: number, limit: number) => number,
+): Condition {
+  return {
+    reason,
+    along: 'any',
+    judge: (duty) => {
+      const value = atFullSpeed(duty);
+      return {
+        reason,
+        outlet: null,
+        setting: duty.setting,
+        value,
+        limit,
+        clearance: clear(value, limit) + EQUAL,
+      };
+    },
+  };
+}
+
+function screenGentle({ loop: { loop }, limits }: ConditionContext): readonly Condition[] {
+  const screen = loop.intake?.screen;
+  const { throughSlotVelocity: limit, cloggedFraction, screenBasis } = limits;
+  if (screen === undefined || limit === null) return [];
+  const reason = 'screen-velocity';
+  return [
+    {
+      reason,
+      along: 'up-to',
+      judge: ({ flow, setting }) => {
+        const value = screenVelocities({ screen, flow, cloggedFraction })[screenBasis];
+        return { reason, outlet: null, setting, value, limit, clearance: upTo(value, limit) + EQUAL };
+      },
+    },
+  ];
+}
+
+function npshMet(context: ConditionContext): readonly Condition[] {
+  if (!context.limits.npsh) return [];
+  const reason = 'npsh';
+  const needed = npshFigures(context);
+  if (needed === null) return [];
+  return [
+    {
+      reason,
+      along: 'any',
+      judge: (duty) => {
+        const { available, required } = needed(duty);
+        const clearance = from(available, required);
+        return { reason, outlet: null, setting: duty.setting, value: available, limit: required, clearance };
+      },
+    },
+  ];
+}
+
+/** NPSH available and required [m] at a duty; null where the pump has no points for it. */
+export function npshFigures({
+  loop,
+  pump: { pump },
+  elevation,
+}: Pick<ConditionContext, 'loop' | 'pump' | 'elevation'>):
+  | ((duty: DutyFigures) => { readonly available: number; readonly required: number })
+  | null {
+  const points = pump.npshPoints;
+  if (points === undefined || points.length === 0) return null;
+  const { temperature } = loop.loop.water;
+  const { pumpElevation } = loop.loop;
+  const { density } = loop.water;
+  return ({ flow, count, speedRatio, suctionLoss }) => ({
+    available: npshAvailable({ elevation, temperature, density, pumpElevation, suctionLoss }),
+    required: npshRequired({ points, flow: flow / count, speedRatio }) ?? 0,
+  });
+}

@@ -1,0 +1,75 @@
+/** The smallest setting that qualifies when the controller's steps are left out of account. */
+import { findRoot } from '../../curves/find-root.ts';
+import type { ExactDuty } from '../duty-point.ts';
+import type { Settings } from '../pump.ts';
+import { type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
+import { gridSize, settingAt } from '../settings-grid.ts';
+import { SolveFailure } from '../solve-failure.ts';
+import { conditionsFor, type Judgement } from './conditions.ts';
+import type { Limits, Running } from './options.ts';
+import type { BadEnd, Candidate } from './select.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
+import { worse } from './worse.ts';
+
+interface ContinuousQuestion {
+  readonly shared: SharedLoop;
+  readonly badEnd: BadEnd | undefined;
+  readonly candidate: Candidate;
+  readonly limits: Limits;
+  readonly running: Running;
+}
+
+/**
+ * The duty at the smallest setting [%], of any decimals, between the last grid setting that does not qualify and
+ * `duty`, the smallest that does: where the condition with the least to spare is just met. `duty` itself where it stands
+ * at the lowest setting. Throws `SolveFailure` where network or search reach a limit.
+ */
+export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): ExactDuty {
+  const { candidate, shared } = question;
+  const before = settingBefore(candidate.pump.pump.settings, duty.setting);
+  if (before === null) return duty;
+  const root = findRoot({
+    evaluate: (setting) => ({ value: leastClearance(question, setting) }),
+    low: before,
+    high: duty.setting,
+  });
+  if (!root.ok) {
+    // A duty that just qualifies, to rounding, leaves nothing to look for.
+    if (root.failure.code === 'not-bracketed') return duty;
+    throw new SolveFailure(root.failure);
+  }
+  return landed(question, { shared }, root.value.root);
+}
+
+function settingBefore(settings: Settings, setting: number): number | null {
+  const size = gridSize(settings);
+  for (let index = 1; index < size; index++) {
+    if (settingAt(settings, index) >= setting) return settingAt(settings, index - 1);
+  }
+  return null;
+}
+
+interface End {
+  readonly shared: SharedLoop;
+  readonly pumpAt?: PumpMaker | undefined;
+}
+
+function landed({ candidate }: ContinuousQuestion, { shared, pumpAt = pumpAtSetting }: End, setting: number) {
+  const pump = pumpAt(candidate.pump, { setting, count: candidate.count });
+  return exactDuty(shared, pump, estimateDuty(shared, pump, shared.required?.flow));
+}
+
+function judgements(question: ContinuousQuestion, end: End, setting: number): readonly Judgement[] {
+  const { candidate, limits, running } = question;
+  const { elevation } = running;
+  const duty = landed(question, end, setting);
+  const conditions = conditionsFor({ loop: end.shared.loop, pump: candidate.pump, limits, elevation });
+  return conditions.map((condition) => condition.judge(duty));
+}
+
+function leastClearance(question: ContinuousQuestion, setting: number): number {
+  const { shared, badEnd } = question;
+  const plain = judgements(question, { shared }, setting);
+  const all = badEnd === undefined ? plain : worse(plain, judgements(question, badEnd, setting));
+  return Math.min(...all.map(({ clearance }) => clearance));
+}

@@ -1,0 +1,39 @@
+/** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
+import type { DutyFigures } from '../duty-point.ts';
+import { dailyRise, heatUse, meanHeat, pumpHeat } from '../heat.ts';
+import type { LoopModel } from '../loop-model.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { specificHeat } from '../specific-heat.ts';
+import type { Running } from './options.ts';
+
+export interface DutyHeat {
+  /** Heat into the water while the pump runs [W]. */
+  readonly power: number;
+  /** Whether 0.8 stood in for the motor's efficiency. */
+  readonly motorEfficiencyAssumed: boolean;
+  /** Warming [K a day] by the day's mean heat, before losses to the room; null without a tank volume. */
+  readonly dailyRise: number | null;
+  /** Electricity of chiller or heater [kWh], negative where it is spared, and its cost; null where not asked for. */
+  readonly annualEnergy: number | null;
+  readonly annualCost: number | null;
+}
+
+export function dutyHeat(
+  { loop: { loop, water }, pump: { pump } }: { readonly loop: LoopModel; readonly pump: PumpModel },
+  { power, count }: Pick<DutyFigures, 'power' | 'count'>,
+  { heat: terms, hoursPerDay, price }: Pick<Running, 'heat' | 'hoursPerDay' | 'price'>,
+): DutyHeat {
+  const { mounting, motorEfficiency } = pump;
+  const drawn = { power, standbyPower: count * pump.standbyPower, mounting, motorEfficiency };
+  const heat = meanHeat(drawn, hoursPerDay);
+  const volume = loop.tank?.volume;
+  const into = { heat, density: water.density, specificHeat: specificHeat(loop.water) };
+  const use = terms === undefined ? null : heatUse(heat, { ...terms, price });
+  return {
+    power: pumpHeat(drawn),
+    motorEfficiencyAssumed: mounting !== 'submerged' && motorEfficiency === undefined,
+    dailyRise: volume === undefined ? null : dailyRise({ ...into, volume }),
+    annualEnergy: use?.annualEnergy ?? null,
+    annualCost: use?.annualCost ?? null,
+  };
+}

@@ -1,0 +1,234 @@
+/** The smallest grid setting at which every condition holds, for one candidate. */
+import type { DutyFigures, ExactDuty } from '../duty-point.ts';
+import { hasRequirement } from '../margins.ts';
+import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { gridSize, settingAt } from '../settings-grid.ts';
+import type { Condition, ConditionReason, Judgement } from './conditions.ts';
+import { flowsRise } from './rising-flows.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
+import { worse } from './worse.ts';
+
+/** Two conditions that hold at no setting together. */
+export type Clash = readonly [Judgement, Judgement];
+
+export type GridOutcome =
+  | { readonly feasible: true; readonly duty: ExactDuty }
+  | {
+      readonly feasible: false;
+      /** One a condition that holds at no setting, as judged where it comes nearest; empty when each holds somewhere. */
+      readonly failing: readonly Judgement[];
+      readonly clash: Clash | null;
+      readonly settings: number;
+    };
+
+/** Judgements nearer to their limit than this are taken on the exact duty: ten times what samples may be off. */
+const CLOSE = 1e-3;
+
+interface Judged<Duty extends DutyFigures = DutyFigures> {
+  readonly duty: Duty;
+  readonly judgements: readonly Judgement[];
+}
+
+interface Search {
+  readonly shared: SharedLoop;
+  at(index: number): PumpAtSetting;
+  readonly size: number;
+  readonly conditions: readonly Condition[];
+  /** Whether flow, and every outlet with it, rises with the setting: then `along` tells where a condition holds. */
+  readonly rising: boolean;
+  judged(index: number): Judged;
+  exact(index: number): Judged<ExactDuty>;
+}
+
+/** The loop, the pump and the conditions as they are searched: as entered, or where both are against the user. */
+export interface SearchedEnd {
+  readonly shared: SharedLoop;
+  readonly conditions: readonly Condition[];
+  readonly pumpAt?: PumpMaker | undefined;
+}
+
+/**
+ * Searches the grid of a candidate's settings.
+ *
+ * Every setting is judged at its own duty. Where flows rise with the setting, conditions that hold from some flow on, or
+ * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
+ * `badEnd` each condition, of the same list, must hold there too; the duty told is the one as entered.
+ * Throws `SolveFailure` where network or search reach a limit.
+ */
+export function searchGrid({
+  pump,
+  count,
+  badEnd,
+  ...end
+}: SearchedEnd & {
+  readonly pump: PumpModel;
+  readonly count: number;
+  readonly badEnd?: SearchedEnd | undefined;
+}): GridOutcome {
+  const plain = startSearch({ ...end, pump, count });
+  const bad = badEnd === undefined ? null : startSearch({ ...badEnd, pump, count });
+  const search = bad === null ? plain : atBothEnds(plain, bad);
+  const start = Math.max(firstServed(plain), bad === null ? 0 : firstServed(bad));
+  for (let index = start; index < search.size; index++) {
+    const { judgements } = search.judged(index);
+    if (judgements.every(holds)) return { feasible: true, duty: search.exact(index).duty };
+    if (search.rising && judgements.some((one) => !holds(one) && alongOf(search, one) === 'up-to')) break;
+  }
+  return rejection(search);
+}
+
+/** Each condition as judged at the end where it has less to spare. */
+function atBothEnds(plain: Search, bad: Search): Search {
+  return {
+    ...plain,
+    rising: plain.rising && bad.rising,
+    judged: remembered((index) => {
+      const { duty, judgements } = plain.judged(index);
+      return { duty, judgements: worse(judgements, bad.judged(index).judgements) };
+    }),
+    exact: remembered((index) => {
+      const { duty, judgements } = plain.exact(index);
+      return { duty, judgements: worse(judgements, bad.exact(index).judgements) };
+    }),
+  };
+}
+
+export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
+
+const alongOf = ({ conditions }: Search, { reason }: Judgement): Condition['along'] | undefined =>
+  conditions.find((condition) => condition.reason === reason)?.along;
+
+function startSearch({
+  shared,
+  pump,
+  count,
+  conditions,
+  pumpAt = pumpAtSetting,
+}: SearchedEnd & { readonly pump: PumpModel; readonly count: number }): Search {
+  const { settings } = pump.pump;
+  const size = gridSize(settings);
+  const at = remembered((index) => pumpAt(pump, { setting: settingAt(settings, index), count }));
+  const judge = <Duty extends DutyFigures>(duty: Duty): Judged<Duty> => ({
+    duty,
+    judgements: conditions.map((one) => one.judge(duty)),
+  });
+  let guess = shared.required?.flow;
+  const estimated = remembered((index) => {
+    const duty = estimateDuty(shared, at(index), guess);
+    // Settings are mostly looked at side by side.
+    if (duty.flow > 0) guess = duty.flow;
+    return duty;
+  });
+  const exact = remembered((index) => judge(exactDuty(shared, at(index), estimated(index))));
+  const judged = remembered((index): Judged<DutyFigures> => {
+    const estimate = judge(estimated(index));
+    const isClose = estimate.judgements.some(({ clearance }) => Math.abs(clearance) < CLOSE);
+    return isClose ? exact(index) : estimate;
+  });
+  const headAtRest = shared.atRest?.head ?? Number.POSITIVE_INFINITY;
+  const firstMoving = firstIndex(size, (index) => at(index).headAt(0).head > headAtRest);
+  const rising =
+    !pump.fit.headCurve.drooping && flowsRise({ shared, dutyAt: estimated, firstMoving, last: size - 1 });
+  return { shared, at, size, conditions, rising, judged, exact };
+}
+
+/** The first of `size` places at which a condition holds that holds from somewhere on; `size` where it never does. */
+function firstIndex(size: number, holdsAt: (index: number) => boolean): number {
+  let low = 0;
+  let high = size;
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (holdsAt(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+function remembered<T>(compute: (index: number) => T): (index: number) => T {
+  const known: T[] = [];
+  return (index) => {
+    const before = known[index];
+    if (before !== undefined) return before;
+    const value = compute(index);
+    known[index] = value;
+    return value;
+  };
+}
+
+/**
+ * The setting from which on the outlets may be served. Where flows rise with the setting, a duty reaches the required flow
+ * when the pump's head at that flow reaches the required head; the setting before is looked at again, on its duty.
+ */
+function firstServed({ rising, size, at, shared: { required, loop } }: Search): number {
+  if (!rising || !hasRequirement(loop.system.outlets)) return 0;
+  if (required === null) return size;
+  // Outlets that feed one another are served by a pump that moves nothing.
+  if (required.flow === 0) return 0;
+  const first = firstIndex(size, (index) => at(index).headAt(required.flow).head >= required.head);
+  return Math.max(0, first - 1);
+}
+
+function rejection(search: Search): GridOutcome {
+  const failing = search.conditions.flatMap(({ reason }) => {
+    const index = nearestTo(search, reason);
+    if (holds(judgementOf(search.judged(index), reason))) return [];
+    // On the exact duty, so that the figures told are those of a duty point asked for.
+    return [judgementOf(search.exact(index), reason)];
+  });
+  return {
+    feasible: false,
+    failing,
+    clash: failing.length === 0 ? findClash(search) : null,
+    settings: search.size,
+  };
+}
+
+/** Index of the setting where a condition first holds, else where it comes nearest to holding. */
+function nearestTo(search: Search, reason: ConditionReason): number {
+  let nearest = -1;
+  let clearance = Number.NEGATIVE_INFINITY;
+  for (const index of whereToLook(search, reason)) {
+    const judgement = judgementOf(search.judged(index), reason);
+    if (judgement.clearance > clearance || nearest < 0) ({ clearance } = judgement);
+    else continue;
+    nearest = index;
+    if (holds(judgement)) break;
+  }
+  return nearest;
+}
+
+function whereToLook({ rising, size, conditions }: Search, reason: ConditionReason): readonly number[] {
+  const along = conditions.find((condition) => condition.reason === reason)?.along;
+  if (rising && along === 'from') return [size - 1];
+  if (rising && along === 'up-to') return [0];
+  // From the top: a pump's own limits most often hold there.
+  return Array.from({ length: size }, (_, index) => size - 1 - index);
+}
+
+function judgementOf({ judgements }: Judged, reason: ConditionReason): Judgement {
+  const found = judgements.find((one) => one.reason === reason);
+  if (found === undefined) throw new Error(`no condition gives ${reason}`);
+  return found;
+}
+
+/** The two conditions that hold together least often, judged at a setting where the first holds. */
+function findClash(search: Search): Clash | null {
+  const all = Array.from({ length: search.size }, (_, index) => search.judged(index).judgements);
+  let clash: Clash | null = null;
+  let fewest = Number.POSITIVE_INFINITY;
+  const count = search.conditions.length;
+  for (let a = 0; a < count; a++) {
+    for (let b = a + 1; b < count; b++) {
+      const together = all.filter((one) => isHeld(one[a]) && isHeld(one[b])).length;
+      const withFirst = all.find((one) => isHeld(one[a]) && !isHeld(one[b]));
+      const [first, second] = [withFirst?.[a], withFirst?.[b]];
+      if (together >= fewest || first === undefined || second === undefined) continue;
+      fewest = together;
+      clash = [first, second];
+    }
+  }
+  return clash;
+}
+
+const isHeld = (judgement: Judgement | undefined): boolean => judgement !== undefined && holds(judgement);

@@ -1,0 +1,47 @@
+/** A loop made ready for a selection: balanced as asked, its shared figures worked out. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { hasRequirement } from '../margins.ts';
+import type { DocumentPath } from '../network/network.ts';
+import { pipeworkSystem } from '../pipework-system.ts';
+import { solving, type Unsolved } from '../solve-failure.ts';
+import { type Trim, trimNetwork } from '../trim.ts';
+import type { Balancing } from './options.ts';
+import { type SharedLoop, shareLoop } from './shared-loop.ts';
+
+export interface PreparedLoop {
+  readonly shared: SharedLoop;
+  /** Empty as built. */
+  readonly trims: readonly Trim[];
+}
+
+export type PrepareFailure =
+  | Unsolved
+  | { readonly code: 'no-requirement' }
+  | { readonly code: 'trim-needs-pipework' }
+  | { readonly code: 'trim-needs-requirement'; readonly path: DocumentPath; readonly outlet: string };
+
+/**
+ * Throttles a loop where `trimmed` is asked for, and works out what all candidates share.
+ * Fails where no outlet requires a flow, or trims lack a requirement on every outlet.
+ */
+export function prepareLoop(model: LoopModel, balancing: Balancing): Result<PreparedLoop, PrepareFailure> {
+  if (!hasRequirement(model.system.outlets)) return failed({ code: 'no-requirement' });
+  const balanced = balancing === 'as-built' ? success({ model, trims: [] }) : trim(model);
+  if (!balanced.ok) return balanced;
+  const { trims } = balanced.value;
+  const shared = solving(() => shareLoop(balanced.value.model));
+  return shared.ok ? success({ shared: shared.value, trims }) : shared;
+}
+
+function trim(
+  model: LoopModel,
+): Result<{ readonly model: LoopModel; readonly trims: readonly Trim[] }, PrepareFailure> {
+  if (model.network === null) return failed({ code: 'trim-needs-pipework' });
+  for (const { outlet } of model.network.branches) {
+    if (outlet === null || outlet.requiredFlow !== null) continue;
+    return failed({ code: 'trim-needs-requirement', path: outlet.path, outlet: outlet.name });
+  }
+  const { network, trims } = trimNetwork(model.network);
+  return success({ model: { ...model, network, system: pipeworkSystem(network) }, trims });
+}

@@ -1,0 +1,104 @@
+/** Which pump serves a loop at the least cost, and at which setting. */
+import type { ExactDuty } from '../duty-point.ts';
+import { annualUse } from '../energy.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { conditionsFor } from './conditions.ts';
+import { type DutyHeat, dutyHeat } from './duty-heat.ts';
+import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
+import type { Limits, Running } from './options.ts';
+import type { SharedLoop } from './shared-loop.ts';
+
+/** The loop and its pumps at the end of their doubt that is against the user. */
+export type BadEnd = Omit<SearchedEnd, 'conditions'>;
+
+export interface Candidate {
+  readonly pump: PumpModel;
+  readonly count: number;
+}
+
+export interface Ranked {
+  /** Place in the request. */
+  readonly candidate: number;
+  readonly duty: ExactDuty;
+  readonly annualEnergy: number;
+  readonly annualCost: number | null;
+  readonly heat: DutyHeat;
+}
+
+export interface Rejected {
+  readonly candidate: number;
+  readonly outcome: Extract<GridOutcome, { feasible: false }>;
+}
+
+export interface Selection {
+  /** Cheapest first. */
+  readonly ranking: readonly Ranked[];
+  /** In the order of the request. */
+  readonly rejected: readonly Rejected[];
+}
+
+/**
+ * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `badEnd` a setting
+ * qualifies when it does there too; ranking and figures are those as entered.
+ *
+ * Order: annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
+ * heater where that is asked for.
+ * Throws `SolveFailure` where network or search reach a limit.
+ */
+export function select({
+  shared,
+  candidates,
+  limits,
+  running,
+  badEnd,
+}: {
+  readonly shared: SharedLoop;
+  readonly candidates: readonly Candidate[];
+  readonly limits: Limits;
+  readonly running: Running;
+  readonly badEnd?: BadEnd | undefined;
+}): Selection {
+  const ranking: Ranked[] = [];
+  const rejected: Rejected[] = [];
+  for (const [candidate, { pump, count }] of candidates.entries()) {
+    const conditionsOn = ({ loop }: SharedLoop) =>
+      conditionsFor({ loop, pump, limits, elevation: running.elevation });
+    const outcome = searchGrid({
+      shared,
+      conditions: conditionsOn(shared),
+      pump,
+      count,
+      badEnd: badEnd && { ...badEnd, conditions: conditionsOn(badEnd.shared) },
+    });
+    if (!outcome.feasible) {
+      rejected.push({ candidate, outcome });
+      continue;
+    }
+    const { duty } = outcome;
+    const standbyPower = count * pump.pump.standbyPower;
+    const use = annualUse({ ...running, power: duty.power, standbyPower });
+    ranking.push({ candidate, duty, ...use, heat: dutyHeat({ loop: shared.loop, pump }, duty, running) });
+  }
+  const counted = running.heat?.inRanking === true ? withHeat : bare;
+  return { ranking: ranking.toSorted((a, b) => cheaperFirst(a, b, counted)), rejected };
+}
+
+type Counted = (ranked: Ranked) => { readonly cost: number; readonly energy: number };
+
+const bare: Counted = ({ annualCost, annualEnergy }) => ({ cost: annualCost ?? 0, energy: annualEnergy });
+
+const withHeat: Counted = (ranked) => {
+  const { cost, energy } = bare(ranked);
+  return { cost: cost + (ranked.heat.annualCost ?? 0), energy: energy + (ranked.heat.annualEnergy ?? 0) };
+};
+
+function cheaperFirst(a: Ranked, b: Ranked, counted: Counted): number {
+  return (
+    counted(a).cost - counted(b).cost ||
+    counted(a).energy - counted(b).energy ||
+    a.duty.power - b.duty.power ||
+    a.duty.setting - b.duty.setting ||
+    a.duty.count - b.duty.count ||
+    a.candidate - b.candidate
+  );
+}
