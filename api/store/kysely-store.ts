@@ -1,0 +1,27 @@
+/** The store as queries that every database understands. */
+import { type Kysely, sql } from 'kysely';
+import { loopReads, loopWrites } from './loop-store.ts';
+import { pumpReads, pumpWrites } from './pump-store.ts';
+import { scheduleStore } from './schedule-store.ts';
+import type { Tables } from './schema.ts';
+import { siteStore } from './site-store.ts';
+import type { Store } from './store.ts';
+import { tariffReads, tariffWrites } from './tariff-store.ts';
+
+/** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
+export const kyselyStore = (db: Kysely<Tables>): Store => ({
+  ...siteStore(db),
+  ...pumpReads(db),
+  ...pumpWrites(db),
+  ...loopReads(db),
+  ...loopWrites(db),
+  ...tariffReads(db),
+  ...tariffWrites(db),
+  ...scheduleStore(db),
+  async ping() {
+    await sql`select 1`.execute(db);
+  },
+  async close() {
+    await db.destroy();
+  },
+});

@@ -1,0 +1,91 @@
+/** Loops in a database. */
+import type { Kysely } from 'kysely';
+import type { Loop } from '../../models/loop.ts';
+import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
+import { unlessReferenceBroken } from './foreign-key-violation.ts';
+import { digestOf, jsonText } from './json-text.ts';
+import { pageOf, rowsToRead } from './page.ts';
+import { loopRecord } from './record.ts';
+import type { Tables } from './schema.ts';
+import type { Store, UnknownPump } from './store.ts';
+import { staleOrMissing } from './version-check.ts';
+
+type LoopReads = Pick<Store, 'getLoop' | 'listLoops'>;
+type LoopWrites = Pick<Store, 'insertLoop' | 'replaceLoop' | 'deleteLoop'>;
+
+const contentColumns = (document: Loop) => {
+  const text = jsonText(document);
+  return {
+    name: document.name,
+    document: text,
+    digest: digestOf([text]),
+    installed_pump_id: document.installed?.pump ?? null,
+  };
+};
+
+function unknownPump({ installed }: Loop): UnknownPump {
+  // Without an installed pump only the site can be what is not there, and a caller's site is always there.
+  if (installed === undefined) throw new Error('invariant: a loop was written to a site that is not there');
+  return { outcome: 'unknown-pump', pumpId: installed.pump };
+}
+
+export const loopReads = (db: Kysely<Tables>): LoopReads => ({
+  async getLoop(key) {
+    const row = await db.selectFrom('loop').selectAll().where(isRecord(key)).executeTakeFirst();
+    return row === undefined ? undefined : loopRecord(row);
+  },
+
+  async listLoops(request) {
+    const rows = await db
+      .selectFrom('loop')
+      .selectAll()
+      .where(mayBeOnPage(request))
+      .orderBy('created_at')
+      .orderBy('id')
+      .limit(rowsToRead(request.limit))
+      .execute();
+    return pageOf(rows, { limit: request.limit, read: loopRecord });
+  },
+});
+
+export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
+  async insertLoop({ siteId, id, document, now }) {
+    const insertion = db
+      .insertInto('loop')
+      .values({
+        site_id: siteId,
+        id,
+        version: 1,
+        created_at: now,
+        updated_at: now,
+        ...contentColumns(document),
+      })
+      .returningAll();
+    const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
+    return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+  },
+
+  async replaceLoop({ siteId, id, document, now, expectedVersion }) {
+    const update = db
+      .updateTable('loop')
+      .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+      .where(isRecord({ siteId, id }))
+      .where(hasVersion(expectedVersion))
+      .returningAll();
+    const rows = await unlessReferenceBroken(() => update.execute());
+    if (rows === undefined) return unknownPump(document);
+    const [row] = rows;
+    if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
+    return await staleOrMissing(db, 'loop', { siteId, id });
+  },
+
+  async deleteLoop({ siteId, id, expectedVersion }) {
+    const { numDeletedRows } = await db
+      .deleteFrom('loop')
+      .where(isRecord({ siteId, id }))
+      .where(hasVersion(expectedVersion))
+      .executeTakeFirst();
+    if (numDeletedRows > 0n) return { outcome: 'deleted' };
+    return await staleOrMissing(db, 'loop', { siteId, id });
+  },
+});

@@ -1,0 +1,112 @@
+/** The schedules of loops in a database, each under the id of its loop. */
+import type { CompiledQuery, Kysely } from 'kysely';
+import type { Schedule } from '../../models/schedule/schedule.ts';
+import { hasVersion, isRecord } from './conditions.ts';
+import { unlessReferenceBroken } from './foreign-key-violation.ts';
+import { digestOf, jsonText } from './json-text.ts';
+import { scheduleRecord } from './record.ts';
+import type { Tables } from './schema.ts';
+import type { RecordKey, SetpointVersions, Store } from './store.ts';
+import { staleOrMissing } from './version-check.ts';
+
+type ScheduleStore = Pick<Store, 'getSchedule' | 'putSchedule' | 'deleteSchedule' | 'setpointVersions'>;
+
+const contentColumns = (document: Schedule) => {
+  const text = jsonText(document);
+  return { name: 'schedule', document: text, digest: digestOf([text]), tariff_id: document.tariff };
+};
+
+/** The two values of its key are its only parameters, in the order site, loop. */
+const setpointQuery = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
+  db
+    .selectFrom('loop')
+    .innerJoin('site', 'site.id', 'loop.site_id')
+    .leftJoin('pump', (join) =>
+      join.onRef('pump.site_id', '=', 'loop.site_id').onRef('pump.id', '=', 'loop.installed_pump_id'),
+    )
+    .leftJoin('schedule', (join) =>
+      join.onRef('schedule.site_id', '=', 'loop.site_id').onRef('schedule.id', '=', 'loop.id'),
+    )
+    .leftJoin('site_tariff', 'site_tariff.site_id', 'loop.site_id')
+    .leftJoin('tariff', (join) =>
+      join
+        .onRef('tariff.site_id', '=', 'loop.site_id')
+        .on(({ eb, fn, ref }) =>
+          eb('tariff.id', '=', fn.coalesce(ref('schedule.tariff_id'), ref('site_tariff.tariff_id'))),
+        ),
+    )
+    .select([
+      'site.version as site',
+      'loop.version as loop',
+      'loop.installed_pump_id as pumpId',
+      'pump.version as pump',
+      'schedule.version as schedule',
+      'schedule.created_at as scheduleCreatedAt',
+      'tariff.id as tariffId',
+      'tariff.version as tariff',
+    ])
+    .where('loop.site_id', '=', siteId)
+    .where('loop.id', '=', id);
+
+export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
+  // Controllers ask it every minute, and to make its text takes longer than to run it.
+  let compiled: CompiledQuery<SetpointVersions> | undefined;
+  return {
+    async getSchedule(key) {
+      const row = await db.selectFrom('schedule').selectAll().where(isRecord(key)).executeTakeFirst();
+      return row === undefined ? undefined : scheduleRecord(row);
+    },
+
+    async putSchedule({ siteId, id, document, now, expectedVersion }) {
+      const content = contentColumns(document);
+      const broken = async () => {
+        const loop = await db
+          .selectFrom('loop')
+          .select('id')
+          .where(isRecord({ siteId, id }))
+          .executeTakeFirst();
+        return { outcome: loop === undefined ? 'missing' : 'unknown-tariff' } as const;
+      };
+      if (expectedVersion === 'none') {
+        const insertion = db
+          .insertInto('schedule')
+          .values({ site_id: siteId, id, version: 1, created_at: now, updated_at: now, ...content })
+          .onConflict((conflict) => conflict.columns(['site_id', 'id']).doNothing())
+          .returningAll();
+        const rows = await unlessReferenceBroken(() => insertion.execute());
+        if (rows === undefined) return await broken();
+        const [row] = rows;
+        return row === undefined
+          ? { outcome: 'exists' }
+          : { outcome: 'inserted', record: scheduleRecord(row) };
+      }
+      const update = db
+        .updateTable('schedule')
+        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...content }))
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .returningAll();
+      const rows = await unlessReferenceBroken(() => update.execute());
+      if (rows === undefined) return await broken();
+      const [row] = rows;
+      if (row !== undefined) return { outcome: 'replaced', record: scheduleRecord(row) };
+      return await staleOrMissing(db, 'schedule', { siteId, id });
+    },
+
+    async deleteSchedule({ siteId, id, expectedVersion }) {
+      const { numDeletedRows } = await db
+        .deleteFrom('schedule')
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .executeTakeFirst();
+      if (numDeletedRows > 0n) return { outcome: 'deleted' };
+      return await staleOrMissing(db, 'schedule', { siteId, id });
+    },
+
+    async setpointVersions({ siteId, id }) {
+      compiled ??= setpointQuery(db, { siteId, id }).compile();
+      const { rows } = await db.executeQuery<SetpointVersions>({ ...compiled, parameters: [siteId, id] });
+      return rows[0];
+    },
+  };
+}

@@ -1,0 +1,65 @@
+/** Sites in a database. */
+import type { Kysely, Transaction } from 'kysely';
+import { hasVersion } from './conditions.ts';
+import { unlessReferenceBroken } from './foreign-key-violation.ts';
+import { digestOf, jsonText } from './json-text.ts';
+import { siteRecord } from './record.ts';
+import type { Tables } from './schema.ts';
+import type { Site, Store } from './store.ts';
+
+type SiteStore = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
+
+const contentColumns = (document: Site) => {
+  const text = jsonText(document);
+  return { name: document.name, document: text, digest: digestOf([text]) };
+};
+
+async function writeTariff(all: Transaction<Tables>, siteId: string, tariffId: string | null): Promise<void> {
+  await all.deleteFrom('site_tariff').where('site_id', '=', siteId).execute();
+  if (tariffId === null) return;
+  await all.insertInto('site_tariff').values({ site_id: siteId, tariff_id: tariffId }).execute();
+}
+
+export function siteStore(db: Kysely<Tables>): SiteStore {
+  const findRow = (siteId: string) =>
+    db.selectFrom('site').selectAll().where('id', '=', siteId).executeTakeFirst();
+
+  return {
+    async getSite(siteId) {
+      const row = await findRow(siteId);
+      return row === undefined ? undefined : siteRecord(row);
+    },
+
+    async ensureSite({ siteId, document, now }) {
+      await db
+        .insertInto('site')
+        .values({ id: siteId, version: 1, created_at: now, updated_at: now, ...contentColumns(document) })
+        .onConflict((conflict) => conflict.column('id').doNothing())
+        .execute();
+      const row = await findRow(siteId);
+      if (row === undefined) throw new Error(`invariant: site ${siteId} is not there after it was made`);
+      return siteRecord(row);
+    },
+
+    async replaceSite({ siteId, document, now, expectedVersion }) {
+      const rows = await unlessReferenceBroken(() =>
+        db.transaction().execute(async (all) => {
+          const updated = await all
+            .updateTable('site')
+            .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+            .where('id', '=', siteId)
+            .where(hasVersion(expectedVersion))
+            .returningAll()
+            .execute();
+          if (updated.length > 0) await writeTariff(all, siteId, document.tariff);
+          return updated;
+        }),
+      );
+      if (rows === undefined) return { outcome: 'unknown-tariff' };
+      const [row] = rows;
+      if (row !== undefined) return { outcome: 'replaced', record: siteRecord(row) };
+      const current = await findRow(siteId);
+      return current === undefined ? { outcome: 'missing' } : { outcome: 'stale', version: current.version };
+    },
+  };
+}

@@ -1,0 +1,208 @@
+/** What the service asks of its storage, the same on every database. */
+import type { Loop } from '../../models/loop.ts';
+import type { Pump } from '../../models/pump.ts';
+import type { PumpFit } from '../../models/pump-model.ts';
+import type { Schedule } from '../../models/schedule/schedule.ts';
+import type { Tariff } from '../../models/tariff/tariff.ts';
+
+/** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
+export interface Site {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly elevation: number;
+  readonly price: number | null;
+  readonly labourRate: number | null;
+  /** Id of the tariff that prices go by where nothing else is stated. */
+  readonly tariff: string | null;
+}
+
+/** `createdAt` and `updatedAt` in ms since 1970-01-01T00:00Z; `version` counts from 1. */
+export interface StoredRecord<Document> {
+  readonly id: string;
+  readonly version: number;
+  readonly createdAt: number;
+  readonly updatedAt: number;
+  readonly name: string;
+  readonly document: Document;
+}
+
+export type SiteRecord = StoredRecord<Site>;
+export type LoopRecord = StoredRecord<Loop>;
+export type TariffRecord = StoredRecord<Tariff>;
+/** Its id is that of its loop. */
+export type ScheduleRecord = StoredRecord<Schedule>;
+/** The fit is read back bit for bit as it was written. */
+export interface PumpRecord extends StoredRecord<Pump> {
+  readonly fit: PumpFit;
+}
+
+/** Names one record of one site. */
+export interface RecordKey {
+  readonly siteId: string;
+  readonly id: string;
+}
+
+/** The version that the caller last saw; `'any'` writes over whatever is there. */
+export type ExpectedVersion = number | 'any';
+
+/** Where a page begins: just after this record in the order createdAt, then id. */
+export interface PageStart {
+  readonly createdAt: number;
+  readonly id: string;
+}
+
+export interface PageRequest {
+  readonly siteId: string;
+  readonly limit: number;
+  readonly after: PageStart | null;
+  /** Only records of exactly this name. */
+  readonly name?: string | undefined;
+}
+
+/** At most `limit` records; `more` tells whether others follow the last of them. */
+export interface Page<Item> {
+  readonly records: readonly Item[];
+  readonly more: boolean;
+}
+
+export interface NewPump extends RecordKey {
+  readonly document: Pump;
+  readonly fit: PumpFit;
+  readonly now: number;
+}
+
+/** The installed pump is taken from `document.installed`. */
+export interface NewLoop extends RecordKey {
+  readonly document: Loop;
+  readonly now: number;
+}
+
+export interface PumpReplacement extends NewPump {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export interface LoopReplacement extends NewLoop {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export interface NewTariff extends RecordKey {
+  readonly document: Tariff;
+  readonly now: number;
+}
+
+export interface TariffReplacement extends NewTariff {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+/** `none`: there is none yet. */
+export interface SchedulePut extends RecordKey {
+  readonly document: Schedule;
+  readonly now: number;
+  readonly expectedVersion: ExpectedVersion | 'none';
+}
+
+/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
+export interface SetpointVersions {
+  readonly site: number;
+  readonly loop: number;
+  readonly pumpId: string | null;
+  readonly pump: number | null;
+  readonly schedule: number | null;
+  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
+  readonly scheduleCreatedAt: number | null;
+  /** That of the schedule, else that of the site. */
+  readonly tariffId: string | null;
+  readonly tariff: number | null;
+}
+
+export interface SiteReplacement {
+  readonly siteId: string;
+  readonly document: Site;
+  readonly now: number;
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export interface Deletion extends RecordKey {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export type Stale = { readonly outcome: 'stale'; readonly version: number };
+export type Missing = { readonly outcome: 'missing' };
+export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
+export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
+export type Inserted<Item> = { readonly outcome: 'inserted'; readonly record: Item };
+export type Replaced<Item> = { readonly outcome: 'replaced'; readonly record: Item };
+export type Deleted = { readonly outcome: 'deleted' };
+
+/** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
+export type InUse = {
+  readonly outcome: 'in-use';
+  readonly usedBy: readonly {
+    readonly kind: 'loop' | 'site' | 'schedule';
+    readonly id: string;
+    readonly name: string;
+  }[];
+};
+
+/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
+export type AllPumps =
+  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
+  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
+
+export const ALL_PUMPS_LIMIT = 10_000;
+export const USED_BY_LIMIT = 50;
+
+/**
+ * Every operation acts inside one site, and every write is durable when its promise resolves.
+ * Expected outcomes are values; a full disk, a lost database or corrupt data throws a `StoreFault`.
+ */
+export interface Store {
+  getSite(siteId: string): Promise<SiteRecord | undefined>;
+  /** Makes the site if it is not there, and leaves it alone if it is. */
+  ensureSite(site: { siteId: string; document: Site; now: number }): Promise<SiteRecord>;
+  replaceSite(replacement: SiteReplacement): Promise<Replaced<SiteRecord> | Stale | Missing | UnknownTariff>;
+
+  insertPump(pump: NewPump): Promise<Inserted<PumpRecord>>;
+  getPump(key: RecordKey): Promise<PumpRecord | undefined>;
+  /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
+  getPumps(keys: { siteId: string; ids: readonly string[] }): Promise<readonly PumpRecord[]>;
+  listPumps(request: PageRequest): Promise<Page<PumpRecord>>;
+  /** In the order createdAt, then id. */
+  allPumps(siteId: string): Promise<AllPumps>;
+  replacePump(replacement: PumpReplacement): Promise<Replaced<PumpRecord> | Stale | Missing>;
+  deletePump(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+
+  insertLoop(loop: NewLoop): Promise<Inserted<LoopRecord> | UnknownPump>;
+  getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
+  listLoops(request: PageRequest): Promise<Page<LoopRecord>>;
+  replaceLoop(replacement: LoopReplacement): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
+  deleteLoop(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+
+  insertTariff(tariff: NewTariff): Promise<Inserted<TariffRecord>>;
+  getTariff(key: RecordKey): Promise<TariffRecord | undefined>;
+  listTariffs(request: PageRequest): Promise<Page<TariffRecord>>;
+  replaceTariff(replacement: TariffReplacement): Promise<Replaced<TariffRecord> | Stale | Missing>;
+  deleteTariff(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+
+  /** By the id of the loop, like those that follow. */
+  getSchedule(key: RecordKey): Promise<ScheduleRecord | undefined>;
+  /** `exists` where there should be none yet; `missing` where there is no loop, or no schedule of the version. */
+  putSchedule(
+    put: SchedulePut,
+  ): Promise<
+    | Inserted<ScheduleRecord>
+    | Replaced<ScheduleRecord>
+    | Stale
+    | Missing
+    | UnknownTariff
+    | { readonly outcome: 'exists' }
+  >;
+  deleteSchedule(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  /** Undefined without such a loop. */
+  setpointVersions(key: RecordKey): Promise<SetpointVersions | undefined>;
+
+  /** Resolves when the database answers. */
+  ping(): Promise<void>;
+  close(): Promise<void>;
+}

@@ -1,0 +1,15 @@
+/** Why a write that names a version met no row. */
+import type { Kysely } from 'kysely';
+import { isRecord } from './conditions.ts';
+import type { Tables } from './schema.ts';
+import type { Missing, RecordKey, Stale } from './store.ts';
+
+/** Asked after the compare-and-set, so it explains the refusal and decides nothing. */
+export async function staleOrMissing(
+  db: Kysely<Tables>,
+  table: 'pump' | 'loop' | 'tariff' | 'schedule',
+  key: RecordKey,
+): Promise<Stale | Missing> {
+  const row = await db.selectFrom(table).select('version').where(isRecord(key)).executeTakeFirst();
+  return row === undefined ? { outcome: 'missing' } : { outcome: 'stale', version: row.version };
+}

@@ -1,0 +1,40 @@
+/** What a store must do on every database. */
+import { afterEach, beforeEach, describe } from 'vitest';
+import { defaultSite } from '../../../api/store/default-site.ts';
+import type { Store } from '../../../api/store/store.ts';
+import { loops } from './contract/loops.ts';
+import { pumpLists } from './contract/pump-lists.ts';
+import { pumpsOneByOne } from './contract/pumps.ts';
+import { races } from './contract/races.ts';
+import { sites } from './contract/sites.ts';
+import { tariffs } from './contract/tariffs.ts';
+import { A, B } from './contract/two-sites.ts';
+import { T0 } from './examples.ts';
+
+/** `open` gives a store with no rows; `dispose` releases what was opened. */
+export interface StoreMaker {
+  open(): Promise<Store>;
+  dispose(): Promise<void>;
+}
+
+export function storeContract(title: string, maker: StoreMaker): void {
+  describe(`a store on ${title}`, () => {
+    let store: Store;
+
+    beforeEach(async () => {
+      store = await maker.open();
+      for (const siteId of [A, B]) await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+    });
+    afterEach(async () => {
+      await store.close();
+      await maker.dispose();
+    });
+
+    sites(() => store);
+    pumpsOneByOne(() => store);
+    pumpLists(() => store);
+    loops(() => store);
+    tariffs(() => store);
+    races(() => store);
+  });
+}

@@ -1,0 +1,81 @@
+/** What a store does with loops. */
+import { expect, it } from 'vitest';
+import { type Store, USED_BY_LIMIT } from '../../../../api/store/store.ts';
+import { exampleLoop, T0 } from '../examples.ts';
+import { A, B, insertPump } from './two-sites.ts';
+
+export function loops(store: () => Store): void {
+  const loop = (id: string, pump?: string) => ({
+    siteId: A,
+    id,
+    document: exampleLoop(pump === undefined ? { name: `loop ${id}` } : { name: `loop ${id}`, pump }),
+    now: T0,
+  });
+
+  it('gives a loop back as written, replaces it by version and deletes it', async () => {
+    const { document, ...key } = loop('l1');
+    expect(await store().insertLoop(loop('l1'))).toMatchObject({ outcome: 'inserted' });
+    expect((await store().getLoop(key))?.document).toEqual(document);
+    const replacement = { ...loop('l1'), document: exampleLoop({ name: 'Touch pool' }), now: T0 + 1 };
+    expect(await store().replaceLoop({ ...replacement, expectedVersion: 1 })).toMatchObject({
+      outcome: 'replaced',
+      record: { version: 2, name: 'Touch pool' },
+    });
+    const stale = { outcome: 'stale', version: 2 };
+    expect(await store().replaceLoop({ ...replacement, expectedVersion: 1 })).toEqual(stale);
+    expect(await store().deleteLoop({ ...key, expectedVersion: 1 })).toEqual(stale);
+    expect(await store().deleteLoop({ ...key, expectedVersion: 2 })).toEqual({ outcome: 'deleted' });
+    expect(await store().deleteLoop({ ...key, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
+    const missing = { outcome: 'missing' };
+    expect(await store().replaceLoop({ ...replacement, expectedVersion: 'any' })).toEqual(missing);
+  });
+
+  it('lists loops of one site by name and page', async () => {
+    for (const id of ['l1', 'l2', 'l3']) await store().insertLoop(loop(id));
+    const page = await store().listLoops({ siteId: A, limit: 2, after: null });
+    expect(page.records.map(({ name }) => name)).toEqual(['loop l1', 'loop l2']);
+    expect(page.more).toBe(true);
+    const named = await store().listLoops({ siteId: A, limit: 9, after: null, name: 'loop l3' });
+    expect(named.records.map(({ id }) => id)).toEqual(['l3']);
+    expect((await store().listLoops({ siteId: B, limit: 9, after: null })).records).toEqual([]);
+  });
+
+  it('refuses an installed pump that the site does not have, on insert and on replace', async () => {
+    await insertPump(store(), 'of-b', { siteId: B });
+    const unknown = { outcome: 'unknown-pump', pumpId: 'of-b' };
+    expect(await store().insertLoop(loop('l1', 'of-b'))).toEqual(unknown);
+    expect(await store().getLoop({ siteId: A, id: 'l1' })).toBeUndefined();
+    await store().insertLoop(loop('l1'));
+    const replacement = { ...loop('l1', 'of-b'), expectedVersion: 1 };
+    expect(await store().replaceLoop(replacement)).toEqual(unknown);
+    expect(await store().getLoop({ siteId: A, id: 'l1' })).toMatchObject({ version: 1 });
+  });
+
+  it('keeps a pump that loops use, and names those loops', async () => {
+    await insertPump(store(), 'p1');
+    for (const id of ['l1', 'l2']) await store().insertLoop(loop(id, 'p1'));
+    const deletion = { siteId: A, id: 'p1', expectedVersion: 1 };
+    expect(await store().deletePump({ ...deletion, expectedVersion: 5 })).toEqual({
+      outcome: 'stale',
+      version: 1,
+    });
+    expect(await store().deletePump(deletion)).toEqual({
+      outcome: 'in-use',
+      usedBy: [
+        { kind: 'loop', id: 'l1', name: 'loop l1' },
+        { kind: 'loop', id: 'l2', name: 'loop l2' },
+      ],
+    });
+    await store().replaceLoop({ ...loop('l1'), expectedVersion: 1 });
+    await store().deleteLoop({ siteId: A, id: 'l2', expectedVersion: 1 });
+    expect(await store().deletePump(deletion)).toEqual({ outcome: 'deleted' });
+  });
+
+  it('names no more of the loops in the way than its limit', async () => {
+    await insertPump(store(), 'p1');
+    for (let count = 0; count < USED_BY_LIMIT + 5; count += 1)
+      await store().insertLoop(loop(`l${count}`, 'p1'));
+    const refused = await store().deletePump({ siteId: A, id: 'p1', expectedVersion: 1 });
+    expect(refused.outcome === 'in-use' && refused.usedBy.length).toBe(USED_BY_LIMIT);
+  });
+}

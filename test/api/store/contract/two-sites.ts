@@ -1,0 +1,21 @@
+/** The two sites that every contract test begins with. */
+import type { PumpRecord, Store } from '../../../../api/store/store.ts';
+import { exampleFit, examplePump, T0 } from '../examples.ts';
+
+export const A = 'site-a';
+export const B = 'site-b';
+
+export const insertPump = async (
+  store: Store,
+  id: string,
+  { siteId = A, name = 'Canister 120', now = T0 } = {},
+): Promise<PumpRecord> => {
+  const inserted = await store.insertPump({
+    siteId,
+    id,
+    document: examplePump(name),
+    fit: exampleFit,
+    now,
+  });
+  return inserted.record;
+};
