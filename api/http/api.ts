@@ -1,0 +1,29 @@
+/** The application while its routes are being mounted. */
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { Logger } from 'pino';
+import type { Store } from '../store/store.ts';
+import type { HeavyWork } from '../work/heavy-work.ts';
+
+/** All that the application takes from outside. It opens nothing, listens to nothing, reads no clock of its own. */
+export interface AppDependencies {
+  readonly store: Store;
+  readonly clock: () => Date;
+  readonly newId: () => string;
+  readonly logger: Logger;
+  /** Where computations run that would hold up other requests. */
+  readonly heavyWork: HeavyWork;
+  readonly version: string;
+}
+
+export interface RequestVariables {
+  Variables: { requestId: string };
+}
+
+export interface Api {
+  readonly app: OpenAPIHono<RequestVariables>;
+  readonly deps: AppDependencies;
+  /** The methods that each routing path answers; the rest is 405. */
+  readonly methods: Map<string, Set<string>>;
+  /** The statuses of problems that the OpenAPI document shows so far. */
+  readonly documentedStatuses: Set<number>;
+}

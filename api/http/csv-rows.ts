@@ -1,0 +1,114 @@
+/** CSV text as rows of named fields. */
+import { CsvError, parse } from 'csv-parse/sync';
+import { failed, type Result, success } from '../../curves/result.ts';
+import { acceptedUnits, type Quantity } from '../units/table.ts';
+import { invalidRequest, type Problem, problem } from './problem.ts';
+
+export interface CsvColumn {
+  readonly quantity: Quantity;
+  readonly required: boolean;
+}
+
+export type CsvColumns = Readonly<Record<string, CsvColumn>>;
+
+export interface CsvRows {
+  readonly rows: readonly Readonly<Record<string, number | string>>[];
+  /** The line of each row in the body, from 1. */
+  readonly lines: readonly number[];
+}
+
+interface HeaderCell {
+  readonly name: string;
+  readonly unit: string | undefined;
+}
+
+const HEADER_CELL = /^([A-Za-z]+)(?: ?\[([^[\]]{1,20})\])?$/;
+const DECIMAL = /^-?\d*\.?\d+$/;
+const ROW_BYTES_MAX = 10_000;
+
+interface ParsedRecord {
+  readonly cells: readonly string[];
+  readonly line: number;
+}
+
+function parseRecords(text: string, rowsMax: number): Result<readonly ParsedRecord[], Problem> {
+  try {
+    // The header, and one row more than allowed, which shows that there are too many.
+    const to = rowsMax + 2;
+    const lines: number[] = [];
+    const records = parse(text, {
+      skip_empty_lines: true,
+      trim: true,
+      max_record_size: ROW_BYTES_MAX,
+      to,
+      on_record: (record, { lines: line }) => {
+        lines.push(line);
+        return record;
+      },
+    });
+    return success(records.map((cells, i) => ({ cells, line: lines[i] ?? 0 })));
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    const line = Number(error.lines);
+    const errors = [{ pointer: '', detail: error.message, ...(Number.isInteger(line) ? { line } : {}) }];
+    return failed(problem('malformed-csv', `The body is not CSV: ${error.message}`, { errors }));
+  }
+}
+
+function headerCell(text: string): HeaderCell {
+  const [, name = '', unit] = HEADER_CELL.exec(text) ?? [];
+  return { name, unit };
+}
+
+function headerFault(text: string, columns: CsvColumns): string | undefined {
+  const { name, unit } = headerCell(text);
+  const column = Object.hasOwn(columns, name) ? columns[name] : undefined;
+  if (column === undefined)
+    return `"${text}" is no column here; columns are ${Object.keys(columns).join(', ')}`;
+  const accepted = acceptedUnits(column.quantity);
+  if (unit === undefined || accepted.includes(unit)) return undefined;
+  return `"${text}" has the unit "${unit}"; accepted are ${accepted.join(', ')}`;
+}
+
+function readHeader(texts: readonly string[], columns: CsvColumns): Result<readonly HeaderCell[], Problem> {
+  const header = texts.map(headerCell);
+  const names = header.map(({ name }) => name);
+  const missing = Object.keys(columns).filter((name) => columns[name]?.required && !names.includes(name));
+  const details = [
+    ...texts.flatMap((text) => headerFault(text, columns) ?? []),
+    ...names
+      .filter((name, i) => name !== '' && names.indexOf(name) !== i)
+      .map((name) => `the column ${name} is there twice`),
+    ...missing.map((name) => `the column ${name} is missing`),
+  ];
+  if (details.length === 0) return success(header);
+  return failed(invalidRequest(details.map((detail) => ({ pointer: '', detail, line: 1 }))));
+}
+
+/** An empty cell is an absent field; a number takes the unit of its column, where the header names one. */
+function rowOf(cells: readonly string[], header: readonly HeaderCell[]): Record<string, number | string> {
+  const fields = cells.flatMap((cell, i): [string, number | string][] => {
+    const column = header[i];
+    if (cell === '' || column === undefined) return [];
+    if (!DECIMAL.test(cell)) return [[column.name, cell]];
+    return [[column.name, column.unit === undefined ? Number(cell) : `${cell} ${column.unit}`]];
+  });
+  return Object.fromEntries(fields);
+}
+
+/** The first line names the columns in any order, a unit in brackets behind a name: `flow [gal/h],head`. */
+export function csvRows(
+  text: string,
+  { columns, rowsMax }: { columns: CsvColumns; rowsMax: number },
+): Result<CsvRows, Problem> {
+  const records = parseRecords(text, rowsMax);
+  if (!records.ok) return records;
+  const [first, ...others] = records.value;
+  if (first === undefined) return failed(problem('missing-body', 'The body needs a header line.'));
+  const header = readHeader(first.cells, columns);
+  if (!header.ok) return header;
+  return success({
+    rows: others.map(({ cells }) => rowOf(cells, header.value)),
+    lines: others.map(({ line }) => line),
+  });
+}

@@ -1,0 +1,136 @@
+/** Mounts a route on the application, documented and guarded alike. */
+import type { z } from '@hono/zod-openapi';
+import type { Context } from 'hono';
+import { failed, type Result, success } from '../../curves/result.ts';
+import { documentRoute } from '../openapi/document-route.ts';
+import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import { schemaContext } from '../units/schema-context.ts';
+import type { Answer, MediaType, Validator } from './answer-form.ts';
+import { answerProblem } from './answer-problem.ts';
+import type { Api, RequestVariables } from './api.ts';
+import { type CommonQuery, commonQuery } from './common-query.ts';
+import { derivedEtag, expectedVersion, matchesAny, versionEtag } from './etag.ts';
+import { queryErrors } from './issue-errors.ts';
+import { type Parameters, parseQuery } from './parse-query.ts';
+import { invalidRequest, type Problem } from './problem.ts';
+import type { PathParameters, Route, RouteHandler } from './route.ts';
+import { sharedParameters } from './shared-parameters.ts';
+
+type Ctx = Context<RequestVariables>;
+
+/** What a request asks for, its body aside. */
+interface Asked<Query> {
+  readonly parameters: Parameters;
+  readonly common: CommonQuery;
+  readonly query: Query;
+  readonly mediaType: MediaType;
+}
+
+function readAsked<P extends string, Q extends z.ZodObject, B, O>(
+  c: Ctx,
+  route: Route<P, Q, B, O>,
+): Result<Asked<z.output<Q>>, Problem> {
+  const parameters = parseQuery(c.req.url);
+  if (!parameters.ok) return parameters;
+  const common = commonQuery(parameters.value, sharedParameters(route));
+  if (!common.ok) return common;
+  const { system, rest } = common.value;
+  const query = route.query(schemaContext({ system, side: 'request' })).safeParse(rest);
+  if (!query.success) return failed(invalidRequest(queryErrors(query.error.issues, rest)));
+  const mediaType = route.answer.chooseMediaType(common.value, c.req.header('accept'));
+  if (!mediaType.ok) return mediaType;
+  return success({
+    parameters: parameters.value,
+    common: common.value,
+    query: query.data,
+    mediaType: mediaType.value,
+  });
+}
+
+function etagOf(
+  validator: Validator,
+  path: string,
+  { parameters, common, mediaType }: Asked<unknown>,
+): string {
+  const { system } = common;
+  if ('version' in validator) return versionEtag(validator.version, system);
+  return derivedEtag({ path, query: parameters, system, mediaType, basis: validator.basis });
+}
+
+function answerWith<O>(
+  c: Ctx,
+  { method, answer: form }: { method: string; answer: Route<string, z.ZodObject, unknown, O>['answer'] },
+  asked: Asked<unknown>,
+  { body, validator, location, status }: Answer<O>,
+): Result<Response, Problem> {
+  const headers = new Headers();
+  if (location !== undefined) headers.set('Location', location);
+  if (form.hasTable) headers.set('Vary', 'Accept');
+  if (validator !== undefined) {
+    const etag = etagOf(validator, c.req.path, asked);
+    headers.set('ETag', etag);
+    const mayStand = !('version' in validator && validator.derived);
+    if (method === 'get' && mayStand && matchesAny(c.req.header('if-none-match'), etag)) {
+      return success(new Response(null, { status: 304, headers }));
+    }
+  }
+  const written = form.write(body, asked.common, asked.mediaType);
+  if (!written.ok) return written;
+  const { text, contentType } = written.value;
+  if (contentType !== null) headers.set('Content-Type', contentType);
+  return success(new Response(text, { status: status ?? form.status, headers }));
+}
+
+/** The router gives a value to every name of a path that it matched. */
+function hasParameters<P extends string>(
+  found: Readonly<Record<string, string>>,
+  path: P,
+): found is PathParameters<P> {
+  return [...path.matchAll(/\{(\w+)\}/g)].every(([, name]) => name !== undefined && name in found);
+}
+
+async function serve<P extends string, Q extends z.ZodObject, B, O>(
+  c: Ctx,
+  route: Route<P, Q, B, O>,
+  handler: RouteHandler<P, z.output<Q>, B, O>,
+): Promise<Result<Response, Problem>> {
+  const asked = readAsked(c, route);
+  if (!asked.ok) return asked;
+  const ifMatch = c.req.header('if-match');
+  const demands = route.conditional === true || (route.conditional === 'optional' && ifMatch !== undefined);
+  const expected = demands ? expectedVersion(ifMatch) : success('any' as const);
+  if (!expected.ok) return expected;
+  const { common, query } = asked.value;
+  const body = await route.body.read(c.req.raw, common.system);
+  if (!body.ok) return body;
+  const params = c.req.param();
+  if (!hasParameters(params, route.path)) throw new Error(`invariant: no parameters of ${route.path}`);
+  const answer = await handler({
+    params,
+    query,
+    body: body.value,
+    system: common.system,
+    expectedVersion: expected.value,
+    isConditional: ifMatch !== undefined,
+    siteId: DEFAULT_SITE_ID,
+    requestId: c.get('requestId'),
+  });
+  return answer.ok ? answerWith(c, route, asked.value, answer.value) : answer;
+}
+
+/** A GET is also answered as HEAD. */
+export function defineRoute<const P extends string, Q extends z.ZodObject, B, O>(
+  api: Api,
+  route: Route<P, Q, B, O>,
+  handler: RouteHandler<P, z.output<Q>, B, O>,
+): void {
+  documentRoute(api, route);
+  const method = route.method.toUpperCase();
+  const path = route.path.replaceAll(/\{(\w+)\}/g, ':$1');
+  const methods = api.methods.get(path) ?? new Set<string>();
+  api.methods.set(path, methods.add(method));
+  api.app.on(method, path, async (c: Ctx) => {
+    const response = await serve(c, route, handler);
+    return response.ok ? response.value : answerProblem(c, response.failure);
+  });
+}

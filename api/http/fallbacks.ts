@@ -1,0 +1,48 @@
+/** What is answered where no route does: wrong method, unknown path, a fault. */
+import type { Context } from 'hono';
+import type { Logger } from 'pino';
+import { StoreFault } from '../store/store-fault.ts';
+import { answerProblem } from './answer-problem.ts';
+import type { Api, RequestVariables } from './api.ts';
+import { type Problem, problem } from './problem.ts';
+
+type Ctx = Context<RequestVariables>;
+
+/** After the last route: any other method of a path that is there is 405. */
+export function refuseOtherMethods({ app, methods }: Api): void {
+  for (const [path, known] of methods) {
+    const allowed = [...known, ...(known.has('GET') ? ['HEAD'] : [])].sort().join(', ');
+    app.all(path, (c) =>
+      answerProblem(
+        c,
+        problem('method-not-allowed', `${c.req.method} does not apply to ${c.req.path}; ${allowed} do.`, {
+          headers: { Allow: allowed },
+        }),
+      ),
+    );
+  }
+}
+
+export const answerNotFound = (c: Ctx): Response =>
+  answerProblem(c, problem('not-found', `There is nothing at ${c.req.path}.`));
+
+/** What went wrong inside is for the log; the client is told only what it can act on. */
+function faultProblem(error: Error): Problem {
+  if (error instanceof StoreFault && error.code === 'store-full') {
+    return problem('storage-full', 'The disk is full; nothing was stored.');
+  }
+  if (error instanceof StoreFault && error.code === 'store-unavailable') {
+    return problem('unavailable', 'The database cannot be reached.', {
+      headers: { 'Retry-After': String(error.retryAfterSeconds ?? 1) },
+    });
+  }
+  return problem('internal-error', 'The service has failed on this request; the log names it by its id.');
+}
+
+export const answerFault =
+  (logger: Logger) =>
+  (error: Error, c: Ctx): Response => {
+    const found = faultProblem(error);
+    logger.error({ err: error, requestId: c.get('requestId'), code: found.code }, 'fault');
+    return answerProblem(c, found);
+  };

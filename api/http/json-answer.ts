@@ -1,0 +1,87 @@
+/** An answer in JSON, and by way of it in CSV or as one plain value. */
+import { z } from '@hono/zod-openapi';
+import { failed, type Result, success } from '../../curves/result.ts';
+import { answerUnits } from '../units/answer-units.ts';
+import { quantitiesOf } from '../units/quantity-of.ts';
+import { documentedContext, type SchemaContext, schemaContext } from '../units/schema-context.ts';
+import type { UnitSystem } from '../units/unit-system.ts';
+import { negotiate } from './accept.ts';
+import type { AnswerForm, MediaType } from './answer-form.ts';
+import { type Table, writeCsv } from './csv.ts';
+import { oncePerAnswer } from './once-per-answer.ts';
+import { pointedValue } from './pointed-value.ts';
+import { type Problem, problem } from './problem.ts';
+
+interface JsonAnswer<Schema extends z.ZodType> {
+  /** States `units` where it carries quantities. */
+  readonly schema: (context: SchemaContext) => Schema & z.ZodType<z.output<Schema>, z.input<Schema>>;
+  readonly description: string;
+  /** In metric units. */
+  readonly example: unknown;
+  /** 200 where it is not stated. */
+  readonly status?: 200 | 201;
+  /** The table that CSV shows, from the answer as it leaves. */
+  readonly table?: (wire: z.input<Schema>) => Table;
+}
+
+function lazily<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** Also without quantities, so that lists and records all look alike. */
+const hasUnits = (schema: z.ZodType): boolean => schema instanceof z.ZodObject && 'units' in schema.shape;
+
+/** A field that is missing, unknown or not finite is a fault of ours: it throws. */
+function encode<Wire>(schema: z.ZodType<unknown, Wire>, body: unknown): Wire {
+  const encoded = z.safeEncode(schema, body);
+  if (encoded.success) return encoded.data;
+  throw new Error(`invariant: the answer does not match its schema: ${z.prettifyError(encoded.error)}`);
+}
+
+function negotiated(accept: string | undefined, hasTable: boolean): Result<MediaType, Problem> {
+  const offers: readonly MediaType[] = hasTable ? ['application/json', 'text/csv'] : ['application/json'];
+  const chosen = negotiate(accept, offers);
+  if (chosen !== undefined) return success(chosen);
+  const detail = `The answer comes as ${offers.join(' or ')}.`;
+  return failed(problem('not-acceptable', detail, { errors: [{ header: 'Accept', detail }] }));
+}
+
+/** What the query states about the form wins over the header Accept. */
+export function jsonAnswer<Schema extends z.ZodType>(form: JsonAnswer<Schema>): AnswerForm<z.output<Schema>> {
+  const { schema, table, description, example, status = 200 } = form;
+  const documented = lazily(() => schema(documentedContext('answer')));
+  const quantities = lazily(() => quantitiesOf(documented()));
+  const statesUnits = lazily(() => quantities().length > 0 || hasUnits(documented()));
+  const withUnits = (body: unknown, system: UnitSystem) =>
+    typeof body === 'object' && statesUnits() ? { ...body, units: answerUnits(quantities(), system) } : body;
+  const encoded = oncePerAnswer((body, system) => {
+    const wire = encode(schema(schemaContext({ system, side: 'answer' })), withUnits(body, system));
+    return { wire, text: lazily(() => JSON.stringify(wire)) };
+  });
+  return {
+    status,
+    hasTable: table !== undefined,
+    chooseMediaType({ pointer, format }, accept) {
+      if (pointer !== undefined) return success('text/plain');
+      if (format !== undefined) return success(format === 'csv' ? 'text/csv' : 'application/json');
+      return negotiated(accept, table !== undefined);
+    },
+    write(body, { system, pointer }, mediaType) {
+      const { wire, text: whole } = encoded(body, system);
+      if (pointer !== undefined) {
+        const text = pointedValue(wire, pointer);
+        return text.ok ? success({ text: text.value, contentType: 'text/plain; charset=utf-8' }) : text;
+      }
+      if (mediaType === 'text/csv' && table !== undefined) {
+        const contentType = 'text/csv; charset=utf-8; header=present';
+        return success({ text: writeCsv(table(wire), system), contentType });
+      }
+      return success({ text: whole(), contentType: 'application/json' });
+    },
+    document: () => ({ status, description, schema: documented(), example }),
+  };
+}

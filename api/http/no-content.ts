@@ -1,0 +1,11 @@
+/** The answer 204. */
+import { success } from '../../curves/result.ts';
+import type { AnswerForm } from './answer-form.ts';
+
+export const noContent = (description: string): AnswerForm<null> => ({
+  status: 204,
+  hasTable: false,
+  chooseMediaType: () => success('application/json'),
+  write: () => success({ text: null, contentType: null }),
+  document: () => ({ status: 204, description, schema: undefined, example: undefined }),
+});

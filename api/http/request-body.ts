@@ -1,0 +1,23 @@
+/** What a route takes as its body: how it is read, how it is documented. */
+import type { z } from '@hono/zod-openapi';
+import { type Result, success } from '../../curves/result.ts';
+import type { UnitSystem } from '../units/unit-system.ts';
+import type { Problem } from './problem.ts';
+
+export interface DocumentedBody {
+  readonly mediaType: string;
+  readonly schema: z.ZodType;
+  /** In metric units. */
+  readonly example: unknown;
+}
+
+export interface RequestBody<Body> {
+  read(request: Request, system: UnitSystem): Promise<Result<Body, Problem>>;
+  /** Undefined where there is no body. */
+  document(): DocumentedBody | undefined;
+}
+
+export const noBody: RequestBody<undefined> = {
+  read: async () => success(undefined),
+  document: () => undefined,
+};
