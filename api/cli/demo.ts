@@ -1,0 +1,77 @@
+/** Starts the service with the demo's pumps and loops and shows the recommendation of each loop, asked for over HTTP. */
+import { v7 as newId } from 'uuid';
+import { buildApp } from '../app.ts';
+import { readEnvironment } from '../environment.ts';
+import type { RunningServer } from '../server.ts';
+import { startService } from '../service.ts';
+import { VERSION } from '../version.ts';
+import { makeLogger } from '../watch/log.ts';
+import { workerPool } from '../work/heavy-work.ts';
+import { serviceAt } from './demo/call.ts';
+import { dutyView, recommendationLines, recommendationView } from './demo/show.ts';
+import { loadWorld } from './demo/world.ts';
+
+const DEMO_DATABASE = 'file:./data/demo.sqlite';
+
+const say = (line = ''): void => void process.stdout.write(`${line}\n`);
+
+function stopWith(reason: string): never {
+  process.stderr.write(`loopwright: ${reason}\n`);
+  process.exit(1);
+}
+
+/** With `once`, on a port that is free: the demo then needs none that others know. */
+async function start(once: boolean): Promise<RunningServer> {
+  const environment = readEnvironment({
+    DATABASE_URL: DEMO_DATABASE,
+    LOG_LEVEL: 'warn',
+    ...(once ? { PORT: '0' } : {}),
+    ...process.env,
+  });
+  if (!environment.ok) return stopWith(environment.failure.detail);
+  const logger = makeLogger({ level: environment.value.logLevel });
+  const heavyWork = workerPool();
+  const clock = () => new Date();
+  const parts = { clock, newId: () => newId(), logger, heavyWork, version: VERSION };
+  const service = await startService({
+    environment: environment.value,
+    clock,
+    fetchFor: (store) => buildApp({ ...parts, store }).fetch,
+  });
+  if (!service.ok) return stopWith(service.failure.reason);
+  const { url, stop } = service.value;
+  return { url, stop: async () => void (await Promise.all([stop(), heavyWork.close()])) };
+}
+
+async function show(url: string): Promise<void> {
+  const service = serviceAt(url);
+  say('Skerry Point Marine Station: the cheapest pump and setting for each loop');
+  for (const { id, name } of await loadWorld(service)) {
+    const recommendation = recommendationView.parse(await service.get(`/v1/loops/${id}/recommendation`));
+    const installed = dutyView.parse(await service.get(`/v1/loops/${id}/duty-point`));
+    say();
+    for (const line of recommendationLines(name, recommendation, installed)) say(line);
+  }
+  say();
+  say(
+    'Every answer also carries cautions about the loop itself (electricity near water, entrapment, drain-back).',
+  );
+  say("Estimates from entered points: the maker's limits, local code and licensed practice come first.");
+}
+
+// Whoever reads may stop reading, as `head` does.
+process.stdout.on('error', () => process.exit(0));
+
+const once = process.argv.includes('--once');
+const service = await start(once);
+await show(service.url);
+if (once) await service.stop();
+else {
+  say();
+  say(`The service listens on ${service.url} (try ${service.url}/v1/loops); Ctrl-C ends it.`);
+  const stop = async () => {
+    await service.stop();
+    process.exit(0);
+  };
+  process.once('SIGTERM', stop).once('SIGINT', stop);
+}

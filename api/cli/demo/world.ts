@@ -1,0 +1,52 @@
+/** The demo's world: the pumps and loops of Skerry Point Marine Station, posted once. */
+import { z } from '@hono/zod-openapi';
+import { example } from '../../openapi/examples.ts';
+import type { Service } from './call.ts';
+
+const manifestSchema = z.object({
+  site: z.string(),
+  pumps: z.array(z.string()),
+  loops: z.array(
+    z.object({
+      loop: z.string(),
+      installed: z.looseObject({ pump: z.string() }),
+    }),
+  ),
+});
+
+const namedSchema = z.looseObject({ name: z.string() });
+const recordSchema = z.object({ id: z.string(), name: z.string() });
+const listSchema = z.object({ items: z.array(recordSchema) });
+const siteSchema = z.object({ version: z.int() });
+
+export type DemoLoop = z.output<typeof recordSchema>;
+
+const exampleNamed = (file: string) => namedSchema.parse(example(file.replace(/\.json$/, '')));
+
+/** The record of this name in a collection, made from the document where there is none yet. */
+async function findOrCreate(
+  service: Service,
+  collection: string,
+  document: z.output<typeof namedSchema>,
+): Promise<DemoLoop> {
+  const list = listSchema.parse(await service.get(`${collection}?name=${encodeURIComponent(document.name)}`));
+  return list.items[0] ?? recordSchema.parse(await service.send('POST', collection, document));
+}
+
+/** Posts what is not there yet and leaves the rest alone, so that a second demo shows what the first left behind. */
+export async function loadWorld(service: Service): Promise<readonly DemoLoop[]> {
+  const manifest = manifestSchema.parse(example('demo'));
+  const site = siteSchema.parse(await service.get('/v1/site'));
+  if (site.version === 1) await service.send('PUT', '/v1/site', exampleNamed(manifest.site));
+  const pumps = new Map<string, string>();
+  for (const file of manifest.pumps) {
+    const pump = await findOrCreate(service, '/v1/pumps', exampleNamed(file));
+    pumps.set(file, pump.id);
+  }
+  const loops: DemoLoop[] = [];
+  for (const { loop, installed } of manifest.loops) {
+    const document = { ...exampleNamed(loop), installed: { ...installed, pump: pumps.get(installed.pump) } };
+    loops.push(await findOrCreate(service, '/v1/loops', document));
+  }
+  return loops;
+}

@@ -1,0 +1,50 @@
+/** The answers that the document shows, asked of the service itself about the demo's flume. */
+import { example } from '../openapi/examples.ts';
+
+type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
+
+async function bodyOf(response: Response): Promise<Record<string, unknown>> {
+  const body: unknown = await response.json();
+  if (!response.ok || typeof body !== 'object' || body === null) {
+    throw new Error(`an example is not accepted: ${JSON.stringify(body)}`);
+  }
+  return { ...body };
+}
+
+async function post(call: Fetch, path: string, document: unknown): Promise<string> {
+  const headers = { 'Content-Type': 'application/json' };
+  const { id } = await bodyOf(await call(path, { method: 'POST', headers, body: JSON.stringify(document) }));
+  return String(id);
+}
+
+/** By file name in openapi/examples, in the order they are asked for; `call` reaches a service without any record. */
+export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, unknown>> {
+  const headers = { 'Content-Type': 'application/json', 'If-Match': '*' };
+  await bodyOf(await call('/v1/site', { method: 'PUT', headers, body: JSON.stringify(example('site')) }));
+  const pump = await post(call, '/v1/pumps', example('pump-canister-250'));
+  const weak = await post(call, '/v1/pumps', example('pump-inline-60'));
+  const loop = await post(call, '/v1/loops', example('loop-kelp-flume'));
+  const questions = {
+    'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
+    'answers/system-curve.json': `/v1/loops/${loop}/system-curve?flow=9000&points=3`,
+    'answers/duty-point.json': `/v1/loops/${loop}/duty-point?pump=${pump}&setting=70`,
+    'answers/recommendation.json': `/v1/loops/${loop}/recommendation?pump=${pump},${weak}`,
+    'answers/water.json': '/v1/reference/water?temperature=25&salinity=35',
+    'answers/pipes.json': '/v1/reference/pipes',
+    'answers/fittings.json': '/v1/reference/fittings',
+  };
+  const answers = new Map<string, unknown>();
+  for (const [file, path] of Object.entries(questions)) {
+    const body = await bodyOf(await call(path));
+    answers.set(file, withFirstItems(body));
+  }
+  return answers;
+}
+
+const SHOWN_ITEMS = 3;
+
+/** A long table is shown by its first rows. */
+function withFirstItems(body: Record<string, unknown>): unknown {
+  const { items } = body;
+  return Array.isArray(items) ? { ...body, items: items.slice(0, SHOWN_ITEMS) } : body;
+}

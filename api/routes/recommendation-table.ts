@@ -1,0 +1,35 @@
+/** The ranking of a recommendation as a table. */
+import type { z } from '@hono/zod-openapi';
+import type { Table } from '../http/csv.ts';
+import type { recommendationSchema } from '../schemas/answers/recommendation-schema.ts';
+
+export const rankingTable = ({ ranking }: z.input<ReturnType<typeof recommendationSchema>>): Table => ({
+  columns: [
+    { name: 'candidate' },
+    { name: 'pump' },
+    { name: 'name' },
+    { name: 'count' },
+    { name: 'setting', quantity: 'setting' },
+    { name: 'flow', quantity: 'flow' },
+    { name: 'head', quantity: 'head' },
+    { name: 'power', quantity: 'power' },
+    { name: 'efficiency' },
+    { name: 'annualEnergy', quantity: 'energy' },
+    { name: 'annualCost' },
+    { name: 'limitingOutlet' },
+  ],
+  rows: ranking.map((one) => [
+    one.candidate,
+    one.pump.id,
+    one.pump.name,
+    one.count,
+    one.setting,
+    one.flow,
+    one.head,
+    one.power,
+    one.efficiency,
+    one.annualEnergy,
+    one.annualCost,
+    one.limitingOutlet,
+  ]),
+});

@@ -1,0 +1,47 @@
+/** What a leak lets out. */
+import { z } from '@hono/zod-openapi';
+import { unitsField } from '../../units/answer-units.ts';
+import { computed } from '../../units/computed.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import { basisSchema } from './basis-schema.ts';
+import { cautionSchema } from './caution-schema.ts';
+
+export const leakSchema = perContext((context) =>
+  named(
+    context,
+    'LeakExposure',
+    z.strictObject({
+      flow: computed(context, 'flow', { description: 'Outflow at the start.', example: 3019.72 }),
+      timeToHole: computed(context, 'time', {
+        description: 'Until the surface stands at the hole in the tank and no more can leave.',
+        example: 3814.9,
+      }),
+      timeToLevel: z.union([
+        computed(context, 'time', {
+          description: 'Until the surface stands at the level asked for; null where none is.',
+          example: 1117.4,
+        }),
+        z.null(),
+      ]),
+      volume: computed(context, 'volume', { description: 'What is lost down to the hole.', example: 1600 }),
+      floodDepth: z.union([
+        computed(context, 'depth', {
+          description: 'How deep it stands on the floor; null without its area.',
+          example: 0.133333,
+        }),
+        z.null(),
+      ]),
+      summary: described(context, z.string(), {
+        description: 'The answer in one or two plain sentences.',
+        examples: ['3020 L/h leave at first; in 63.58 min 1600 L are on the floor, 0.1333 m deep.'],
+      }),
+      cautions: described(context, z.array(cautionSchema(context)), {
+        description: 'What to know about leaks.',
+      }),
+      basis: basisSchema(context),
+      units: unitsField(context),
+    }),
+    { description: 'What a leak lets out, how fast and how deep.' },
+  ),
+);

@@ -1,0 +1,59 @@
+/** The intake screen that a flow takes. */
+import { z } from '@hono/zod-openapi';
+import { unitsField } from '../../units/answer-units.ts';
+import { computed, computedNumber } from '../../units/computed.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import { basisSchema } from './basis-schema.ts';
+import { cautionSchema } from './caution-schema.ts';
+
+export const screenSizeSchema = perContext((context) =>
+  named(
+    context,
+    'ScreenSize',
+    z.strictObject({
+      shape: described(context, z.enum(['cylinder', 'flat', 'box']), {
+        description: 'As it was asked for.',
+        examples: ['cylinder'],
+      }),
+      length: computed(context, 'length', {
+        description: 'Least length of each screen, of a cylinder at most 10 diameters; cut no shorter.',
+        example: 0.427,
+      }),
+      count: described(context, z.int(), {
+        description: 'Least number of equal screens that share the flow.',
+        examples: [1],
+      }),
+      diameter: z.union([
+        computed(context, 'diameter', {
+          description:
+            'Diameter of the one cylinder, ten diameters long, that would do instead; null where one of the entered diameter does, and for other shapes.',
+          example: 112,
+        }),
+        z.null(),
+      ]),
+      openFraction: computedNumber(context, {
+        description: 'Open area over whole area, unclogged.',
+        example: 0.35,
+      }),
+      meanVelocity: computed(context, 'velocity', {
+        description: 'Flow over the open area that clogging leaves.',
+        example: 0.0921,
+      }),
+      peakVelocity: computed(context, 'velocity', {
+        description: "Through the busiest openings: a cylinder's root; the mean for other shapes.",
+        example: 0.1524,
+      }),
+      summary: described(context, z.string(), {
+        description: 'The answer in one or two plain sentences.',
+        examples: ['One cylinder of 60 mm, at least 0.427 m long, keeps 7500 L/h below 0.1524 m/s.'],
+      }),
+      cautions: described(context, z.array(cautionSchema(context)), {
+        description: 'What to know about the screen.',
+      }),
+      basis: basisSchema(context),
+      units: unitsField(context),
+    }),
+    { description: 'The least screen that keeps to a velocity.' },
+  ),
+);

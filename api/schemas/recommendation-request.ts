@@ -1,0 +1,142 @@
+/** The main question: a loop, the pumps to choose among, what running costs. */
+import { z } from '@hono/zod-openapi';
+import type { Loop } from '../../models/loop.ts';
+import type { Pump } from '../../models/pump.ts';
+import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
+import type { Tariff } from '../../models/tariff/tariff.ts';
+import { described, named } from '../units/described.ts';
+import { perContext } from '../units/per-context.ts';
+import type { SchemaContext } from '../units/schema-context.ts';
+import { assurance } from './assurance.ts';
+import { heat } from './heat-request.ts';
+import { CANDIDATES_MAX } from './limits.ts';
+import { limits } from './limits-request.ts';
+import { loopInput } from './loop.ts';
+import { numberField, wholeNumber } from './number-field.ts';
+import { pumpInput } from './pump.ts';
+import { queryWhole } from './query-field.ts';
+import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from './running-fields.ts';
+import { tariffInput } from './tariff.ts';
+import { textField } from './text-field.ts';
+
+const ID_MAX = 64;
+export const RANKING_DEFAULT = 20;
+
+const RANKING_LIMIT = {
+  description: 'How many candidates the ranking tells of; 20 where it is left out.',
+  minimum: 1,
+  maximum: CANDIDATES_MAX,
+  example: RANKING_DEFAULT,
+} as const;
+
+const idOf = (context: SchemaContext, of: string) =>
+  textField(context, { description: `Id of a stored ${of}.`, example: '0198c0de', maxLength: ID_MAX });
+
+const balancing = (context: SchemaContext) =>
+  described(context, z.enum(['as-built', 'trimmed']), {
+    description: 'The pipework as it is, or with every branch throttled to its required flow.',
+    examples: ['as-built'],
+  });
+
+const objective = (context: SchemaContext) =>
+  described(context, z.enum(['energy-cost']), {
+    description: 'What the ranking goes by.',
+    examples: ['energy-cost'],
+  });
+
+const detail = (context: SchemaContext) =>
+  described(context, z.enum(['plain', 'losses']), {
+    description:
+      '`losses` adds where the head of the best candidate goes and what less of each would save; it takes at most 500 candidates.',
+    examples: ['plain'],
+  });
+
+const loopOrId = (context: SchemaContext): z.ZodType<string | Loop> =>
+  z.union([idOf(context, 'loop'), loopInput(context)], { error: 'must be the id of a loop, or a loop' });
+
+const pumpOrId = (context: SchemaContext): z.ZodType<string | Pump> =>
+  z.union([idOf(context, 'pump'), pumpInput(context)], { error: 'must be the id of a pump, or a pump' });
+
+const tariffOrId = (context: SchemaContext): z.ZodType<string | Tariff> =>
+  described(
+    context,
+    z.union([idOf(context, 'tariff'), tariffInput(context)], {
+      error: 'must be the id of a tariff, or a tariff',
+    }),
+    {
+      description:
+        "Prices by time, in place of `price`; the site's tariff, else its price, where both are left out.",
+    },
+  );
+
+const counted = perContext((context) =>
+  named(
+    context,
+    'CountedPump',
+    z.strictObject({
+      pump: pumpOrId(context),
+      count: wholeNumber(context, { ...COUNT, default: 1 }),
+    }),
+    { description: 'Several equal pumps in parallel.' },
+  ),
+);
+
+const candidate = (context: SchemaContext) =>
+  z.union([idOf(context, 'pump'), pumpInput(context), counted(context)], {
+    error: 'must be the id of a pump, a pump, or an object with pump and count',
+  });
+
+const candidates = (context: SchemaContext) =>
+  described(
+    context,
+    z
+      .array(candidate(context), {
+        error: 'must be a list of pumps',
+      })
+      .min(1)
+      .max(CANDIDATES_MAX),
+    { description: 'The pumps to choose among; all stored pumps where it is left out.' },
+  );
+
+export const recommendationRequest = perContext((context) =>
+  named(
+    context,
+    'Recommendation',
+    z.strictObject({
+      loop: loopOrId(context),
+      pumps: candidates(context).optional(),
+      price: numberField(context, PRICE).optional(),
+      tariff: tariffOrId(context).optional(),
+      currency: described(context, z.string().regex(/^[A-Z]{3}$/, 'must be three capital letters'), {
+        description: "Of the price that comes with it (ISO 4217); without a price it must be the site's.",
+        examples: ['EUR'],
+      }).optional(),
+      hoursPerDay: numberField(context, { ...HOURS_PER_DAY, default: HOURS_DEFAULT }),
+      balancing: balancing(context).default('as-built'),
+      objective: objective(context).default('energy-cost'),
+      limits: limits(context).default(DEFAULT_LIMITS),
+      assurance: assurance(context).optional(),
+      heat: heat(context).optional(),
+      detail: detail(context).default('plain'),
+      rankingLimit: wholeNumber(context, { ...RANKING_LIMIT, default: RANKING_DEFAULT }),
+    }),
+    { description: 'Which pump at which setting serves this loop at the least cost?' },
+  ),
+);
+
+/** The same question about a stored loop, as a query. */
+export const recommendationQuery = (context: SchemaContext) =>
+  z.strictObject({
+    pump: described(context, z.string().min(1), {
+      description: 'Ids of stored pumps, separated by commas; all stored pumps where it is left out.',
+      examples: ['0198c0de,0198c0df'],
+    }).optional(),
+    ...runningQuery(context),
+    tariff: described(context, z.string().min(1).max(ID_MAX), {
+      description: 'Id of a stored tariff, in place of `price`.',
+      examples: ['0198c0de'],
+    }).optional(),
+    balancing: balancing(context).optional(),
+    objective: objective(context).optional(),
+    rankingLimit: queryWhole(context, RANKING_LIMIT).optional(),
+  });

@@ -1,0 +1,29 @@
+/** Names of the figures that the answer of a schedule adds to what was entered. */
+
+export const PHASE_FIGURES = [
+  'setting',
+  'feasible',
+  'power',
+  'flow',
+  'hoursPerYear',
+  'annualEnergy',
+  'annualCost',
+  'outlets',
+  'otherSetting',
+  'gap',
+] as const;
+
+export const EMERGENCY_FIGURES = ['setting', 'feasible', 'power', 'flow', 'outlets', 'batteryHours'] as const;
+
+export const SCHEDULE_FIGURES = [
+  'year',
+  'hoursPerYear',
+  'currency',
+  'annualEnergy',
+  'annualCost',
+  'against',
+  'fallback',
+  'summary',
+  'cautions',
+  'basis',
+] as const;

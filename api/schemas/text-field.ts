@@ -1,0 +1,25 @@
+/** Texts in documents. */
+import { z } from '@hono/zod-openapi';
+import { described } from '../units/described.ts';
+import type { SchemaContext } from '../units/schema-context.ts';
+
+const NAME_MAX = 120;
+
+/** What no database and no file keeps as it is: NUL and halves of surrogate pairs. */
+const isStorable = (text: string): boolean => !text.includes('\0') && !/\p{Surrogate}/u.test(text);
+
+interface TextField {
+  readonly description: string;
+  readonly example: string;
+  readonly maxLength: number;
+}
+
+export const textField = (context: SchemaContext, { description, example, maxLength }: TextField) =>
+  described(
+    context,
+    z.string().min(1).max(maxLength).refine(isStorable, 'must not hold NUL or half a surrogate pair'),
+    { description, examples: [example] },
+  );
+
+export const nameField = (context: SchemaContext, words: { description: string; example: string }) =>
+  textField(context, { ...words, maxLength: NAME_MAX });

@@ -1,0 +1,59 @@
+/** The HTTP listener with its timeouts, started once and stopped once. */
+import { createServer } from 'node:http';
+import { getRequestListener } from '@hono/node-server';
+
+const TIMEOUTS = {
+  /** To receive all headers of a request. */
+  headersTimeout: 10_000,
+  /** To receive a whole request. */
+  requestTimeout: 30_000,
+  /** An idle connection is kept for this long; above the 60 s of common load balancers, so that they close first. */
+  keepAliveTimeout: 65_000,
+  connectionsCheckingInterval: 5_000,
+} as const;
+
+/** How long requests under way may take to finish when the service stops. */
+const STOP_TIMEOUT_MS = 10_000;
+
+/** How often a stopping service hangs up on connections that have become idle. */
+const HANG_UP_EVERY_MS = 50;
+
+export interface RunningServer {
+  readonly url: string;
+  /** Accepts nothing new, lets what is under way finish within a limit, then resolves. */
+  stop(): Promise<void>;
+}
+
+interface Listening {
+  readonly fetch: (request: Request, env: object) => Response | Promise<Response>;
+  readonly host: string;
+  readonly port: number;
+}
+
+const urlOf = (host: string, port: number): string =>
+  `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
+
+/** Rejects when the address cannot be listened on. */
+export async function startServer({ fetch, host, port }: Listening): Promise<RunningServer> {
+  const server = createServer(TIMEOUTS, getRequestListener(fetch));
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen({ host, port }, () => {
+      server.off('error', reject);
+      resolve();
+    });
+  });
+  const address = server.address();
+  const actualPort = typeof address === 'object' && address !== null ? address.port : port;
+  return {
+    url: urlOf(host, actualPort),
+    async stop() {
+      const deadline = setTimeout(() => server.closeAllConnections(), STOP_TIMEOUT_MS);
+      // A connection whose last request ends after the stop began would otherwise be kept alive for its full time.
+      const hangUp = setInterval(() => server.closeIdleConnections(), HANG_UP_EVERY_MS);
+      await new Promise<void>((resolve) => server.close(() => resolve()));
+      clearTimeout(deadline);
+      clearInterval(hangUp);
+    },
+  };
+}

@@ -1,0 +1,123 @@
+/** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+import type { z } from '@hono/zod-openapi';
+import { failed, type Result, success } from '../../curves/result.ts';
+import { drainBack } from '../../models/drain-back.ts';
+import type { InstalledPump } from '../../models/loop.ts';
+import { MODEL_VERSION } from '../../models/model-version.ts';
+import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
+import { dutyPointSummary } from '../answers/summary.ts';
+import { tariffCautions } from '../answers/tariff-answer.ts';
+import type { WithoutUnits } from '../http/answer-form.ts';
+import { type Problem, problem } from '../http/problem.ts';
+import type { dutyPointSchema } from '../schemas/answers/duty-point-schema.ts';
+import { HOURS_DEFAULT } from '../schemas/running-fields.ts';
+import type { LoopRecord, PumpRecord, Store } from '../store/store.ts';
+import type { UnitSystem } from '../units/unit-system.ts';
+import { computeDutyPoint } from './duty-point-work.ts';
+import { findPump, findSite } from './find-records.ts';
+import { runHeavy } from './heavy-problem.ts';
+import type { HeavyWork } from './heavy-work.ts';
+import type { LoopCache } from './loop-cache.ts';
+import { unsolvedProblem } from './selection-problems.ts';
+import { settingProblem } from './setting-problem.ts';
+import { tariffPrice } from './tariff-price.ts';
+import { isLongDutyPoint } from './work-size.ts';
+
+/** What a query may state. */
+export interface DutyPointQuestion {
+  readonly pump?: string | undefined;
+  readonly setting?: number | undefined;
+  readonly count?: number | undefined;
+  readonly price?: number | undefined;
+  readonly hoursPerDay?: number | undefined;
+  /** Velocity [m/s] to tell the reach of outlets to. */
+  readonly velocity?: number | undefined;
+}
+
+interface Answered {
+  readonly body: WithoutUnits<z.output<ReturnType<typeof dutyPointSchema>>>;
+  /** All that the answer follows from besides the query. */
+  readonly validator: { readonly basis: unknown };
+}
+
+interface Chosen {
+  readonly pump: PumpRecord;
+  readonly setting: number;
+  readonly count: number;
+}
+
+async function choosePump(
+  store: Store,
+  installed: InstalledPump | undefined,
+  asked: DutyPointQuestion,
+): Promise<Result<Chosen, Problem>> {
+  const id = asked.pump ?? installed?.pump;
+  if (id === undefined) {
+    return failed(problem('no-installed-pump', 'The loop has no installed pump: name one by `pump`.'));
+  }
+  const pump = await findPump(store, id, { parameter: 'pump' });
+  if (!pump.ok) return pump;
+  const isInstalled = id === installed?.pump;
+  const setting = asked.setting ?? (isInstalled ? installed.setting : pump.value.document.settings.max);
+  const wrong = settingProblem(pump.value.document, setting);
+  if (wrong !== null) return failed(wrong);
+  return success({ pump: pump.value, setting, count: asked.count ?? (isInstalled ? installed.count : 1) });
+}
+
+export async function answerDutyPoint(
+  {
+    store,
+    clock,
+    heavyWork,
+    loops,
+  }: {
+    readonly clock: () => Date;
+    readonly store: Store;
+    readonly heavyWork: HeavyWork;
+    readonly loops: LoopCache;
+  },
+  {
+    loop,
+    asked,
+    system,
+  }: { readonly loop: LoopRecord; readonly asked: DutyPointQuestion; readonly system: UnitSystem },
+): Promise<Result<Answered, Problem>> {
+  const { document } = loop;
+  const chosen = await choosePump(store, document.installed, asked);
+  if (!chosen.ok) return chosen;
+  const site = await findSite(store);
+  const ready = loops.ready(loop, []);
+  if (!ready.ok) return ready;
+  const { pump, setting, count } = chosen.value;
+  const { elevation, currency } = site.document;
+  const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
+  if (!tariff.ok) return tariff;
+  const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
+  const candidate = { id: pump.id, count, pump: pump.document, fit: pump.fit };
+  const running = { price, hoursPerDay, elevation };
+  const reachVelocity = asked.velocity ?? null;
+  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
+  const done = isLongDutyPoint(ready.value.model)
+    ? await runHeavy(heavyWork, 'dutyPoint', { loop: document, work })
+    : success(computeDutyPoint(ready.value.model, work));
+  if (!done.ok) return done;
+  if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
+  const { duty, intersections } = done.value.value;
+  const basis = {
+    modelVersion: MODEL_VERSION,
+    loop: { id: loop.id, version: loop.version },
+    pumps: [{ id: pump.id, version: pump.version }],
+  };
+  const summary = dutyPointSummary(duty, { loopName: document.name, currency, system });
+  return success({
+    body: {
+      ...duty,
+      cautions: [...duty.cautions, ...tariffCautions(tariff.value, hoursPerDay)],
+      intersections: [...intersections],
+      drainBack: drainBack(document),
+      summary,
+      basis,
+    },
+    validator: { basis: { ...basis, site: site.version, tariff: tariff.value } },
+  });
+}

@@ -1,0 +1,54 @@
+/** Work that may take long, as functions from plain data to plain data: they run here or in a worker thread alike. */
+import type { Result } from '../../curves/result.ts';
+import type { Loop } from '../../models/loop.ts';
+import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
+import { type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
+import type { Unsolved } from '../../models/solve-failure.ts';
+import { computeDutyPoint, type DutyPointFigures, type DutyPointWork } from './duty-point-work.ts';
+import {
+  computeRecommendation,
+  type RecommendationFigures,
+  type RecommendationWork,
+} from './recommendation-work.ts';
+import { computeSystemCurve, type SystemCurveFigures, type SystemCurveWork } from './system-curve-work.ts';
+
+interface OnLoop<Work> {
+  readonly loop: Loop;
+  readonly work: Work;
+}
+
+export interface JobInputs {
+  readonly recommendation: OnLoop<RecommendationWork>;
+  readonly dutyPoint: OnLoop<DutyPointWork>;
+  readonly systemCurve: OnLoop<SystemCurveWork>;
+}
+
+export interface JobResults {
+  readonly recommendation: Result<RecommendationFigures, PrepareFailure>;
+  readonly dutyPoint: Result<DutyPointFigures, Unsolved>;
+  readonly systemCurve: Result<SystemCurveFigures, Unsolved>;
+}
+
+export type JobName = keyof JobInputs;
+
+type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => JobResults[Name] };
+
+/** Loops were compiled before they became a job. */
+function compiled(loop: Loop): LoopModel {
+  const model = buildLoopModel(loop);
+  if (!model.ok) throw new Error(`invariant: a job's loop does not compile: ${model.failure.code}`);
+  return model.value;
+}
+
+const jobs: Jobs = {
+  recommendation({ loop, work }) {
+    const model = compiled(loop);
+    const prepared = prepareLoop(model, work.balancing);
+    return prepared.ok ? computeRecommendation({ model, prepared: prepared.value }, work) : prepared;
+  },
+  dutyPoint: ({ loop, work }) => computeDutyPoint(compiled(loop), work),
+  systemCurve: ({ loop, work }) => computeSystemCurve(compiled(loop), work),
+};
+
+export const runJob = <Name extends JobName>(name: Name, input: JobInputs[Name]): JobResults[Name] =>
+  jobs[name](input);

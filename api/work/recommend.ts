@@ -1,0 +1,150 @@
+/** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { drainBack } from '../../models/drain-back.ts';
+import { MODEL_VERSION } from '../../models/model-version.ts';
+import { againstAsBuilt } from '../answers/against-as-built.ts';
+import { assuranceAnswer } from '../answers/assurance-answer.ts';
+import { recommendationSummary } from '../answers/summary.ts';
+import { tariffAnswer, tariffCautions } from '../answers/tariff-answer.ts';
+import { screenLimitWords } from '../answers/without-screen-limit-answer.ts';
+import { invalidRequest, type Problem } from '../http/problem.ts';
+import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
+import type { SiteRecord } from '../store/store.ts';
+import type { AnswerCache } from './answer-cache.ts';
+import { bestsBeside } from './bests-beside.ts';
+import { detailProblem, statedAssurance } from './detail-problems.ts';
+import { runHeavy } from './heavy-problem.ts';
+import type { HeavyWork } from './heavy-work.ts';
+import type { LoopCache, ReadyLoop, VersionedLoop } from './loop-cache.ts';
+import { questionKey } from './question-key.ts';
+import type { RecommendationOptions, RecommendationQuestion } from './recommendation-question.ts';
+import {
+  computeRecommendation,
+  type RecommendationFigures,
+  type RecommendationWork,
+} from './recommendation-work.ts';
+import { type Place, type SelectionPlaces, selectionProblem } from './selection-problems.ts';
+import type { TariffPrice } from './tariff-price.ts';
+import { isLongSelection } from './work-size.ts';
+
+export interface Recommended {
+  readonly body: RecommendationAnswer;
+  /** All that the answer follows from besides the query: the basis it states, and the site. */
+  readonly validator: { readonly basis: unknown };
+}
+
+export interface RecommendationMeans {
+  readonly loops: LoopCache;
+  readonly heavyWork: HeavyWork;
+  readonly answers: AnswerCache<Recommended>;
+}
+
+export const recommend = (
+  means: RecommendationMeans,
+  question: RecommendationQuestion,
+): Promise<Result<Recommended, Problem>> =>
+  means.answers.answer(questionKey(question), () => recommendAnew(means, question));
+
+async function recommendAnew(
+  { loops, heavyWork }: RecommendationMeans,
+  question: RecommendationQuestion,
+): Promise<Result<Recommended, Problem>> {
+  const { site, loop, candidates, options, places, system } = question;
+  const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
+  if (!money.ok) return money;
+  const { price, currency } = money.value;
+  const { hoursPerDay, balancing, limits, rankingLimit, detail, heat } = options;
+  const assurance = statedAssurance(options.assurance);
+  if (!assurance.ok) return assurance;
+  const beyond = detailProblem(detail, candidates.length);
+  if (beyond !== null) return failed(beyond);
+  const ready = loops.ready(loop, ['loop']);
+  if (!ready.ok) return ready;
+  const running = { price, hoursPerDay, elevation: site.document.elevation, heat };
+  const stated = { balancing, limits, assurance: assurance.value, detail };
+  const work = { ...stated, candidates, running, rankingLimit, system };
+  const where = { heavyWork, loop, ready: ready.value, places };
+  const compute = (asked: RecommendationWork) => computeHereOrThere({ ...where, work: asked });
+  const figures = await compute(work);
+  if (!figures.ok) return figures;
+  const beside = await bestsBeside(work, compute);
+  if (!beside.ok) return beside;
+  const { asBuilt, unassured } = beside.value;
+  const { ranking, rejected, feasible, requiredDuty, badEnd, losses, cautions } = figures.value;
+  const { withoutScreenLimit } = figures.value;
+  const { screen } = loop.document.intake ?? {};
+  const best = ranking[0] ?? null;
+  const telling = { loopName: loop.document.name, currency, system, candidates: candidates.length, rejected };
+  const basis = {
+    modelVersion: MODEL_VERSION,
+    loop: { id: loop.id, version: loop.version },
+    pumps: candidates.map(({ id, version }) => ({ id, version })),
+  };
+  return success({
+    body: {
+      best,
+      ranking: [...ranking],
+      rejected: [...rejected],
+      counts: { candidates: candidates.length, feasible, rejected: rejected.length },
+      requiredDuty,
+      againstAsBuilt: againstAsBuilt(best, asBuilt),
+      assurance: assurance.value === null ? null : assuranceAnswer(best, unassured, badEnd),
+      losses,
+      withoutScreenLimit,
+      drainBack: drainBack(loop.document),
+      assumptions: {
+        ...{ price, currency, hoursPerDay, balancing, objective: 'energy-cost', limits },
+        tariff: tariffAnswer(question.tariff),
+        assurance: assurance.value,
+        heat: heat ?? null,
+      },
+      summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}`,
+      cautions: [...cautions, ...tariffCautions(question.tariff, hoursPerDay)],
+      basis,
+    },
+    validator: { basis: { ...basis, site: site.version, tariff: question.tariff } },
+  });
+}
+
+/** Stored prices are in the site's currency and are never converted. */
+function moneyOf(
+  { document: site }: SiteRecord,
+  {
+    price,
+    currency = site.currency,
+    tariff,
+  }: Pick<RecommendationOptions, 'price' | 'currency'> & { readonly tariff: TariffPrice | null },
+  place: Place,
+): Result<{ readonly price: number | null; readonly currency: string }, Problem> {
+  if (price === undefined && currency !== site.currency) {
+    const detail = `must be ${site.currency}, the currency of the site, unless a price comes with it`;
+    return failed(invalidRequest([{ ...place, detail }]));
+  }
+  return success({ price: price ?? tariff?.price ?? site.price, currency });
+}
+
+async function computeHereOrThere({
+  heavyWork,
+  loop,
+  ready,
+  work,
+  places,
+}: {
+  readonly heavyWork: HeavyWork;
+  readonly loop: VersionedLoop;
+  readonly ready: ReadyLoop;
+  readonly work: RecommendationWork;
+  readonly places: SelectionPlaces;
+}): Promise<Result<RecommendationFigures, Problem>> {
+  const failedOn = { ...places, isInline: loop.id === null };
+  if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
+    const done = await runHeavy(heavyWork, 'recommendation', { loop: loop.document, work });
+    if (!done.ok) return done;
+    return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
+  }
+  const prepared = ready.prepared(work.balancing);
+  const figures = prepared.ok
+    ? computeRecommendation({ model: ready.model, prepared: prepared.value }, work)
+    : prepared;
+  return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
+}

@@ -1,0 +1,37 @@
+/** What a recommendation is asked about: loop, candidates and what the caller states besides. */
+import type { HeatTerms } from '../../models/heat.ts';
+import type { Balancing, Limits } from '../../models/selection/options.ts';
+import type { AskedAssurance } from '../schemas/assurance.ts';
+import type { SiteRecord } from '../store/store.ts';
+import type { UnitSystem } from '../units/unit-system.ts';
+import type { Candidate } from './candidates.ts';
+import type { VersionedLoop } from './loop-cache.ts';
+import type { RecommendationWork } from './recommendation-work.ts';
+import type { Place, SelectionPlaces } from './selection-problems.ts';
+import type { TariffPrice } from './tariff-price.ts';
+
+/** What a caller may state besides loop and pumps, in a body or a query. */
+export interface RecommendationOptions {
+  /** Undefined: the site's. */
+  readonly price?: number | undefined;
+  readonly currency?: string | undefined;
+  readonly hoursPerDay: number;
+  readonly balancing: Balancing;
+  readonly limits: Limits;
+  readonly rankingLimit: number;
+  readonly assurance?: AskedAssurance | undefined;
+  readonly detail: RecommendationWork['detail'];
+  /** Undefined: not asked. */
+  readonly heat?: HeatTerms | undefined;
+}
+
+export interface RecommendationQuestion {
+  readonly site: SiteRecord;
+  readonly loop: VersionedLoop;
+  readonly candidates: readonly Candidate[];
+  readonly options: RecommendationOptions;
+  /** Null where prices are flat. */
+  readonly tariff: TariffPrice | null;
+  readonly places: SelectionPlaces & { readonly currency: Place };
+  readonly system: UnitSystem;
+}

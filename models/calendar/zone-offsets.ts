@@ -1,0 +1,53 @@
+/** A time zone over some years, as the offsets of its clocks from UTC. */
+
+/** From `at` on, until the next change, local time is UTC + `offset`. */
+export interface OffsetChange {
+  readonly at: number;
+  readonly offset: number;
+}
+
+/**
+ * Instants and offsets in ms, instants counted from 1970-01-01T00:00Z. `changes` rise strictly; the first stands at the
+ * start of the range that is known, and the last holds to its end, `until`.
+ */
+export interface ZoneOffsets {
+  readonly changes: readonly OffsetChange[];
+  readonly until: number;
+}
+
+export const MS_PER_MINUTE = 60_000;
+export const MS_PER_DAY = 86_400_000;
+export const MS_PER_HOUR = 3_600_000;
+
+/** What clocks are ahead of UTC at an instant [ms]. */
+export function offsetAt({ changes }: ZoneOffsets, instant: number): number {
+  let offset = changes[0]?.offset ?? 0;
+  for (const change of changes) {
+    if (change.at > instant) break;
+    offset = change.offset;
+  }
+  return offset;
+}
+
+/**
+ * The instant at which clocks first show a local time or, where they jump over it, the first instant after the jump.
+ *
+ * @param local the local time as if it were UTC [ms].
+ */
+export function instantOf({ changes, until }: ZoneOffsets, local: number): number {
+  for (const [place, { at, offset }] of changes.entries()) {
+    const end = changes[place + 1]?.at ?? until;
+    const instant = local - offset;
+    // Clocks that have passed the local time already when this offset begins have jumped over it.
+    if (instant < at) return at;
+    if (instant < end) return instant;
+  }
+  return until;
+}
+
+/** The instant at which a day of the calendar begins. */
+export const startOfDay = (zone: ZoneOffsets, day: number): number => instantOf(zone, day * MS_PER_DAY);
+
+/** The day of the calendar that an instant falls in. */
+export const dayAt = (zone: ZoneOffsets, instant: number): number =>
+  Math.floor((instant + offsetAt(zone, instant)) / MS_PER_DAY);

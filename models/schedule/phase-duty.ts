@@ -1,0 +1,65 @@
+/** The setting of a pump that serves one set of required flows. */
+import type { ExactDuty } from '../duty-point.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { hasRequirement } from '../margins.ts';
+import { pumpAtSetting } from '../pump-at-setting.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { requiredDuty } from '../required-duty.ts';
+import { type Condition, conditionsFor } from '../selection/conditions.ts';
+import { holds, searchGrid } from '../selection/grid-search.ts';
+import type { Limits } from '../selection/options.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
+import { gridSize, settingAt } from '../settings-grid.ts';
+
+/** A pump on a loop, with what a selection of its settings goes by. */
+export interface Station {
+  readonly pump: PumpModel;
+  readonly count: number;
+  readonly limits: Limits;
+  readonly elevation: number;
+}
+
+export interface PhaseDuty {
+  readonly setting: number;
+  /** False: no setting serves, and this is the highest inside the pump's own limits. */
+  readonly feasible: boolean;
+  readonly duty: ExactDuty;
+}
+
+const OWN_LIMITS: ReadonlySet<Condition['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
+
+/**
+ * The smallest grid setting at which every condition holds; where none does, the highest that keeps to the flow limits of the
+ * pump itself, else the highest of all. `loop` differs from that of `shared` in its requirements alone.
+ * Throws `SolveFailure` where network or search reach a limit.
+ */
+export function phaseDuty(shared: SharedLoop, loop: LoopModel, station: Station): PhaseDuty {
+  const { pump, count } = station;
+  const conditions = conditionsFor({ ...station, loop });
+  const here: SharedLoop = { ...shared, loop, required: requiredDuty(loop.system) };
+  if (hasRequirement(loop.system.outlets)) {
+    const outcome = searchGrid({ shared: here, pump, count, conditions });
+    if (outcome.feasible) return { setting: outcome.duty.setting, feasible: true, duty: outcome.duty };
+  }
+  const own = conditions.filter(({ reason }) => OWN_LIMITS.has(reason));
+  const duty = highestWithin(here, station, own);
+  return { setting: duty.setting, feasible: false, duty };
+}
+
+/** The exact duty of a pump at any setting, on the grid or off it. */
+export function dutyAt(shared: SharedLoop, { pump, count }: Station, setting: number): ExactDuty {
+  const at = pumpAtSetting(pump, { setting, count });
+  return exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
+}
+
+function highestWithin(shared: SharedLoop, station: Station, own: readonly Condition[]): ExactDuty {
+  const { settings } = station.pump.pump;
+  for (let index = gridSize(settings) - 1; index >= 0 && own.length > 0; index--) {
+    const at = pumpAtSetting(station.pump, { setting: settingAt(settings, index), count: station.count });
+    const estimate = estimateDuty(shared, at);
+    if (own.every((condition) => holds(condition.judge(estimate)))) {
+      return exactDuty(shared, at, estimate);
+    }
+  }
+  return dutyAt(shared, station, settings.max);
+}

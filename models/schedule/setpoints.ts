@@ -1,0 +1,124 @@
+/** What to dial from one instant to another, step by step. */
+import type { Interval } from '../calendar/civil-year.ts';
+import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
+import type { Settings } from '../pump.ts';
+import { gridSize, settingAt } from '../settings-grid.ts';
+import type { SchedulePlan } from './phase-plan.ts';
+import { type PhaseCalendar, type PhaseRun, phaseRuns } from './phase-starts.ts';
+import { planAt } from './plan-at.ts';
+import { lastSetting, type Memory, volumesOf } from './run-blocks.ts';
+import { type Prices, volumeRun } from './volume-run.ts';
+
+export interface Step extends Interval {
+  readonly phase: number;
+  /** [%]; 0 is stopped. */
+  readonly setting: number;
+  readonly feasible: boolean;
+}
+
+/** Long enough to hold the start of the run before the one that is asked about. */
+const RUN_BEFORE = 1;
+
+/** The steps that touch an interval, whole, in order. Ramps go by the minute, on the grid of the pump's settings. */
+export function stepsWithin(
+  plan: SchedulePlan,
+  calendar: PhaseCalendar,
+  prices: Prices,
+  interval: Interval,
+  memory: Memory,
+): readonly Step[] {
+  const runs = phaseRuns(calendar, interval);
+  const first = runs[0];
+  const [earlier] =
+    first === undefined ? [] : phaseRuns(calendar, { from: first.from - RUN_BEFORE, until: first.from });
+  let before = earlier === undefined ? null : lastSetting(plan, earlier, prices, memory);
+  const steps: Step[] = [];
+  for (const run of runs) {
+    steps.push(...joined(stepsOfRun(plan, { run, before }, prices, memory)));
+    before = lastSetting(plan, run, prices, memory);
+  }
+  return steps.filter(({ from, until }) => until > interval.from && from < interval.until);
+}
+
+function stepsOfRun(
+  plan: SchedulePlan,
+  { run, before }: { readonly run: PhaseRun; readonly before: number | null },
+  prices: Prices,
+  memory: Memory,
+): readonly Step[] {
+  const one = planAt(plan, run.phase);
+  const { phase } = run;
+  if (one.volume !== null) {
+    const { blocks, feasible } = volumeRun(one, run, prices, volumesOf(memory, phase));
+    return blocks.map(({ from, until, setting }) => ({ phase, from, until, setting, feasible }));
+  }
+  const ramp = rampSteps(plan.station.pump.pump.settings, {
+    run,
+    before,
+    to: one.own.setting,
+    minutes: one.phase.rampMinutes ?? 0,
+  }).map((step) => ({ ...step, phase, feasible: one.own.feasible }));
+  const rest = { from: ramp.at(-1)?.until ?? run.from, until: run.until };
+  return [...ramp, ...steadySteps(plan, { ...run, ...rest })];
+}
+
+function rampSteps(
+  settings: Settings,
+  {
+    run,
+    before,
+    to,
+    minutes,
+  }: {
+    readonly run: Interval;
+    readonly before: number | null;
+    readonly to: number;
+    readonly minutes: number;
+  },
+): readonly (Interval & { readonly setting: number })[] {
+  if (before === null || before === to) return [];
+  const start = Math.max(before, settings.min);
+  return Array.from({ length: minutes }, (_, minute) => ({
+    from: run.from + minute * MS_PER_MINUTE,
+    until: Math.min(run.until, run.from + (minute + 1) * MS_PER_MINUTE),
+    setting: onGrid(settings, start + ((to - start) * (minute + 1)) / minutes),
+  })).filter(({ from, until }) => from < until);
+}
+
+function onGrid(settings: Settings, setting: number): number {
+  const index = Math.round((setting - settings.min) / settings.step);
+  return settingAt(settings, Math.max(0, Math.min(gridSize(settings) - 1, index)));
+}
+
+/** The phase's own setting or, pulsing, its own and the other in turn. */
+function steadySteps(plan: SchedulePlan, { phase: place, from, until }: PhaseRun): readonly Step[] {
+  const { own, other, phase } = planAt(plan, place);
+  const step = (part: Interval, { setting, feasible }: { setting: number; feasible: boolean }): Step[] =>
+    part.from < part.until ? [{ phase: place, ...part, setting, feasible }] : [];
+  const { pulse } = phase;
+  if (pulse === undefined || other === null) return step({ from, until }, own);
+  const period = pulse.periodMinutes * MS_PER_MINUTE;
+  const periods = Math.ceil((until - from) / period);
+  return Array.from({ length: periods }, (_, index) => {
+    const start = from + index * period;
+    const end = Math.min(until, start + period);
+    const change = Math.min(end, Math.round(start + (1 - pulse.share) * period));
+    return [...step({ from: start, until: change }, own), ...step({ from: change, until: end }, other)];
+  }).flat();
+}
+
+/** Neighbours at one setting are one step. */
+function joined(steps: readonly Step[]): readonly Step[] {
+  const out: Step[] = [];
+  for (const step of steps) {
+    const last = out.at(-1);
+    const isSame =
+      last !== undefined &&
+      last.until === step.from &&
+      last.setting === step.setting &&
+      last.feasible === step.feasible;
+    if (isSame) out[out.length - 1] = { ...last, until: step.until };
+    else out.push(step);
+  }
+  return out;
+}

@@ -1,0 +1,47 @@
+/** The application over an empty database in memory, with a clock and ids that tests can foretell. */
+import { buildApi } from '../../api/app.ts';
+import type { Api, AppDependencies } from '../../api/http/api.ts';
+import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { openSqliteStore } from '../../api/store/sqlite.ts';
+import { makeLogger } from '../../api/watch/log.ts';
+import { inlineWork } from '../../api/work/inline-work.ts';
+
+const START = Date.UTC(2026, 0, 15, 12);
+
+export interface AppUnderTest {
+  /** Calls by a path, as a program on this machine would. */
+  readonly call: (path: string, init?: RequestInit) => Promise<Response>;
+  readonly api: Api;
+  /** What the log says so far, a parsed line each. */
+  readonly logLines: () => readonly Record<string, unknown>[];
+}
+
+function memoryLog() {
+  const lines: string[] = [];
+  const logger = makeLogger({ level: 'info' }, { write: (line: string) => void lines.push(line) });
+  return { logger, logLines: () => lines.map((line): Record<string, unknown> => JSON.parse(line)) };
+}
+
+export async function appUnderTest(
+  options: { mount?: (api: Api) => void; change?: Partial<AppDependencies> } = {},
+): Promise<AppUnderTest> {
+  const opened = await openSqliteStore(':memory:');
+  if (!opened.ok) throw new Error(`no database in memory: ${opened.failure.code}`);
+  const store = opened.value;
+  let ticks = 0;
+  let ids = 0;
+  const clock = () => {
+    ticks += 1;
+    return new Date(START + ticks);
+  };
+  const newId = () => {
+    ids += 1;
+    return `id-${String(ids).padStart(6, '0')}`;
+  };
+  const now = clock().getTime();
+  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now });
+  const { logger, logLines } = memoryLog();
+  const deps = { store, clock, newId, logger, heavyWork: inlineWork, version: '0.0.0-test' };
+  const api = buildApi({ ...deps, ...options.change }, options.mount);
+  return { api, logLines, call: async (path, init) => api.app.request(`http://localhost${path}`, init) };
+}

@@ -1,0 +1,46 @@
+/** What counts as long work. */
+import { describe, expect, it } from 'vitest';
+import { isLongDutyPoint, isLongSelection, isLongSystemCurve } from '../../../api/work/work-size.ts';
+import type { Branch } from '../../../models/loop.ts';
+import { buildLoopModel } from '../../../models/loop-model.ts';
+import { fitPump } from '../../../models/pump-model.ts';
+import { expectValue } from '../../curves/expect-value.ts';
+import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
+
+const flume = expectValue(buildLoopModel(kelpFlume));
+const pump = { pump: canister250, fit: expectValue(fitPump(canister250)) };
+const pumps = (count: number, step = 1) => {
+  const settings = { min: 1, max: 100, step };
+  return Array.from({ length: count }, () => ({ ...pump, pump: { ...canister250, settings } }));
+};
+
+const outlets = (count: number) => {
+  const branches = Array.from({ length: count }, (_, i): Branch => {
+    return { run: [], outlet: { name: `o${i}`, requiredFlow: 1e-6 } };
+  });
+  const discharge = { run: [{ pipe: 'sch40 2', length: 1 }], branches };
+  return expectValue(buildLoopModel({ ...kelpFlume, discharge }));
+};
+
+describe('a selection', () => {
+  it('of a few pumps on a flume is short', () => {
+    expect(isLongSelection(flume, pumps(4))).toBe(false);
+    expect(isLongSelection(flume, [])).toBe(false);
+  });
+
+  it('is long with many candidates, with many settings, or on a large loop', () => {
+    expect(isLongSelection(flume, pumps(1000))).toBe(true);
+    expect(isLongSelection(flume, pumps(50, 0.01))).toBe(true);
+    expect(isLongSelection(outlets(1000), pumps(1))).toBe(true);
+  });
+
+  it('grows with each of them', () => {
+    const settings = [1, 0.1, 0.01].map((step) => isLongSelection(flume, pumps(20, step)));
+    expect(settings).toEqual(settings.toSorted((a, b) => Number(a) - Number(b)));
+  });
+});
+
+it('duty points and system curves are long on large loops alone', () => {
+  expect([isLongDutyPoint(flume), isLongDutyPoint(outlets(2000))]).toEqual([false, true]);
+  expect([isLongSystemCurve(flume, 21), isLongSystemCurve(outlets(100), 500)]).toEqual([false, true]);
+});
