@@ -16,7 +16,7 @@ import { setpointSchema, setpointsSchema } from '../schemas/answers/setpoint-sch
 import { describedInstant } from '../schemas/instant.ts';
 import { perContext } from '../units/per-context.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
-import { planCache, type SteppedLoop } from '../work/plan-cache.ts';
+import { type PlanCache, planCache, type SteppedLoop } from '../work/plan-cache.ts';
 import { unsolvedProblem } from '../work/selection-problems.ts';
 import { setpointsTable } from './setpoints-table.ts';
 
@@ -50,9 +50,8 @@ function inZone<T>(
   return told.ok ? told : failed(unsolvedProblem(told.failure));
 }
 
-export function setpointRoutes(api: Api, loops: LoopCache): void {
-  const { store, clock } = api.deps;
-  const plans = planCache({ store, loops });
+function setpointRoute(api: Api, plans: PlanCache): void {
+  const { clock } = api.deps;
   // One answer a step, so that it is also written once.
   const answers = new WeakMap<Step, ReturnType<typeof setpointAnswer>>();
   defineRoute(
@@ -85,6 +84,10 @@ export function setpointRoutes(api: Api, loops: LoopCache): void {
       });
     },
   );
+}
+
+function setpointsRoute(api: Api, plans: PlanCache): void {
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -113,4 +116,10 @@ export function setpointRoutes(api: Api, loops: LoopCache): void {
       });
     },
   );
+}
+
+export function setpointRoutes(api: Api, loops: LoopCache): void {
+  const plans = planCache({ store: api.deps.store, loops });
+  setpointRoute(api, plans);
+  setpointsRoute(api, plans);
 }

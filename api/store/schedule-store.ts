@@ -48,6 +48,40 @@ const setpointQuery = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
     .where('loop.site_id', '=', siteId)
     .where('loop.id', '=', id);
 
+/** One statement decides; only where a reference is broken is it asked which. */
+async function putSchedule(
+  db: Kysely<Tables>,
+  { siteId, id, document, now, expectedVersion }: Parameters<ScheduleStore['putSchedule']>[0],
+): ReturnType<ScheduleStore['putSchedule']> {
+  const content = contentColumns(document);
+  const broken = async () => {
+    const loop = await db.selectFrom('loop').select('id').where(isRecord({ siteId, id })).executeTakeFirst();
+    return { outcome: loop === undefined ? 'missing' : 'unknown-tariff' } as const;
+  };
+  if (expectedVersion === 'none') {
+    const insertion = db
+      .insertInto('schedule')
+      .values({ site_id: siteId, id, version: 1, created_at: now, updated_at: now, ...content })
+      .onConflict((conflict) => conflict.columns(['site_id', 'id']).doNothing())
+      .returningAll();
+    const rows = await unlessReferenceBroken(() => insertion.execute());
+    if (rows === undefined) return await broken();
+    const [row] = rows;
+    return row === undefined ? { outcome: 'exists' } : { outcome: 'inserted', record: scheduleRecord(row) };
+  }
+  const update = db
+    .updateTable('schedule')
+    .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...content }))
+    .where(isRecord({ siteId, id }))
+    .where(hasVersion(expectedVersion))
+    .returningAll();
+  const rows = await unlessReferenceBroken(() => update.execute());
+  if (rows === undefined) return await broken();
+  const [row] = rows;
+  if (row !== undefined) return { outcome: 'replaced', record: scheduleRecord(row) };
+  return await staleOrMissing(db, 'schedule', { siteId, id });
+}
+
 export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
   // Controllers ask it every minute, and to make its text takes longer than to run it.
   let compiled: CompiledQuery<SetpointVersions> | undefined;
@@ -57,41 +91,7 @@ export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
       return row === undefined ? undefined : scheduleRecord(row);
     },
 
-    async putSchedule({ siteId, id, document, now, expectedVersion }) {
-      const content = contentColumns(document);
-      const broken = async () => {
-        const loop = await db
-          .selectFrom('loop')
-          .select('id')
-          .where(isRecord({ siteId, id }))
-          .executeTakeFirst();
-        return { outcome: loop === undefined ? 'missing' : 'unknown-tariff' } as const;
-      };
-      if (expectedVersion === 'none') {
-        const insertion = db
-          .insertInto('schedule')
-          .values({ site_id: siteId, id, version: 1, created_at: now, updated_at: now, ...content })
-          .onConflict((conflict) => conflict.columns(['site_id', 'id']).doNothing())
-          .returningAll();
-        const rows = await unlessReferenceBroken(() => insertion.execute());
-        if (rows === undefined) return await broken();
-        const [row] = rows;
-        return row === undefined
-          ? { outcome: 'exists' }
-          : { outcome: 'inserted', record: scheduleRecord(row) };
-      }
-      const update = db
-        .updateTable('schedule')
-        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...content }))
-        .where(isRecord({ siteId, id }))
-        .where(hasVersion(expectedVersion))
-        .returningAll();
-      const rows = await unlessReferenceBroken(() => update.execute());
-      if (rows === undefined) return await broken();
-      const [row] = rows;
-      if (row !== undefined) return { outcome: 'replaced', record: scheduleRecord(row) };
-      return await staleOrMissing(db, 'schedule', { siteId, id });
-    },
+    putSchedule: (schedule) => putSchedule(db, schedule),
 
     async deleteSchedule({ siteId, id, expectedVersion }) {
       const { numDeletedRows } = await db
