@@ -12,7 +12,7 @@ export function curveSystem(
   }: { readonly outlets: readonly ShareOutlet[]; readonly frictionMultiplier: number },
 ): System {
   const coefficient = curve.coefficient * frictionMultiplier;
-  const shares = Float64Array.from(outlets, (outlet) => outlet.share);
+  const shares = outlets.map((outlet) => outlet.share);
   return {
     outlets: outlets.map(({ name, requiredFlow, maximumFlow }) => ({
       name,

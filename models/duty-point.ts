@@ -18,7 +18,7 @@ export interface DutyFigures {
   readonly efficiency: number;
   readonly suctionLoss: number;
   /** By outlet [m3/s]. */
-  readonly outletFlows: Float64Array;
+  readonly outletFlows: readonly number[];
   /** The pump does not lift the water to the outlets, or has no way to move it. */
   readonly deadHead: boolean;
 }
@@ -99,7 +99,7 @@ export function deadHead(
   pump: PumpAtSetting,
   atRest: Pick<DutyFigures, 'outletFlows'> | null,
 ): DutyFigures {
-  const outletFlows = atRest?.outletFlows ?? new Float64Array(loop.system.outlets.length);
+  const outletFlows = atRest?.outletFlows ?? loop.system.outlets.map(() => 0);
   const state = { flow: 0, head: pump.headAt(0).head, suctionLoss: 0, outletFlows };
   return { ...figuresAt(loop, pump, state), deadHead: true };
 }

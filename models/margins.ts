@@ -15,7 +15,7 @@ export interface OutletFigures {
 
 export function outletFigures(
   outlets: readonly SystemOutlet[],
-  flows: Float64Array,
+  flows: readonly number[],
 ): readonly OutletFigures[] {
   return outlets.map(({ name, requiredFlow, maximumFlow, area }, i) => {
     const flow = at(flows, i);

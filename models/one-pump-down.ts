@@ -18,7 +18,7 @@ export interface OnePumpDown {
   /** Of the pumps that still run [W]. */
   readonly power: number;
   /** By outlet [m3/s]. */
-  readonly outletFlows: Float64Array;
+  readonly outletFlows: readonly number[];
 }
 
 /** Whether each pump of a loop has a check valve: as its installed pump states, else it is taken to. */

@@ -17,7 +17,7 @@ export interface OutletReach {
  */
 export function outletReaches(
   { system, network }: LoopModel,
-  outletFlows: Float64Array,
+  outletFlows: readonly number[],
   velocity: number | null,
 ): readonly (OutletReach | null)[] {
   return system.outlets.map((_, i) => {

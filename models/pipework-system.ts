@@ -44,12 +44,5 @@ function stateOf(network: Network, flow: number, near: SystemState | undefined):
   };
 }
 
-function atOutlets({ outlets }: Network, ofBranches: Float64Array): Float64Array {
-  const values = new Float64Array(outlets.length);
-  let place = 0;
-  for (const branch of outlets) {
-    values[place] = at(ofBranches, branch);
-    place += 1;
-  }
-  return values;
-}
+const atOutlets = ({ outlets }: Network, ofBranches: readonly number[]): readonly number[] =>
+  outlets.map((branch) => at(ofBranches, branch));

@@ -15,6 +15,9 @@ export interface RequiredDuty {
 /** Trial flows are this ratio apart, from this share of the sum of the required flows on, this many at most. */
 const TRIALS = { ratio: 1.15, from: 0.5, most: 120 } as const;
 
+/** Of the required flow in all: an outlet that rests does not run backwards, and is not what limits. */
+const NOT_BACKWARDS = 1e-9;
+
 interface Need {
   readonly index: number;
   /** [m3/s]; 0: water must only not run backwards. */
@@ -67,7 +70,7 @@ function worstServed(needs: readonly Need[], state: SystemState, sum: number): T
   let worst: Trial | null = null;
   for (const { index, flow } of needs) {
     const scale = flow > 0 ? flow : sum;
-    const margin = (at(state.outletFlows, index) - flow) / scale;
+    const margin = (at(state.outletFlows, index) - flow) / scale + (flow > 0 ? 0 : NOT_BACKWARDS);
     if (worst !== null && margin >= worst.margin) continue;
     worst = { state, outlet: index, margin, slope: at(state.outletSlopes, index) / scale };
   }

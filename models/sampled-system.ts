@@ -7,18 +7,27 @@ const SAMPLE_RATIO = 1.06;
 const LOG_RATIO = Math.log(SAMPLE_RATIO);
 /** Flow of sample 0 [m3/s]. */
 const BASE_FLOW = 1e-5;
+/** A slope that exceeds that of a square by no more than this share is rounding. */
+const SQUARE = 1e-9;
 /** Below sample -LEAST_SAMPLE the system is solved as asked, not interpolated. */
 const LEAST_SAMPLE = 120;
+
+export interface FlowRange {
+  readonly from: number;
+  readonly to: number;
+}
 
 export interface SampledSystem {
   /** Needed head [m] and its slope [s/m2] at a total flow of 0 or more [m3/s]. */
   headAt(flow: number): { readonly head: number; readonly slope: number };
   /** By outlet [m3/s]. */
-  outletFlowsAt(flow: number): Float64Array;
+  outletFlowsAt(flow: number): readonly number[];
   /** A state to start an exact solve from; undefined below the least sample. */
   near(flow: number): SystemState | undefined;
   /** Whether no outlet falls with the total flow at any sample around a range of it [m3/s]. */
-  outletsRise(range: { readonly from: number; readonly to: number }): boolean;
+  outletsRise(range: FlowRange): boolean;
+  /** Whether the needed head rises nowhere faster than the square of the flow, at the samples around a range of flows. */
+  risesAtMostSquare(range: FlowRange): boolean;
 }
 
 interface Interval {
@@ -34,7 +43,6 @@ interface Interval {
  */
 export function sampledSystem(system: System): SampledSystem {
   const samples = new Map<number, SystemState>();
-  const rises = new Map<number, boolean>();
   let latest: Interval | null = null;
   const sample = (index: number): SystemState => {
     const known = samples.get(index);
@@ -52,10 +60,19 @@ export function sampledSystem(system: System): SampledSystem {
     latest = { lower: sample(index), upper: sample(index + 1) };
     return latest;
   };
-  const sampleRises = (index: number): boolean => {
-    const known = rises.get(index) ?? sample(index).outletSlopes.every((slope) => slope >= 0);
-    rises.set(index, known);
-    return known;
+  const everySample = (isOf: (state: SystemState) => boolean) => {
+    const known = new Map<number, boolean>();
+    return ({ from, to }: FlowRange): boolean => {
+      const first = indexBelow(from);
+      if (first < -LEAST_SAMPLE) return false;
+      const last = indexBelow(to) + 1;
+      for (let index = first; index <= last; index++) {
+        const holds = known.get(index) ?? isOf(sample(index));
+        known.set(index, holds);
+        if (!holds) return false;
+      }
+      return true;
+    };
   };
   return {
     headAt: (flow) => {
@@ -66,21 +83,14 @@ export function sampledSystem(system: System): SampledSystem {
     outletFlowsAt: (flow) => {
       const interval = around(flow);
       if (interval === null) return system.stateAt(flow).outletFlows;
-      const values = new Float64Array(interval.lower.outletFlows.length);
-      interpolate(interval, { flow, flowsOf: outletsOf, into: values });
-      return values;
+      return interpolated(interval, flow, outletsOf);
     },
     near: (flow) => {
       const interval = around(flow);
       return interval === null ? undefined : stateBetween(interval, flow);
     },
-    outletsRise: ({ from, to }) => {
-      const first = indexBelow(from);
-      if (first < -LEAST_SAMPLE) return false;
-      const last = indexBelow(to) + 1;
-      for (let index = first; index <= last; index++) if (!sampleRises(index)) return false;
-      return true;
-    },
+    outletsRise: everySample(({ outletSlopes }) => outletSlopes.every((slope) => slope >= 0)),
+    risesAtMostSquare: everySample(({ flow, head, slope }) => flow * slope <= 2 * head * (1 + SQUARE)),
   };
 }
 
@@ -105,9 +115,9 @@ function hermite(
 }
 
 interface Flows {
-  readonly flows: Float64Array;
+  readonly flows: readonly number[];
   /** Of each by the total flow. */
-  readonly flowSlopes: Float64Array;
+  readonly flowSlopes: readonly number[];
 }
 
 const outletsOf = ({ outletFlows, outletSlopes }: SystemState): Flows => ({
@@ -115,19 +125,12 @@ const outletsOf = ({ outletFlows, outletSlopes }: SystemState): Flows => ({
   flowSlopes: outletSlopes,
 });
 
-/** Several flows at a total flow inside an interval, written `into` an array. */
-function interpolate(
+/** Several flows at a total flow inside an interval. */
+function interpolated(
   { lower, upper }: Interval,
-  {
-    flow,
-    flowsOf,
-    into,
-  }: {
-    readonly flow: number;
-    readonly flowsOf: (state: SystemState) => Flows;
-    readonly into: Float64Array;
-  },
-): void {
+  flow: number,
+  flowsOf: (state: SystemState) => Flows,
+): readonly number[] {
   const from = flowsOf(lower);
   const to = flowsOf(upper);
   const width = upper.flow - lower.flow;
@@ -136,14 +139,13 @@ function interpolate(
   const towards = t * t * (3 - 2 * t);
   const leaving = width * t * u * u;
   const arriving = -width * t * t * u;
-  for (let i = 0; i < into.length; i++) {
-    const start = at(from.flows, i);
-    into[i] =
+  return from.flows.map(
+    (start, i) =>
       start +
       towards * (at(to.flows, i) - start) +
       leaving * at(from.flowSlopes, i) +
-      arriving * at(to.flowSlopes, i);
-  }
+      arriving * at(to.flowSlopes, i),
+  );
 }
 
 /** The lower state with its branch flows carried to the flow: nearer than either. */
@@ -151,7 +153,6 @@ function stateBetween(interval: Interval, flow: number): SystemState {
   const { lower, upper } = interval;
   const [from, to] = [lower.network, upper.network];
   if (from === null || to === null) return lower;
-  const flows = new Float64Array(from.flows.length);
-  interpolate(interval, { flow, flowsOf: (state) => (state === lower ? from : to), into: flows });
+  const flows = interpolated(interval, flow, (state) => (state === lower ? from : to));
   return { ...lower, flow, network: { ...from, flows } };
 }

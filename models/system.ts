@@ -18,8 +18,8 @@ export interface SystemState {
   /** Head lost from the surface drawn from to the pump [m]. */
   readonly suctionLoss: number;
   /** By outlet [m3/s], and d(outlet flow)/d(total flow). */
-  readonly outletFlows: Float64Array;
-  readonly outletSlopes: Float64Array;
+  readonly outletFlows: readonly number[];
+  readonly outletSlopes: readonly number[];
   /** The branch flows behind it; null for a loop known by its system curve alone. */
   readonly network: NetworkSolution | null;
 }

@@ -66,8 +66,7 @@ function phaseAnswer(
   if (use === undefined) throw new Error(`invariant: ${one.phase.name} has no use`);
   const { own, other, volume, phase } = one;
   const setting = volume === null ? own.setting : use.usualSetting;
-  const outletFlows =
-    setting > 0 ? one.dutyAt(setting).outletFlows : new Float64Array(one.loop.system.outlets.length);
+  const outletFlows = setting > 0 ? one.dutyAt(setting).outletFlows : one.loop.system.outlets.map(() => 0);
   return {
     ...phase,
     setting,

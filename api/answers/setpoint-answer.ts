@@ -38,7 +38,7 @@ function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
     return { one, duty, power: duty.power, flow: duty.flow, outletFlows: duty.outletFlows };
   }
   const { count, pump } = plan.station;
-  const outletFlows = new Float64Array(one.loop.system.outlets.length);
+  const outletFlows = one.loop.system.outlets.map(() => 0);
   return { one, duty: null, power: count * pump.pump.standbyPower, flow: 0, outletFlows };
 }
 

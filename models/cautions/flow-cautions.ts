@@ -28,7 +28,7 @@ export function flowCautions(
 
 const pointer = ({ path }: { readonly path: readonly (string | number)[] }): string => `/${path.join('/')}`;
 
-function pipeVelocity(network: Network, flows: Float64Array, limit: number): readonly Caution[] {
+function pipeVelocity(network: Network, flows: readonly number[], limit: number): readonly Caution[] {
   const isFast = (flow: number) => (element: PlacedResistance) =>
     element.kind === 'pipe' &&
     element.bore !== null &&
@@ -40,7 +40,7 @@ function pipeVelocity(network: Network, flows: Float64Array, limit: number): rea
   return about('pipe-velocity', fast.map(pointer));
 }
 
-function splits({ branches }: Network, flows: Float64Array): readonly Caution[] {
+function splits({ branches }: Network, flows: readonly number[]): readonly Caution[] {
   const hasTee = ({ elements }: NetworkBranch) =>
     elements.some(({ kind, name }) => kind === 'fitting' && name !== null && TEE_FITTING.test(name));
   const childrenOf = (branch: NetworkBranch) =>

@@ -9,7 +9,7 @@ import type { Caution } from './catalogue.ts';
 /** Judges the reach that was asked for by its velocity [m/s], else the distance that an outlet states. */
 export function reachCautions(
   loop: LoopModel,
-  outletFlows: Float64Array,
+  outletFlows: readonly number[],
   velocity: number | null,
 ): readonly Caution[] {
   const judged = judgedReaches(loop, outletFlows, velocity);
@@ -31,7 +31,7 @@ export function reachCautions(
   ];
 }
 
-function judgedReaches(loop: LoopModel, outletFlows: Float64Array, velocity: number | null) {
+function judgedReaches(loop: LoopModel, outletFlows: readonly number[], velocity: number | null) {
   const { network } = loop;
   if (network === null) return [];
   const { kinematicViscosity, branches, outlets } = network;

@@ -106,7 +106,7 @@ function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepR
 }
 
 /** An element that is known to exist: indices here are branch numbers. */
-export function at(array: Float64Array | Int32Array | Uint8Array, index: number): number {
+export function at(array: ArrayLike<number>, index: number): number {
   return array[index] ?? notInTree(index);
 }
 

@@ -17,14 +17,14 @@ const STALLED = 0.5;
 
 export interface NetworkSolution {
   /** Flow of each branch [m3/s], outward positive. */
-  readonly flows: Float64Array;
+  readonly flows: readonly number[];
   /** Head at the far end of each branch [m], over the surface drawn from. */
-  readonly heads: Float64Array;
+  readonly heads: readonly number[];
   /** Head needed where the discharge starts [m], and its slope against total flow [s/m2]. */
   readonly rootHead: number;
   readonly rootSlope: number;
   /** d(branch flow)/d(total flow). */
-  readonly flowSlopes: Float64Array;
+  readonly flowSlopes: readonly number[];
   readonly steps: number;
 }
 
@@ -157,11 +157,18 @@ function solutionOf(
   const response = treeStep({ ...linear, residual: noResidual }, 1, step);
   const rootLoss = lossAt(tree, 0, at(flow, 0));
   return {
-    flows: flow.slice(),
-    heads: head.slice(),
+    flows: copied(flow),
+    heads: copied(head),
     rootHead: at(head, 0) + rootLoss.head,
     rootSlope: rootLoss.slope + at(response.head, 0),
-    flowSlopes: response.flow.slice(),
+    flowSlopes: copied(response.flow),
     steps,
   };
+}
+
+/** Out of the arrays that the next solve writes in. Plain, because many short typed arrays cost more to make and to collect. */
+function copied(values: ArrayLike<number>): readonly number[] {
+  const copy = new Array<number>(values.length);
+  for (let b = 0; b < values.length; b++) copy[b] = at(values, b);
+  return copy;
 }

@@ -54,9 +54,9 @@ export function branchAt({ branches }: Tree, index: number): NetworkBranch {
 
 /** An earlier solution of the same network. */
 export interface EarlierFlows {
-  readonly flows: Float64Array;
+  readonly flows: readonly number[];
   /** d(branch flow)/d(total flow). */
-  readonly flowSlopes: Float64Array;
+  readonly flowSlopes: readonly number[];
 }
 
 /**
@@ -69,11 +69,13 @@ export function initialState(tree: Tree, totalFlow: number, earlier?: EarlierFlo
   const earlierFlow = earlier === undefined ? 0 : at(earlier.flows, 0);
   if (earlier !== undefined && range > 0) {
     const change = totalFlow - earlierFlow;
-    const flow = earlier.flows.map((before, b) => before + at(earlier.flowSlopes, b) * change);
+    const flow = new Float64Array(earlier.flows.length);
+    for (let b = 0; b < flow.length; b++) flow[b] = at(earlier.flows, b) + at(earlier.flowSlopes, b) * change;
     return { flow, head: balancedHeads(tree, flow) };
   }
   if (earlier !== undefined && earlierFlow > 0) {
-    const flow = earlier.flows.map((before) => before * (totalFlow / earlierFlow));
+    const flow = new Float64Array(earlier.flows.length);
+    for (let b = 0; b < flow.length; b++) flow[b] = at(earlier.flows, b) * (totalFlow / earlierFlow);
     return { flow, head: balancedHeads(tree, flow) };
   }
   const flow = splitByConductance(tree, totalFlow);

@@ -34,8 +34,10 @@ export interface Judgement {
 
 export interface Condition {
   readonly reason: ConditionReason;
-  /** How it goes with the flow where outlets rise with it: met from some flow on, up to some flow, or neither. */
-  readonly along: 'from' | 'up-to' | 'any';
+  /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
+  readonly by: 'flow' | 'flow-at-full-speed' | null;
+  /** Where that rises with the setting: held from some setting on, up to some setting, or neither. */
+  readonly along: 'from' | 'up-to' | null;
   judge(duty: DutyFigures): Judgement;
 }
 
@@ -73,7 +75,8 @@ const from = (value: number, limit: number): number =>
 function efficiencyPossible(limit: number): Condition {
   return {
     reason: 'efficiency-impossible',
-    along: 'any',
+    by: null,
+    along: null,
     judge: ({ efficiency, setting }) => ({
       reason: 'efficiency-impossible',
       outlet: null,
@@ -108,6 +111,7 @@ function worstOutlet(
 ): Condition {
   return {
     reason,
+    by: 'flow',
     along,
     judge: ({ outletFlows, setting }) => {
       let worst = bounds[0];
@@ -130,25 +134,23 @@ const atFullSpeed = ({ flow, count, speedRatio }: DutyFigures): number => flow /
 
 function insideData({ fit }: PumpModel): Condition {
   const limit = DATA_REACH * fit.headCurve.range.max;
-  return flowBound('outside-data', limit, upTo);
+  return flowBound('outside-data', 'up-to', limit);
 }
 
 function flowLimits({ pump }: PumpModel): readonly Condition[] {
   const { min, max } = pump.flowLimits ?? {};
   return [
-    ...(min === undefined ? [] : [flowBound('pump-below-minimum', min, from)]),
-    ...(max === undefined ? [] : [flowBound('pump-above-maximum', max, upTo)]),
+    ...(min === undefined ? [] : [flowBound('pump-below-minimum', 'from', min)]),
+    ...(max === undefined ? [] : [flowBound('pump-above-maximum', 'up-to', max)]),
   ];
 }
 
-function flowBound(
-  reason: ConditionReason,
-  limit: number,
-  clear: (value: number, limit: number) => number,
-): Condition {
+function flowBound(reason: ConditionReason, along: 'from' | 'up-to', limit: number): Condition {
+  const clear = along === 'from' ? from : upTo;
   return {
     reason,
-    along: 'any',
+    by: 'flow-at-full-speed',
+    along,
     judge: (duty) => {
       const value = atFullSpeed(duty);
       return {
@@ -171,6 +173,7 @@ function screenGentle({ loop: { loop }, limits }: ConditionContext): readonly Co
   return [
     {
       reason,
+      by: 'flow',
       along: 'up-to',
       judge: ({ flow, setting }) => {
         const value = screenVelocities({ screen, flow, cloggedFraction })[screenBasis];
@@ -188,7 +191,8 @@ function npshMet(context: ConditionContext): readonly Condition[] {
   return [
     {
       reason,
-      along: 'any',
+      by: null,
+      along: null,
       judge: (duty) => {
         const { available, required } = needed(duty);
         const clearance = from(available, required);

@@ -5,7 +5,7 @@ import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump-at-se
 import type { PumpModel } from '../pump-model.ts';
 import { gridSize, settingAt } from '../settings-grid.ts';
 import type { Condition, ConditionReason, Judgement } from './conditions.ts';
-import { flowsRise } from './rising-flows.ts';
+import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
 import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
 import { worse } from './worse.ts';
 
@@ -35,8 +35,9 @@ interface Search {
   at(index: number): PumpAtSetting;
   readonly size: number;
   readonly conditions: readonly Condition[];
-  /** Whether flow, and every outlet with it, rises with the setting: then `along` tells where a condition holds. */
-  readonly rising: boolean;
+  readonly drooping: boolean;
+  /** What rises with the setting: where a condition goes by it, `along` tells where the condition holds. */
+  rises(): Rises;
   judged(index: number): Judged;
   exact(index: number): Judged<ExactDuty>;
 }
@@ -73,7 +74,7 @@ export function searchGrid({
   for (let index = start; index < search.size; index++) {
     const { judgements } = search.judged(index);
     if (judgements.every(holds)) return { feasible: true, duty: search.exact(index).duty };
-    if (search.rising && judgements.some((one) => !holds(one) && alongOf(search, one) === 'up-to')) break;
+    if (judgements.some((one) => !holds(one) && alongOf(search, one.reason) === 'up-to')) break;
   }
   return rejection(search);
 }
@@ -82,7 +83,13 @@ export function searchGrid({
 function atBothEnds(plain: Search, bad: Search): Search {
   return {
     ...plain,
-    rising: plain.rising && bad.rising,
+    rises() {
+      const [entered, against] = [plain.rises(), bad.rises()];
+      return {
+        flow: entered.flow && against.flow,
+        'flow-at-full-speed': entered['flow-at-full-speed'] && against['flow-at-full-speed'],
+      };
+    },
     judged: remembered((index) => {
       const { duty, judgements } = plain.judged(index);
       return { duty, judgements: worse(judgements, bad.judged(index).judgements) };
@@ -96,8 +103,11 @@ function atBothEnds(plain: Search, bad: Search): Search {
 
 export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
-const alongOf = ({ conditions }: Search, { reason }: Judgement): Condition['along'] | undefined =>
-  conditions.find((condition) => condition.reason === reason)?.along;
+/** Where a condition holds, as far as is known before all settings are judged. */
+function alongOf({ conditions, rises }: Search, reason: ConditionReason): Condition['along'] {
+  const condition = conditions.find((one) => one.reason === reason);
+  return condition === undefined || condition.by === null || !rises()[condition.by] ? null : condition.along;
+}
 
 function startSearch({
   shared,
@@ -127,10 +137,13 @@ function startSearch({
     return isClose ? exact(index) : estimate;
   });
   const headAtRest = shared.atRest?.head ?? Number.POSITIVE_INFINITY;
-  const firstMoving = firstIndex(size, (index) => at(index).headAt(0).head > headAtRest);
-  const rising =
-    !pump.fit.headCurve.drooping && flowsRise({ shared, dutyAt: estimated, firstMoving, last: size - 1 });
-  return { shared, at, size, conditions, rising, judged, exact };
+  const { drooping } = pump.fit.headCurve;
+  const rises = remembered((): Rises => {
+    if (drooping) return NOTHING_RISES;
+    const firstMoving = firstIndex(size, (index) => at(index).headAt(0).head > headAtRest);
+    return risesOf({ shared, dutyAt: estimated, firstMoving, last: size - 1 });
+  });
+  return { shared, at, size, conditions, drooping, rises: () => rises(0), judged, exact };
 }
 
 /** The first of `size` places at which a condition holds that holds from somewhere on; `size` where it never does. */
@@ -157,16 +170,18 @@ function remembered<T>(compute: (index: number) => T): (index: number) => T {
 }
 
 /**
- * The setting from which on the outlets may be served. Where flows rise with the setting, a duty reaches the required flow
- * when the pump's head at that flow reaches the required head; the setting before is looked at again, on its duty.
+ * The setting from which on the outlets may be served. Where the pump curve falls, its duty reaches the required flow when its
+ * head at that flow reaches the required head; where that is close, the setting before is looked at as well, on its duty.
  */
-function firstServed({ rising, size, at, shared: { required, loop } }: Search): number {
-  if (!rising || !hasRequirement(loop.system.outlets)) return 0;
+function firstServed({ drooping, size, at, shared: { required, requiredIsLeast, loop } }: Search): number {
+  if (drooping || !requiredIsLeast || !hasRequirement(loop.system.outlets)) return 0;
   if (required === null) return size;
   // Outlets that feed one another are served by a pump that moves nothing.
   if (required.flow === 0) return 0;
-  const first = firstIndex(size, (index) => at(index).headAt(required.flow).head >= required.head);
-  return Math.max(0, first - 1);
+  const spare = (index: number) =>
+    (at(index).headAt(required.flow).head - required.head) / Math.abs(required.head);
+  const first = firstIndex(size, (index) => spare(index) >= 0);
+  return first > 0 && spare(first - 1) > -CLOSE ? first - 1 : first;
 }
 
 function rejection(search: Search): GridOutcome {
@@ -198,12 +213,18 @@ function nearestTo(search: Search, reason: ConditionReason): number {
   return nearest;
 }
 
-function whereToLook({ rising, size, conditions }: Search, reason: ConditionReason): readonly number[] {
-  const along = conditions.find((condition) => condition.reason === reason)?.along;
-  if (rising && along === 'from') return [size - 1];
-  if (rising && along === 'up-to') return [0];
-  // From the top: a pump's own limits most often hold there.
-  return Array.from({ length: size }, (_, index) => size - 1 - index);
+function whereToLook(search: Search, reason: ConditionReason): Iterable<number> {
+  const along = alongOf(search, reason);
+  const last = search.size - 1;
+  if (along === 'from') return [last];
+  if (along === 'up-to') return [0];
+  return endsFirst(last);
+}
+
+/** Most conditions that hold anywhere hold at an end. */
+function* endsFirst(last: number): Generator<number> {
+  yield last;
+  for (let index = 0; index < last; index++) yield index;
 }
 
 function judgementOf({ judgements }: Judged, reason: ConditionReason): Judgement {
@@ -212,8 +233,20 @@ function judgementOf({ judgements }: Judged, reason: ConditionReason): Judgement
   return found;
 }
 
-/** The two conditions that hold together least often, judged at a setting where the first holds. */
+/** Two conditions of which one holds from a setting on and the other only up to a lower one; else by looking at all settings. */
 function findClash(search: Search): Clash | null {
+  const isFrom = ({ reason }: Judgement) => alongOf(search, reason) === 'from';
+  const first = firstIndex(search.size, (index) =>
+    search.judged(index).judgements.every((one) => holds(one) || !isFrom(one)),
+  );
+  const { judgements } = search.judged(Math.min(first, search.size - 1));
+  const met = judgements.find((one) => isFrom(one) && holds(one));
+  const broken = judgements.find((one) => !holds(one) && alongOf(search, one.reason) === 'up-to');
+  return met === undefined || broken === undefined ? clashOfAll(search) : [met, broken];
+}
+
+/** The two conditions that hold together least often, judged at a setting where the first holds. */
+function clashOfAll(search: Search): Clash | null {
   const all = Array.from({ length: search.size }, (_, index) => search.judged(index).judgements);
   let clash: Clash | null = null;
   let fewest = Number.POSITIVE_INFINITY;

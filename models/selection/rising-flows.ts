@@ -1,14 +1,24 @@
-/** Whether the flow to every outlet rises with the setting of a pump. */
+/** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
 import type { DutyFigures } from '../duty-point.ts';
 import { at } from '../network/linear-tree.ts';
 import type { SharedLoop } from './shared-loop.ts';
 
+export interface Rises {
+  /** The total flow, and the flow of every outlet with it. */
+  readonly flow: boolean;
+  /** Q/r: it does where the needed head rises no faster than the square of the flow. */
+  readonly 'flow-at-full-speed': boolean;
+}
+
+export const NOTHING_RISES: Rises = { flow: false, 'flow-at-full-speed': false };
+
 /**
  * For a pump whose head falls with flow, the total flow rises with the setting. The outlets rise with it where the loop is
  * known to do so, or where they do at every sample around the flows of the grid and around the required flow, and at the
- * first setting that moves water are no lower than at those that move none.
+ * first setting that moves water are no lower than at those that move none. Q/r rises, since H0(Q/r) = Hs(Q)/r^2, where
+ * every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
  */
-export function flowsRise({
+export function risesOf({
   shared: { loop, samples, atRest, required },
   dutyAt,
   firstMoving,
@@ -19,12 +29,17 @@ export function flowsRise({
   /** Place of the first setting whose shutoff head exceeds the head needed at no flow; beyond `last` where none does. */
   readonly firstMoving: number;
   readonly last: number;
-}): boolean {
-  if (loop.system.outletsRise) return true;
-  if (atRest === null || firstMoving > last) return false;
+}): Rises {
+  const known = { flow: loop.system.outletsRise, 'flow-at-full-speed': false };
+  if (atRest === null || firstMoving > last) return known;
   const lowest = dutyAt(firstMoving);
   const highest = dutyAt(last);
-  if (lowest.deadHead || highest.deadHead) return false;
-  if (firstMoving > 0 && atRest.outletFlows.some((flow, i) => at(lowest.outletFlows, i) < flow)) return false;
-  return samples.outletsRise({ from: lowest.flow, to: Math.max(highest.flow, required?.flow ?? 0) });
+  if (lowest.deadHead || highest.deadHead) return known;
+  const ofGrid = { from: lowest.flow, to: highest.flow };
+  const falls = firstMoving > 0 && atRest.outletFlows.some((flow, i) => at(lowest.outletFlows, i) < flow);
+  const withRequired = { from: lowest.flow, to: Math.max(highest.flow, required?.flow ?? 0) };
+  return {
+    flow: known.flow || (!falls && samples.outletsRise(withRequired)),
+    'flow-at-full-speed': samples.risesAtMostSquare(ofGrid),
+  };
 }

@@ -16,18 +16,29 @@ export interface SharedLoop {
   readonly atRest: SystemState | null;
   /** Null where no total flow serves every outlet, or none requires a flow. */
   readonly required: RequiredDuty | null;
+  /** Whether it is known that no total flow below the required duty's serves every outlet. */
+  readonly requiredIsLeast: boolean;
 }
 
 /** Throws `SolveFailure` where the network does not settle. */
 export function shareLoop(loop: LoopModel): SharedLoop {
   const { system } = loop;
+  const samples = sampledSystem(system);
+  const required = requiredDuty(system);
   return {
     loop,
-    samples: sampledSystem(system),
+    samples,
     atRest: system.passesWater ? system.stateAt(0) : null,
-    required: requiredDuty(system),
+    required,
+    requiredIsLeast: system.outletsRise || (required !== null && risesUpTo(samples, required.flow)),
   };
 }
+
+/** From this share of the required flow on, outlets must rise up to it: what flows below circulates, and serves nobody. */
+const RISING_FROM = 0.02;
+
+const risesUpTo = (samples: SampledSystem, flow: number): boolean =>
+  flow > 0 && samples.outletsRise({ from: RISING_FROM * flow, to: flow });
 
 /** Newton steps tried before the full search is made instead. */
 const NEWTON_STEPS = 12;

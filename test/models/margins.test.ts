@@ -12,7 +12,7 @@ const outlet = (name: string, requiredFlow: number | null, area: number | null =
 
 describe('margins', () => {
   const outlets = [outlet('a', 2e-4, 1e-4), outlet('b', 0), outlet('c', null), outlet('d', 1e-4)];
-  const figures = outletFigures(outlets, Float64Array.of(3e-4, 1e-5, 1e-5, 0.9e-4));
+  const figures = outletFigures(outlets, Array.of(3e-4, 1e-5, 1e-5, 0.9e-4));
 
   it('are flow/required - 1 where more than 0 is required', () => {
     expectClose(figures[0]?.margin ?? Number.NaN, 0.5, { relative: 1e-12 });

@@ -18,7 +18,7 @@ const model = modelOf(
   }),
 );
 const FLOW = 5e-4;
-const flows = Float64Array.from([FLOW, FLOW, FLOW, FLOW]);
+const flows = Array.from([FLOW, FLOW, FLOW, FLOW]);
 const exitOf = (diameter: number, count = 1) => FLOW / (count * (Math.PI / 4) * diameter ** 2);
 
 describe('the reach of an outlet', () => {
@@ -56,6 +56,6 @@ describe('the reach of an outlet', () => {
     const { suction, discharge, staticHead, ...common } = loopOf(outlet('jet'));
     const systemCurve = { points: [{ flow: 1e-3, head: 1 }] };
     const curve = modelOf({ ...common, systemCurve, outlets: [{ name: 'all', share: 1 }] });
-    expect(outletReaches(curve, Float64Array.of(FLOW), 0.1)).toEqual([null]);
+    expect(outletReaches(curve, Array.of(FLOW), 0.1)).toEqual([null]);
   });
 });

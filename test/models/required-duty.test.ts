@@ -46,6 +46,21 @@ describe('the required duty', () => {
     expectClose(system.stateAt(duty?.flow ?? 0).outletFlows[1] ?? Number.NaN, 0, { absolute: 1e-9 });
   });
 
+  it('is not settled by an outlet that is shut because it requires nothing', () => {
+    const { system } = modelOf(
+      loopOf({
+        run: [pipe(0.04, 1)],
+        branches: [
+          outlet('open', { requiredFlow: 500 * L }),
+          outlet('shut', { requiredFlow: 0 }, [{ valve: 'ball', opening: 0 }]),
+        ],
+      }),
+    );
+    const duty = requiredDuty(system);
+    expect(duty?.limitingOutlet).toBe('open');
+    expectClose(duty?.flow ?? Number.NaN, 500 * L, { relative: 1e-9 });
+  });
+
   it('is nothing without a requirement, or without a way for the water', () => {
     expect(requiredDuty(modelOf(loopOf(outlet('jet'))).system)).toBeNull();
     expect(requiredDuty(modelOf(loopOf(outlet('jet', { requiredFlow: 0 }))).system)).toBeNull();

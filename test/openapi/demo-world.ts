@@ -75,7 +75,7 @@ export function bestOf({ ranking: [best] }: Selection): Ranked & { readonly name
 /** L/h at an outlet of a loop. */
 export function litresPerHour(
   file: string,
-  duty: { readonly outletFlows: Float64Array },
+  duty: { readonly outletFlows: readonly number[] },
   name: string,
 ): number {
   const index = loopModel(file).system.outlets.findIndex((outlet) => outlet.name === name);

@@ -50,7 +50,7 @@ function prepared(loop: PipeworkLoop, balancing: Balancing) {
 
 /** Both sides' duties agree; outlets that get next to nothing are compared with the total. */
 function expectSameDuty(
-  actual: { flow: number; head: number; power: number; outletFlows: Float64Array },
+  actual: { flow: number; head: number; power: number; outletFlows: readonly number[] },
   expected: Duty,
 ) {
   expectClose(actual.flow, expected.flow, { relative: 1e-3, absolute: 1e-12 });
