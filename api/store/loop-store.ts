@@ -5,6 +5,7 @@ import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
 import { pageOf, rowsToRead } from './page.ts';
+import { preparedRead } from './prepared-read.ts';
 import { loopRecord } from './record.ts';
 import type { Tables } from './schema.ts';
 import type { Store, UnknownPump } from './store.ts';
@@ -29,24 +30,29 @@ function unknownPump({ installed }: Loop): UnknownPump {
   return { outcome: 'unknown-pump', pumpId: installed.pump };
 }
 
-export const loopReads = (db: Kysely<Tables>): LoopReads => ({
-  async getLoop(key) {
-    const row = await db.selectFrom('loop').selectAll().where(isRecord(key)).executeTakeFirst();
-    return row === undefined ? undefined : loopRecord(row);
-  },
+export function loopReads(db: Kysely<Tables>): LoopReads {
+  const byKey = preparedRead(db, ([siteId = '', id = '']) =>
+    db.selectFrom('loop').selectAll().where(isRecord({ siteId, id })),
+  );
+  return {
+    async getLoop({ siteId, id }) {
+      const [row] = await byKey([siteId, id]);
+      return row === undefined ? undefined : loopRecord(row);
+    },
 
-  async listLoops(request) {
-    const rows = await db
-      .selectFrom('loop')
-      .selectAll()
-      .where(mayBeOnPage(request))
-      .orderBy('created_at')
-      .orderBy('id')
-      .limit(rowsToRead(request.limit))
-      .execute();
-    return pageOf(rows, { limit: request.limit, read: loopRecord });
-  },
-});
+    async listLoops(request) {
+      const rows = await db
+        .selectFrom('loop')
+        .selectAll()
+        .where(mayBeOnPage(request))
+        .orderBy('created_at')
+        .orderBy('id')
+        .limit(rowsToRead(request.limit))
+        .execute();
+      return pageOf(rows, { limit: request.limit, read: loopRecord });
+    },
+  };
+}
 
 export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
   async insertLoop({ siteId, id, document, now }) {

@@ -4,6 +4,7 @@ import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
 import { pageOf, rowsToRead } from './page.ts';
+import { preparedRead } from './prepared-read.ts';
 import { pumpRecord } from './record.ts';
 import type { Tables } from './schema.ts';
 import { ALL_PUMPS_LIMIT, type NewPump, type RecordKey, type Store, USED_BY_LIMIT } from './store.ts';
@@ -17,58 +18,62 @@ const contentColumns = ({ document, fit }: Pick<NewPump, 'document' | 'fit'>) =>
   return { name: document.name, ...texts, digest: digestOf([texts.document, texts.fit]) };
 };
 
-export const pumpReads = (db: Kysely<Tables>): PumpReads => ({
-  async getPump(key) {
-    const row = await db.selectFrom('pump').selectAll().where(isRecord(key)).executeTakeFirst();
-    return row === undefined ? undefined : pumpRecord(row);
-  },
+/** The site's id, then the pumps'. */
+const pumpsByIds =
+  (db: Kysely<Tables>) =>
+  ([siteId = '', ...ids]: readonly string[]) =>
+    db.selectFrom('pump').selectAll().where('site_id', '=', siteId).where('id', 'in', ids);
 
-  async getPumps({ siteId, ids }) {
-    const distinct = [...new Set(ids)];
-    if (distinct.length > ALL_PUMPS_LIMIT)
-      throw new Error(`invariant: ${distinct.length} pumps asked at once`);
-    if (distinct.length === 0) return [];
-    const rows = await db
-      .selectFrom('pump')
-      .selectAll()
-      .where('site_id', '=', siteId)
-      .where('id', 'in', distinct)
-      .execute();
-    const byId = new Map(rows.map((row) => [row.id, pumpRecord(row)]));
-    return distinct.flatMap((id) => byId.get(id) ?? []);
-  },
+export function pumpReads(db: Kysely<Tables>): PumpReads {
+  const byIds = preparedRead(db, pumpsByIds(db));
+  return {
+    async getPump({ siteId, id }) {
+      const [row] = await byIds([siteId, id]);
+      return row === undefined ? undefined : pumpRecord(row);
+    },
 
-  async listPumps(request) {
-    const rows = await db
-      .selectFrom('pump')
-      .selectAll()
-      .where(mayBeOnPage(request))
-      .orderBy('created_at')
-      .orderBy('id')
-      .limit(rowsToRead(request.limit))
-      .execute();
-    return pageOf(rows, { limit: request.limit, read: pumpRecord });
-  },
+    async getPumps({ siteId, ids }) {
+      const distinct = [...new Set(ids)];
+      if (distinct.length > ALL_PUMPS_LIMIT)
+        throw new Error(`invariant: ${distinct.length} pumps asked at once`);
+      if (distinct.length === 0) return [];
+      const rows = await byIds([siteId, ...distinct]);
+      const byId = new Map(rows.map((row) => [row.id, pumpRecord(row)]));
+      return distinct.flatMap((id) => byId.get(id) ?? []);
+    },
 
-  async allPumps(siteId) {
-    const { actual } = await db
-      .selectFrom('pump')
-      .select((eb) => eb.fn.countAll<number | string>().as('actual'))
-      .where('site_id', '=', siteId)
-      .executeTakeFirstOrThrow();
-    const count = Number(actual);
-    if (count > ALL_PUMPS_LIMIT) return { outcome: 'too-many', limit: ALL_PUMPS_LIMIT, actual: count };
-    const rows = await db
-      .selectFrom('pump')
-      .selectAll()
-      .where('site_id', '=', siteId)
-      .orderBy('created_at')
-      .orderBy('id')
-      .limit(ALL_PUMPS_LIMIT)
-      .execute();
-    return { outcome: 'all', records: rows.map(pumpRecord) };
-  },
-});
+    async listPumps(request) {
+      const rows = await db
+        .selectFrom('pump')
+        .selectAll()
+        .where(mayBeOnPage(request))
+        .orderBy('created_at')
+        .orderBy('id')
+        .limit(rowsToRead(request.limit))
+        .execute();
+      return pageOf(rows, { limit: request.limit, read: pumpRecord });
+    },
+
+    async allPumps(siteId) {
+      const { actual } = await db
+        .selectFrom('pump')
+        .select((eb) => eb.fn.countAll<number | string>().as('actual'))
+        .where('site_id', '=', siteId)
+        .executeTakeFirstOrThrow();
+      const count = Number(actual);
+      if (count > ALL_PUMPS_LIMIT) return { outcome: 'too-many', limit: ALL_PUMPS_LIMIT, actual: count };
+      const rows = await db
+        .selectFrom('pump')
+        .selectAll()
+        .where('site_id', '=', siteId)
+        .orderBy('created_at')
+        .orderBy('id')
+        .limit(ALL_PUMPS_LIMIT)
+        .execute();
+      return { outcome: 'all', records: rows.map(pumpRecord) };
+    },
+  };
+}
 
 const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
   db

@@ -1,9 +1,10 @@
 /** The schedules of loops in a database, each under the id of its loop. */
-import type { CompiledQuery, Kysely } from 'kysely';
+import type { Kysely } from 'kysely';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { hasVersion, isRecord } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
+import { preparedRead } from './prepared-read.ts';
 import { scheduleRecord } from './record.ts';
 import type { Tables } from './schema.ts';
 import type { RecordKey, SetpointVersions, Store } from './store.ts';
@@ -83,8 +84,9 @@ async function putSchedule(
 }
 
 export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
-  // Controllers ask it every minute, and to make its text takes longer than to run it.
-  let compiled: CompiledQuery<SetpointVersions> | undefined;
+  const setpointVersions = preparedRead<SetpointVersions>(db, ([siteId = '', id = '']) =>
+    setpointQuery(db, { siteId, id }),
+  );
   return {
     async getSchedule(key) {
       const row = await db.selectFrom('schedule').selectAll().where(isRecord(key)).executeTakeFirst();
@@ -104,9 +106,8 @@ export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
     },
 
     async setpointVersions({ siteId, id }) {
-      compiled ??= setpointQuery(db, { siteId, id }).compile();
-      const { rows } = await db.executeQuery<SetpointVersions>({ ...compiled, parameters: [siteId, id] });
-      return rows[0];
+      const [versions] = await setpointVersions([siteId, id]);
+      return versions;
     },
   };
 }

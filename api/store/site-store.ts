@@ -3,6 +3,7 @@ import type { Kysely, Transaction } from 'kysely';
 import { hasVersion } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
+import { preparedRead } from './prepared-read.ts';
 import { siteRecord } from './record.ts';
 import type { Tables } from './schema.ts';
 import type { Site, Store } from './store.ts';
@@ -21,8 +22,10 @@ async function writeTariff(all: Transaction<Tables>, siteId: string, tariffId: s
 }
 
 export function siteStore(db: Kysely<Tables>): SiteStore {
-  const findRow = (siteId: string) =>
-    db.selectFrom('site').selectAll().where('id', '=', siteId).executeTakeFirst();
+  const byId = preparedRead(db, ([siteId = '']) =>
+    db.selectFrom('site').selectAll().where('id', '=', siteId),
+  );
+  const findRow = async (siteId: string) => (await byId([siteId]))[0];
 
   return {
     async getSite(siteId) {

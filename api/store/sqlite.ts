@@ -6,6 +6,7 @@ import { Kysely, SqliteDialect } from 'kysely';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { kyselyStore } from './kysely-store.ts';
 import { migrate, type SchemaNewer } from './migrate.ts';
+import { rememberingStore } from './remembering-store.ts';
 import type { Tables } from './schema.ts';
 import { withTranslatedErrors } from './sqlite-errors.ts';
 import type { Store } from './store.ts';
@@ -68,7 +69,7 @@ export async function sqliteStore(database: Database.Database): Promise<Result<S
   const dialect = new SqliteDialect({ database: withTranslatedErrors(database) });
   const db = new Kysely<Tables>({ dialect });
   const migrated = await migrateAtOnce(db, database);
-  return migrated.ok ? success(kyselyStore(db)) : migrated;
+  return migrated.ok ? success(rememberingStore(kyselyStore(db))) : migrated;
 }
 
 /** Opens or makes the file, its directory and its tables, and holds the file's exclusive lock until `close`. */
