@@ -3,12 +3,15 @@ import { example } from '../openapi/examples.ts';
 
 type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
 
+function bodyFrom(value: unknown): Record<string, unknown> {
+  if (typeof value !== 'object' || value === null) throw new Error('an example is no object');
+  return { ...value };
+}
+
 async function bodyOf(response: Response): Promise<Record<string, unknown>> {
   const body: unknown = await response.json();
-  if (!response.ok || typeof body !== 'object' || body === null) {
-    throw new Error(`an example is not accepted: ${JSON.stringify(body)}`);
-  }
-  return { ...body };
+  if (!response.ok) throw new Error(`an example is not accepted: ${JSON.stringify(body)}`);
+  return bodyFrom(body);
 }
 
 async function post(call: Fetch, path: string, document: unknown): Promise<string> {
@@ -24,11 +27,27 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
   const pump = await post(call, '/v1/pumps', example('pump-canister-250'));
   const weak = await post(call, '/v1/pumps', example('pump-inline-60'));
   const loop = await post(call, '/v1/loops', example('loop-kelp-flume'));
+  const installed = { pump, count: 1, setting: 80, checkValves: true };
+  const document = {
+    ...bodyFrom(example('loop-kelp-flume')),
+    name: 'Kelp flume by day and night',
+    installed,
+  };
+  const scheduled = await post(call, '/v1/loops', document);
+  const put = {
+    method: 'PUT',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify(example('schedule')),
+  };
+  await bodyOf(await call(`/v1/loops/${scheduled}/schedule`, put));
   const questions = {
     'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
     'answers/system-curve.json': `/v1/loops/${loop}/system-curve?flow=9000&points=3`,
     'answers/duty-point.json': `/v1/loops/${loop}/duty-point?pump=${pump}&setting=70`,
     'answers/recommendation.json': `/v1/loops/${loop}/recommendation?pump=${pump},${weak}`,
+    'answers/schedule.json': `/v1/loops/${scheduled}/schedule?year=2026`,
+    'answers/setpoint.json': `/v1/loops/${scheduled}/setpoint`,
+    'answers/setpoints.json': `/v1/loops/${scheduled}/setpoints`,
     'answers/water.json': '/v1/reference/water?temperature=25&salinity=35',
     'answers/pipes.json': '/v1/reference/pipes',
     'answers/fittings.json': '/v1/reference/fittings',

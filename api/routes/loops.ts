@@ -8,7 +8,7 @@ import { listQuery, nextCursor, pageRequest } from '../http/list-query.ts';
 import { noContent } from '../http/no-content.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
-import { LOOP_EXAMPLE } from '../schemas/examples/loop-example.ts';
+import { example } from '../openapi/examples.ts';
 import { loopAnswer, loopInput, loopList } from '../schemas/loop.ts';
 import { loopTable } from '../schemas/loop-table.ts';
 import { recordBody } from '../schemas/record-fields.ts';
@@ -19,15 +19,17 @@ import { compileLoopOrProblem } from '../work/compile-loop.ts';
 import { findLoop } from '../work/find-records.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
+const LOOP_EXAMPLE = example('loop-kelp-flume');
+
 const collection = { path: '/v1/loops', tag: 'loops' } as const;
 const one = { path: '/v1/loops/{loopId}', tag: 'loops', query: noQuery } as const;
 
 const body = jsonBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE });
 
-const example = storedExample({ input: loopInput, answer: loopAnswer, document: LOOP_EXAMPLE });
+const stored = storedExample({ input: loopInput, answer: loopAnswer, document: LOOP_EXAMPLE });
 
 const storedLoop = (description: string, status: 200 | 201 = 200) =>
-  jsonAnswer({ schema: loopAnswer, description, example, status });
+  jsonAnswer({ schema: loopAnswer, description, example: stored, status });
 
 const answerOf = (record: LoopRecord) => ({
   body: recordBody(record),

@@ -8,7 +8,7 @@ import { listQuery, nextCursor, pageRequest } from '../http/list-query.ts';
 import { noContent } from '../http/no-content.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
-import { PUMP_EXAMPLE } from '../schemas/examples/pump-example.ts';
+import { example } from '../openapi/examples.ts';
 import { pumpAnswer, pumpInput, pumpList } from '../schemas/pump.ts';
 import { pumpTable } from '../schemas/pump-table.ts';
 import { recordBody } from '../schemas/record-fields.ts';
@@ -18,15 +18,17 @@ import { findPump } from '../work/find-records.ts';
 import { fitPumpOrProblem } from '../work/fit-pump.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
+const PUMP_EXAMPLE = example('pump-canister-250');
+
 const collection = { path: '/v1/pumps', tag: 'pumps' } as const;
 const one = { path: '/v1/pumps/{pumpId}', tag: 'pumps', query: noQuery } as const;
 
 const body = jsonBody({ schema: pumpInput, example: PUMP_EXAMPLE });
 
-const example = storedExample({ input: pumpInput, answer: pumpAnswer, document: PUMP_EXAMPLE });
+const stored = storedExample({ input: pumpInput, answer: pumpAnswer, document: PUMP_EXAMPLE });
 
 export const storedPumpAnswer = (description: string, status: 200 | 201 = 200) =>
-  jsonAnswer({ schema: pumpAnswer, description, example, status });
+  jsonAnswer({ schema: pumpAnswer, description, example: stored, status });
 
 export const pumpAnswerOf = (record: PumpRecord) => ({
   body: recordBody(record),

@@ -13,7 +13,6 @@ import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import { example } from '../openapi/examples.ts';
 import { scheduleSchema } from '../schemas/answers/schedule-schema.ts';
-import { SCHEDULE_EXAMPLE } from '../schemas/examples/schedule-example.ts';
 import { queryWhole } from '../schemas/query-field.ts';
 import { scheduleInput } from '../schemas/schedule.ts';
 import type { ScheduleRecord } from '../store/store.ts';
@@ -26,6 +25,8 @@ import { scheduleYear } from '../work/schedule-year.ts';
 import { unsolvedProblem } from '../work/selection-problems.ts';
 import { writeProblem } from '../work/write-problems.ts';
 import { scheduleTable } from './schedule-table.ts';
+
+const SCHEDULE_EXAMPLE = example('schedule');
 
 const YEARS = { minimum: 1971, maximum: 2200 } as const;
 

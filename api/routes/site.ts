@@ -6,13 +6,15 @@ import { jsonAnswer } from '../http/json-answer.ts';
 import { jsonBody } from '../http/json-body.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
-import { SITE_EXAMPLE } from '../schemas/examples/site-example.ts';
+import { example } from '../openapi/examples.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { siteAnswer, siteInput } from '../schemas/site.ts';
 import { storedExample } from '../schemas/stored-example.ts';
 import type { SiteRecord } from '../store/store.ts';
 import { findSite } from '../work/find-records.ts';
 import { writeProblem } from '../work/write-problems.ts';
+
+const SITE_EXAMPLE = example('site');
 
 const common = { path: '/v1/site', tag: 'site', query: noQuery } as const;
 

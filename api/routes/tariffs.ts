@@ -8,7 +8,7 @@ import { listQuery, nextCursor, pageRequest } from '../http/list-query.ts';
 import { noContent } from '../http/no-content.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
-import { TARIFF_EXAMPLE } from '../schemas/examples/tariff-example.ts';
+import { example } from '../openapi/examples.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { listExample, storedExample } from '../schemas/stored-example.ts';
 import { tariffAnswer, tariffInput, tariffList } from '../schemas/tariff.ts';
@@ -16,15 +16,17 @@ import type { TariffRecord } from '../store/store.ts';
 import { findTariff } from '../work/find-records.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
+const TARIFF_EXAMPLE = example('tariff');
+
 const collection = { path: '/v1/tariffs', tag: 'tariffs' } as const;
 const one = { path: '/v1/tariffs/{tariffId}', tag: 'tariffs', query: noQuery } as const;
 
 const body = jsonBody({ schema: tariffInput, example: TARIFF_EXAMPLE });
 
-const example = storedExample({ input: tariffInput, answer: tariffAnswer, document: TARIFF_EXAMPLE });
+const stored = storedExample({ input: tariffInput, answer: tariffAnswer, document: TARIFF_EXAMPLE });
 
 const storedTariff = (description: string, status: 200 | 201 = 200) =>
-  jsonAnswer({ schema: tariffAnswer, description, example, status });
+  jsonAnswer({ schema: tariffAnswer, description, example: stored, status });
 
 const answerOf = (record: TariffRecord) => ({
   body: recordBody(record),

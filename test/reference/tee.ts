@@ -10,9 +10,3 @@ export const DIVERGING_TEE = [
   { share: 0.8, branch: 1.4209, run: 0.1152, tolerance: 1e-4, source: DIVERGING },
   { share: 1, branch: 1.69, run: 0.3, tolerance: 1e-4, source: DIVERGING },
 ] as const;
-
-/** Converging 4 in tee, 300 gal/min in the run and 100 in the branch; heads in ft; tolerance relative. */
-export const CONVERGING_TEE = {
-  ...{ runFlow: 300, branchFlow: 100, branch: -0.0422, run: 0.325, branchHead: -0.0666, runHead: 0.513 },
-  ...{ tolerance: 0.005, source: 'Crane Technical Paper 410, example 7-35' },
-} as const;
