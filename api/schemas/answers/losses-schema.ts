@@ -21,10 +21,7 @@ const KINDS = [
 ] as const;
 
 const useShape = (context: SchemaContext, setting: number) => ({
-  setting: described(context, z.number(), {
-    description: 'Setting that then serves [% of full].',
-    examples: [setting],
-  }),
+  setting: computedNumber(context, { description: 'Setting that then serves [% of full].', example: setting }),
   annualEnergy: computed(context, 'energy', {
     description: 'Energy saved a year; negative where more would be used.',
     example: 30.71,
