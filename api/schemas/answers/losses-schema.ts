@@ -21,7 +21,10 @@ const KINDS = [
 ] as const;
 
 const useShape = (context: SchemaContext, setting: number) => ({
-  setting: computedNumber(context, { description: 'Setting that then serves [% of full].', example: setting }),
+  setting: computedNumber(context, {
+    description: 'Setting that then serves [% of full].',
+    example: setting,
+  }),
   annualEnergy: computed(context, 'energy', {
     description: 'Energy saved a year; negative where more would be used.',
     example: 30.71,
