@@ -1,5 +1,7 @@
 /** One Newton step of a tree: the linearised equations, solved by elimination from the outlets up and back down. */
 
+import { figureAt, wholeAt } from './branch-arrays.ts';
+
 /**
  * The equations of every branch but the root, linearised at the present flows and heads; arrays by branch index.
  * `residual` = head at its mouth - losses - head at its far end [m]. `lossSlope` and `mouthSlope` are the derivatives
@@ -61,32 +63,35 @@ export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): Tr
   sumPull.fill(0);
   widest.fill(-1);
   for (let b = size - 1; b > 0; b--) {
-    if (at(tree.held, b) === 1) continue;
-    let stiffness = at(tree.lossSlope, b);
-    let offset = at(tree.residual, b);
-    if (at(tree.isOutlet, b) === 0) {
-      stiffness += (1 + at(sumPull, b)) / at(sumGain, b);
-      offset += at(sumFixed, b) / at(sumGain, b);
+    if (wholeAt(tree.held, b) === 1) continue;
+    let stiffness = figureAt(tree.lossSlope, b);
+    let offset = figureAt(tree.residual, b);
+    if (wholeAt(tree.isOutlet, b) === 0) {
+      stiffness += (1 + figureAt(sumPull, b)) / figureAt(sumGain, b);
+      offset += figureAt(sumFixed, b) / figureAt(sumGain, b);
     }
     fixed[b] = offset / stiffness;
     gain[b] = 1 / stiffness;
-    pull[b] = at(tree.mouthSlope, b) / stiffness;
-    const p = at(tree.parent, b);
-    if (at(widest, p) < 0 || at(gain, b) > at(gain, at(widest, p))) widest[p] = b;
-    sumFixed[p] = at(sumFixed, p) + at(fixed, b);
-    sumGain[p] = at(sumGain, p) + at(gain, b);
-    sumPull[p] = at(sumPull, p) + at(pull, b);
+    pull[b] = figureAt(tree.mouthSlope, b) / stiffness;
+    const p = wholeAt(tree.parent, b);
+    if (wholeAt(widest, p) < 0 || figureAt(gain, b) > figureAt(gain, wholeAt(widest, p))) widest[p] = b;
+    sumFixed[p] = figureAt(sumFixed, p) + figureAt(fixed, b);
+    sumGain[p] = figureAt(sumGain, p) + figureAt(gain, b);
+    sumPull[p] = figureAt(sumPull, p) + figureAt(pull, b);
   }
   for (let b = 0; b < size; b++) {
     if (b === 0) flow[b] = rootStep;
-    else if (at(tree.held, b) === 1) flow[b] = 0;
+    else if (wholeAt(tree.held, b) === 1) flow[b] = 0;
     else {
-      const p = at(tree.parent, b);
-      flow[b] = at(fixed, b) + at(gain, b) * at(head, p) - at(pull, b) * at(flow, p);
+      const p = wholeAt(tree.parent, b);
+      flow[b] =
+        figureAt(fixed, b) + figureAt(gain, b) * figureAt(head, p) - figureAt(pull, b) * figureAt(flow, p);
     }
     // A node with no way on but shut ones keeps its head.
-    const movesHead = at(tree.isOutlet, b) === 0 && at(sumGain, b) > 0;
-    head[b] = movesHead ? (at(flow, b) * (1 + at(sumPull, b)) - at(sumFixed, b)) / at(sumGain, b) : 0;
+    const movesHead = wholeAt(tree.isOutlet, b) === 0 && figureAt(sumGain, b) > 0;
+    head[b] = movesHead
+      ? (figureAt(flow, b) * (1 + figureAt(sumPull, b)) - figureAt(sumFixed, b)) / figureAt(sumGain, b)
+      : 0;
   }
   keepContinuity(tree, room);
   return room;
@@ -96,12 +101,12 @@ export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): Tr
 function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepRoom): void {
   sumFlow.fill(0);
   for (let b = flow.length - 1; b > 0; b--) {
-    const p = at(parent, b);
-    sumFlow[p] = at(sumFlow, p) + at(flow, b);
+    const p = wholeAt(parent, b);
+    sumFlow[p] = figureAt(sumFlow, p) + figureAt(flow, b);
   }
   for (let b = 0; b < flow.length; b++) {
-    const heir = at(widest, b);
-    if (heir >= 0) flow[heir] = at(flow, heir) + (at(flow, b) - at(sumFlow, b));
+    const heir = wholeAt(widest, b);
+    if (heir >= 0) flow[heir] = figureAt(flow, heir) + (figureAt(flow, b) - figureAt(sumFlow, b));
   }
 }
 

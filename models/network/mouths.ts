@@ -1,5 +1,5 @@
 /** Which way the side branches of tees run: outward, inward, or resting between the two. */
-import { at } from './linear-tree.ts';
+import { figureAt } from './branch-arrays.ts';
 import { branchAt, type Tree, type TreeState } from './tree.ts';
 
 /**
@@ -41,13 +41,13 @@ function wantedMouth(
 ): Mouth {
   const branch = branchAt(tree, b);
   if (branch.mouth === null) return mouth;
-  const combined = Math.max(0, at(flow, branch.parent));
+  const combined = Math.max(0, figureAt(flow, branch.parent));
   const velocityHead = branch.mouth.combined * combined ** 2;
-  const q = at(flow, b);
+  const q = figureAt(flow, b);
   const least = SIGN_SHARE * combined;
   if (mouth === 'outward') return q < -least && velocityHead > noHead ? 'resting' : mouth;
   if (mouth === 'inward') return q > least && velocityHead > noHead ? 'resting' : mouth;
-  const driving = at(head, branch.parent) - at(head, b);
+  const driving = figureAt(head, branch.parent) - figureAt(head, b);
   if (driving > velocityHead + noHead) return 'outward';
   return driving < -noHead ? 'inward' : mouth;
 }
@@ -64,11 +64,11 @@ export function restAtMouths(tree: Tree, mouths: readonly Mouth[], state: TreeSt
   const isFree = (b: number) => !branchAt(tree, b).shut && mouths[b] !== 'resting';
   const shift = (from: number, amount: number) => {
     for (let b: number | undefined = from; b !== undefined; b = branchAt(tree, b).children.find(isFree)) {
-      flow[b] = at(flow, b) + amount;
+      flow[b] = figureAt(flow, b) + amount;
     }
   };
   for (const [b, mouth] of mouths.entries()) {
-    const q = at(flow, b);
+    const q = figureAt(flow, b);
     if (mouth !== 'resting' || q === 0) continue;
     const neighbour = branchAt(tree, branchAt(tree, b).parent).children.find((s) => s !== b && isFree(s));
     if (neighbour === undefined) throw new Error(`node above branch ${b} has no free branch`);

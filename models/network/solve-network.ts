@@ -1,6 +1,7 @@
 /** Flows of a tree of branches for a given total flow, by damped Newton steps. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { at, type TreeStep, treeStep } from './linear-tree.ts';
+import { figureAt } from './branch-arrays.ts';
+import { type TreeStep, treeStep } from './linear-tree.ts';
 import { type Mouth, nextMouths, restAtMouths } from './mouths.ts';
 import type { Network } from './network.ts';
 import { initialState, lossAt, type TreeState } from './tree.ts';
@@ -144,8 +145,8 @@ function move(
   { step, share, to }: { readonly step: TreeStep; readonly share: number; readonly to: TreeState },
 ): void {
   for (let b = 0; b < flow.length; b++) {
-    to.flow[b] = at(flow, b) + share * at(step.flow, b);
-    to.head[b] = at(head, b) + share * at(step.head, b);
+    to.flow[b] = figureAt(flow, b) + share * figureAt(step.flow, b);
+    to.head[b] = figureAt(head, b) + share * figureAt(step.head, b);
   }
 }
 
@@ -155,20 +156,20 @@ function solutionOf(
   steps: number,
 ): NetworkSolution {
   const response = treeStep({ ...linear, residual: noResidual }, 1, step);
-  const rootLoss = lossAt(tree, 0, at(flow, 0));
+  const rootLoss = lossAt(tree, 0, figureAt(flow, 0));
   return {
     flows: copied(flow),
     heads: copied(head),
-    rootHead: at(head, 0) + rootLoss.head,
-    rootSlope: rootLoss.slope + at(response.head, 0),
+    rootHead: figureAt(head, 0) + rootLoss.head,
+    rootSlope: rootLoss.slope + figureAt(response.head, 0),
     flowSlopes: copied(response.flow),
     steps,
   };
 }
 
 /** Out of the arrays that the next solve writes in. Plain, because many short typed arrays cost more to make and to collect. */
-function copied(values: ArrayLike<number>): readonly number[] {
+function copied(values: Float64Array): readonly number[] {
   const copy = new Array<number>(values.length);
-  for (let b = 0; b < values.length; b++) copy[b] = at(values, b);
+  for (let b = 0; b < values.length; b++) copy[b] = figureAt(values, b);
   return copy;
 }

@@ -1,5 +1,6 @@
 /** The balance of heads along every branch of a tree, linearised at a state. */
-import { at, type LinearTree } from './linear-tree.ts';
+import { figureAt } from './branch-arrays.ts';
+import type { LinearTree } from './linear-tree.ts';
 import type { Mouth } from './mouths.ts';
 import { branchAt, lossAt, type Tree, type TreeState } from './tree.ts';
 
@@ -42,16 +43,16 @@ export function equationsAt(
   const { held, residual, lossSlope, mouthSlope } = room;
   const size = flow.length;
   let largestFlow = LEAST_FLOW;
-  for (let b = 0; b < size; b++) largestFlow = Math.max(largestFlow, Math.abs(at(flow, b)));
+  for (let b = 0; b < size; b++) largestFlow = Math.max(largestFlow, Math.abs(figureAt(flow, b)));
   const leastFlow = Math.max(LEAST_FLOW, LEAST_FLOW_SHARE * largestFlow);
   let sumOfSquares = 0;
   let worst = 0;
-  let largestLoss = Math.abs(lossAt(tree, 0, at(flow, 0)).head);
+  let largestLoss = Math.abs(lossAt(tree, 0, figureAt(flow, 0)).head);
   let largestHead = 0;
   for (let b = 1; b < size; b++) {
     const branch = branchAt(tree, b);
-    const q = at(flow, b);
-    largestHead = Math.max(largestHead, Math.abs(at(head, b)));
+    const q = figureAt(flow, b);
+    largestHead = Math.max(largestHead, Math.abs(figureAt(head, b)));
     if (branch.shut || mouths[b] === 'resting') {
       held[b] = 1;
       residual[b] = 0;
@@ -64,14 +65,14 @@ export function equationsAt(
     let slope = loss.slope;
     let slopeByCombined = 0;
     if (branch.mouth !== null) {
-      const combined = mouths[b] === 'outward' ? Math.max(0, at(flow, branch.parent)) : 0;
+      const combined = mouths[b] === 'outward' ? Math.max(0, figureAt(flow, branch.parent)) : 0;
       lost += branch.mouth.combined * combined ** 2 + branch.mouth.side * q * Math.abs(q);
       slope += 2 * branch.mouth.side * Math.abs(q);
       slopeByCombined = 2 * branch.mouth.combined * combined;
     }
     held[b] = 0;
     mouthSlope[b] = slopeByCombined;
-    const r = at(head, branch.parent) - lost - at(head, b);
+    const r = figureAt(head, branch.parent) - lost - figureAt(head, b);
     residual[b] = r;
     lossSlope[b] =
       Math.abs(q) < leastFlow ? Math.max(slope, slopeFromRest(tree, b, { leastFlow, residual: r })) : slope;
@@ -80,9 +81,9 @@ export function equationsAt(
     largestLoss = Math.max(largestLoss, Math.abs(lost));
   }
   let steepest = 0;
-  for (let b = 1; b < size; b++) steepest = Math.max(steepest, at(lossSlope, b));
+  for (let b = 1; b < size; b++) steepest = Math.max(steepest, figureAt(lossSlope, b));
   const leastSlope = Math.max(LEAST_SLOPE, LEAST_SLOPE_SHARE * steepest);
-  for (let b = 1; b < size; b++) lossSlope[b] = Math.max(at(lossSlope, b), leastSlope);
+  for (let b = 1; b < size; b++) lossSlope[b] = Math.max(figureAt(lossSlope, b), leastSlope);
   const linear = { parent: tree.parent, isOutlet: tree.isOutlet, held, residual, lossSlope, mouthSlope };
   return { linear, sumOfSquares, worst, allowed: BALANCE * largestLoss + ROUNDING * largestHead + NO_HEAD };
 }

@@ -1,5 +1,6 @@
 /** A network's shape in arrays, and a state of it: the form that its solver steps through. */
 import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../loss-terms.ts';
+import { figureAt, wholeAt } from './branch-arrays.ts';
 import { at, stepRoom, treeStep } from './linear-tree.ts';
 import type { Network, NetworkBranch } from './network.ts';
 
@@ -102,16 +103,16 @@ function drivenByLevels(tree: Tree, split: Float64Array, range: number): TreeSta
   const held = new Uint8Array(size);
   for (const [b, branch] of tree.branches.entries()) {
     if (branch.shut) held[b] = 1;
-    const trial = Math.max(Math.abs(at(split, b)), TRIAL_FLOW);
+    const trial = Math.max(Math.abs(figureAt(split, b)), TRIAL_FLOW);
     const perSquare = lossAt(tree, b, trial).head / trial ** 2;
     lossSlope[b] = Math.max(perSquare * trial, Math.sqrt(perSquare * range), LEAST_SLOPE);
-    if (at(tree.isOutlet, b) === 1) residual[b] = -branch.lift;
+    if (wholeAt(tree.isOutlet, b) === 1) residual[b] = -branch.lift;
   }
   const { parent, isOutlet } = tree;
   const mouthSlope = new Float64Array(size);
   const linear = { parent, isOutlet, held, residual, lossSlope, mouthSlope };
-  const step = treeStep(linear, at(split, 0), stepRoom(size));
-  const head = step.head.map((one, b) => (at(isOutlet, b) === 1 ? branchAt(tree, b).lift : one));
+  const step = treeStep(linear, figureAt(split, 0), stepRoom(size));
+  const head = step.head.map((one, b) => (wholeAt(isOutlet, b) === 1 ? branchAt(tree, b).lift : one));
   return { flow: step.flow, head };
 }
 
@@ -124,7 +125,7 @@ function balancedHeads(tree: Tree, flow: Float64Array): Float64Array {
     let open = 0;
     for (const c of children) {
       if (branchAt(tree, c).shut) continue;
-      wanted += at(head, c) + lossAt(tree, c, at(flow, c)).head;
+      wanted += figureAt(head, c) + lossAt(tree, c, figureAt(flow, c)).head;
       open += 1;
     }
     head[b] = open === 0 ? lift : wanted / open;
@@ -143,18 +144,18 @@ function splitByConductance(tree: Tree, totalFlow: number): Float64Array {
     const branch = branchAt(tree, b);
     if (branch.shut) continue;
     const own = lossAt(tree, b, trial).head / trial ** 2;
-    const further = at(tree.isOutlet, b) === 1 ? 0 : 1 / at(beyond, b) ** 2;
+    const further = wholeAt(tree.isOutlet, b) === 1 ? 0 : 1 / figureAt(beyond, b) ** 2;
     const resistance = own + further;
     // A branch without any loss would take everything: let it take a thousand times a share instead.
     conductance[b] = resistance > 0 ? 1 / Math.sqrt(resistance) : 1e3;
-    if (b > 0) beyond[branch.parent] = at(beyond, branch.parent) + at(conductance, b);
+    if (b > 0) beyond[branch.parent] = figureAt(beyond, branch.parent) + figureAt(conductance, b);
   }
   const flow = new Float64Array(size);
   flow[0] = totalFlow;
   for (let b = 1; b < size; b++) {
     const { parent } = branchAt(tree, b);
-    const all = at(beyond, parent);
-    flow[b] = all > 0 ? (at(flow, parent) * at(conductance, b)) / all : 0;
+    const all = figureAt(beyond, parent);
+    flow[b] = all > 0 ? (figureAt(flow, parent) * figureAt(conductance, b)) / all : 0;
   }
   return flow;
 }

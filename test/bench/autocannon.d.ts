@@ -1,5 +1,9 @@
 /** The part of the load generator's interface that is used here; it brings no types of its own. */
 declare module 'autocannon' {
+  interface Outgoing {
+    readonly body: string;
+  }
+
   interface Options {
     readonly url: string;
     readonly method: 'GET' | 'POST';
@@ -8,6 +12,8 @@ declare module 'autocannon' {
     readonly connections: number;
     /** Seconds. */
     readonly duration: number;
+    /** Changes each request before it leaves; all that the options state stays where it is not changed. */
+    readonly requests?: readonly { readonly setupRequest: (request: Outgoing) => Outgoing }[];
   }
 
   interface Load {

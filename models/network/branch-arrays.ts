@@ -1,0 +1,14 @@
+/** Reading the typed arrays that the solver keeps a branch's numbers in, one function a type: the engine compiles each tightly. */
+
+/** A figure of a branch that is known to exist. */
+export const figureAt = (figures: Float64Array, branch: number): number =>
+  figures[branch] ?? notInTree(branch);
+
+/** A branch number, or a mark of 0 or 1, of a branch that is known to exist. */
+export const wholeAt = (wholes: Int32Array | Uint8Array, branch: number): number =>
+  wholes[branch] ?? notInTree(branch);
+
+/** Apart, so that the two above are small enough to be compiled into the loops that they are read in. */
+function notInTree(branch: number): never {
+  throw new Error(`branch ${branch} is not in the tree`);
+}
