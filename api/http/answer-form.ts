@@ -28,7 +28,10 @@ export interface Answer<Body> {
   readonly status?: 201;
 }
 
-export type MediaType = 'application/json' | 'text/csv' | 'text/plain';
+/** What an answer that is no data comes as. */
+export type PageType = 'image/svg+xml' | 'text/html' | 'text/calendar';
+
+export type MediaType = 'application/json' | 'text/csv' | 'text/plain' | PageType;
 
 export interface Written {
   readonly text: string | null;
@@ -46,6 +49,8 @@ export interface DocumentedAnswer {
 export interface AnswerForm<Body> {
   readonly status: number;
   readonly hasTable: boolean;
+  /** The form it comes in where nothing else is asked for. */
+  readonly mediaType: 'application/json' | PageType;
   chooseMediaType(query: CommonQuery, accept: string | undefined): Result<MediaType, Problem>;
   write(body: WithoutUnits<Body>, query: CommonQuery, mediaType: MediaType): Result<Written, Problem>;
   document(): DocumentedAnswer;

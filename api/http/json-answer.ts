@@ -65,6 +65,7 @@ export function jsonAnswer<Schema extends z.ZodType>(form: JsonAnswer<Schema>): 
   return {
     status,
     hasTable: table !== undefined,
+    mediaType: 'application/json',
     chooseMediaType({ pointer, format }, accept) {
       if (pointer !== undefined) return success('text/plain');
       if (format !== undefined) return success(format === 'csv' ? 'text/csv' : 'application/json');

@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { queryWhole } from '../schemas/query-field.ts';
 import { nameField } from '../schemas/text-field.ts';
-import type { Page } from '../store/store.ts';
+import type { Page } from '../store/stored.ts';
 import { described } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { decodeCursor, encodeCursor, PAGE_LIMIT_DEFAULT, PAGE_LIMIT_MAX } from './paging.ts';

@@ -2,17 +2,27 @@
 import type { MiddlewareHandler } from 'hono';
 
 const HEADERS = {
-  'Content-Security-Policy': "default-src 'none'; frame-ancestors 'none'",
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Cache-Control': 'private, no-cache',
 } as const;
 
+const NOTHING = "default-src 'none'; frame-ancestors 'none'";
+// Pictures and pages bring their own style, and nothing else.
+const OWN_STYLE = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'";
+
+const isPage = (contentType: string | null): boolean =>
+  contentType !== null && /^(image\/svg\+xml|text\/html)\b/.test(contentType);
+
 /** Those that a handler has set itself stay. */
 export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
+  const { headers } = c.res;
+  if (!headers.has('Content-Security-Policy')) {
+    headers.set('Content-Security-Policy', isPage(headers.get('Content-Type')) ? OWN_STYLE : NOTHING);
+  }
   for (const [name, value] of Object.entries(HEADERS)) {
-    if (!c.res.headers.has(name)) c.res.headers.set(name, value);
+    if (!headers.has(name)) headers.set(name, value);
   }
 };

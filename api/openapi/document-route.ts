@@ -85,7 +85,7 @@ function documentedAnswer(route: AnyRoute) {
   if (schema === undefined) return { description };
   const text = { schema: z.string() };
   const content = {
-    'application/json': { schema, examples: { example: { value: example } } },
+    [route.answer.mediaType]: { schema, examples: { example: { value: example } } },
     ...(route.answer.hasTable ? { 'text/csv': text } : {}),
     ...(sharedParameters(route).pointer ? { 'text/plain': text } : {}),
   };

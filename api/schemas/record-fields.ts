@@ -1,6 +1,6 @@
 /** The fields that the service gives to everything it stores. */
 import { z } from '@hono/zod-openapi';
-import type { StoredRecord } from '../store/store.ts';
+import type { StoredRecord } from '../store/stored.ts';
 import { unitInForce } from '../units/convert.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

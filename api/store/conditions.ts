@@ -1,7 +1,7 @@
 /** The conditions that queries on all kinds of records share. */
 import { type Expression, expressionBuilder, type SqlBool } from 'kysely';
 import type { Tables } from './schema.ts';
-import type { ExpectedVersion, PageRequest, RecordKey } from './store.ts';
+import type { ExpectedVersion, PageRequest, RecordKey } from './stored.ts';
 
 type Condition = Expression<SqlBool>;
 

@@ -8,7 +8,8 @@ import { pageOf, rowsToRead } from './page.ts';
 import { preparedRead } from './prepared-read.ts';
 import { loopRecord } from './record.ts';
 import type { Tables } from './schema.ts';
-import type { Store, UnknownPump } from './store.ts';
+import type { Store } from './store.ts';
+import type { UnknownPump } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type LoopReads = Pick<Store, 'getLoop' | 'listLoops'>;

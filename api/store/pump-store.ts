@@ -7,7 +7,8 @@ import { pageOf, rowsToRead } from './page.ts';
 import { preparedRead } from './prepared-read.ts';
 import { pumpRecord } from './record.ts';
 import type { Tables } from './schema.ts';
-import { ALL_PUMPS_LIMIT, type NewPump, type RecordKey, type Store, USED_BY_LIMIT } from './store.ts';
+import { ALL_PUMPS_LIMIT, type NewPump, type Store } from './store.ts';
+import { type RecordKey, USED_BY_LIMIT } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type PumpReads = Pick<Store, 'getPump' | 'getPumps' | 'listPumps' | 'allPumps'>;

@@ -7,7 +7,8 @@ import { digestOf, jsonText } from './json-text.ts';
 import { preparedRead } from './prepared-read.ts';
 import { scheduleRecord } from './record.ts';
 import type { Tables } from './schema.ts';
-import type { RecordKey, SetpointVersions, Store } from './store.ts';
+import type { SetpointVersions, Store } from './store.ts';
+import type { RecordKey } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type ScheduleStore = Pick<Store, 'getSchedule' | 'putSchedule' | 'deleteSchedule' | 'setpointVersions'>;

@@ -4,6 +4,22 @@ import type { Pump } from '../../models/pump.ts';
 import type { PumpFit } from '../../models/pump-model.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
+import type {
+  Deleted,
+  Deletion,
+  ExpectedVersion,
+  Inserted,
+  InUse,
+  Missing,
+  Page,
+  PageRequest,
+  RecordKey,
+  Replaced,
+  Stale,
+  StoredRecord,
+  UnknownPump,
+  UnknownTariff,
+} from './stored.ts';
 
 /** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
 export interface Site {
@@ -17,16 +33,6 @@ export interface Site {
   readonly tariff: string | null;
 }
 
-/** `createdAt` and `updatedAt` in ms since 1970-01-01T00:00Z; `version` counts from 1. */
-export interface StoredRecord<Document> {
-  readonly id: string;
-  readonly version: number;
-  readonly createdAt: number;
-  readonly updatedAt: number;
-  readonly name: string;
-  readonly document: Document;
-}
-
 export type SiteRecord = StoredRecord<Site>;
 export type LoopRecord = StoredRecord<Loop>;
 export type TariffRecord = StoredRecord<Tariff>;
@@ -35,35 +41,6 @@ export type ScheduleRecord = StoredRecord<Schedule>;
 /** The fit is read back bit for bit as it was written. */
 export interface PumpRecord extends StoredRecord<Pump> {
   readonly fit: PumpFit;
-}
-
-/** Names one record of one site. */
-export interface RecordKey {
-  readonly siteId: string;
-  readonly id: string;
-}
-
-/** The version that the caller last saw; `'any'` writes over whatever is there. */
-export type ExpectedVersion = number | 'any';
-
-/** Where a page begins: just after this record in the order createdAt, then id. */
-export interface PageStart {
-  readonly createdAt: number;
-  readonly id: string;
-}
-
-export interface PageRequest {
-  readonly siteId: string;
-  readonly limit: number;
-  readonly after: PageStart | null;
-  /** Only records of exactly this name. */
-  readonly name?: string | undefined;
-}
-
-/** At most `limit` records; `more` tells whether others follow the last of them. */
-export interface Page<Item> {
-  readonly records: readonly Item[];
-  readonly more: boolean;
 }
 
 export interface NewPump extends RecordKey {
@@ -123,36 +100,12 @@ export interface SiteReplacement {
   readonly expectedVersion: ExpectedVersion;
 }
 
-export interface Deletion extends RecordKey {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-export type Stale = { readonly outcome: 'stale'; readonly version: number };
-export type Missing = { readonly outcome: 'missing' };
-export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
-export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
-export type Inserted<Item> = { readonly outcome: 'inserted'; readonly record: Item };
-export type Replaced<Item> = { readonly outcome: 'replaced'; readonly record: Item };
-export type Deleted = { readonly outcome: 'deleted' };
-
-/** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
-export type InUse = {
-  readonly outcome: 'in-use';
-  readonly usedBy: readonly {
-    readonly kind: 'loop' | 'site' | 'schedule';
-    readonly id: string;
-    readonly name: string;
-  }[];
-};
-
 /** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
 export type AllPumps =
   | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
   | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
 
 export const ALL_PUMPS_LIMIT = 10_000;
-export const USED_BY_LIMIT = 50;
-
 /**
  * Every operation acts inside one site, and every write is durable when its promise resolves.
  * Expected outcomes are values; a full disk, a lost database or corrupt data throws a `StoreFault`.

@@ -7,7 +7,8 @@ import { digestOf, jsonText } from './json-text.ts';
 import { pageOf, rowsToRead } from './page.ts';
 import { tariffRecord } from './record.ts';
 import type { Tables } from './schema.ts';
-import { type InUse, type RecordKey, type Store, USED_BY_LIMIT } from './store.ts';
+import type { Store } from './store.ts';
+import { type InUse, type RecordKey, USED_BY_LIMIT } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type TariffReads = Pick<Store, 'getTariff' | 'listTariffs'>;

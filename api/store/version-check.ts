@@ -2,7 +2,7 @@
 import type { Kysely } from 'kysely';
 import { isRecord } from './conditions.ts';
 import type { Tables } from './schema.ts';
-import type { Missing, RecordKey, Stale } from './store.ts';
+import type { Missing, RecordKey, Stale } from './stored.ts';
 
 /** Asked after the compare-and-set, so it explains the refusal and decides nothing. */
 export async function staleOrMissing(

@@ -1,6 +1,6 @@
 /** Writes that the store refused, as problems. */
 import { invalidRequest, type Problem, problem } from '../http/problem.ts';
-import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/store.ts';
+import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/stored.ts';
 
 /** `noun` is the kind of resource that was to be written. */
 export function writeProblem(

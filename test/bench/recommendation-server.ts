@@ -27,6 +27,7 @@ const constant = { text: '' };
 const constantAnswer: AnswerForm<object> = {
   status: 200,
   hasTable: false,
+  mediaType: 'application/json',
   chooseMediaType: () => success(JSON_TYPE),
   write: () => success({ text: constant.text, contentType: JSON_TYPE }),
   document: () => ({ status: 200, description: 'A constant.', schema: undefined, example: undefined }),

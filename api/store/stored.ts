@@ -1,0 +1,70 @@
+/** What records of every kind have in common: keys, versions, pages, and how a write can end. */
+
+/** `createdAt` and `updatedAt` in ms since 1970-01-01T00:00Z; `version` counts from 1. */
+export interface StoredRecord<Document> {
+  readonly id: string;
+  readonly version: number;
+  readonly createdAt: number;
+  readonly updatedAt: number;
+  readonly name: string;
+  readonly document: Document;
+}
+
+/** Names one record of one site. */
+export interface RecordKey {
+  readonly siteId: string;
+  readonly id: string;
+}
+
+/** The version that the caller last saw; `'any'` writes over whatever is there. */
+export type ExpectedVersion = number | 'any';
+
+/** Where a page begins: just after this record in the order createdAt, then id. */
+export interface PageStart {
+  readonly createdAt: number;
+  readonly id: string;
+}
+
+export interface PageRequest {
+  readonly siteId: string;
+  readonly limit: number;
+  readonly after: PageStart | null;
+  /** Only records of exactly this name. */
+  readonly name?: string | undefined;
+}
+
+/** At most `limit` records; `more` tells whether others follow the last of them. */
+export interface Page<Item> {
+  readonly records: readonly Item[];
+  readonly more: boolean;
+}
+
+export interface Deletion extends RecordKey {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export type Stale = { readonly outcome: 'stale'; readonly version: number };
+
+export type Missing = { readonly outcome: 'missing' };
+
+export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
+
+export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
+
+export type Inserted<Item> = { readonly outcome: 'inserted'; readonly record: Item };
+
+export type Replaced<Item> = { readonly outcome: 'replaced'; readonly record: Item };
+
+export type Deleted = { readonly outcome: 'deleted' };
+
+/** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
+export type InUse = {
+  readonly outcome: 'in-use';
+  readonly usedBy: readonly {
+    readonly kind: 'loop' | 'site' | 'schedule';
+    readonly id: string;
+    readonly name: string;
+  }[];
+};
+
+export const USED_BY_LIMIT = 50;
