@@ -14,9 +14,14 @@ async function bodyOf(response: Response): Promise<Record<string, unknown>> {
   return bodyFrom(body);
 }
 
+const posting = (document: unknown): RequestInit => ({
+  method: 'POST',
+  headers: { 'Content-Type': 'application/json' },
+  body: JSON.stringify(document),
+});
+
 async function post(call: Fetch, path: string, document: unknown): Promise<string> {
-  const headers = { 'Content-Type': 'application/json' };
-  const { id } = await bodyOf(await call(path, { method: 'POST', headers, body: JSON.stringify(document) }));
+  const { id } = await bodyOf(await call(path, posting(document)));
   return String(id);
 }
 
@@ -52,10 +57,20 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     'answers/pipes.json': '/v1/reference/pipes',
     'answers/fittings.json': '/v1/reference/fittings',
   };
+  const posted = {
+    'answers/bill-of-materials.json': {
+      path: '/v1/bills-of-materials',
+      document: example('bill-of-materials'),
+    },
+    'answers/spares.json': { path: '/v1/spares', document: example('spares') },
+  };
   const answers = new Map<string, unknown>();
   for (const [file, path] of Object.entries(questions)) {
     const body = await bodyOf(await call(path));
     answers.set(file, withFirstItems(body));
+  }
+  for (const [file, { path, document }] of Object.entries(posted)) {
+    answers.set(file, await bodyOf(await call(path, posting(document))));
   }
   return answers;
 }

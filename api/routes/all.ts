@@ -1,6 +1,7 @@
 /** Every route of the service. */
 import type { Api } from '../http/api.ts';
 import { loopCache } from '../work/loop-cache.ts';
+import { billOfMaterialsRoute } from './bills-of-materials.ts';
 import { dutyPointRoute } from './duty-point.ts';
 import { leakExposureRoutes } from './leak-exposures.ts';
 import { loopRoutes } from './loops.ts';
@@ -14,6 +15,7 @@ import { scheduleRoutes } from './schedule.ts';
 import { screenSizeRoutes } from './screen-sizes.ts';
 import { setpointRoutes } from './setpoint.ts';
 import { siteRoutes } from './site.ts';
+import { sparesRoute } from './spares.ts';
 import { specificationRoute } from './specification.ts';
 import { systemCurveRoute } from './system-curve.ts';
 import { tariffRoutes } from './tariffs.ts';
@@ -33,6 +35,8 @@ export function mountRoutes(api: Api): void {
   recommendationRoutes(api, loops);
   screenSizeRoutes(api);
   leakExposureRoutes(api);
+  billOfMaterialsRoute(api);
+  sparesRoute(api);
   referenceRoutes(api);
   probeRoutes(api);
   specificationRoute(api);

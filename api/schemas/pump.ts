@@ -42,7 +42,7 @@ const flowLimits = perContext((context) =>
   ),
 );
 
-const failures = perContext((context) =>
+export const failures = perContext((context) =>
   named(
     context,
     'Failures',

@@ -1,7 +1,5 @@
 /** The main question: a loop, the pumps to choose among, what running costs. */
 import { z } from '@hono/zod-openapi';
-import type { Loop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
 import { described, named } from '../units/described.ts';
@@ -11,15 +9,13 @@ import { assurance } from './assurance.ts';
 import { heat } from './heat-request.ts';
 import { CANDIDATES_MAX } from './limits.ts';
 import { limits } from './limits-request.ts';
-import { loopInput } from './loop.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 import { pumpInput } from './pump.ts';
 import { queryWhole } from './query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from './running-fields.ts';
+import { ID_MAX, idOf, loopOrId, pumpOrId } from './stored-or-inline.ts';
 import { tariffInput } from './tariff.ts';
-import { textField } from './text-field.ts';
 
-const ID_MAX = 64;
 export const RANKING_DEFAULT = 20;
 
 const RANKING_LIMIT = {
@@ -28,9 +24,6 @@ const RANKING_LIMIT = {
   maximum: CANDIDATES_MAX,
   example: RANKING_DEFAULT,
 } as const;
-
-const idOf = (context: SchemaContext, of: string) =>
-  textField(context, { description: `Id of a stored ${of}.`, example: '0198c0de', maxLength: ID_MAX });
 
 const balancing = (context: SchemaContext) =>
   described(context, z.enum(['as-built', 'trimmed']), {
@@ -50,12 +43,6 @@ const detail = (context: SchemaContext) =>
       '`losses` adds where the head of the best candidate goes and what less of each would save; it takes at most 500 candidates.',
     examples: ['plain'],
   });
-
-const loopOrId = (context: SchemaContext): z.ZodType<string | Loop> =>
-  z.union([idOf(context, 'loop'), loopInput(context)], { error: 'must be the id of a loop, or a loop' });
-
-const pumpOrId = (context: SchemaContext): z.ZodType<string | Pump> =>
-  z.union([idOf(context, 'pump'), pumpInput(context)], { error: 'must be the id of a pump, or a pump' });
 
 const tariffOrId = (context: SchemaContext): z.ZodType<string | Tariff> =>
   described(

@@ -42,14 +42,11 @@ export function loopReads(db: Kysely<Tables>): LoopReads {
     },
 
     async listLoops(request) {
-      const rows = await db
-        .selectFrom('loop')
-        .selectAll()
-        .where(mayBeOnPage(request))
-        .orderBy('created_at')
-        .orderBy('id')
-        .limit(rowsToRead(request.limit))
-        .execute();
+      const { installedPump } = request;
+      const onPage = db.selectFrom('loop').selectAll().where(mayBeOnPage(request));
+      const asked =
+        installedPump === undefined ? onPage : onPage.where('installed_pump_id', '=', installedPump);
+      const rows = await asked.orderBy('created_at').orderBy('id').limit(rowsToRead(request.limit)).execute();
       return pageOf(rows, { limit: request.limit, read: loopRecord });
     },
   };

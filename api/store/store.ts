@@ -55,6 +55,11 @@ export interface NewLoop extends RecordKey {
   readonly now: number;
 }
 
+export interface LoopPageRequest extends PageRequest {
+  /** Only loops that have this pump installed. */
+  readonly installedPump?: string | undefined;
+}
+
 export interface PumpReplacement extends NewPump {
   readonly expectedVersion: ExpectedVersion;
 }
@@ -128,7 +133,7 @@ export interface Store {
 
   insertLoop(loop: NewLoop): Promise<Inserted<LoopRecord> | UnknownPump>;
   getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
-  listLoops(request: PageRequest): Promise<Page<LoopRecord>>;
+  listLoops(request: LoopPageRequest): Promise<Page<LoopRecord>>;
   replaceLoop(replacement: LoopReplacement): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
   deleteLoop(deletion: Deletion): Promise<Deleted | Stale | Missing>;
 

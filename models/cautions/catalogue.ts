@@ -2,6 +2,7 @@
 import type { CautionRow, Severity } from './catalogue/caution-row.ts';
 import { INSTALLATION_CAUTIONS } from './catalogue/installation.ts';
 import { INTAKE_CAUTIONS } from './catalogue/intake.ts';
+import { MONEY_CAUTIONS } from './catalogue/money.ts';
 import { PIPEWORK_CAUTIONS } from './catalogue/pipework.ts';
 import { PUMP_CAUTIONS } from './catalogue/pump.ts';
 import { TIME_CAUTIONS } from './catalogue/time.ts';
@@ -12,6 +13,7 @@ export const CAUTIONS = {
   ...PUMP_CAUTIONS,
   ...PIPEWORK_CAUTIONS,
   ...TIME_CAUTIONS,
+  ...MONEY_CAUTIONS,
 } as const satisfies Record<string, CautionRow>;
 
 export type CautionCode = keyof typeof CAUTIONS;

@@ -41,6 +41,15 @@ export function loops(store: () => Store): void {
     expect((await store().listLoops({ siteId: B, limit: 9, after: null })).records).toEqual([]);
   });
 
+  it('lists the loops that have a pump installed', async () => {
+    for (const id of ['p1', 'p2']) await insertPump(store(), id);
+    await store().insertLoop(loop('l1', 'p1'));
+    await store().insertLoop(loop('l2', 'p2'));
+    await store().insertLoop(loop('l3', 'p1'));
+    const page = await store().listLoops({ siteId: A, limit: 9, after: null, installedPump: 'p1' });
+    expect(page.records.map(({ id }) => id)).toEqual(['l1', 'l3']);
+  });
+
   it('refuses an installed pump that the site does not have, on insert and on replace', async () => {
     await insertPump(store(), 'of-b', { siteId: B });
     const unknown = { outcome: 'unknown-pump', pumpId: 'of-b' };
