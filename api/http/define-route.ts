@@ -4,6 +4,7 @@ import type { Context } from 'hono';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { documentRoute } from '../openapi/document-route.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import { perContext } from '../units/per-context.ts';
 import { schemaContext } from '../units/schema-context.ts';
 import type { Answer, MediaType, Validator } from './answer-form.ts';
 import { answerProblem } from './answer-problem.ts';
@@ -125,12 +126,14 @@ export function defineRoute<const P extends string, Q extends z.ZodObject, B, O>
   handler: RouteHandler<P, z.output<Q>, B, O>,
 ): void {
   documentRoute(api, route);
+  // Built once: a schema costs more to make than to use.
+  const kept = { ...route, query: perContext(route.query) };
   const method = route.method.toUpperCase();
   const path = route.path.replaceAll(/\{(\w+)\}/g, ':$1');
   const methods = api.methods.get(path) ?? new Set<string>();
   api.methods.set(path, methods.add(method));
   api.app.on(method, path, async (c: Ctx) => {
-    const response = await serve(c, route, handler);
+    const response = await serve(c, kept, handler);
     return response.ok ? response.value : answerProblem(c, response.failure);
   });
 }
