@@ -30,7 +30,13 @@ module.exports = {
       name: 'one-importer-of-the-fitting-packages',
       severity: 'error',
       from: { path: '^(api|models|curves)/', pathNot: '^curves/least-squares\\.ts$' },
-      to: { path: 'node_modules/(ml-regression|ml-matrix|ml-levenberg-marquardt)' },
+      to: { path: 'node_modules/(ml-regression|ml-matrix)' },
+    },
+    {
+      name: 'one-importer-of-the-non-linear-fitting-package',
+      severity: 'error',
+      from: { path: '^(api|models|curves)/', pathNot: '^curves/levenberg-marquardt\\.ts$' },
+      to: { path: 'node_modules/ml-levenberg-marquardt' },
     },
     {
       name: 'nothing-imports-tests',

@@ -1,8 +1,10 @@
-/** The one-sided 95 % quantile of Student's t distribution. */
+/** Quantiles of Student's t distribution: 95 % on one side, 95 % on both. */
 import { findRoot } from './find-root.ts';
 
 /** Probability between -t and t that leaves 5 % on one side. */
-const CENTRAL_PROBABILITY = 0.9;
+const ONE_SIDED = 0.9;
+/** Of a two-sided interval. */
+const TWO_SIDED = 0.95;
 
 /**
  * The t that a Student variable stays below with a probability of 95 %, for 1 or more degrees of freedom n, a whole
@@ -14,13 +16,18 @@ const CENTRAL_PROBABILITY = 0.9;
  * Accuracy: 1e-10; the published table is met to its three decimals (test/curves/student-t.test.ts).
  * Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.7.3 and 26.7.4 (from memory).
  */
-export function studentT95(degreesOfFreedom: number): number {
+export const studentT95 = (degreesOfFreedom: number): number => quantile(ONE_SIDED, degreesOfFreedom);
+
+/** The t between whose negative and which a Student variable lies with a probability of 95 %; likewise. */
+export const studentT95Both = (degreesOfFreedom: number): number => quantile(TWO_SIDED, degreesOfFreedom);
+
+function quantile(probability: number, degreesOfFreedom: number): number {
   const root = findRoot({
-    evaluate: (theta) => ({ value: centralProbability(theta, degreesOfFreedom) - CENTRAL_PROBABILITY }),
+    evaluate: (theta) => ({ value: centralProbability(theta, degreesOfFreedom) - probability }),
     low: 0,
     high: Math.PI / 2,
-    lowValue: -CENTRAL_PROBABILITY,
-    highValue: 1 - CENTRAL_PROBABILITY,
+    lowValue: -probability,
+    highValue: 1 - probability,
   });
   if (!root.ok) throw new Error(`no quantile for ${degreesOfFreedom} degrees of freedom`);
   return Math.sqrt(degreesOfFreedom) * Math.tan(root.value.root);

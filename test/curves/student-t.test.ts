@@ -1,6 +1,6 @@
 /** The quantile of Student's t against its published table and closed forms. */
 import { describe, expect, it } from 'vitest';
-import { studentT95 } from '../../curves/student-t.ts';
+import { studentT95, studentT95Both } from '../../curves/student-t.ts';
 import { expectClose } from '../expect-close.ts';
 
 /** Degrees of freedom 1, 2, .. 30; NIST/SEMATECH e-Handbook of Statistical Methods, upper critical values, 0.05. */
@@ -45,5 +45,20 @@ describe('the one-sided 95 % quantile of Student t', () => {
   it('never rises with the degrees of freedom', () => {
     const values = Array.from({ length: 200 }, (_, index) => studentT95(index + 1));
     expect(values).toEqual(values.toSorted((a, b) => b - a));
+  });
+});
+
+/** NIST/SEMATECH e-Handbook of Statistical Methods, upper critical values, 0.025. */
+describe('the two-sided 95 % quantile of Student t', () => {
+  it.each([
+    { degrees: 1, t: 12.706 },
+    { degrees: 2, t: 4.303 },
+    { degrees: 3, t: 3.182 },
+    { degrees: 5, t: 2.571 },
+    { degrees: 10, t: 2.228 },
+    { degrees: 30, t: 2.042 },
+    { degrees: 100, t: 1.984 },
+  ])('is $t at $degrees degrees of freedom', ({ degrees, t }) => {
+    expectClose(studentT95Both(degrees), t, { absolute: 0.00051 });
   });
 });

@@ -1,0 +1,54 @@
+/** A descent towards least squares by damped steps, after Levenberg and Marquardt. */
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+
+export interface Descent {
+  readonly parameters: readonly number[];
+  readonly sumOfSquares: number;
+}
+
+const FIRST_DAMPING = 1e-2;
+const DIFFERENCE = 1e-5;
+
+/**
+ * The best parameters met in at most `steps` damped steps from `start`, each parameter of the order of 1 and kept within
+ * its bounds: those with the least sum of squares of `residualsAt`, never worse than the start.
+ *
+ * The steps end where a residual is not a number. The package keeps a step that makes things worse for the next one to
+ * start from, so what it ends on is near the least, not at it: `fitNonlinear` goes on from there.
+ */
+export function descend(
+  residualsAt: (parameters: readonly number[]) => readonly number[],
+  {
+    start,
+    low,
+    high,
+    steps,
+  }: {
+    readonly start: readonly number[];
+    readonly low: readonly number[];
+    readonly high: readonly number[];
+    readonly steps: number;
+  },
+): Descent {
+  const rows = residualsAt(start).map((_, index) => index);
+  // The package wants two rows or more: a row that is always met changes nothing.
+  const x = [...rows, rows.length];
+  const { parameterValues, parameterError } = levenbergMarquardt(
+    { x, y: x.map(() => 0) },
+    (parameters) => {
+      const residuals = residualsAt(parameters);
+      return (row) => residuals[row] ?? 0;
+    },
+    {
+      initialValues: start,
+      minValues: low,
+      maxValues: high,
+      damping: FIRST_DAMPING,
+      gradientDifference: DIFFERENCE,
+      centralDifference: true,
+      maxIterations: steps,
+      errorTolerance: 0,
+    },
+  );
+  return { parameters: parameterValues, sumOfSquares: parameterError };
+}
