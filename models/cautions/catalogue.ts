@@ -4,8 +4,10 @@ import { INSTALLATION_CAUTIONS } from './catalogue/installation.ts';
 import { INTAKE_CAUTIONS } from './catalogue/intake.ts';
 import { MONEY_CAUTIONS } from './catalogue/money.ts';
 import { PIPEWORK_CAUTIONS } from './catalogue/pipework.ts';
+import { PLAN_CAUTIONS } from './catalogue/plan.ts';
 import { PUMP_CAUTIONS } from './catalogue/pump.ts';
 import { TIME_CAUTIONS } from './catalogue/time.ts';
+import { UPKEEP_CAUTIONS } from './catalogue/upkeep.ts';
 
 export const CAUTIONS = {
   ...INSTALLATION_CAUTIONS,
@@ -13,7 +15,9 @@ export const CAUTIONS = {
   ...PUMP_CAUTIONS,
   ...PIPEWORK_CAUTIONS,
   ...TIME_CAUTIONS,
+  ...UPKEEP_CAUTIONS,
   ...MONEY_CAUTIONS,
+  ...PLAN_CAUTIONS,
 } as const satisfies Record<string, CautionRow>;
 
 export type CautionCode = keyof typeof CAUTIONS;

@@ -5,7 +5,7 @@ import { outletFigures } from '../margins.ts';
 import { preferredRegion } from '../preferred-region.ts';
 import { pumpAtSetting } from '../pump-at-setting.ts';
 import { screenVelocities } from '../screen.ts';
-import { type ConditionContext, EQUAL, npshFigures } from '../selection/conditions.ts';
+import { type ConditionContext, EQUAL } from '../selection/conditions.ts';
 import { isOnGrid } from '../settings-grid.ts';
 import { type Caution, caution } from './catalogue.ts';
 import { fitCautions } from './fit-cautions.ts';
@@ -13,8 +13,8 @@ import { flowCautions } from './flow-cautions.ts';
 import { reachCautions } from './jet-cautions.ts';
 import { parallelCautions } from './parallel-cautions.ts';
 import { startCautions } from './start-cautions.ts';
+import { suctionCautions } from './suction-cautions.ts';
 
-const NPSH_MARGIN = 1.3;
 const LOW_SPEED = 0.5;
 
 /**
@@ -74,14 +74,6 @@ function pumpCautions({ pump: model, loop }: ConditionContext, duty: ExactDuty):
     ...(isOnGrid(pump.settings, setting) ? [] : [caution('off-grid')]),
     ...fitCautions(model),
   ];
-}
-
-function suctionCautions(context: ConditionContext, duty: ExactDuty): readonly Caution[] {
-  const figures = npshFigures(context);
-  if (figures === null) return [caution('npsh-not-checked')];
-  const { available, required } = figures(duty);
-  if (available < required) return [caution('cavitation')];
-  return available < NPSH_MARGIN * required ? [caution('npsh-margin')] : [];
 }
 
 function screenCautions(

@@ -5,6 +5,7 @@ import type { LoopModel } from '../loop-model.ts';
 import { serviceLacks } from '../serviceability.ts';
 import { about } from './about.ts';
 import { type Caution, caution } from './catalogue.ts';
+import { entrapment } from './entrapment.ts';
 import { openingCautions } from './opening-cautions.ts';
 
 export function loopCautions({ loop, network }: LoopModel): readonly Caution[] {
@@ -13,7 +14,7 @@ export function loopCautions({ loop, network }: LoopModel): readonly Caution[] {
   const hasBulkhead = runs.some((elements) => elements.some(({ name }) => name === 'bulkhead'));
   return [
     caution('electricity-near-water'),
-    ...(loop.intake?.reachable === false ? [] : [caution('entrapment-people')]),
+    ...(loop.intake?.reachable === false ? [] : [entrapment(loop.intake?.screen?.count)]),
     ...animalCautions(loop.intake),
     ...(loop.tank !== undefined || hasBulkhead ? [caution('bulkheads')] : []),
     ...(lift > 0 ? [caution('drain-back')] : []),

@@ -183,40 +183,41 @@ function screenGentle({ loop: { loop }, limits }: ConditionContext): readonly Co
   ];
 }
 
+/** Without points for what the pump requires, that the water does not boil before it: NPSH available of 0 or more. */
 function npshMet(context: ConditionContext): readonly Condition[] {
   if (!context.limits.npsh) return [];
   const reason = 'npsh';
-  const needed = npshFigures(context);
-  if (needed === null) return [];
+  const figuresAt = npshFigures(context);
   return [
     {
       reason,
       by: null,
       along: null,
       judge: (duty) => {
-        const { available, required } = needed(duty);
-        const clearance = from(available, required);
-        return { reason, outlet: null, setting: duty.setting, value: available, limit: required, clearance };
+        const { available, required } = figuresAt(duty);
+        const limit = required ?? 0;
+        const clearance = from(available, limit);
+        return { reason, outlet: null, setting: duty.setting, value: available, limit, clearance };
       },
     },
   ];
 }
 
-/** NPSH available and required [m] at a duty; null where the pump has no points for it. */
+/** NPSH available [m] at a duty, and required; null where the pump has no points for it. */
 export function npshFigures({
   loop,
   pump: { pump },
   elevation,
-}: Pick<ConditionContext, 'loop' | 'pump' | 'elevation'>):
-  | ((duty: DutyFigures) => { readonly available: number; readonly required: number })
-  | null {
-  const points = pump.npshPoints;
-  if (points === undefined || points.length === 0) return null;
+}: Pick<ConditionContext, 'loop' | 'pump' | 'elevation'>): (duty: DutyFigures) => {
+  readonly available: number;
+  readonly required: number | null;
+} {
+  const points = pump.npshPoints ?? [];
   const { temperature } = loop.loop.water;
   const { pumpElevation } = loop.loop;
   const { density } = loop.water;
   return ({ flow, count, speedRatio, suctionLoss }) => ({
     available: npshAvailable({ elevation, temperature, density, pumpElevation, suctionLoss }),
-    required: npshRequired({ points, flow: flow / count, speedRatio }) ?? 0,
+    required: npshRequired({ points, flow: flow / count, speedRatio }),
   });
 }

@@ -69,11 +69,7 @@ describe('a bill of materials', () => {
   });
 
   it('names both sizes of a fitting that joins two', () => {
-    const run = [
-      { pipe: 'sch80 2', length: 1 },
-      { fitting: 'reducer' },
-      { pipe: 'sch80 1', length: 1 },
-    ];
+    const run = [{ pipe: 'sch80 2', length: 1 }, { fitting: 'reducer' }, { pipe: 'sch80 1', length: 1 }];
     const { materials } = billOfMaterials(loopOf(leaf('only', run)));
     const fittings = materials.filter(({ kind }) => kind === 'fitting');
     expect(fittings.map(({ name }) => name)).toEqual(['reducer, sch80 2 to sch80 1']);

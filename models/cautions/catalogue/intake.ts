@@ -13,6 +13,12 @@ export const INTAKE_CAUTIONS = {
       'A single intake that can be covered may hold a person fast: where people can reach it, suction-entrapment codes apply.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
+  'entrapment-several': {
+    severity: 'warning',
+    sentence:
+      'Several screens share the flow: where people can reach them, they must stand so far apart that no body covers all of them; suction-entrapment codes apply.',
+    source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
+  },
   'intake-holds-fast': {
     severity: 'danger',
     sentence:

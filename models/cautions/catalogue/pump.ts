@@ -19,6 +19,18 @@ export const PUMP_CAUTIONS = {
       'The drooping pump curve crosses the system curve more than once: the duty told is that reached from rest, and a disturbance can move the pump to another.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
+  'suction-boils': {
+    severity: 'danger',
+    sentence:
+      'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
+    source: 'NPSH available of 0 or below',
+  },
+  'submerged-above-surface': {
+    severity: 'warning',
+    sentence:
+      'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
+    source: 'pump and loop as entered',
+  },
   cavitation: {
     severity: 'danger',
     sentence: 'NPSH available is below NPSH required: the pump will cavitate.',
@@ -50,6 +62,25 @@ export const PUMP_CAUTIONS = {
     severity: 'note',
     sentence: "The setting is not one of the controller's steps.",
     source: 'settings as entered',
+  },
+  'head-points-disagree': {
+    severity: 'warning',
+    sentence:
+      'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
+    source:
+      'root mean square of the residuals above 3 % of the largest head; published tables are met within 0.5 %',
+  },
+  'head-below-zero': {
+    severity: 'note',
+    sentence:
+      'The fitted head falls below zero before the largest entered flow: nothing told of the pump holds out there.',
+    source: 'rule of the head-curve fit',
+  },
+  'power-points-disagree': {
+    severity: 'warning',
+    sentence:
+      'The power points lie far from the law fitted to them: one may be mistyped, or was taken at another speed than its setting says.',
+    source: 'root mean square of entered over fitted power, standby apart, above 10 %',
   },
   'power-exponent': {
     severity: 'warning',

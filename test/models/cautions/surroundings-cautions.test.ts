@@ -58,6 +58,14 @@ describe('people', () => {
     expect(ofLoop({ intake: intake({ reachable: true }) })).toContain('entrapment-people');
     expect(ofLoop({ intake: intake({ reachable: false }) })).not.toContain('entrapment-people');
   });
+
+  it('are told to keep several screens apart, and not of a single intake then', () => {
+    const two = intake({ screen: { ...screen, count: 2 } });
+    expect(ofLoop({ intake: two })).toContain('entrapment-several');
+    expect(ofLoop({ intake: two })).not.toContain('entrapment-people');
+    expect(ofLoop({ intake: { ...two, reachable: false } })).not.toContain('entrapment-several');
+    expect(ofLoop({ intake: intake({}) })).not.toContain('entrapment-several');
+  });
 });
 
 describe('water on the floor', () => {
