@@ -1,0 +1,40 @@
+/** A routine check of a loop or of a pump, as its user enters it. */
+import type { RepeatedWork } from './attention.ts';
+import { type Interval, timesAYear } from './interval.ts';
+
+/** What a check is of. `other` is anything that the starter set does not know. */
+export const TASK_KINDS = [
+  'bulkhead-inspection',
+  'screen-cleaning',
+  'wet-end-service',
+  'union-check',
+  'residual-current-test',
+  'other',
+] as const;
+
+export type TaskKind = (typeof TASK_KINDS)[number];
+
+interface TaskCommon {
+  readonly title: string;
+  readonly kind: TaskKind;
+  readonly every: Interval;
+  /** Work each time [min], and parts each time [money]. */
+  readonly minutes: number;
+  readonly parts: number;
+  /** A date such as 2026-12-01, by the calendar of the site; never due before. */
+  readonly firstDue: string;
+}
+
+/** By the id of its loop or of its pump. */
+export type MaintenanceTask = TaskCommon &
+  (
+    | { readonly loop: string; readonly pump?: undefined }
+    | { readonly pump: string; readonly loop?: undefined }
+  );
+
+/** The task as work that attention counts. */
+export const taskWork = ({ every, minutes, parts }: MaintenanceTask): RepeatedWork => ({
+  timesAYear: timesAYear(every),
+  minutes,
+  parts,
+});
