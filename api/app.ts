@@ -7,6 +7,7 @@ import { answerFault, answerNotFound, refuseOtherMethods } from './http/fallback
 import { requestId } from './http/request-id.ts';
 import { securityHeaders } from './http/security-headers.ts';
 import { urlLimit } from './http/url-limit.ts';
+import { wellFormedPath } from './http/well-formed-path.ts';
 import { problemSchema } from './openapi/problem-schema.ts';
 import { mountRoutes } from './routes/all.ts';
 
@@ -23,6 +24,7 @@ export function buildApi(deps: AppDependencies, mount: (api: Api) => void = moun
   app.use(securityHeaders);
   app.use(loopbackOnly);
   app.use(urlLimit);
+  app.use(wellFormedPath);
   app.openAPIRegistry.register('Problem', problemSchema);
   mount(api);
   refuseOtherMethods(api);

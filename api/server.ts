@@ -1,8 +1,11 @@
 /** The HTTP listener with its timeouts, started once and stopped once. */
-import { createServer } from 'node:http';
+import { randomUUID } from 'node:crypto';
+import { createServer, type Server } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
+import { HEAD_MAX, unreadableAnswer } from './http/unreadable-request.ts';
 
-const TIMEOUTS = {
+const LIMITS = {
+  maxHeaderSize: HEAD_MAX,
   /** To receive all headers of a request. */
   headersTimeout: 10_000,
   /** To receive a whole request. */
@@ -33,9 +36,18 @@ interface Listening {
 const urlOf = (host: string, port: number): string =>
   `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
 
+/** What the parser refuses never reaches the application, and is answered here. */
+function answerUnreadable(server: Server): void {
+  server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
+    if (error.code === 'ECONNRESET' || !socket.writable) return socket.destroy();
+    return socket.end(unreadableAnswer(error, randomUUID()));
+  });
+}
+
 /** Rejects when the address cannot be listened on. */
 export async function startServer({ fetch, host, port }: Listening): Promise<RunningServer> {
-  const server = createServer(TIMEOUTS, getRequestListener(fetch));
+  const server = createServer(LIMITS, getRequestListener(fetch));
+  answerUnreadable(server);
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
     server.listen({ host, port }, () => {

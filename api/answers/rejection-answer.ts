@@ -2,9 +2,11 @@
 import type { z } from '@hono/zod-openapi';
 import type { ConditionReason, Judgement } from '../../models/selection/conditions.ts';
 import type { Clash } from '../../models/selection/grid-search.ts';
+import type { RejectionCause } from '../../models/selection/rejection-cause.ts';
 import type { Rejected } from '../../models/selection/select.ts';
 import type { recommendationSchema } from '../schemas/answers/recommendation-schema.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
+import { causeWords } from './cause-words.ts';
 import { say, sayNumber } from './say.ts';
 
 export type RejectionAnswer = z.output<ReturnType<typeof recommendationSchema>>['rejected'][number];
@@ -14,10 +16,13 @@ export function rejectionAnswer(
   {
     pump,
     count,
+    cause,
     system,
   }: {
     readonly pump: { readonly id: string | null; readonly name: string };
     readonly count: number;
+    /** What stands behind the reasons; null where they tell all there is. */
+    readonly cause: RejectionCause | null;
     readonly system: UnitSystem;
   },
 ): RejectionAnswer {
@@ -29,7 +34,7 @@ export function rejectionAnswer(
     count,
     reason: first?.reason ?? 'no-setting',
     reasons: failing.length === 0 ? ['no-setting'] : failing.map(({ reason }) => reason),
-    detail: first === undefined ? clashDetail(clash, settings, system) : DETAILS[first.reason](first, system),
+    detail: `${first === undefined ? clashDetail(clash, settings, system) : DETAILS[first.reason](first, system)}${causeWords(cause, system)}`,
     shortfall:
       short === undefined || short.outlet === null
         ? null
@@ -56,25 +61,28 @@ const DETAILS = {
     `Each pump runs at ${say(one.value, 'flow', system)} brought to full speed, below its minimum of ${say(one.limit, 'flow', system)}.`,
   'pump-above-maximum': (one, system) =>
     `Each pump runs at ${say(one.value, 'flow', system)} brought to full speed, above its maximum of ${say(one.limit, 'flow', system)}.`,
-  npsh: (one, system) =>
-    `NPSH available is ${say(one.value, 'head', system)} ${at(one)}, NPSH required ${say(one.limit, 'head', system)}: the pump would cavitate.`,
+  npsh: (one, system) => {
+    const available = `NPSH available is ${say(one.value, 'head', system)} ${at(one)}`;
+    if (one.value <= 0) return `${available}: the water boils before it reaches the pump.`;
+    return `${available}, NPSH required ${say(one.limit, 'head', system)}: the pump would cavitate.`;
+  },
 } as const satisfies Record<ConditionReason, Detail>;
 
-/** What each condition asks for, to say which two cannot be had together. */
+/** What each condition asks a setting to give, to say which two cannot be had together. */
 const DEMANDS = {
   'efficiency-impossible': 'a believable efficiency',
   'not-enough-head': 'the required flows',
   'outside-data': 'a duty inside the entered points',
-  'outlet-above-maximum': 'the outlets below their maximum',
+  'outlet-above-maximum': 'outlets below their maximum',
   'screen-velocity': 'a gentle intake screen',
   'pump-below-minimum': "the pump's minimum flow",
-  'pump-above-maximum': "the pump's maximum flow",
-  npsh: 'NPSH',
+  'pump-above-maximum': "a flow below the pump's maximum",
+  npsh: 'enough NPSH',
 } as const satisfies Record<ConditionReason, string>;
 
 function clashDetail(clash: Clash | null, settings: number, system: UnitSystem): string {
   if (clash === null) return `None of the ${settings} settings meets all conditions.`;
   const [met, broken] = clash;
-  const where = `Where ${DEMANDS[met.reason]} is met, ${DEMANDS[broken.reason]} is not`;
-  return `${where}, at none of the ${settings} settings both. ${DETAILS[broken.reason](broken, system)}`;
+  const where = `The settings that give ${DEMANDS[met.reason]} do not give ${DEMANDS[broken.reason]}`;
+  return `${where}: none of the ${settings} settings gives both. ${DETAILS[broken.reason](broken, system)}`;
 }

@@ -10,6 +10,7 @@ import { recordBody } from '../schemas/record-fields.ts';
 import type { ScheduleRecord } from '../store/store.ts';
 import type { PlannedLoop } from '../work/planned-loop.ts';
 import type { ConstantRunning, YearFigures } from '../work/schedule-year.ts';
+import { dangerWords } from './danger-words.ts';
 import { sayNumber } from './say.ts';
 import { outletAnswers } from './setpoint-answer.ts';
 
@@ -30,6 +31,7 @@ export function scheduleAnswer(
   );
   const cost = isPriced ? `they cost ${sayNumber(total.cost)} ${currency}` : 'no price is set';
   const { emergency, ...body } = recordBody(record);
+  const ofLoop = loopCautions(sources.ready.model);
   return {
     ...body,
     phases: plan.phases.map((one, place) => phaseAnswer(one, phases[place], money)),
@@ -46,13 +48,13 @@ export function scheduleAnswer(
       installed: againstAnswer(installed, total, money),
     },
     fallback: { setting: fallback },
-    summary: `The phases use ${sayNumber(total.energy)} kWh in ${year}; ${cost}.${
+    summary: `${dangerWords(ofLoop)}The phases use ${sayNumber(total.energy)} kWh in ${year}; ${cost}.${
       infeasible.length === 0 ? '' : ` No setting serves ${infeasible.join(', ')}.`
     }`,
     cautions: [
       ...(infeasible.length === 0 ? [] : [caution('phase-infeasible', infeasible)]),
       ...(emergency?.batteryEnergy === undefined ? [] : [caution('battery-as-stated')]),
-      ...loopCautions(sources.ready.model),
+      ...ofLoop,
     ],
     basis,
   };

@@ -13,6 +13,7 @@ import { withOffset } from '../calendar/site-time.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { setpointSchema, setpointsSchema } from '../schemas/answers/setpoint-schema.ts';
 import type { PlannedLoop } from '../work/planned-loop.ts';
+import { dangerWords } from './danger-words.ts';
 import { sayNumber } from './say.ts';
 
 type Setpoint = WithoutUnits<z.output<ReturnType<typeof setpointSchema>>>;
@@ -31,7 +32,7 @@ export const outletAnswers = (
   }));
 
 /** The running of a step; stopped, nothing flows and the pump draws its standby power. */
-function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
+export function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
   const one = planAt(plan, phase);
   if (setting > 0) {
     const duty = one.dutyAt(setting);
@@ -62,16 +63,14 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
   const context = { ...plan.station, loop: one.loop };
   const named = answer.phase === null ? '' : ` (${answer.phase})`;
   const doubt = step.feasible ? '' : ' It does not give what is required.';
+  const infeasible = caution('phase-infeasible', answer.phase === null ? [] : [answer.phase]);
+  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.ready.model)];
   return {
     ...answer,
     outlets: outletAnswers(one, { outletFlows }),
     fallback: { setting: fallback },
-    summary: `Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
-    cautions: [
-      ...(step.feasible ? [] : [caution('phase-infeasible', answer.phase === null ? [] : [answer.phase])]),
-      ...(duty === null ? [] : dutyCautions(context, duty)),
-      ...loopCautions(sources.ready.model),
-    ],
+    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
+    cautions: step.feasible ? found : [infeasible, ...found],
     basis,
   };
 }

@@ -1,7 +1,7 @@
 /** The text of a request body of an expected media type. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type Problem, problem } from './problem.ts';
-import { readBody } from './read-body.ts';
+import { BODY_MAX, readBody } from './read-body.ts';
 
 const CHARSET = /^charset="?utf-8"?$/i;
 
@@ -27,7 +27,12 @@ function decodeUtf8(bytes: Uint8Array): Result<string, Problem> {
   }
 }
 
-export async function bodyText(request: Request, mediaType: string): Promise<Result<string, Problem>> {
+/** `limit` in bytes. */
+export async function bodyText(
+  request: Request,
+  mediaType: string,
+  limit = BODY_MAX,
+): Promise<Result<string, Problem>> {
   const contentType = request.headers.get('content-type');
   if (contentType !== null && !isType(contentType, mediaType))
     return failed(wrongType(mediaType, contentType));
@@ -36,7 +41,7 @@ export async function bodyText(request: Request, mediaType: string): Promise<Res
     const errors = [{ header: 'Content-Encoding', detail: 'must be absent' }];
     return failed(problem('unsupported-media-type', 'A compressed body is not read here.', { errors }));
   }
-  const bytes = await readBody(request);
+  const bytes = await readBody(request, limit);
   if (!bytes.ok) return bytes;
   if (bytes.value.byteLength === 0) {
     return failed(problem('missing-body', `The request needs a body of ${mediaType}.`));

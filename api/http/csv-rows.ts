@@ -5,7 +5,8 @@ import { acceptedUnits, type Quantity } from '../units/table.ts';
 import { invalidRequest, type Problem, problem } from './problem.ts';
 
 export interface CsvColumn {
-  readonly quantity: Quantity;
+  /** `number`: one without a unit. */
+  readonly quantity: Quantity | 'number' | 'text';
   readonly required: boolean;
 }
 
@@ -20,11 +21,22 @@ export interface CsvRows {
 interface HeaderCell {
   readonly name: string;
   readonly unit: string | undefined;
+  readonly isText: boolean;
 }
 
 const HEADER_CELL = /^([A-Za-z]+)(?: ?\[([^[\]]{1,20})\])?$/;
 const DECIMAL = /^-?\d*\.?\d+$/;
 const ROW_BYTES_MAX = 10_000;
+
+/** Rows of unlike length come mostly from where the decimal mark is a comma. */
+const UNEVEN: ReadonlySet<string> = new Set([
+  'CSV_RECORD_INCONSISTENT_COLUMNS',
+  'CSV_RECORD_INCONSISTENT_FIELDS_LENGTH',
+]);
+const UNEVEN_MEND = '; write decimals with a point, since a comma begins the next cell';
+
+/** What spreadsheets write in place of a comma. */
+const OTHER_SEPARATORS = [';', '\t'] as const;
 
 interface ParsedRecord {
   readonly cells: readonly string[];
@@ -50,28 +62,46 @@ function parseRecords(text: string, rowsMax: number): Result<readonly ParsedReco
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const line = Number(error.lines);
-    const errors = [{ pointer: '', detail: error.message, ...(Number.isInteger(line) ? { line } : {}) }];
-    return failed(problem('malformed-csv', `The body is not CSV: ${error.message}`, { errors }));
+    const detail = `${error.message}${UNEVEN.has(error.code) ? UNEVEN_MEND : ''}`;
+    const errors = [{ pointer: '', detail, ...(Number.isInteger(line) ? { line } : {}) }];
+    return failed(problem('malformed-csv', `The body is not CSV: ${detail}`, { errors }));
   }
 }
 
-function headerCell(text: string): HeaderCell {
-  const [, name = '', unit] = HEADER_CELL.exec(text) ?? [];
-  return { name, unit };
+function separatorFault(text: string): Problem | null {
+  const [header = ''] = text.split(/\r?\n/, 1);
+  const mark = header.includes(',') ? undefined : OTHER_SEPARATORS.find((one) => header.includes(one));
+  if (mark === undefined) return null;
+  const detail = `cells are separated by commas, not by ${mark === ';' ? 'semicolons' : 'tabs'}; decimals have a point`;
+  return problem('malformed-csv', `The body is not CSV: ${detail}.`, {
+    errors: [{ pointer: '', detail, line: 1 }],
+  });
+}
+
+/** A name in other capitals than the column's is the column's. */
+function headerCell(text: string, columns: CsvColumns): HeaderCell {
+  const [, entered = '', unit] = HEADER_CELL.exec(text) ?? [];
+  const lower = entered.toLowerCase();
+  const name = Object.keys(columns).find((column) => column.toLowerCase() === lower) ?? entered;
+  const isText = Object.hasOwn(columns, name) && columns[name]?.quantity === 'text';
+  return { name, unit, isText };
 }
 
 function headerFault(text: string, columns: CsvColumns): string | undefined {
-  const { name, unit } = headerCell(text);
+  const { name, unit } = headerCell(text, columns);
   const column = Object.hasOwn(columns, name) ? columns[name] : undefined;
   if (column === undefined)
     return `"${text}" is no column here; columns are ${Object.keys(columns).join(', ')}`;
-  const accepted = acceptedUnits(column.quantity);
-  if (unit === undefined || accepted.includes(unit)) return undefined;
+  if (unit === undefined) return undefined;
+  const { quantity } = column;
+  if (quantity === 'number' || quantity === 'text') return `"${text}" has a unit; ${name} has none`;
+  const accepted = acceptedUnits(quantity);
+  if (accepted.includes(unit)) return undefined;
   return `"${text}" has the unit "${unit}"; accepted are ${accepted.join(', ')}`;
 }
 
 function readHeader(texts: readonly string[], columns: CsvColumns): Result<readonly HeaderCell[], Problem> {
-  const header = texts.map(headerCell);
+  const header = texts.map((text) => headerCell(text, columns));
   const names = header.map(({ name }) => name);
   const missing = Object.keys(columns).filter((name) => columns[name]?.required && !names.includes(name));
   const details = [
@@ -90,7 +120,7 @@ function rowOf(cells: readonly string[], header: readonly HeaderCell[]): Record<
   const fields = cells.flatMap((cell, i): [string, number | string][] => {
     const column = header[i];
     if (cell === '' || column === undefined) return [];
-    if (!DECIMAL.test(cell)) return [[column.name, cell]];
+    if (column.isText || !DECIMAL.test(cell)) return [[column.name, cell]];
     return [[column.name, column.unit === undefined ? Number(cell) : `${cell} ${column.unit}`]];
   });
   return Object.fromEntries(fields);
@@ -101,6 +131,8 @@ export function csvRows(
   text: string,
   { columns, rowsMax }: { columns: CsvColumns; rowsMax: number },
 ): Result<CsvRows, Problem> {
+  const separated = separatorFault(text);
+  if (separated !== null) return failed(separated);
   const records = parseRecords(text, rowsMax);
   if (!records.ok) return records;
   const [first, ...others] = records.value;

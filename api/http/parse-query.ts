@@ -4,7 +4,8 @@ import { invalidRequest, type Problem, type ProblemError, problem } from './prob
 
 export type Parameters = Readonly<Record<string, string>>;
 
-const isWellEncoded = (query: string): boolean => {
+/** Whether a part of an address is percent-encoded UTF-8. */
+export const isWellEncoded = (query: string): boolean => {
   try {
     decodeURIComponent(query);
     return true;

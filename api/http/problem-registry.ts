@@ -11,13 +11,17 @@ export type ProblemCode =
   | 'malformed-csv'
   | 'malformed-utf8'
   | 'malformed-url'
+  | 'malformed-request'
+  | 'cut-short'
   | 'missing-body'
   | 'loopback-only'
   | 'not-found'
   | 'no-value'
   | 'method-not-allowed'
   | 'not-acceptable'
+  | 'too-slow'
   | 'in-use'
+  | 'not-empty'
   | 'stale-version'
   | 'body-too-large'
   | 'url-too-long'
@@ -28,6 +32,7 @@ export type ProblemCode =
   | 'no-installed-pump'
   | 'unsolved'
   | 'version-required'
+  | 'headers-too-large'
   | 'internal-error'
   | 'unavailable'
   | 'storage-full';
@@ -41,6 +46,8 @@ export const PROBLEMS = {
     title: 'The address is not well formed',
     mend: 'Percent-encode it as UTF-8.',
   },
+  'malformed-request': { status: 400, title: 'The request is not HTTP' },
+  'cut-short': { status: 400, title: 'The body broke off', mend: 'Send all of it.' },
   'missing-body': { status: 400, title: 'The request has no body' },
   'loopback-only': {
     status: 403,
@@ -55,7 +62,13 @@ export const PROBLEMS = {
     mend: 'See the header Allow.',
   },
   'not-acceptable': { status: 406, title: 'The answer has no such form', mend: 'See the header Accept.' },
+  'too-slow': { status: 408, title: 'The request came too slowly' },
   'in-use': { status: 409, title: 'Others use it', mend: 'Change or delete those in `usedBy` first.' },
+  'not-empty': {
+    status: 409,
+    title: 'The site is not empty',
+    mend: 'Import into a site without records.',
+  },
   'stale-version': {
     status: 412,
     title: 'It has changed since it was read',
@@ -85,6 +98,11 @@ export const PROBLEMS = {
     status: 428,
     title: 'The version that is to be changed is not stated',
     mend: 'Send the ETag in If-Match, or `*`.',
+  },
+  'headers-too-large': {
+    status: 431,
+    title: 'Address and headers are too large',
+    mend: 'Send fewer or shorter headers.',
   },
   'internal-error': { status: 500, title: 'The service has failed', mend: 'Report `requestId`.' },
   unavailable: { status: 503, title: 'The service is not ready', mend: 'Try again after Retry-After.' },

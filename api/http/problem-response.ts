@@ -7,13 +7,18 @@ export const PROBLEM_ERRORS_MAX = 50;
 
 export const problemType = (code: string): string => `urn:loopwright:problem:${code}`;
 
-/** `path` is the path of the request without its query. */
-export function problemResponse(
-  { code, detail, errors, limit, actual, usedBy, headers }: Problem,
-  { path, requestId }: { path: string; requestId: string },
-): Response {
+interface Asked {
+  /** Of the request, without its query. */
+  readonly path: string;
+  readonly requestId: string;
+}
+
+export function problemBody(
+  { code, detail, errors, limit, actual, usedBy }: Omit<Problem, 'headers'>,
+  { path, requestId }: Asked,
+) {
   const { status, title } = problemKind(code);
-  const body = {
+  return {
     type: problemType(code),
     code,
     title,
@@ -26,8 +31,11 @@ export function problemResponse(
     ...(actual === undefined ? {} : { actual }),
     ...(usedBy === undefined ? {} : { usedBy }),
   };
-  return new Response(JSON.stringify(body), {
-    status,
+}
+
+export function problemResponse({ headers, ...problem }: Problem, asked: Asked): Response {
+  return new Response(JSON.stringify(problemBody(problem, asked)), {
+    status: problemKind(problem.code).status,
     headers: { 'Content-Type': PROBLEM_MEDIA_TYPE, ...headers },
   });
 }

@@ -6,7 +6,9 @@ import { PROBLEM_MEDIA_TYPE } from '../http/problem-response.ts';
 const EVERYWHERE = [
   'malformed-url',
   'loopback-only',
+  'too-slow',
   'url-too-long',
+  'headers-too-large',
   'invalid-request',
   'internal-error',
   'unavailable',

@@ -3,6 +3,7 @@
 export const TAGS = [
   { name: 'intakes-and-leaks', description: 'Screens that animals can leave, and what a leak lets out.' },
   { name: 'loops', description: 'Loops of pipework, or of a measured system curve.' },
+  { name: 'maintenance', description: 'Routine checks of loops and pumps: when they are due, and what they ask of a year.' },
   { name: 'money', description: 'What options cost over their life, and which upgrade comes first.' },
   { name: 'pumps', description: 'Pumps as their users enter them.' },
   { name: 'recommendations', description: 'Which pump at which setting, and what it costs.' },

@@ -1,9 +1,12 @@
-/** The ranking of a recommendation as a table. */
+/** The ranking of a recommendation as a table, its cautions by their codes. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../http/csv.ts';
 import type { recommendationSchema } from '../schemas/answers/recommendation-schema.ts';
 
-export const rankingTable = ({ ranking }: z.input<ReturnType<typeof recommendationSchema>>): Table => ({
+export const rankingTable = ({
+  ranking,
+  cautions,
+}: z.input<ReturnType<typeof recommendationSchema>>): Table => ({
   columns: [
     { name: 'candidate' },
     { name: 'pump' },
@@ -17,6 +20,7 @@ export const rankingTable = ({ ranking }: z.input<ReturnType<typeof recommendati
     { name: 'annualEnergy', quantity: 'energy' },
     { name: 'annualCost' },
     { name: 'limitingOutlet' },
+    { name: 'cautions' },
   ],
   rows: ranking.map((one) => [
     one.candidate,
@@ -31,5 +35,7 @@ export const rankingTable = ({ ranking }: z.input<ReturnType<typeof recommendati
     one.annualEnergy,
     one.annualCost,
     one.limitingOutlet,
+    // Those of the loop too, since a table has no other place for them.
+    [...one.cautions, ...cautions].map(({ code }) => code).join(' '),
   ]),
 });

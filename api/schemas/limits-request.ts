@@ -61,7 +61,10 @@ const members = (context: SchemaContext) =>
       example: efficiency,
       default: efficiency,
     }),
-    npsh: yesOrNo(context, 'Whether a pump whose NPSH is not met is rejected; cautioned without it.'),
+    npsh: yesOrNo(
+      context,
+      'Whether a pump whose NPSH is not met is rejected, where it is cautioned otherwise. Of a pump without npshPoints it judges no more than that the water does not boil before the pump.',
+    ),
     extrapolation: yesOrNo(context, 'Whether a duty beyond 1.1 times the largest entered flow is accepted.'),
   });
 

@@ -26,7 +26,10 @@ export const queryDecimal = (context: SchemaContext, field: NumberField) =>
     context,
     z
       .string()
-      .regex(DECIMAL, 'must be a decimal number')
+      .regex(
+        DECIMAL,
+        'must be a decimal number, written out without an exponent, with at most 15 digits on each side of a point',
+      )
       .transform(asNumber)
       .pipe(numberField(context, field)),
     { type: 'number', ...words(field) },
@@ -36,7 +39,11 @@ export const queryDecimal = (context: SchemaContext, field: NumberField) =>
 export const queryWhole = (context: SchemaContext, field: NumberField) =>
   described(
     context,
-    z.string().regex(WHOLE, 'must be a whole number').transform(asNumber).pipe(wholeNumber(context, field)),
+    z
+      .string()
+      .regex(WHOLE, 'must be a whole number of at most 9 digits')
+      .transform(asNumber)
+      .pipe(wholeNumber(context, field)),
     { type: 'integer', ...words(field) },
   );
 

@@ -8,6 +8,12 @@ const NAME_MAX = 120;
 /** What no database and no file keeps as it is: NUL and halves of surrogate pairs. */
 const isStorable = (text: string): boolean => !text.includes('\0') && !/\p{Surrogate}/u.test(text);
 
+/** A name of blanks alone is none that a person could find again; an empty one is told by its length. */
+const isSeen = (text: string): boolean => text === '' || text.trim() !== '';
+
+const storable = (maxLength: number) =>
+  z.string().min(1).max(maxLength).refine(isStorable, 'must not hold NUL or half a surrogate pair');
+
 interface TextField {
   readonly description: string;
   readonly example: string;
@@ -15,11 +21,10 @@ interface TextField {
 }
 
 export const textField = (context: SchemaContext, { description, example, maxLength }: TextField) =>
-  described(
-    context,
-    z.string().min(1).max(maxLength).refine(isStorable, 'must not hold NUL or half a surrogate pair'),
-    { description, examples: [example] },
-  );
+  described(context, storable(maxLength), { description, examples: [example] });
 
 export const nameField = (context: SchemaContext, words: { description: string; example: string }) =>
-  textField(context, { ...words, maxLength: NAME_MAX });
+  described(context, storable(NAME_MAX).refine(isSeen, 'must not be blank'), {
+    description: words.description,
+    examples: [words.example],
+  });

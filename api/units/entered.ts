@@ -5,7 +5,7 @@ import { described } from './described.ts';
 import { parseQuantity, QUANTITY_TEXT_MAX, type QuantityFailure } from './parse.ts';
 import { markQuantity } from './quantity-of.ts';
 import { type QuantityRange, rangeFault } from './range.ts';
-import { roundComputed, roundEntered } from './round.ts';
+import { roundComputed, roundEntered, roundExact } from './round.ts';
 import type { SchemaContext } from './schema-context.ts';
 import type { Quantity } from './table.ts';
 
@@ -25,6 +25,12 @@ function failureDetail(failure: QuantityFailure): string {
       return `must be at most ${failure.limit} characters, not ${failure.actual}`;
     case 'not-a-quantity':
       return `must be a number, or "<decimal or mixed fraction> <unit>" with one of ${failure.accepted.join(', ')}; not "${failure.text}"`;
+    case 'has-exponent':
+      return `must be written out, without an exponent; not "${failure.text}"`;
+    case 'has-comma':
+      return `must have a point as its decimal mark, and no grouping; not "${failure.text}"`;
+    case 'spaced-fraction':
+      return `must have a hyphen between the whole number and the fraction, as in "1-1/2 in"; not "${failure.text}"`;
     case 'unit-not-accepted':
       return `has the unit "${failure.unit}"; accepted are ${failure.accepted.join(', ')}`;
   }
@@ -49,7 +55,7 @@ export function quantityWords(
 }
 
 function quantityCodec(context: SchemaContext, quantity: Quantity, range: QuantityRange) {
-  const { system, density } = context;
+  const { system, density, exact } = context;
   const unit = unitInForce(quantity, system);
   const wire = z.union([z.number(), z.string()], {
     error: `must be a number of ${unit} or a string with its unit`,
@@ -72,7 +78,7 @@ function quantityCodec(context: SchemaContext, quantity: Quantity, range: Quanti
       if (fault !== undefined) return refuse(fault);
       return parsed.value === 0 ? 0 : parsed.value;
     },
-    encode: (value) => roundEntered(encodeNumber(value, quantity, system)),
+    encode: (value) => (exact ? roundExact : roundEntered)(encodeNumber(value, quantity, system)),
   });
 }
 

@@ -9,10 +9,26 @@ export const QUANTITY_TEXT_MAX = 40;
 export type QuantityFailure =
   | { readonly code: 'too-long'; readonly limit: number; readonly actual: number }
   | { readonly code: 'not-a-quantity'; readonly text: string; readonly accepted: readonly string[] }
+  /** A number that reads well elsewhere, not here. */
+  | { readonly code: NumberFault; readonly text: string }
   | { readonly code: 'unit-not-accepted'; readonly unit: string; readonly accepted: readonly string[] };
+
+/** `1e-9`, `1,5 m`, `1 1/2 in`. */
+export type NumberFault = 'has-exponent' | 'has-comma' | 'spaced-fraction';
 
 const DECIMAL = /^\d*\.?\d+$/;
 const FRACTION = /^(?:(\d+)-)?(\d+)\/(\d+)$/;
+
+const NUMBER_FAULTS = {
+  'has-exponent': /^-?\d*\.?\d+[eE][+-]?\d+(?: |$)/,
+  'has-comma': /^-?\d+,\d+(?: |$)/,
+  'spaced-fraction': /^-?\d+ \d+\/\d+(?: |$)/,
+} as const satisfies Record<NumberFault, RegExp>;
+
+function numberFault(text: string): NumberFault | undefined {
+  const codes = ['has-exponent', 'has-comma', 'spaced-fraction'] as const;
+  return codes.find((code) => NUMBER_FAULTS[code].test(text));
+}
 
 /** The value of an unsigned decimal or of a mixed fraction; undefined where the text is neither. */
 function magnitude(text: string): number | undefined {
@@ -36,6 +52,8 @@ export function parseQuantity(
   if (text.length > QUANTITY_TEXT_MAX) {
     return failed({ code: 'too-long', limit: QUANTITY_TEXT_MAX, actual: text.length });
   }
+  const fault = numberFault(text);
+  if (fault !== undefined) return failed({ code: fault, text });
   const accepted = acceptedUnits(quantity);
   const notAQuantity = failed({ code: 'not-a-quantity', text, accepted } as const);
   const space = text.indexOf(' ');

@@ -9,9 +9,9 @@ export function perContext<S>(make: (context: SchemaContext) => S): (context: Sc
   const usual = new Map<string, S>();
   const others = new Map<string, S>();
   return (context) => {
-    const { system, side, density, documented } = context;
+    const { system, side, density, exact, documented } = context;
     const kept = density === DEFAULT_DENSITY ? usual : others;
-    const key = `${system} ${side} ${density} ${documented}`;
+    const key = `${system} ${side} ${density} ${exact} ${documented}`;
     const known = kept.get(key);
     if (known !== undefined) return known;
     if (others.size >= OTHERS_MAX) others.clear();

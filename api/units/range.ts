@@ -24,7 +24,9 @@ export function rangeFault(
   { unit, shown }: { unit: string; shown: (limit: number) => number },
 ): string | undefined {
   const quoted = (limit: number) => `${roundComputed(shown(limit))} ${unit}`;
-  if (value !== 0 && Math.abs(value) < SMALLEST) return 'is too close to 0';
+  if (value !== 0 && Math.abs(value) < SMALLEST) {
+    return `is too close to 0: it must be 0, or at least ${quoted(SMALLEST)} in size`;
+  }
   if (beyond(value, maximum)) return `must be at most ${quoted(maximum)}, not ${quoted(value)}`;
   if (aboveMinimum && value <= minimum) return `must be above ${quoted(minimum)}, not ${quoted(value)}`;
   if (beyond(minimum, value)) return `must be at least ${quoted(minimum)}, not ${quoted(value)}`;

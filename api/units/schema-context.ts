@@ -8,6 +8,8 @@ export interface SchemaContext {
   readonly density: number;
   /** `request`: numbers or strings come in, defaults are filled in. `answer`: numbers go out, defaults are there. */
   readonly side: 'request' | 'answer';
+  /** Whether entered numbers leave so exact that the other system shows them unchanged after a way back. */
+  readonly exact: boolean;
   /** Whether this is the instance that the OpenAPI document shows. */
   readonly documented: boolean;
 }
@@ -21,12 +23,14 @@ export const schemaContext = (parts: {
   system: UnitSystem;
   side: 'request' | 'answer';
   density?: number;
+  exact?: boolean;
 }): SchemaContext => {
   const density = parts.density ?? DEFAULT_DENSITY;
   return {
     system: parts.system,
     side: parts.side,
     density,
+    exact: parts.exact ?? false,
     documented: false,
   };
 };

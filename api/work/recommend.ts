@@ -74,7 +74,11 @@ async function recommendAnew(
   const { withoutScreenLimit } = figures.value;
   const { screen } = loop.document.intake ?? {};
   const best = ranking[0] ?? null;
-  const telling = { loopName: loop.document.name, currency, system, candidates: candidates.length, rejected };
+  const assured = assurance.value === null ? null : assuranceAnswer(best, unassured, badEnd);
+  const telling = {
+    ...{ loopName: loop.document.name, currency, system, candidates: candidates.length, rejected, cautions },
+    ...{ limits, assured: assurance.value, assurance: assured, heat },
+  };
   const basis = {
     modelVersion: MODEL_VERSION,
     loop: { id: loop.id, version: loop.version },
@@ -88,7 +92,7 @@ async function recommendAnew(
       counts: { candidates: candidates.length, feasible, rejected: rejected.length },
       requiredDuty,
       againstAsBuilt: againstAsBuilt(best, asBuilt),
-      assurance: assurance.value === null ? null : assuranceAnswer(best, unassured, badEnd),
+      assurance: assured,
       losses,
       withoutScreenLimit,
       drainBack: drainBack(loop.document),

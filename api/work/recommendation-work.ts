@@ -11,6 +11,7 @@ import type { PumpModel } from '../../models/pump-model.ts';
 import type { RequiredDuty } from '../../models/required-duty.ts';
 import type { Balancing, Limits, Running } from '../../models/selection/options.ts';
 import type { PreparedLoop, PrepareFailure } from '../../models/selection/prepare-loop.ts';
+import { rejectionCause } from '../../models/selection/rejection-cause.ts';
 import type { Ranked } from '../../models/selection/select.ts';
 import { estimateDuty, exactDuty, type SharedLoop } from '../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
@@ -81,8 +82,10 @@ export function computeRecommendation(
   return success({
     ...told.value,
     rejected: rejected.map((one) => {
-      const { id, count, pump } = candidateAt(work, one.candidate);
-      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system });
+      const candidate = candidateAt(work, one.candidate);
+      const { id, count, pump } = candidate;
+      const cause = rejectionCause(shared, { pump: candidate, count }, one.outcome.failing);
+      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
     }),
     feasible: ranking.length,
     requiredDuty: shared.required,

@@ -29,7 +29,7 @@ const told = ({
       candidate: 3,
       outcome: { feasible: false, failing: failing.map(judgement), clash, settings: 71 },
     },
-    { pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
+    { pump: { id: 'a', name: 'Canister 250' }, count: 2, cause: null, system: 'metric' },
   );
 
 describe('a rejected candidate', () => {

@@ -1,6 +1,7 @@
 /** The forms in which an answer comes: JSON in either units, CSV, one plain value, not modified. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type AppUnderTest, appUnderTest } from '../app-under-test.ts';
+import { problemAnswer } from '../read-answers.ts';
 import { demonstrationRoutes } from './demonstration-routes.ts';
 
 let app: AppUnderTest;
@@ -74,14 +75,24 @@ describe('one value by its pointer', () => {
     },
   );
 
-  it.each(['/best', '/best/setting', '/rows/2', '/rows/-', '/rows/00', '/toString', '/rows/length'])(
-    'at %s is not there: the summary says why',
-    async (pointer) => {
-      const response = await get(`/v1/table?pointer=${pointer}`);
-      expect(response.status).toBe(404);
-      expect(await response.json()).toMatchObject({ code: 'no-value', detail: 'No pump serves it.' });
-    },
-  );
+  it.each([
+    ['/best', '/best is null'],
+    ['/best/setting', '/best/setting has no value: /best is null'],
+    ['/rows/2', 'there is no item 2 in /rows, a list of 2'],
+    ['/rows/-', 'there is no item - in /rows, a list of 2'],
+    ['/rows/00', 'there is no item 00 in /rows, a list of 2'],
+    ['/rows/length', 'there is no item length in /rows, a list of 2'],
+    ['/rows/0/flo', 'there is no flo in /rows/0, which has name, flow'],
+    ['/ratio/2', 'there is no 2 in /ratio, a single value'],
+    ['/toString', /^there is no toString in the answer, which has summary, best, ratio, rows/],
+  ])('at %s is not there: the summary says why, and the error which of both it is', async (pointer, why) => {
+    const response = await get(`/v1/table?pointer=${pointer}`);
+    expect(response.status).toBe(404);
+    const expected = { code: 'no-value', detail: 'No pump serves it.', errors: [{ parameter: 'pointer' }] };
+    const { errors, ...problem } = problemAnswer.parse(await response.json());
+    expect({ ...problem, errors }).toMatchObject(expected);
+    expect(errors?.[0]?.detail).toMatch(why);
+  });
 });
 
 describe('a table in CSV', () => {

@@ -84,7 +84,8 @@ describe('an error', () => {
     ['a query with half an escape', 400, 'malformed-url', '/v1/table?limit=%2', undefined],
     ['an unknown path', 404, 'not-found', '/v1/nothing', undefined],
     ['an unknown id', 404, 'not-found', '/v1/tanks/2', undefined],
-    ['an id that is no text', 404, 'not-found', '/v1/tanks/%ff', undefined],
+    ['an id that is no text', 400, 'malformed-url', '/v1/tanks/%ff', undefined],
+    ['a path with half an escape', 400, 'malformed-url', '/v1/tan%2', undefined],
     ['a slash at the end', 404, 'not-found', '/v1/tanks/', undefined],
     ['another method', 405, 'method-not-allowed', '/v1/tanks/1', { method: 'PATCH' }],
     [

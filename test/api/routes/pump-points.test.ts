@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { expectClose } from '../../expect-close.ts';
 import { type AppUnderTest, appUnderTest } from '../app-under-test.ts';
 import { created, example, exampleText, type Json, jsonOf } from '../requests.ts';
+import { refused } from '../stocked-app.ts';
 
 let app: AppUnderTest;
 let id: string;
@@ -74,6 +75,35 @@ describe('points in CSV', () => {
     const response = await put(list, text);
     expect(response.status).toBe(422);
     expect(await jsonOf(response)).toMatchObject({ errors: [{ pointer, line }] });
+  });
+
+  it.each([
+    ['flow;head\n0;5,1\n6000;4,5\n', 400, 1, /separated by commas, not by semicolons; decimals have a point/],
+    ['flow\thead\n0\t5.1\n', 400, 1, /not by tabs/],
+    [
+      'flow,head\n0,5,1\n6000,4,5\n',
+      400,
+      2,
+      /write decimals with a point, since a comma begins the next cell/,
+    ],
+    ['flow,head\n0,"5,1"\n6000,"4,5"\n', 422, 2, /a point as its decimal mark/],
+    ['flow,height\n0,5\n', 422, 1, /"height" is no column here; columns are flow, head, setting/],
+  ] as const)(
+    'as some spreadsheets write them, %j, are refused with the mend',
+    async (text, status, line, words) => {
+      const response = await put('head-points', text);
+      const { errors } = await refused(response);
+      expect([response.status, errors?.[0]?.line]).toEqual([status, line]);
+      expect(errors?.[0]?.detail).toMatch(words);
+    },
+  );
+
+  it('name their columns in capitals or not', async () => {
+    const plain = 'flow,head,setting\n0,5,100\n6000,4.5,100\n14000,1.9,100\n';
+    const text = plain.replace('flow,head,setting', 'Flow [L/h],HEAD,Setting');
+    const body = await jsonOf(await put('head-points', text));
+    expect(numbers(body, 'headPoints', 'head')).toEqual([5, 4.5, 1.9]);
+    expect((await put('head-points', plain.replace('head', 'FLOW'))).status).toBe(422);
   });
 
   it('that give no curve are refused as a whole', async () => {

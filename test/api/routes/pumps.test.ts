@@ -218,7 +218,11 @@ describe('a pump that does not make sense is refused', () => {
     [{ price: '780 EUR' }, '/price', 'must be of type number'],
     [{ failures: { count: 0.5, devices: 1, years: 1 } }, '/failures/count', 'must be a whole number'],
     [{ service: { everyMonths: 6, minutes: 45 } }, '/service/parts', 'is required'],
-    [{ standbyPower: 1e-300 }, '/standbyPower', 'is too close to 0'],
+    [
+      { standbyPower: 1e-300 },
+      '/standbyPower',
+      'is too close to 0: it must be 0, or at least 1e-12 W in size',
+    ],
     [{ units: 'us' }, '/units', 'must be "metric" or the units of an answer in it'],
     [{ units: { weight: 'kg' } }, '/units/weight', 'is not a quantity'],
   ])('%j at %s', async (change, pointer, detail) => {

@@ -8,7 +8,12 @@ import { answered, recommend, type StockedApp, stockedApp } from '../stocked-app
 
 const SIX_DIGITS = 1e-5;
 
-const trim = z.object({ branch: z.string(), valve: z.string().nullable(), opening: z.number().nullable() });
+const trim = z.object({
+  branch: z.string(),
+  closed: z.boolean(),
+  valve: z.string().nullable(),
+  opening: z.number().nullable(),
+});
 const trimmedAnswer = recommendationAnswer.extend({
   best: recommendationAnswer.shape.best
     .unwrap()
@@ -112,5 +117,33 @@ describe('a trimmed recommendation', () => {
     const { againstAsBuilt, best } = await ask(JSON.parse(text), 'trimmed');
     expect(best.trims.length).toBeGreaterThan(0);
     expect(againstAsBuilt).toBeNull();
+  });
+});
+
+describe('a trimmed loop with an outlet that requires nothing', () => {
+  /** The flume whose right outlet rests; or is not there at all, by another way to the same water. */
+  const resting = (): Json =>
+    JSON.parse(
+      JSON.stringify(example('loop-kelp-flume.json')).replace(
+        '"name":"right","requiredFlow":2000',
+        '"name":"right","requiredFlow":0',
+      ),
+    );
+  function without(): Json {
+    const text = JSON.stringify(resting());
+    const right = '{"run":[],"outlet":{"name":"right","requiredFlow":0,"nozzleDiameter":14}}';
+    return JSON.parse(text.replace(`,${right}`, ''));
+  }
+
+  it('requires what the others do, the resting one shut', async () => {
+    const answer = await ask(resting(), 'trimmed');
+    // 3000 + 2000 L/h, and the head of a loop that has no such outlet.
+    expectClose(answer.requiredDuty?.flow ?? 0, 5000, { relative: SIX_DIGITS });
+    const { best, requiredDuty } = await ask(without(), 'trimmed');
+    expectClose(answer.requiredDuty?.head ?? 0, requiredDuty?.head ?? 1, { relative: SIX_DIGITS });
+    expect(answer.best.setting).toBe(best.setting);
+    expectClose(answer.best.power, best.power, { relative: SIX_DIGITS });
+    expect(answer.best.outlets.find(({ name }) => name === 'right')).toMatchObject({ flow: 0 });
+    expect(answer.best.trims.find(({ closed }) => closed)?.branch).toBe('/discharge/branches/1/branches/1');
   });
 });

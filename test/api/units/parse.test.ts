@@ -74,6 +74,22 @@ describe('a quantity as text', () => {
     },
   );
 
+  it.each([
+    ['1e-9', 'has-exponent'],
+    ['1.5E3 gal/h', 'has-exponent'],
+    ['-2e+3 gal/h', 'has-exponent'],
+    ['1,5 gal/h', 'has-comma'],
+    ['1,500 gal/h', 'has-comma'],
+    ['3,5', 'has-comma'],
+    ['1 1/2 gal/h', 'spaced-fraction'],
+    ['-1 1/2 gal/h', 'spaced-fraction'],
+    ['1 500 gal/h', 'unit-not-accepted'],
+    ['1e gal/h', 'not-a-quantity'],
+    ['1500gal/h', 'not-a-quantity'],
+  ])('says of "%s" what stands in the way: %s', (text, code) => {
+    expect(parse(text, 'flow')).toMatchObject({ ok: false, failure: { code } });
+  });
+
   it('reads forty characters and no more', () => {
     expect(parse(`${'0'.repeat(34)}1 gal/h`, 'flow').ok).toBe(false);
     expect(value(`${'0'.repeat(33)}1 gal/h`, 'flow')).toBeGreaterThan(0);
