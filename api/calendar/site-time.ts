@@ -11,6 +11,10 @@ export function siteYear(zoneName: string, instant: number): number {
   return civilDate(dayAt(zoneAround(zoneName, year), instant)).year;
 }
 
+/** The day [number from 1970-01-01] that a site's clocks show. */
+export const siteDay = (zoneName: string, instant: number): number =>
+  dayAt(zoneAround(zoneName, new Date(instant).getUTCFullYear()), instant);
+
 /** RFC 3339 with the offset of the site: `2026-03-29T01:30:00.000+01:00`. */
 export function withOffset(zone: ZoneOffsets, instant: number): string {
   const offset = offsetAt(zone, instant);

@@ -45,6 +45,7 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     body: JSON.stringify(example('schedule')),
   };
   await bodyOf(await call(`/v1/loops/${scheduled}/schedule`, put));
+  const plan = await post(call, '/v1/upgrade-plans', example('upgrade-plan'));
   const questions = {
     'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
     'answers/system-curve.json': `/v1/loops/${loop}/system-curve?flow=9000&points=3`,
@@ -53,6 +54,9 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     'answers/schedule.json': `/v1/loops/${scheduled}/schedule?year=2026`,
     'answers/setpoint.json': `/v1/loops/${scheduled}/setpoint`,
     'answers/setpoints.json': `/v1/loops/${scheduled}/setpoints`,
+    'answers/upgrade-plan.json': `/v1/upgrade-plans/${plan}`,
+    'answers/upgrade-plans.json': '/v1/upgrade-plans',
+    'answers/export.json': '/v1/export',
     'answers/water.json': '/v1/reference/water?temperature=25&salinity=35',
     'answers/pipes.json': '/v1/reference/pipes',
     'answers/fittings.json': '/v1/reference/fittings',

@@ -1,10 +1,14 @@
 /** Every route of the service. */
 import type { Api } from '../http/api.ts';
 import { loopCache } from '../work/loop-cache.ts';
+import { planCache } from '../work/plan-cache.ts';
 import { billOfMaterialsRoute } from './bills-of-materials.ts';
+import { docsRoutes } from './docs.ts';
 import { dutyPointRoute } from './duty-point.ts';
+import { exportRoutes } from './export.ts';
 import { leakExposureRoutes } from './leak-exposures.ts';
 import { loopRoutes } from './loops.ts';
+import { pictureRoutes } from './pictures.ts';
 import { probeRoutes } from './probes.ts';
 import { pumpCurvesRoute } from './pump-curves.ts';
 import { pumpPointRoutes } from './pump-points.ts';
@@ -19,9 +23,11 @@ import { sparesRoute } from './spares.ts';
 import { specificationRoute } from './specification.ts';
 import { systemCurveRoute } from './system-curve.ts';
 import { tariffRoutes } from './tariffs.ts';
+import { upgradePlanRoutes } from './upgrade-plans.ts';
 
 export function mountRoutes(api: Api): void {
   const loops = loopCache();
+  const plans = planCache({ store: api.deps.store, loops });
   siteRoutes(api);
   pumpRoutes(api);
   pumpPointRoutes(api);
@@ -31,13 +37,17 @@ export function mountRoutes(api: Api): void {
   dutyPointRoute(api, loops);
   tariffRoutes(api);
   scheduleRoutes(api, loops);
-  setpointRoutes(api, loops);
+  setpointRoutes(api, plans);
+  pictureRoutes(api, { loops, plans });
   recommendationRoutes(api, loops);
   screenSizeRoutes(api);
   leakExposureRoutes(api);
   billOfMaterialsRoute(api);
   sparesRoute(api);
+  upgradePlanRoutes(api);
   referenceRoutes(api);
+  exportRoutes(api);
   probeRoutes(api);
   specificationRoute(api);
+  docsRoutes(api);
 }

@@ -131,10 +131,11 @@ function loopRoutesOfOne(api: Api): void {
       method: 'delete',
       operationId: 'deleteLoop',
       summary: 'Delete a loop',
-      description: 'Deletes a loop.',
+      description: 'Deletes a loop that no routine check is of.',
       conditional: true,
       body: noBody,
       answer: noContent('The loop is gone.'),
+      problems: ['in-use'],
     },
     async ({ params, siteId, expectedVersion }) => {
       const deleted = await store.deleteLoop({ siteId, id: params.loopId, expectedVersion });

@@ -80,7 +80,8 @@ export function pumpPointRoutes(api: Api): void {
         },
         rowsMax: LIST_MAX,
         rows: (context) => z.array(headPoint(context)).min(1).max(LIST_MAX),
-        description: 'Columns flow, head and, where it is not 100, setting.',
+        description:
+          'Columns flow, head and, where it is not 100, setting. A head [bar], [kPa] or [psi] is that of a column of sea water of 25 degC and 35 g/kg.',
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },

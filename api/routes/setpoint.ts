@@ -15,8 +15,7 @@ import { example } from '../openapi/examples.ts';
 import { setpointSchema, setpointsSchema } from '../schemas/answers/setpoint-schema.ts';
 import { describedInstant } from '../schemas/instant.ts';
 import { perContext } from '../units/per-context.ts';
-import type { LoopCache } from '../work/loop-cache.ts';
-import { type PlanCache, planCache, type SteppedLoop } from '../work/plan-cache.ts';
+import type { PlanCache, SteppedLoop } from '../work/plan-cache.ts';
 import { unsolvedProblem } from '../work/selection-problems.ts';
 import { setpointsTable } from './setpoints-table.ts';
 
@@ -118,8 +117,7 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
   );
 }
 
-export function setpointRoutes(api: Api, loops: LoopCache): void {
-  const plans = planCache({ store: api.deps.store, loops });
+export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }

@@ -29,7 +29,8 @@ export const headPoint = perContext((context) =>
     z.strictObject({
       flow: flow(context),
       head: entered(context, 'head', {
-        description: 'Head of the pump.',
+        description:
+          'Head of the pump; one in a unit of pressure is that of a column of sea water of 25 degC and 35 g/kg, 1023.34 kg/m3, unless the pump comes with a loop, whose water it then is.',
         minimum: 0,
         maximum: 1000,
         example: 4.5,

@@ -59,7 +59,10 @@ const shapes = (context: SchemaContext) =>
     }),
     z.strictObject({
       shape: z.literal('box'),
-      width: extent(context, 'length', { description: 'The width of the box.', example: 0.3 }),
+      width: extent(context, 'length', {
+        description: 'The width of the box, which is the shorter of the two sides that it stands on.',
+        example: 0.3,
+      }),
       height: extent(context, 'length', { description: 'The height of the box.', example: 0.2 }),
       ...commonFields(context),
     }),

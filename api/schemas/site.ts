@@ -71,6 +71,13 @@ export const siteInput = perContext(
     }),
 );
 
+/** The site within a copy of all that it holds. */
+export const siteItem = perContext((context) =>
+  named(context, 'SiteItem', z.strictObject({ ...recordFields(context), ...siteFields(context) }), {
+    description: 'A facility, with the version and times of its record.',
+  }),
+);
+
 /** The site as it is stored. */
 export const siteAnswer = perContext((context) =>
   named(

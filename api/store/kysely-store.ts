@@ -1,12 +1,17 @@
 /** The store as queries that every database understands. */
 import { type Kysely, sql } from 'kysely';
+import { completionStore } from './completion-store.ts';
 import { loopReads, loopWrites } from './loop-store.ts';
+import { taskReads, taskWrites } from './maintenance-task-store.ts';
 import { pumpReads, pumpWrites } from './pump-store.ts';
+import { scheduleLookup } from './schedule-lookup.ts';
 import { scheduleStore } from './schedule-store.ts';
 import type { Tables } from './schema.ts';
+import { siteContentsStore } from './site-contents-store.ts';
 import { siteStore } from './site-store.ts';
 import type { Store } from './store.ts';
 import { tariffReads, tariffWrites } from './tariff-store.ts';
+import { upgradePlanStore } from './upgrade-plan-store.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
@@ -18,6 +23,12 @@ export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...tariffReads(db),
   ...tariffWrites(db),
   ...scheduleStore(db),
+  ...scheduleLookup(db),
+  ...siteContentsStore(db),
+  ...upgradePlanStore(db),
+  ...taskReads(db),
+  ...taskWrites(db),
+  ...completionStore(db),
   async ping() {
     await sql`select 1`.execute(db);
   },

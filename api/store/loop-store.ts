@@ -4,6 +4,7 @@ import type { Loop } from '../../models/loop.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
+import { tasksThatUse } from './maintenance-task-store.ts';
 import { pageOf, rowsToRead } from './page.ts';
 import { preparedRead } from './prepared-read.ts';
 import { loopRecord } from './record.ts';
@@ -84,12 +85,12 @@ export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
   },
 
   async deleteLoop({ siteId, id, expectedVersion }) {
-    const { numDeletedRows } = await db
-      .deleteFrom('loop')
-      .where(isRecord({ siteId, id }))
-      .where(hasVersion(expectedVersion))
-      .executeTakeFirst();
-    if (numDeletedRows > 0n) return { outcome: 'deleted' };
+    const deletion = db.deleteFrom('loop').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
+    const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
+    if (result === undefined) {
+      return { outcome: 'in-use', usedBy: await tasksThatUse(db, { siteId, loop: id }) };
+    }
+    if (result.numDeletedRows > 0n) return { outcome: 'deleted' };
     return await staleOrMissing(db, 'loop', { siteId, id });
   },
 });

@@ -3,6 +3,7 @@ import type { Kysely } from 'kysely';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
+import { tasksThatUse } from './maintenance-task-store.ts';
 import { pageOf, rowsToRead } from './page.ts';
 import { preparedRead } from './prepared-read.ts';
 import { pumpRecord } from './record.ts';
@@ -120,8 +121,11 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
     const deletion = db.deleteFrom('pump').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
     const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
     if (result === undefined) {
-      const loops = await loopsThatUse(db, { siteId, id });
-      return { outcome: 'in-use', usedBy: loops.map((loop) => ({ kind: 'loop', ...loop })) };
+      const loops = (await loopsThatUse(db, { siteId, id })).map(
+        (loop) => ({ kind: 'loop', ...loop }) as const,
+      );
+      const tasks = await tasksThatUse(db, { siteId, pump: id });
+      return { outcome: 'in-use', usedBy: [...loops, ...tasks].slice(0, USED_BY_LIMIT) };
     }
     if (result.numDeletedRows > 0n) return { outcome: 'deleted' };
     return await staleOrMissing(db, 'pump', { siteId, id });

@@ -70,5 +70,6 @@ export function rememberingStore(store: Store): Store {
     insertLoop: forgetting(store.insertLoop),
     replaceLoop: forgetting(store.replaceLoop),
     deleteLoop: forgetting(store.deleteLoop),
+    writeContents: forgetting(store.writeContents),
   };
 }

@@ -25,6 +25,31 @@ export interface TariffRow extends RowCommon {
   readonly site_id: string;
 }
 
+export interface UpgradePlanRow extends RowCommon {
+  readonly site_id: string;
+}
+
+/** `next_due` and `last_done_day` are day numbers; the columns after `pump_id` follow from the document and the completions. */
+export interface MaintenanceTaskRow extends RowCommon {
+  readonly site_id: string;
+  readonly loop_id: string | null;
+  readonly pump_id: string | null;
+  readonly year_hours: number;
+  readonly year_parts: number;
+  readonly next_due: number;
+  readonly last_done_at: number | null;
+  readonly last_done_day: number | null;
+  readonly completions: number;
+  readonly changes: number;
+  readonly changed_at: number;
+}
+
+export interface CompletionRow extends RowCommon {
+  readonly site_id: string;
+  readonly task_id: string;
+  readonly done_at: number;
+}
+
 /** `id` is that of the loop. */
 export interface ScheduleRow extends RowCommon {
   readonly site_id: string;
@@ -44,4 +69,7 @@ export interface Tables {
   readonly tariff: TariffRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;
+  readonly upgrade_plan: UpgradePlanRow;
+  readonly maintenance_task: MaintenanceTaskRow;
+  readonly maintenance_completion: CompletionRow;
 }

@@ -5,17 +5,25 @@ import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
 import { preparedRead } from './prepared-read.ts';
 import { siteRecord } from './record.ts';
-import type { Tables } from './schema.ts';
+import type { RowCommon, Tables } from './schema.ts';
 import type { Site, Store } from './store.ts';
 
 type SiteStore = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
 
-const contentColumns = (document: Site) => {
+export const siteColumns = (document: Site) => {
   const text = jsonText(document);
   return { name: document.name, document: text, digest: digestOf([text]) };
 };
 
-async function writeTariff(all: Transaction<Tables>, siteId: string, tariffId: string | null): Promise<void> {
+/** Of a site that is there. */
+export const siteRow = (db: Kysely<Tables>, siteId: string): Promise<RowCommon> =>
+  db.selectFrom('site').selectAll().where('id', '=', siteId).executeTakeFirstOrThrow();
+
+export async function writeSiteTariff(
+  all: Transaction<Tables>,
+  siteId: string,
+  tariffId: string | null,
+): Promise<void> {
   await all.deleteFrom('site_tariff').where('site_id', '=', siteId).execute();
   if (tariffId === null) return;
   await all.insertInto('site_tariff').values({ site_id: siteId, tariff_id: tariffId }).execute();
@@ -36,7 +44,7 @@ export function siteStore(db: Kysely<Tables>): SiteStore {
     async ensureSite({ siteId, document, now }) {
       await db
         .insertInto('site')
-        .values({ id: siteId, version: 1, created_at: now, updated_at: now, ...contentColumns(document) })
+        .values({ id: siteId, version: 1, created_at: now, updated_at: now, ...siteColumns(document) })
         .onConflict((conflict) => conflict.column('id').doNothing())
         .execute();
       const row = await findRow(siteId);
@@ -49,12 +57,12 @@ export function siteStore(db: Kysely<Tables>): SiteStore {
         db.transaction().execute(async (all) => {
           const updated = await all
             .updateTable('site')
-            .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+            .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...siteColumns(document) }))
             .where('id', '=', siteId)
             .where(hasVersion(expectedVersion))
             .returningAll()
             .execute();
-          if (updated.length > 0) await writeTariff(all, siteId, document.tariff);
+          if (updated.length > 0) await writeSiteTariff(all, siteId, document.tariff);
           return updated;
         }),
       );

@@ -4,6 +4,11 @@ import type { Pump } from '../../models/pump.ts';
 import type { PumpFit } from '../../models/pump-model.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
+import type { CompletionStore } from './completion-contract.ts';
+import type { MaintenanceTaskStore } from './maintenance-task-contract.ts';
+import type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
+import type { ScheduleLookup } from './schedule-lookup-contract.ts';
+import type { SiteContentsStore } from './site-contents-contract.ts';
 import type {
   Deleted,
   Deletion,
@@ -16,32 +21,13 @@ import type {
   RecordKey,
   Replaced,
   Stale,
-  StoredRecord,
   UnknownPump,
   UnknownTariff,
 } from './stored.ts';
 
-/** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
-export interface Site {
-  readonly name: string;
-  readonly timeZone: string;
-  readonly currency: string;
-  readonly elevation: number;
-  readonly price: number | null;
-  readonly labourRate: number | null;
-  /** Id of the tariff that prices go by where nothing else is stated. */
-  readonly tariff: string | null;
-}
+export type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
 
-export type SiteRecord = StoredRecord<Site>;
-export type LoopRecord = StoredRecord<Loop>;
-export type TariffRecord = StoredRecord<Tariff>;
-/** Its id is that of its loop. */
-export type ScheduleRecord = StoredRecord<Schedule>;
-/** The fit is read back bit for bit as it was written. */
-export interface PumpRecord extends StoredRecord<Pump> {
-  readonly fit: PumpFit;
-}
+import type { UpgradePlanStore } from './upgrade-plan-contract.ts';
 
 export interface NewPump extends RecordKey {
   readonly document: Pump;
@@ -115,7 +101,12 @@ export const ALL_PUMPS_LIMIT = 10_000;
  * Every operation acts inside one site, and every write is durable when its promise resolves.
  * Expected outcomes are values; a full disk, a lost database or corrupt data throws a `StoreFault`.
  */
-export interface Store {
+export interface Store
+  extends SiteContentsStore,
+    UpgradePlanStore,
+    MaintenanceTaskStore,
+    CompletionStore,
+    ScheduleLookup {
   getSite(siteId: string): Promise<SiteRecord | undefined>;
   /** Makes the site if it is not there, and leaves it alone if it is. */
   ensureSite(site: { siteId: string; document: Site; now: number }): Promise<SiteRecord>;
@@ -135,7 +126,7 @@ export interface Store {
   getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
   listLoops(request: LoopPageRequest): Promise<Page<LoopRecord>>;
   replaceLoop(replacement: LoopReplacement): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
-  deleteLoop(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  deleteLoop(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
 
   insertTariff(tariff: NewTariff): Promise<Inserted<TariffRecord>>;
   getTariff(key: RecordKey): Promise<TariffRecord | undefined>;

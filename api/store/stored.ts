@@ -61,7 +61,7 @@ export type Deleted = { readonly outcome: 'deleted' };
 export type InUse = {
   readonly outcome: 'in-use';
   readonly usedBy: readonly {
-    readonly kind: 'loop' | 'site' | 'schedule';
+    readonly kind: 'loop' | 'site' | 'schedule' | 'maintenance-task';
     readonly id: string;
     readonly name: string;
   }[];

@@ -2,7 +2,10 @@
 import type { Result } from '../../curves/result.ts';
 import type { Loop } from '../../models/loop.ts';
 import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
+import type { UpgradePlan } from '../../models/plan/plan-upgrades.ts';
+import type { PlanFailure } from '../../models/plan/solve-plan.ts';
 import { type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
+import type { LoopFigures } from '../../models/site-summary/loop-figures.ts';
 import type { Unsolved } from '../../models/solve-failure.ts';
 import { computeDutyPoint, type DutyPointFigures, type DutyPointWork } from './duty-point-work.ts';
 import {
@@ -10,7 +13,9 @@ import {
   type RecommendationFigures,
   type RecommendationWork,
 } from './recommendation-work.ts';
+import { computeSummarySlice, type SummarySlice } from './summary-slice.ts';
 import { computeSystemCurve, type SystemCurveFigures, type SystemCurveWork } from './system-curve-work.ts';
+import { computeUpgradePlan, type UpgradePlanWork } from './upgrade-plan-work.ts';
 
 interface OnLoop<Work> {
   readonly loop: Loop;
@@ -21,17 +26,24 @@ export interface JobInputs {
   readonly recommendation: OnLoop<RecommendationWork>;
   readonly dutyPoint: OnLoop<DutyPointWork>;
   readonly systemCurve: OnLoop<SystemCurveWork>;
+  readonly upgradePlan: UpgradePlanWork;
+  readonly summarySlice: SummarySlice;
 }
 
 export interface JobResults {
   readonly recommendation: Result<RecommendationFigures, PrepareFailure>;
   readonly dutyPoint: Result<DutyPointFigures, Unsolved>;
   readonly systemCurve: Result<SystemCurveFigures, Unsolved>;
+  readonly upgradePlan: Result<UpgradePlan, PlanFailure>;
+  readonly summarySlice: readonly (LoopFigures | null)[];
 }
 
 export type JobName = keyof JobInputs;
 
-type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => JobResults[Name] };
+/** At once, or by and by where a job must first load what it needs. */
+type Done<Name extends JobName> = JobResults[Name] | Promise<JobResults[Name]>;
+
+type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => Done<Name> };
 
 /** Loops were compiled before they became a job. */
 function compiled(loop: Loop): LoopModel {
@@ -48,7 +60,9 @@ const jobs: Jobs = {
   },
   dutyPoint: ({ loop, work }) => computeDutyPoint(compiled(loop), work),
   systemCurve: ({ loop, work }) => computeSystemCurve(compiled(loop), work),
+  upgradePlan: computeUpgradePlan,
+  summarySlice: computeSummarySlice,
 };
 
-export const runJob = <Name extends JobName>(name: Name, input: JobInputs[Name]): JobResults[Name] =>
+export const runJob = <Name extends JobName>(name: Name, input: JobInputs[Name]): Done<Name> =>
   jobs[name](input);

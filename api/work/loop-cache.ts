@@ -31,19 +31,20 @@ export interface LoopCache {
 const KEPT_BRANCHES = 10_000;
 
 export function loopCache(): LoopCache {
-  const kept = new LRUCache<string, ReadyLoop>({
+  // An import may bring a loop that had been deleted back under its id and version, changed: the document decides.
+  const kept = new LRUCache<string, { readonly document: Loop; readonly ready: ReadyLoop }>({
     maxSize: KEPT_BRANCHES,
-    sizeCalculation: ({ model }) => 1 + (model.network?.branches.length ?? 0),
+    sizeCalculation: ({ ready: { model } }) => 1 + (model.network?.branches.length ?? 0),
   });
   return {
     ready({ id, version, document }, at) {
       const key = id === null ? null : `${id} ${version}`;
       const known = key === null ? undefined : kept.get(key);
-      if (known !== undefined) return success(known);
+      if (known !== undefined && known.document === document) return success(known.ready);
       const model = compileLoopOrProblem(document, at);
       if (!model.ok) return model;
       const ready = readyLoop(model.value);
-      if (key !== null) kept.set(key, ready);
+      if (key !== null) kept.set(key, { document, ready });
       return success(ready);
     },
   };

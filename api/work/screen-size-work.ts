@@ -2,6 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { caution } from '../../models/cautions/catalogue.ts';
+import { entrapment } from '../../models/cautions/entrapment.ts';
 import { openingCautions } from '../../models/cautions/opening-cautions.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { LONGEST_IN_DIAMETERS, type SizedScreen, sizeScreen } from '../../models/screen-size.ts';
@@ -38,7 +39,7 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
     cautions: [
       ...openingCautions(request, request.smallestAnimal),
       caution('screen-yardstick'),
-      caution('entrapment-people'),
+      entrapment(screen.count),
       caution('estimate'),
     ],
     basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [] },

@@ -72,7 +72,10 @@ const savingsSchema = (context: SchemaContext) =>
           ...savingShape(context),
         }),
       ),
-      { description: 'With the next larger pipe of its series; null for all but named pipes.' },
+      {
+        description:
+          'With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen anew. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore.',
+      },
     ),
     halved: described(context, orNull(saving(context)), {
       description: 'With half of its head at any flow; null for pipes.',

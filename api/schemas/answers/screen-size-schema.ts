@@ -17,7 +17,8 @@ export const screenSizeSchema = perContext((context) =>
         examples: ['cylinder'],
       }),
       length: computed(context, 'length', {
-        description: 'Least length of each screen, of a cylinder at most 10 diameters; cut no shorter.',
+        description:
+          'Least length of each screen; of a cylinder at most 10 diameters, of a box no less than its width. Cut it no shorter.',
         example: 0.427,
       }),
       count: described(context, z.int(), {
@@ -41,7 +42,8 @@ export const screenSizeSchema = perContext((context) =>
         example: 0.0921,
       }),
       peakVelocity: computed(context, 'velocity', {
-        description: "Through the busiest openings: a cylinder's root; the mean for other shapes.",
+        description:
+          "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4), since clogging spares the way inside; the mean for other shapes.",
         example: 0.1524,
       }),
       summary: described(context, z.string(), {

@@ -13,7 +13,8 @@ const screenSchema = (context: SchemaContext) =>
       example: 0.126885,
     }),
     peakVelocity: computed(context, 'velocity', {
-      description: "Through the busiest openings: a cylinder's root; the mean for other shapes.",
+      description:
+        "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4), since clogging spares the way inside; the mean for other shapes.",
       example: 1.25588,
     }),
     cloggedFraction: computedNumber(context, {

@@ -2,8 +2,12 @@
 import type { Migration } from 'kysely';
 import { sitePumpLoop } from './0001-site-pump-loop.ts';
 import { tariffSchedule } from './0002-tariff-schedule.ts';
+import { upgradePlan } from './0004-upgrade-plan.ts';
+import { maintenance } from './0005-maintenance.ts';
 
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-site-pump-loop': sitePumpLoop,
   '0002-tariff-schedule': tariffSchedule,
+  '0004-upgrade-plan': upgradePlan,
+  '0005-maintenance': maintenance,
 };

@@ -3,12 +3,15 @@ import { afterEach, beforeEach, describe } from 'vitest';
 import { defaultSite } from '../../../api/store/default-site.ts';
 import type { Store } from '../../../api/store/store.ts';
 import { loops } from './contract/loops.ts';
+import { maintenance } from './contract/maintenance.ts';
 import { pumpLists } from './contract/pump-lists.ts';
 import { pumpsOneByOne } from './contract/pumps.ts';
 import { races } from './contract/races.ts';
+import { siteContents } from './contract/site-contents.ts';
 import { sites } from './contract/sites.ts';
 import { tariffs } from './contract/tariffs.ts';
 import { A, B } from './contract/two-sites.ts';
+import { upgradePlans } from './contract/upgrade-plans.ts';
 import { T0 } from './examples.ts';
 
 /** `open` gives a store with no rows; `dispose` releases what was opened. */
@@ -35,6 +38,9 @@ export function storeContract(title: string, maker: StoreMaker): void {
     pumpLists(() => store);
     loops(() => store);
     tariffs(() => store);
+    upgradePlans(() => store);
+    siteContents(() => store);
+    maintenance(() => store);
     races(() => store);
   });
 }

@@ -1,0 +1,8 @@
+/** How the chart of a loop draws what it shows. */
+import type { MarkStyle } from './kit/marks.ts';
+import type { LineStyle } from './kit/palette.ts';
+
+export const SYSTEM_LINE: LineStyle = { ink: 'rust', width: 2, dash: '9 5' };
+export const DUTY: MarkStyle = { shape: 'circle', ink: 'ink', isFilled: true, size: 90 };
+export const REQUIRED: MarkStyle = { shape: 'square', ink: 'rust', isFilled: false, size: 80 };
+export const OTHER_CROSSING: MarkStyle = { shape: 'cross', ink: 'slate', isFilled: false };

@@ -1,0 +1,46 @@
+/** What a loop's report supposes. */
+import { say, sayNumber } from '../../answers/say.ts';
+import { type Markup, type MarkupPart, markup } from '../../markup/markup.ts';
+import { facts } from '../table.ts';
+import { userName } from '../user-name.ts';
+import type { LoopReport } from './loop-report.ts';
+
+const PERCENT = 100;
+
+function priceWords({ recommendation }: LoopReport): MarkupPart {
+  const { price, currency, tariff } = recommendation.assumptions;
+  if (price === null) return 'none is set';
+  const told = `${sayNumber(price)} ${currency} per kWh`;
+  return tariff === null
+    ? told
+    : markup`${told}, the mean over ${String(tariff.year)} of ${userName(tariff.name)}`;
+}
+
+function screenWords({ recommendation, system }: LoopReport): string {
+  const { throughSlotVelocity, cloggedFraction, screenBasis } = recommendation.assumptions.limits;
+  if (throughSlotVelocity === null) return 'not judged';
+  return `at most ${say(throughSlotVelocity, 'velocity', system)} (${screenBasis}), ${sayNumber(PERCENT * cloggedFraction)} % of the openings clogged`;
+}
+
+export function assumptionsSection(report: LoopReport): Markup {
+  const { loop, site, recommendation, system } = report;
+  const { water, frictionMultiplier } = loop.document;
+  const { hoursPerDay, balancing, limits } = recommendation.assumptions;
+  const rows: readonly (readonly [string, MarkupPart])[] = [
+    ['Price of electricity', priceWords(report)],
+    ['Running', `${sayNumber(hoursPerDay)} h a day at the setting`],
+    ['Branches', balancing === 'trimmed' ? 'throttled to their required flows' : 'as built'],
+    [
+      'Water',
+      `${say(water.temperature, 'temperature', system)}, ${say(water.salinity, 'salinity', system)} of salt`,
+    ],
+    [
+      'Friction',
+      frictionMultiplier === 1 ? 'as entered' : `${sayNumber(frictionMultiplier)} times as entered`,
+    ],
+    ['Height of the site', say(site.document.elevation, 'elevation', system)],
+    ['Velocity through the intake screen', screenWords(report)],
+    ['Velocity in pipes cautioned above', say(limits.pipeVelocity, 'velocity', system)],
+  ];
+  return markup`<section><h2>Assumptions</h2>${facts('What the figures suppose', rows)}</section>`;
+}

@@ -1,0 +1,75 @@
+/** Routine checks and completions as rows, and the rows read back. */
+import { dayOfText } from '../../models/calendar/civil-text.ts';
+import { attentionOf } from '../../models/maintenance/attention.ts';
+import { nextDue } from '../../models/maintenance/next-due.ts';
+import { type MaintenanceTask, taskWork } from '../../models/maintenance/task.ts';
+import type { Completion, CompletionRecord } from './completion-contract.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
+import type { MaintenanceTaskRecord } from './maintenance-task-contract.ts';
+import { parsedOnce } from './parsed-once.ts';
+import type { CompletionRow, MaintenanceTaskRow, RowCommon } from './schema.ts';
+
+const common = (row: RowCommon) => ({
+  id: row.id,
+  version: row.version,
+  createdAt: row.created_at,
+  updatedAt: row.updated_at,
+  name: row.name,
+});
+
+type Done = Pick<MaintenanceTaskRow, 'last_done_at' | 'last_done_day'>;
+
+export const NEVER_DONE: Done = { last_done_at: null, last_done_day: null };
+
+export const doneColumns = ({ at, day }: Completion): Done => ({
+  last_done_at: at,
+  last_done_day: dayOfText(day),
+});
+
+/** All of a row that follows from what was entered and from when it was last done. */
+export function taskColumns(document: MaintenanceTask, done: Done) {
+  const text = jsonText(document);
+  const { hours, parts } = attentionOf([taskWork(document)], null);
+  return {
+    name: document.title,
+    document: text,
+    digest: digestOf([text]),
+    loop_id: document.loop ?? null,
+    pump_id: document.pump ?? null,
+    year_hours: hours,
+    year_parts: parts,
+    next_due: nextDue(document, done.last_done_day),
+    last_done_at: done.last_done_at,
+    last_done_day: done.last_done_day,
+  };
+}
+
+// The digest proves that a text is the one made from a value of the type, so parsing gives that type back.
+
+export const taskRecord = parsedOnce((row: MaintenanceTaskRow): MaintenanceTaskRecord => {
+  checkDigest(row, 'maintenance_task', [row.document]);
+  const document: MaintenanceTask = JSON.parse(row.document);
+  const { last_done_at: at, last_done_day: day } = row;
+  return {
+    ...common(row),
+    document,
+    progress: {
+      nextDue: row.next_due,
+      lastDone: at === null || day === null ? null : { at, day },
+      completions: row.completions,
+      changes: row.changes,
+      changedAt: row.changed_at,
+    },
+  };
+});
+
+export function completionColumns(document: Completion) {
+  const text = jsonText(document);
+  return { name: 'completion', document: text, digest: digestOf([text]), done_at: document.at };
+}
+
+export function completionRecord(row: CompletionRow): CompletionRecord {
+  checkDigest(row, 'maintenance_completion', [row.document]);
+  const document: Completion = JSON.parse(row.document);
+  return { ...common(row), document, taskId: row.task_id };
+}
