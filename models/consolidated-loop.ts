@@ -1,0 +1,82 @@
+/** Several loops made one: their outlets on one pump. */
+import { failed, type Result, success } from '../curves/result.ts';
+import type { Branch, Loop, PipeworkLoop, RunElement, WaterState } from './loop.ts';
+
+export interface Consolidation {
+  readonly loops: readonly Loop[];
+  readonly suction: readonly RunElement[];
+  /** From the pump to where the loops part. */
+  readonly manifold: readonly RunElement[];
+}
+
+/** `place` is that of the loop that does not fit. */
+export type ConsolidationFailure =
+  | { readonly code: 'no-pipework'; readonly place: number }
+  | { readonly code: 'other-water'; readonly place: number }
+  | { readonly code: 'other-friction'; readonly place: number };
+
+/** As long as an outlet may be named. */
+const NAME_MAX = 120;
+
+const isSame = (a: WaterState, b: WaterState): boolean =>
+  a.temperature === b.temperature && a.salinity === b.salinity;
+
+/** Names tell their loop, which makes them differ; those of loops of one name are counted. */
+function renamed(branch: Branch, name: (outlet: string) => string, lift: number): Branch {
+  const { outlet, branches } = branch;
+  return {
+    ...branch,
+    ...(outlet === undefined
+      ? {}
+      : {
+          outlet: { ...outlet, name: name(outlet.name), staticHead: (outlet.staticHead ?? 0) + lift },
+        }),
+    ...(branches === undefined ? {} : { branches: branches.map((below) => renamed(below, name, lift)) }),
+  };
+}
+
+function prefixes(loops: readonly Loop[]): readonly string[] {
+  const names = loops.map(({ name }) => name);
+  return names.map((name, place) =>
+    names.indexOf(name) === names.lastIndexOf(name) ? name : `${name} ${place + 1}`,
+  );
+}
+
+/**
+ * The joined loop: one suction, a manifold, and behind it the discharge of each loop. Static heads of the loops move to their
+ * outlets; the pump stands at the height of the first, whose intake it draws by; tank and installed pump are left out.
+ * Fails on a loop known by its system curve alone, of other water, or of another friction multiplier than the first.
+ */
+export function consolidatedLoop({
+  loops,
+  suction,
+  manifold,
+}: Consolidation): Result<PipeworkLoop, ConsolidationFailure> {
+  const names = prefixes(loops);
+  const joined: Branch[] = [];
+  let first: PipeworkLoop | undefined;
+  for (const [place, loop] of loops.entries()) {
+    if (!('discharge' in loop)) return failed({ code: 'no-pipework', place });
+    first ??= loop;
+    if (!isSame(loop.water, first.water)) return failed({ code: 'other-water', place });
+    if (loop.frictionMultiplier !== first.frictionMultiplier)
+      return failed({ code: 'other-friction', place });
+    const named = (outlet: string) => `${names[place]}: ${outlet}`.slice(0, NAME_MAX);
+    joined.push(renamed(loop.discharge, named, loop.staticHead));
+  }
+  if (first === undefined) throw new Error('invariant: a consolidation joins loops');
+  const { water, pumpElevation, intake, frictionMultiplier } = first;
+  return success({
+    name: loops
+      .map(({ name }) => name)
+      .join(' + ')
+      .slice(0, NAME_MAX),
+    water,
+    pumpElevation,
+    ...(intake === undefined ? {} : { intake }),
+    frictionMultiplier,
+    staticHead: 0,
+    suction,
+    discharge: { run: manifold, branches: joined },
+  });
+}

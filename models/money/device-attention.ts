@@ -1,0 +1,34 @@
+/** What a group of equal devices asks of people in a year. */
+
+export interface DeviceService {
+  readonly everyMonths: number;
+  readonly minutes: number;
+  /** Money each time. */
+  readonly parts: number;
+}
+
+export interface DeviceAttention {
+  readonly hours: number;
+  readonly parts: number;
+}
+
+const MONTHS_PER_YEAR = 12;
+const MINUTES_PER_HOUR = 60;
+
+/** devices x (service time + failures x time per failure), and the parts of the services; failures are of one device a year. */
+export function deviceAttention({
+  devices,
+  service,
+  failures,
+  minutesPerFailure,
+}: {
+  readonly devices: number;
+  /** Null: none is known. */
+  readonly service: DeviceService | null;
+  readonly failures: number;
+  readonly minutesPerFailure: number;
+}): DeviceAttention {
+  const times = service === null ? 0 : MONTHS_PER_YEAR / service.everyMonths;
+  const minutes = times * (service?.minutes ?? 0) + failures * minutesPerFailure;
+  return { hours: (devices * minutes) / MINUTES_PER_HOUR, parts: devices * times * (service?.parts ?? 0) };
+}

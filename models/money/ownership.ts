@@ -1,0 +1,48 @@
+/** When a device is bought, bought again, and what is left of it at the end. */
+
+/** Equal devices that an option owns; `price` is that of all of them, of today. */
+export interface Ownership {
+  readonly price: number;
+  /** Whole life [years], above 0; null: not known, taken to last. */
+  readonly lifeYears: number | null;
+  readonly isNew: boolean;
+  /** Of devices that are there already; 0 of new ones. */
+  readonly ageYears: number;
+}
+
+export interface Purchase {
+  /** At the end of this year; 0 is now. */
+  readonly year: number;
+  /** Of today's money; negative: what is left of a device at the end. */
+  readonly cost: number;
+}
+
+/** Lives under a tenth of a year would be bought without end. */
+const LIFE_MIN = 0.1;
+
+/**
+ * The purchases of N years in today's money: a new device now, each next one when the life of the one before is over, at L, 2 L,
+ * .. < N; a device that is there is not bought, and has the life L - age left, at least to the end of the first year. What is
+ * unused of the last one at N comes back pro rata, unless it was there already.
+ *
+ * A purchase inside a year is paid at its end.
+ */
+export function purchasesOf(
+  { price, lifeYears, isNew, ageYears }: Ownership,
+  years: number,
+): readonly Purchase[] {
+  const first: Purchase[] = isNew ? [{ year: 0, cost: price }] : [];
+  if (lifeYears === null) return first;
+  const life = Math.max(lifeYears, LIFE_MIN);
+  const purchases = [...first];
+  let boughtAt = isNew ? 0 : null;
+  let ends = isNew ? life : Math.max(life - ageYears, 1);
+  while (ends < years) {
+    purchases.push({ year: Math.ceil(ends), cost: price });
+    boughtAt = ends;
+    ends += life;
+  }
+  if (boughtAt === null) return purchases;
+  const unused = (boughtAt + life - years) / life;
+  return unused > 0 ? [...purchases, { year: years, cost: -price * unused }] : purchases;
+}
