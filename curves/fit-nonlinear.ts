@@ -30,17 +30,17 @@ export type NonlinearFailure =
 
 const UNBOUNDED = 1e300;
 /** Damped steps go in bursts of this many, until a burst gains less than a share of the sum, or this many bursts. */
-const BURSTS = { steps: 6, most: 60, gain: 1e-4 } as const;
+const BURSTS = { steps: 3, most: 120, gain: 1e-3 } as const;
 /** A parameter that has become less than this of its start is stepped as if it had not. */
 const LEAST_SCALE = 1e-3;
-const POLISH = { steps: 30, halvings: 12, settled: 1e-11 } as const;
+const POLISH = { steps: 30, halvings: 12, flat: 1e-7, settled: 1e-10 } as const;
 
 const squares = (residuals: readonly number[]): number =>
   residuals.reduce((total, residual) => total + residual ** 2, 0);
 
 /**
  * Damped steps by `descend` as long as they gain, then undamped ones (Gauss-Newton, the step solved for by `leastSquares`,
- * halved until the sum does not rise) until a step is under 1e-11 of the parameters or the sum no longer falls.
+ * halved until the sum falls) until one is under 1e-10 of the parameters.
  *
  * Accuracy: nine digits of the certified parameters and six of their standard deviations, of NIST Misra1a, Misra1b, DanWood,
  * Chwirut2, Rat42 and Kirby2 from both of their starting values and of MGH17 from the second, the nearer one
@@ -128,20 +128,28 @@ function polish(residualsAt: Residuals, { start, low, high }: Within): Result<Po
     );
     if (!solved.ok) return solved;
     const { coefficients } = solved.value;
-    const next = shortened((share) => {
+    const stepBy = (share: number): Place => {
       const at = units.map((unit, index) => kept(unit + share * (coefficients[index] ?? 0), index));
       return { at, residuals: residualsAt(at) };
-    }, squares(residuals));
+    };
+    const whole = stepBy(1);
+    // So near to the least the sum is flat to its last digit, while the step still has some to give.
+    const moved = farthest(whole.at, units);
+    const next = moved <= POLISH.flat ? whole : shortened(stepBy, squares(residuals));
     if (next === null) break;
-    const moved = Math.max(
-      ...next.at.map((unit, index) => Math.abs(unit - (units[index] ?? 0)) / (Math.abs(unit) || 1)),
-    );
     ({ at: units, residuals } = next);
     jacobian = slopesAt(units);
     if (moved <= POLISH.settled) break;
   }
   return success({ units, jacobian });
 }
+
+const farthest = (units: readonly number[], from: readonly number[]): number =>
+  Math.max(
+    ...units.map(
+      (unit, index) => Math.abs(unit - (from[index] ?? 0)) / Math.max(LEAST_SCALE, Math.abs(unit)),
+    ),
+  );
 
 interface Place {
   readonly at: readonly number[];

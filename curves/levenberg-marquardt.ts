@@ -13,7 +13,7 @@ const DIFFERENCE = 1e-5;
  * The best parameters met in at most `steps` damped steps from `start`, each parameter of the order of 1 and kept within
  * its bounds: those with the least sum of squares of `residualsAt`, never worse than the start.
  *
- * The steps end where a residual is not a number. The package keeps a step that makes things worse for the next one to
+ * The steps end where a residual is not a number, and do not begin where parameters cannot be told apart. The package keeps a step that makes things worse for the next one to
  * start from, so what it ends on is near the least, not at it: `fitNonlinear` goes on from there.
  */
 export function descend(
@@ -33,22 +33,31 @@ export function descend(
   const rows = residualsAt(start).map((_, index) => index);
   // The package wants two rows or more: a row that is always met changes nothing.
   const x = [...rows, rows.length];
-  const { parameterValues, parameterError } = levenbergMarquardt(
-    { x, y: x.map(() => 0) },
-    (parameters) => {
-      const residuals = residualsAt(parameters);
-      return (row) => residuals[row] ?? 0;
-    },
-    {
-      initialValues: start,
-      minValues: low,
-      maxValues: high,
-      damping: FIRST_DAMPING,
-      gradientDifference: DIFFERENCE,
-      centralDifference: true,
-      maxIterations: steps,
-      errorTolerance: 0,
-    },
-  );
-  return { parameters: parameterValues, sumOfSquares: parameterError };
+  try {
+    const { parameterValues, parameterError } = levenbergMarquardt(
+      { x, y: x.map(() => 0) },
+      (parameters) => {
+        const residuals = residualsAt(parameters);
+        return (row) => residuals[row] ?? 0;
+      },
+      {
+        initialValues: start,
+        minValues: low,
+        maxValues: high,
+        damping: FIRST_DAMPING,
+        gradientDifference: DIFFERENCE,
+        centralDifference: true,
+        maxIterations: steps,
+        errorTolerance: 0,
+      },
+    );
+    return { parameters: parameterValues, sumOfSquares: parameterError };
+  } catch (error) {
+    // What the package says of parameters that cannot be told apart; other errors are bugs.
+    if (!(error instanceof Error && error.message.includes('singular'))) throw error;
+    return { parameters: start, sumOfSquares: squares(residualsAt(start)) };
+  }
 }
+
+const squares = (residuals: readonly number[]): number =>
+  residuals.reduce((total, residual) => total + residual ** 2, 0);

@@ -1,0 +1,90 @@
+/** A straight trend that wild points hardly move: the median of the slopes between all pairs. */
+
+export interface TrendPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Trend {
+  readonly slope: number;
+  /** The slopes that a confidence of the asked deviate leaves possible; infinite where points are too few to say. */
+  readonly interval: { readonly low: number; readonly high: number };
+  /** Median of y - slope x. */
+  readonly intercept: number;
+}
+
+/** Two-sided 95 % of the standard normal distribution. */
+export const DEVIATE_95 = 1.959964;
+
+/** Half a million pairs. */
+export const TREND_POINTS_MAX = 1_000;
+
+/**
+ * The Theil-Sen slope, with the interval of Sen.
+ *
+ * slope = median over pairs with x_i < x_j of (y_j - y_i)/(x_j - x_i). Interval: of the N slopes in order, those at the
+ * ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V), V Kendall's variance
+ * (n(n-1)(2n+5) - sum t(t-1)(2t+5))/18 with t the sizes of groups of equal x and of equal y.
+ * Points may be in any order. Up to 29 % of them may be wild. Null with fewer than two distinct x.
+ * @param points at most `TREND_POINTS_MAX`; more throw.
+ * @param deviate of the standard normal distribution, 1.959964 for 95 %.
+ * Sources: Sen 1968, Journal of the American Statistical Association 63; Kendall 1955, Rank Correlation Methods (variance
+ *   with ties). Example: Sen's seven points (1,9) (2,15) (3,19) (4,20) (10,45) (12,55) (18,78) rise by 4.
+ */
+export function theilSen(points: readonly TrendPoint[], deviate: number = DEVIATE_95): Trend | null {
+  if (points.length > TREND_POINTS_MAX) throw new Error(`more than ${TREND_POINTS_MAX} points for a trend`);
+  const slopes = slopesOf(points);
+  if (slopes.length === 0) return null;
+  const slope = medianOfSorted(slopes);
+  const half = (deviate * Math.sqrt(kendallVariance(points))) / 2;
+  const low = Math.floor(slopes.length / 2 - half) - 1;
+  const high = Math.ceil(slopes.length / 2 + half);
+  const intercept = median(points.map(({ x, y }) => y - slope * x));
+  return {
+    slope,
+    interval: {
+      low: slopes[low] ?? Number.NEGATIVE_INFINITY,
+      high: slopes[high] ?? Number.POSITIVE_INFINITY,
+    },
+    intercept,
+  };
+}
+
+/** In ascending order. */
+function slopesOf(points: readonly TrendPoint[]): Float64Array {
+  const slopes = new Float64Array((points.length * (points.length - 1)) / 2);
+  let count = 0;
+  for (const [i, a] of points.entries()) {
+    for (let j = i + 1; j < points.length; j += 1) {
+      const b = points[j];
+      if (b === undefined || b.x === a.x) continue;
+      slopes[count] = (b.y - a.y) / (b.x - a.x);
+      count += 1;
+    }
+  }
+  return slopes.subarray(0, count).sort();
+}
+
+function kendallVariance(points: readonly TrendPoint[]): number {
+  const term = (n: number) => n * (n - 1) * (2 * n + 5);
+  const ties = (values: readonly number[]) => groupSizes(values).reduce((sum, size) => sum + term(size), 0);
+  const tied = ties(points.map(({ x }) => x)) + ties(points.map(({ y }) => y));
+  return Math.max(0, term(points.length) - tied) / 18;
+}
+
+function groupSizes(values: readonly number[]): readonly number[] {
+  const sizes = new Map<number, number>();
+  for (const value of values) sizes.set(value, (sizes.get(value) ?? 0) + 1);
+  return [...sizes.values()];
+}
+
+/** NaN of none. */
+export function median(values: readonly number[]): number {
+  return medianOfSorted(Float64Array.from(values).sort());
+}
+
+function medianOfSorted(sorted: Float64Array): number {
+  const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? Number.NaN;
+  const high = sorted[Math.ceil((sorted.length - 1) / 2)] ?? Number.NaN;
+  return (low + high) / 2;
+}
