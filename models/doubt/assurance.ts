@@ -1,6 +1,8 @@
 /** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
+import { pumpWithHead } from '../calibration/pump-with-head.ts';
 import type { LoopModel } from '../loop-model.ts';
+import type { PumpFit } from '../pump-model.ts';
 import { requiredDuty } from '../required-duty.ts';
 import type { Balancing } from '../selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
@@ -18,7 +20,14 @@ export type Assurance =
   /** Required flows times (1 + margin), 0 or more. */
   | { readonly margin: number }
   /** Friction times this, 1 or more, on top of the loop's own multiplier. */
-  | { readonly frictionMultiplier: number };
+  | { readonly frictionMultiplier: number }
+  /** The bad end of the calibrated interval. */
+  | CalibratedAssurance;
+
+/** Friction times one factor and the head of one pump, told by its curves, times another. */
+export interface CalibratedAssurance {
+  readonly calibration: { readonly friction: number; readonly head: number; readonly fit: PumpFit };
+}
 
 /** A loop made ready for a selection that holds at a bad end as well. */
 export interface AssuredLoop {
@@ -50,9 +59,12 @@ export function assureLoop(
     return success({ nominal: prepared, badEnd: { shared: prepared.shared, pumpAt: low } });
   }
   if ('margin' in assurance) return withMargin(model, { balancing, margin: assurance.margin });
-  const { frictionMultiplier } = assurance;
-  const bad = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, frictionMultiplier)));
-  return bad.ok ? success({ nominal: prepared, badEnd: { shared: bad.value } }) : bad;
+  const isCalibrated = 'calibration' in assurance;
+  const multiplier = isCalibrated ? assurance.calibration.friction : assurance.frictionMultiplier;
+  const bad = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, multiplier)));
+  if (!bad.ok) return bad;
+  const pumpAt = isCalibrated ? { pumpAt: pumpWithHead(assurance.calibration) } : {};
+  return success({ nominal: prepared, badEnd: { shared: bad.value, ...pumpAt } });
 }
 
 /** The same pipework, trims for the larger flows included, seen with both lists of required flows. */

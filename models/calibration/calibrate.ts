@@ -1,0 +1,120 @@
+/** What readings say about the friction of a loop and the head and power of its pump. */
+import { type Result, success } from '../../curves/result.ts';
+import { solving, type Unsolved } from '../solve-failure.ts';
+import { badEndOf } from './bad-end.ts';
+import { AS_ENTERED, type Factors, factorOf, type ParameterName } from './factors.ts';
+import { type FittedFactors, fitFactors } from './fit-factors.ts';
+import { type GaugeSpeeds, gaugeSpeeds } from './gauge-speeds.ts';
+import { type Attempts, attemptsFor, bothOf, doubtsAbout, type NotIdentifiable } from './identify.ts';
+import { type Doubt, doubtOf, type LimitingMargin, limitingMargin } from './limiting-margin.ts';
+import { linearRow } from './linear-rows.ts';
+import type { Measured, MeasuredRows, Station } from './measured.ts';
+import { type NextReading, nextReadings, type SettledParameter, settledParameters } from './next-readings.ts';
+import { repeatVariance } from './noise.ts';
+import { type Installation, type Prediction, prediction } from './prediction.ts';
+import { hasStaticHead } from './separable.ts';
+
+export interface Calibration {
+  /** Empty where the readings settle nothing. */
+  readonly parameters: readonly SettledParameter[];
+  readonly factors: Factors;
+  /** Where the limiting margin is at the low end of its interval. */
+  readonly badEnd: Pick<Factors, 'friction' | 'head'>;
+  readonly notIdentifiable: readonly NotIdentifiable[];
+  /** At the setting asked about; null where no water passes. */
+  readonly limiting: (LimitingMargin & { readonly doubt: Doubt | null }) | null;
+  readonly nextReadings: readonly NextReading[];
+  /** Of the pump, as its gauge shows them; null where gauge readings do not tell. */
+  readonly speeds: GaugeSpeeds | null;
+  /** Readings that said something, and the rows they make. */
+  readonly used: number;
+  readonly rows: number;
+}
+
+/** What rows are collected by for an installation. */
+export const stationFor = ({ loop, pump }: Installation): Station => ({
+  density: loop.water.density,
+  outlets: loop.system.outlets.map(({ name }) => name),
+  knowsPipework: loop.network !== null,
+  settings: pump.pump.settings,
+});
+
+/**
+ * The factors by `fitFactors` under the rule of identifiability: friction and head apart only where `maySeparate`, the
+ * condition number of the scaled Jacobian is under 1e3 and each standard error under 0.25; else their ratio. `setting` [%]
+ * is where the limiting margin is told.
+ */
+export function calibrate(
+  installation: Installation,
+  { rows, used }: MeasuredRows,
+  setting: number,
+): Result<Calibration, Unsolved> {
+  const solved = solving(() => calibrated(installation, rows, setting));
+  return solved.ok ? success({ ...solved.value, used, rows: rows.length }) : solved;
+}
+
+function calibrated(
+  installation: Installation,
+  measured: readonly Measured[],
+  setting: number,
+): Omit<Calibration, 'used' | 'rows'> {
+  const { loop, pump } = installation;
+  const predict = prediction(installation);
+  const withStaticHead = hasStaticHead(loop);
+  const told = tell(measured, attemptsFor(measured, withStaticHead), predict);
+  const { fitted, notIdentifiable } = told;
+  const factors = fitted?.factors ?? AS_ENTERED;
+  const rows = fitted?.rows ?? measured.map((row) => linearRow(row, factors, predict));
+  const limiting = loop.system.passesWater
+    ? limitingMargin(installation, { setting, factors, predict })
+    : null;
+  return {
+    parameters: fitted === null ? [] : settledParameters(factors, fitted.assessment),
+    factors,
+    badEnd:
+      fitted === null || limiting === null
+        ? factors
+        : badEndOf(factors, fitted.assessment, { rows, slopes: limiting.slopes }),
+    notIdentifiable,
+    limiting:
+      limiting === null
+        ? null
+        : { ...limiting, doubt: fitted === null ? null : doubtOf(limiting, fitted.assessment, rows) },
+    nextReadings:
+      limiting === null
+        ? []
+        : nextReadings(installation, { measured, rows, factors, predict, limiting, withStaticHead }),
+    speeds: gaugeSpeeds(measured, {
+      ...{ pump, withStaticHead, variance: repeatVariance(measured, 'head') },
+      predicted: (gauge) => predict(gauge, factors),
+    }),
+  };
+}
+
+interface Told {
+  /** Null where nothing is settled. */
+  readonly fitted: FittedFactors | null;
+  readonly notIdentifiable: readonly NotIdentifiable[];
+}
+
+/** Friction and head apart where they stand apart, else what can be told without. */
+function tell(measured: readonly Measured[], attempts: Attempts, predict: Prediction): Told {
+  const { separate, plain, outOfReach } = attempts;
+  const doubts: NotIdentifiable[] = [];
+  if (separate !== null) {
+    const apart = fitFactors(measured, separate, predict);
+    if (apart.ok) doubts.push(...doubtsAbout(apart.value.assessment));
+    else doubts.push(...bothOf({ reason: 'not-distinct' }));
+    if (apart.ok && doubts.length === 0) return { fitted: apart.value, notIdentifiable: outOfReach };
+  }
+  const notIdentifiable = [...doubts, ...outOfReach];
+  if (plain.length === 0) return { fitted: null, notIdentifiable };
+  const together = fitFactors(measured, plain, predict);
+  if (together.ok) return { fitted: together.value, notIdentifiable };
+  return { fitted: null, notIdentifiable: plain.map(implausible) };
+}
+
+const implausible = (name: ParameterName): NotIdentifiable => ({
+  name: factorOf(name),
+  reason: 'implausible',
+});

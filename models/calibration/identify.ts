@@ -1,0 +1,79 @@
+/** Which factors rows can tell, and why not the others. */
+import { type Assessment, assess, type LinearRow } from './assess.ts';
+import type { FactorName, ParameterName } from './factors.ts';
+import type { Gauge } from './measured.ts';
+import { maySeparate, SEPARATE, tellsRatio } from './separable.ts';
+
+export type Reason =
+  | {
+      readonly reason:
+        | 'no-power-readings'
+        | 'no-flow-readings'
+        | 'ratio-alone'
+        | 'not-distinct'
+        | 'implausible';
+    }
+  | { readonly reason: 'ill-conditioned'; readonly conditionNumber: number }
+  | { readonly reason: 'too-uncertain'; readonly standardError: number };
+
+export type NotIdentifiable = Reason & { readonly name: FactorName };
+
+/** The parameters to try, the more telling first, and what is out of reach whatever they show. */
+export interface Attempts {
+  readonly separate: readonly ParameterName[] | null;
+  /** Empty where nothing can be told. */
+  readonly plain: readonly ParameterName[];
+  readonly outOfReach: readonly NotIdentifiable[];
+}
+
+export const bothOf = (reason: Reason): readonly NotIdentifiable[] => [
+  { ...reason, name: 'friction' },
+  { ...reason, name: 'head' },
+];
+
+export function attemptsFor(gauges: readonly Gauge[], withStaticHead: boolean): Attempts {
+  const hasPower = gauges.some(({ measure }) => measure === 'power');
+  const power: readonly FactorName[] = hasPower ? ['power'] : [];
+  const noPower: readonly NotIdentifiable[] = hasPower
+    ? []
+    : [{ name: 'power', reason: 'no-power-readings' }];
+  if (!tellsRatio(gauges)) {
+    return {
+      separate: null,
+      plain: power,
+      outOfReach: [...bothOf({ reason: 'no-flow-readings' }), ...noPower],
+    };
+  }
+  const separate = maySeparate(gauges, withStaticHead);
+  return {
+    separate: separate ? ['friction', 'head', ...power] : null,
+    plain: ['frictionOverHead', ...power],
+    outOfReach: [...(separate ? [] : bothOf({ reason: 'ratio-alone' })), ...noPower],
+  };
+}
+
+/** Why an assessment of separate factors does not let them stand apart; empty where it does. */
+export function doubtsAbout({
+  names,
+  conditionNumber,
+  standardErrors,
+}: Assessment): readonly NotIdentifiable[] {
+  if (!(conditionNumber < SEPARATE.conditionNumber)) {
+    return bothOf({ reason: 'ill-conditioned', conditionNumber });
+  }
+  return names.flatMap((name, index): readonly NotIdentifiable[] => {
+    const standardError = standardErrors[index] ?? Number.NaN;
+    const isApart = standardError < SEPARATE.standardError;
+    return (name === 'friction' || name === 'head') && !isApart
+      ? [{ name, reason: 'too-uncertain', standardError }]
+      : [];
+  });
+}
+
+/** What rows would settle at a point, those of readings yet to be taken included; null: nothing. */
+export function settledBy(rows: readonly LinearRow[], { separate, plain }: Attempts): Assessment | null {
+  const apart = separate === null ? null : assess(rows, separate);
+  if (apart?.ok === true && doubtsAbout(apart.value).length === 0) return apart.value;
+  const together = plain.length === 0 ? null : assess(rows, plain);
+  return together?.ok === true ? together.value : null;
+}

@@ -1,0 +1,88 @@
+/** What a loop and its pump would show on a gauge, with friction, head and power multiplied. */
+import { withMoreFriction } from '../doubt/more-friction.ts';
+import type { ExactDuty } from '../duty-point.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { at } from '../network/linear-tree.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { sampledSystem } from '../sampled-system.ts';
+import { shutOff } from '../schedule/phase-loop.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
+import { calibratedFit } from './calibrated-fit.ts';
+import type { Factors } from './factors.ts';
+import type { Gauge } from './measured.ts';
+
+export interface Installation {
+  readonly loop: LoopModel;
+  readonly pump: PumpModel;
+  readonly count: number;
+}
+
+/** [m3/s], [m] or [W]; 0 where the pump does not lift the water. Throws `SolveFailure` where a limit is reached. */
+export type Prediction = (gauge: Gauge, factors: Factors) => number;
+
+/** Loops of one friction and one state of the valves are kept: slopes and steps ask for few at a time. */
+const KEPT_LOOPS = 60;
+
+export function prediction({ loop, pump, count }: Installation): Prediction {
+  const kept = new Map<string, SharedLoop>();
+  const sharedAt = (friction: number, shut: readonly string[]): SharedLoop => {
+    const key = JSON.stringify([friction, shut]);
+    const known = kept.get(key);
+    if (known !== undefined) return known;
+    if (kept.size >= KEPT_LOOPS) kept.clear();
+    const made = shared(withMoreFriction(withShut(loop, shut), friction));
+    kept.set(key, made);
+    return made;
+  };
+  // Factors move little from one question to the next, and so does the duty.
+  const flows = new Map<string, number>();
+  return (gauge, factors) => {
+    const { setting, shut, zeroFlow } = gauge;
+    const running = pumpAtSetting(
+      { pump: pump.pump, fit: calibratedFit(pump.fit, factors) },
+      { setting, count },
+    );
+    if (zeroFlow) return running.headAt(0).head;
+    const place = JSON.stringify([setting, shut]);
+    const duty = land(sharedAt(factors.friction, shut), running, flows.get(place));
+    flows.set(place, duty.flow);
+    return shownOn(gauge, duty, loop);
+  };
+}
+
+function withShut(loop: LoopModel, shut: readonly string[]): LoopModel {
+  const changed = shutOff(loop, shut);
+  if (changed === null) throw new Error('invariant: outlets are shut on known pipework alone');
+  return changed;
+}
+
+function shared(loop: LoopModel): SharedLoop {
+  const { system } = loop;
+  return {
+    loop,
+    samples: sampledSystem(system),
+    atRest: system.passesWater ? system.stateAt(0) : null,
+    required: null,
+    requiredIsLeast: false,
+  };
+}
+
+const land = (on: SharedLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
+  exactDuty(on, running, estimateDuty(on, running, guess));
+
+function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: LoopModel): number {
+  switch (measure) {
+    case 'flow':
+      return duty.flow;
+    case 'outletFlow':
+      return at(
+        duty.outletFlows,
+        system.outlets.findIndex(({ name }) => name === outlet),
+      );
+    case 'head':
+      return duty.head;
+    case 'power':
+      return duty.power;
+  }
+}

@@ -1,0 +1,31 @@
+/** Whether friction and head can be told apart by what was measured. */
+import type { LoopModel } from '../loop-model.ts';
+import type { Gauge } from './measured.ts';
+
+/** Largest condition number of the scaled Jacobian, and largest standard error of a factor, at which factors stand apart. */
+export const SEPARATE = { conditionNumber: 1e3, standardError: 0.25 } as const;
+
+/** Whether water is lifted to any outlet. */
+export const hasStaticHead = ({ network, system }: LoopModel): boolean =>
+  network === null
+    ? system.passesWater && system.stateAt(0).head > 0
+    : network.branches.some(({ outlet, lift }) => outlet !== null && lift !== 0);
+
+const isFlow = ({ measure }: Gauge): boolean => measure === 'flow' || measure === 'outletFlow';
+
+/** Whether anything measured depends on friction over head at all. */
+export const tellsRatio = (gauges: readonly Gauge[]): boolean =>
+  gauges.some((gauge) => isFlow(gauge) || (gauge.measure === 'head' && !gauge.zeroFlow));
+
+/**
+ * Without static head flows fix only friction over head, whatever the settings: with flows there must be a head across the
+ * pump, a head at no flow, or outlets shut at some of them and not at others. With static head flows at two settings do.
+ */
+export function maySeparate(gauges: readonly Gauge[], withStaticHead: boolean): boolean {
+  const flows = gauges.filter(isFlow);
+  if (flows.length === 0) return false;
+  const valves = new Set(flows.map(({ shut }) => JSON.stringify(shut)));
+  const settings = new Set(flows.map(({ setting }) => setting));
+  const hasHead = gauges.some(({ measure }) => measure === 'head');
+  return hasHead || valves.size > 1 || (withStaticHead && settings.size > 1);
+}

@@ -1,0 +1,61 @@
+/** What a loop and its pump should show at a setting, by their data. */
+import { dutyPoint } from '../duty-point.ts';
+import { GRAVITY } from '../gravity.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { pumpAtSetting } from '../pump-at-setting.ts';
+import type { PumpModel } from '../pump-model.ts';
+
+/** A loop with the pumps installed on it. */
+export interface Station {
+  readonly loop: LoopModel;
+  readonly pump: PumpModel;
+  readonly count: number;
+}
+
+/** Totals over the pumps, SI; pressures [Pa] above that of the air, null where the suction side is not told apart. */
+export interface Predicted {
+  readonly flow: number;
+  readonly head: number;
+  readonly power: number;
+  readonly suctionPressure: number | null;
+  readonly dischargePressure: number | null;
+  /** In the order of the outlets of the system. */
+  readonly outletFlows: readonly number[];
+}
+
+/** What one metre of the loop's water weighs [Pa/m]. */
+export const pressurePerHead = ({ water }: LoopModel): number => water.density * GRAVITY;
+
+/**
+ * The duty of the installed pumps at a setting [%], with the pressures just before and behind them at their level:
+ * p_s = rho g (-pumpElevation - suction loss), p_d = p_s + rho g H; velocity heads are left out of both.
+ * Null where no water moves. Throws `SolveFailure`.
+ */
+export function predictedAt({ loop, pump, count }: Station, setting: number): Predicted | null {
+  const duty = dutyPoint(loop, pumpAtSetting(pump, { setting, count }));
+  if (duty.flow <= 0) return null;
+  const perHead = pressurePerHead(loop);
+  const suction = loop.network === null ? null : perHead * (-loop.loop.pumpElevation - duty.suctionLoss);
+  return {
+    flow: duty.flow,
+    head: duty.head,
+    power: duty.power,
+    suctionPressure: suction,
+    dischargePressure: suction === null ? null : suction + perHead * duty.head,
+    outletFlows: duty.outletFlows,
+  };
+}
+
+/** Settings that are solved for: more distinct ones than a controller's grid has. */
+export const SETTINGS_SOLVED_MAX = 200;
+
+/** Predictions of the most frequent settings, at most `SETTINGS_SOLVED_MAX`; the others have none. */
+export function predictions(
+  station: Station,
+  settings: readonly number[],
+): ReadonlyMap<number, Predicted | null> {
+  const counts = new Map<number, number>();
+  for (const setting of settings) counts.set(setting, (counts.get(setting) ?? 0) + 1);
+  const chosen = [...counts].sort(([, a], [, b]) => b - a).slice(0, SETTINGS_SOLVED_MAX);
+  return new Map(chosen.map(([setting]) => [setting, predictedAt(station, setting)]));
+}

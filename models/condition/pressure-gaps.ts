@@ -1,0 +1,62 @@
+/** What pressures tell of the place of a fault: each side of the pump against its data at the flow that was measured. */
+import { median } from '../../curves/theil-sen.ts';
+import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
+import { pumpAtSetting } from '../pump-at-setting.ts';
+import { PRESENT_DAYS } from './assess-series.ts';
+import { headOfReading } from './head-of-reading.ts';
+import { pressurePerHead, type Station } from './predicted.ts';
+import { type Residuals, totalFlow } from './residuals.ts';
+
+/** Shares of the predicted head; null where it was not measured beside a flow. */
+export interface PressureGaps {
+  /** Head across the pump above that of its curve: below 0 where the pump is worn. */
+  readonly pump: number | null;
+  /** Suction pressure above that of the suction side: below 0 where the intake is clogged. */
+  readonly suction: number | null;
+  /** Discharge pressure above that of the discharge side: above 0 where it is clogged. */
+  readonly discharge: number | null;
+}
+
+/** Readings that the loop is solved for. */
+const SOLVED_MOST = 50;
+
+/**
+ * At a flow Q that was measured: H/H_pump(Q) - 1, (p_s - p_s(Q))/(rho g H), (p_d - p_d(Q))/(rho g H), H predicted, each the
+ * median over the latest readings. Unlike residuals at the setting, each of them answers to its own fault alone.
+ * Throws `SolveFailure`.
+ */
+export function pressureGaps({ loop, pump, count }: Station, { used }: Residuals): PressureGaps {
+  const outlets = loop.system.outlets.map(({ name }) => name);
+  const perHead = pressurePerHead(loop);
+  const elevation = loop.loop.pumpElevation;
+  const gaps = { pump: [] as number[], suction: [] as number[], discharge: [] as number[] };
+  const last = used.at(-1)?.reading.time ?? 0;
+  const recent = used
+    .filter(({ reading }) => reading.time > last - PRESENT_DAYS * MS_PER_DAY)
+    .filter(({ reading }) => hasPressure(reading) && totalFlow(reading, outlets) !== undefined);
+  for (const { reading, predicted } of spread(recent)) {
+    const flow = totalFlow(reading, outlets);
+    if (flow === undefined || flow <= 0) continue;
+    const head = headOfReading(reading, perHead);
+    const own = pumpAtSetting(pump, { setting: reading.setting, count }).headAt(flow).head;
+    if (head !== undefined) gaps.pump.push((head - own) / predicted.head);
+    if (loop.network === null) continue;
+    const scale = perHead * predicted.head;
+    const suction = perHead * (-elevation - loop.system.suctionLossAt(flow));
+    if (reading.suctionPressure !== undefined) gaps.suction.push((reading.suctionPressure - suction) / scale);
+    if (reading.dischargePressure === undefined) continue;
+    const discharge = suction + perHead * loop.system.stateAt(flow).head;
+    gaps.discharge.push((reading.dischargePressure - discharge) / scale);
+  }
+  const middle = (values: readonly number[]) => (values.length === 0 ? null : median(values));
+  return { pump: middle(gaps.pump), suction: middle(gaps.suction), discharge: middle(gaps.discharge) };
+}
+
+const hasPressure = ({ head, suctionPressure, dischargePressure }: Residuals['used'][number]['reading']) =>
+  head !== undefined || suctionPressure !== undefined || dischargePressure !== undefined;
+
+/** At most `SOLVED_MOST` of them, spread over all. */
+function spread<Item>(items: readonly Item[]): readonly Item[] {
+  const step = Math.max(1, Math.ceil(items.length / SOLVED_MOST));
+  return items.filter((_, place) => place % step === 0);
+}

@@ -1,0 +1,76 @@
+/** When an outlet gets less than it needs, if things go on as they do. */
+import type { Trend } from '../../curves/theil-sen.ts';
+import type { SystemOutlet } from '../system.ts';
+import { type Assessed, MS_PER_YEAR, onTrend } from './assess-series.ts';
+import { flowOf } from './verdict.ts';
+
+/** Instants [ms]. */
+export interface Shortfall {
+  readonly outlet: string;
+  readonly at: number;
+  /** Of the two ends of the trend's interval; null: not within the horizon. */
+  readonly interval: { readonly earliest: number; readonly latest: number | null };
+}
+
+/** Years after the last reading: what lies beyond is not foretold. */
+const HORIZON_YEARS = 10;
+
+interface Question {
+  readonly assessed: readonly Assessed[];
+  readonly outlets: readonly SystemOutlet[];
+  /** Flow of each outlet by the data, at the installed setting [m3/s]. */
+  readonly predicted: readonly number[];
+}
+
+/**
+ * The first outlet to fall short: predicted x (1 + R(t)) = required, R the trend of its own flow where that was measured,
+ * else of the total flow; the ends of the slope's interval turn about the middle of the readings.
+ * Null where no outlet has a requirement, none falls within ten years, or flow shows no trend and suffices.
+ */
+export function shortfall({ assessed, outlets, predicted }: Question): Shortfall | null {
+  const total = flowOf(assessed);
+  const found = outlets.flatMap(({ name, requiredFlow }, i): Shortfall[] => {
+    const flow = predicted[i];
+    if (requiredFlow === null || requiredFlow <= 0 || flow === undefined || flow <= 0) return [];
+    const own = assessed.find(({ outlet }) => outlet === name);
+    const one = own ?? total;
+    if (one === null || one === undefined) return [];
+    const when = crossing(one, requiredFlow / flow - 1);
+    return when === null ? [] : [{ outlet: name, ...when }];
+  });
+  const [first] = found.toSorted((a, b) => a.at - b.at);
+  return first ?? null;
+}
+
+/** When the residual falls to a level. */
+function crossing(
+  { points, trend, residual }: Assessed,
+  level: number,
+): Pick<Shortfall, 'at' | 'interval'> | null {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const isShort = residual < level;
+  if (trend === null || trend.slope >= 0) {
+    return isShort ? { at: last.time, interval: { earliest: first.time, latest: last.time } } : null;
+  }
+  const horizon = last.time + HORIZON_YEARS * MS_PER_YEAR;
+  const middle = (first.time + last.time) / 2;
+  const at = (slope: number): number | null => {
+    const turned = turnedAbout(trend, slope, middle);
+    if (slope >= 0) return null;
+    const time = ((level - turned.intercept) / slope) * MS_PER_YEAR;
+    return time > horizon ? null : Math.round(Math.max(first.time, time));
+  };
+  const expected = at(trend.slope);
+  if (expected === null) return null;
+  const ends = [at(trend.interval.low), at(trend.interval.high)];
+  const known = ends.filter((end) => end !== null);
+  const earliest = Math.min(expected, ...known);
+  const latest = known.length < ends.length ? null : Math.max(expected, ...known);
+  return { at: expected, interval: { earliest, latest } };
+}
+
+/** A line of another slope through the same point of the trend. */
+function turnedAbout(trend: Trend, slope: number, time: number): Pick<Trend, 'slope' | 'intercept'> {
+  return { slope, intercept: onTrend(trend, time) - (slope * time) / MS_PER_YEAR };
+}

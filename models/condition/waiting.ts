@@ -1,0 +1,69 @@
+/** What it costs to put up with a drift, against what it costs to end it. */
+
+/** Money and years. */
+export interface Waiting {
+  /** What holding the flow costs a year now beyond what it cost by the data. */
+  readonly excessCost: number;
+  /** By how much that grows each year. */
+  readonly growthPerYear: number;
+  /** What waiting another year costs: the excess now, and half a year's growth. */
+  readonly costOfAYear: number;
+  /** Null without a cost of cleaning. */
+  readonly cleaning: CheapestInterval | null;
+}
+
+export interface CheapestInterval {
+  readonly cost: number;
+  /** Years between cleanings at which they and the waste are cheapest together. */
+  readonly everyYears: number;
+  /** Cleaning and waste a year at that interval. */
+  readonly annualCost: number;
+}
+
+const KILOWATT_HOURS_PER_WATT_YEAR = 8.766;
+
+interface Question {
+  /** Power at the installed setting by the data [W]. */
+  readonly power: number;
+  /** Of the speed, in the pump's power law. */
+  readonly exponent: number;
+  /** Share of flow and of power beyond the data now, and their slopes a year. */
+  readonly flow: { readonly residual: number; readonly slope: number };
+  readonly drawn: { readonly residual: number; readonly slope: number };
+  /** Money per kWh. */
+  readonly price: number;
+  readonly cleaningCost: number | null;
+}
+
+/**
+ * Flow down by R at a setting is won back by speed, which without static head raises power by (1 + R)^-k: the excess is
+ * P ((1 + Rp)(1 + R)^-k - 1), and grows by P (bp - k b) a year, Rp and bp those of power. Null where it does not grow.
+ */
+export function waiting({ power, exponent, flow, drawn, price, cleaningCost }: Question): Waiting | null {
+  const worth = power * KILOWATT_HOURS_PER_WATT_YEAR * price;
+  const growthPerYear = worth * (drawn.slope - exponent * flow.slope);
+  if (growthPerYear <= 0) return null;
+  const raised = (1 + drawn.residual) * (1 + flow.residual) ** -exponent;
+  const excessCost = Math.max(0, worth * (raised - 1));
+  return {
+    excessCost,
+    growthPerYear,
+    costOfAYear: excessCost + growthPerYear / 2,
+    cleaning: cleaningCost === null ? null : cheapestInterval(cleaningCost, growthPerYear),
+  };
+}
+
+/**
+ * The interval T that makes (C + g T^2/2)/T least, waste growing from 0 at g a year each year: T = sqrt(2 C/g), at which a
+ * year costs sqrt(2 C g); exact for growth in a straight line.
+ *
+ * Source: the square-root rule of periodic work against a linearly growing cost (Harris 1913, How many parts to make at once,
+ *   for lots; here of cleanings; from memory).
+ */
+export function cheapestInterval(cost: number, growthPerYear: number): CheapestInterval {
+  return {
+    cost,
+    everyYears: Math.sqrt((2 * cost) / growthPerYear),
+    annualCost: Math.sqrt(2 * cost * growthPerYear),
+  };
+}

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { type Condition, conditionOf } from '../../../models/condition/condition.ts';
+import type { Reading } from '../../../models/condition/reading.ts';
+import { type Course, readingsOf, stationWith } from './synthetic.ts';
+
+const SEEDS = [1, 2, 3, 4, 5, 6, 7, 8];
+
+const judged = (
+  readings: readonly Reading[],
+  facts: { price?: number; cleaningCost?: number } = {},
+): Condition =>
+  conditionOf({
+    station: stationWith(),
+    setting: 80,
+    readings,
+    price: facts.price ?? 0.21,
+    cleaningCost: facts.cleaningCost ?? null,
+  });
+
+const verdictOf = (course: Course) => judged(readingsOf(course)).verdict;
+
+const ALL = ['flow', 'power', 'pressures'] as const;
+const growing = (fault: (passed: number) => object): Course => ({
+  days: 300,
+  settings: [70, 80],
+  meters: ALL,
+  fault,
+});
+
+/** Faults that grow over most of a year, as they come with every meter, and what must be said. */
+const FAULTS = [
+  ['nothing', growing(() => ({})), 'as-expected'],
+  ['an intake that clogs', growing((t) => ({ intake: 25 * t })), 'clogged-intake'],
+  ['outlets that clog', growing((t) => ({ outlets: 0.9 * t })), 'clogged-discharge'],
+  ['a pump that wears', growing((t) => ({ head: 1 - 0.2 * t })), 'worn-pump'],
+  ['a pump that fouls', growing((t) => ({ power: 1 + 0.2 * t })), 'draws-more-than-its-curve'],
+  [
+    'a pump that fouls and wears',
+    growing((t) => ({ power: 1 + 0.25 * t, head: 1 - 0.1 * t })),
+    'draws-more-than-its-curve',
+  ],
+] as const;
+
+describe('the verdict on a synthetic loop', () => {
+  it.each(FAULTS)('with %s is right for every seed', (_, course, verdict) => {
+    for (const seed of SEEDS) expect(verdictOf({ ...course, seed })).toBe(verdict);
+  });
+
+  it.each(FAULTS)('with %s is right with one wild reading in ten', (_, course, verdict) => {
+    for (const seed of SEEDS) expect(verdictOf({ ...course, seed, wild: 0.1 })).toBe(verdict);
+  });
+
+  it.each([
+    ['flow and power alone cannot tell where it clogs', ['flow', 'power'], { intake: 25 }, 'clogged'],
+    ['flow alone cannot tell why', ['flow'], { intake: 25 }, 'less-flow'],
+    ['outlets stand for the flow', ['outlets', 'power'], { intake: 25 }, 'clogged'],
+    ['a head beside the flow tells wear', ['flow', 'head'], { head: 0.8 }, 'worn-pump'],
+    ['a fault of the first day on is told as well', ALL, { intake: 25 }, 'clogged-intake'],
+  ] as const)('%s', (_, meters, fault, verdict) => {
+    expect(verdictOf({ days: 40, meters, fault: () => fault })).toBe(verdict);
+  });
+});
+
+describe('a doubtful meter', () => {
+  const scaled = (change: (reading: Reading) => Reading) => judged(readingsOf({ days: 40 }).map(change));
+  const flow = (factor: number) =>
+    scaled((one) => ({ ...one, ...(one.flow === undefined ? {} : { flow: factor * one.flow }) }));
+  const power = (factor: number) =>
+    scaled((one) => ({ ...one, ...(one.power === undefined ? {} : { power: factor * one.power }) }));
+
+  it.each([
+    [3.785, 'gallons-and-litres'],
+    [1 / 3.785, 'gallons-and-litres'],
+    [60, 'hours-and-minutes'],
+    [1 / 60, 'hours-and-minutes'],
+    [2, null],
+  ] as const)('reads %f times the flow', (factor, likely) => {
+    const found = flow(factor);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
+      'meter-doubtful',
+      'flow',
+      likely,
+    ]);
+    expect([found.shortfall, found.waiting]).toEqual([null, null]);
+  });
+
+  it.each([
+    [1.6, 'apparent-power'],
+    [2, 'apparent-power'],
+    [1 / 1000, 'watts-and-kilowatts'],
+    [4, null],
+  ] as const)('reads %f times the power', (factor, likely) => {
+    const found = power(factor);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
+      'meter-doubtful',
+      'power',
+      likely,
+    ]);
+  });
+
+  it('is not blamed for a pump that comes to draw half as much again', () => {
+    const course = growing((t) => ({ power: 1 + 0.6 * t }));
+    expect(verdictOf(course)).toBe('draws-more-than-its-curve');
+  });
+
+  it('is not blamed for a loop that clogs to a quarter of its flow', () => {
+    expect(verdictOf({ ...growing((t) => ({ intake: 700 * t })), meters: ALL })).toBe('clogged-intake');
+    expect(verdictOf({ ...growing((t) => ({ intake: 700 * t })), meters: ['flow'] })).toBe('less-flow');
+  });
+});
+
+describe('too few readings', () => {
+  it('are no verdict', () => {
+    const readings = readingsOf({ days: 2 });
+    expect(judged(readings)).toMatchObject({ verdict: 'not-enough-readings', assessed: [], shortfall: null });
+    expect(judged([]).verdict).toBe('not-enough-readings');
+  });
+
+  it('of a pump that was stopped, shut or set as it cannot be are left out', () => {
+    const readings = readingsOf({ days: 10 });
+    const [one] = readings;
+    if (one === undefined) throw new Error('no reading');
+    const more = [
+      { time: one.time, setting: 0, power: 3 },
+      { time: one.time, setting: 80, flow: 0, head: 3.1 },
+      { time: one.time, setting: 12, flow: one.flow },
+    ];
+    const { used, leftOut } = judged([...more, ...readings]);
+    expect(used).toBe(10);
+    expect(leftOut).toEqual({ stopped: 1, shutValve: 1, otherSetting: 1 });
+  });
+});
