@@ -1,6 +1,6 @@
 /** An upgrade plan as a program of yes and no: what to make largest, under which rows. */
 import type { Choice } from './choices.ts';
-import { budgetUpTo } from './spending.ts';
+import { budgetUpTo, mostWithin } from './spending.ts';
 import { candidateAt, type PlanQuestion } from './upgrade.ts';
 
 /** least <= sum of coefficient x variable <= most, over the variables named by their places. */
@@ -87,7 +87,7 @@ function budgetRows(question: PlanQuestion, choices: readonly Choice[]): readonl
     const places = [...choices.keys()].filter((place) => counted(choiceAt(choices, place)));
     if (places.length === 0) return [];
     const coefficients = places.map((place) => costOf(question, choiceAt(choices, place)));
-    return [{ places, coefficients, least: NO_LEAST, most: budgetUpTo(question, year) }];
+    return [{ places, coefficients, least: NO_LEAST, most: mostWithin(budgetUpTo(question, year)) }];
   });
 }
 

@@ -53,7 +53,8 @@ export function solvePlan(question: PlanQuestion, means: SolvingMeans): Result<S
   const start = means.known ?? (musts === null ? null : fillPlan(question, musts));
   const choices = usefulChoices(question);
   const found = solveByCuts(question, choices, { ...means, start });
-  if (found.status === 'infeasible') return failed(clash(question, means));
+  // A plan that is known shows that the musts can be, whatever a solver takes for rounding.
+  if (found.status === 'infeasible' && start === null) return failed(clash(question, means));
   const candidates = [start, found.items].filter((items) => items !== null);
   const best = candidates
     .map((items) => fillPlan(question, items))

@@ -26,7 +26,10 @@ export function budgetUpTo(question: Pick<PlanQuestion, 'budget' | 'carryOver'>,
   return sum;
 }
 
-export const isWithin = (spent: number, budget: number): boolean => spent <= budget + ROUNDING * budget;
+/** Most that a sum of costs may come to. */
+export const mostWithin = (budget: number): number => budget + ROUNDING * budget;
+
+export const isWithin = (spent: number, budget: number): boolean => spent <= mostWithin(budget);
 
 export function spendingOf(question: PlanQuestion, items: readonly PlanItem[]): readonly YearSpending[] {
   const spending: YearSpending[] = [];

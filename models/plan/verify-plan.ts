@@ -1,7 +1,8 @@
 /** A plan checked against every rule, and worth recomputed, from the plan and the question alone. */
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
-const RELATIVE = 1e-9;
+/** Twice what a plan may overspend by rounding: the purse is summed in another order. */
+const RELATIVE = 2e-9;
 
 /** The rules that a plan breaks; empty for a sound one. */
 export function brokenRules(question: PlanQuestion, items: readonly PlanItem[]): readonly string[] {

@@ -53,3 +53,24 @@ export function drawnQuestions(count: number, seed: number): readonly PlanQuesti
     };
   });
 }
+
+const EXTREMES = [0, 1e-9, 0.01, 33.33, 1e3, 1e6, 5e8 + 0.01, 1e9] as const;
+
+/** Sums and rates at the ends of what may be entered. */
+export function extremeQuestions(count: number, seed: number): readonly PlanQuestion[] {
+  const draw = drawsFrom(mulberry32(seed));
+  const money = () => draw.pick(EXTREMES);
+  return Array.from({ length: count }, () => {
+    const years = draw.pick([1, 5, 40]);
+    return {
+      years,
+      budget: Array.from({ length: draw.whole(1, years) }, money),
+      carryOver: draw.chance(0.5),
+      discountRate: draw.pick([-0.5, 0, 1]),
+      candidates: Array.from({ length: draw.whole(1, 10) }, () => {
+        const yearlySaving = draw.chance(0.2) ? -money() : money();
+        return upgrade({ cost: money(), yearlySaving, lifeYears: draw.pick([1e-6, 7.3, 100]) });
+      }),
+    };
+  });
+}

@@ -9,7 +9,7 @@ import type { PlanQuestion } from '../../../models/plan/upgrade.ts';
 import { brokenRules, cashValue } from '../../../models/plan/verify-plan.ts';
 import { expectClose } from '../../expect-close.ts';
 import { bestByEnumeration, worth } from './every-plan.ts';
-import { drawnQuestions, question, upgrade } from './question.ts';
+import { drawnQuestions, extremeQuestions, question, upgrade } from './question.ts';
 
 const CASES = 200;
 const SECONDS = 20;
@@ -85,6 +85,27 @@ describe('a plan', () => {
     const thirds = [upgrade({ cost: 0.1 }), upgrade({ cost: 0.2 }), upgrade({ cost: 0.31 })];
     const plan = solved(question({ years: 1, budget: [0.3], candidates: thirds }));
     expect(plan.items.map(({ candidate }) => candidate)).toEqual([0, 1]);
+  });
+
+  it.each([true, false])(
+    'takes what overspends by rounding alone as within, carried over: %s',
+    (carryOver) => {
+      for (const over of [1 + 9e-10, 1, 1 - 1e-12]) {
+        for (const cost of [1e-3, 1, 1e9]) {
+          const candidates = [upgrade({ cost: over * cost, yearlySaving: cost, must: true })];
+          const plan = solved(question({ years: 1, budget: [cost], carryOver, candidates }));
+          expect(plan.items).toEqual([{ candidate: 0, year: 1 }]);
+        }
+      }
+    },
+  );
+
+  it('keeps its rules for the largest and smallest sums and rates', () => {
+    for (const asked of extremeQuestions(150, 9)) {
+      const plan = solved(asked);
+      expect(Number.isFinite(plan.presentValue)).toBe(true);
+      expect(brokenRules(asked, plan.items)).toEqual([]);
+    }
   });
 
   it('is not tempted by what overspends by less than a solver notices', () => {

@@ -1,0 +1,140 @@
+/** The routine checks that common practice asks of a loop, from what it is made of. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { CautionCode } from '../cautions/catalogue.ts';
+import type { Loop } from '../loop.ts';
+import type { Pump } from '../pump.ts';
+import { fittingsIn, runsOfLoop } from '../runs-of-loop.ts';
+import type { Interval } from './interval.ts';
+import type { TaskKind } from './task.ts';
+
+/** More checks than these are not made at once. */
+export const STARTER_TASKS_MAX = 500;
+
+export interface StarterTask {
+  readonly title: string;
+  readonly kind: TaskKind;
+  readonly every: Interval;
+  readonly minutes: number;
+  readonly parts: number;
+}
+
+export interface StarterSet {
+  readonly tasks: readonly StarterTask[];
+  readonly cautions: readonly CautionCode[];
+}
+
+export interface TooManyTasks {
+  readonly code: 'too-many-tasks';
+  readonly limit: number;
+  readonly actual: number;
+}
+
+const TITLE_MAX = 120;
+const BULKHEAD_MINUTES = 2;
+const UNION_MINUTES = 2;
+const SCREEN_MINUTES = 10;
+const BUTTON_MINUTES = 2;
+/** Where a pump states no service. */
+const SERVICE = { everyMonths: 6, minutes: 45, parts: 0 };
+const DAYS_PER_MONTH = 365 / 12;
+const MONTHS_MAX = 120;
+
+const titled = (words: string, pointer: string): string => {
+  const whole = `${words} (${pointer})`;
+  return whole.length <= TITLE_MAX ? whole : words;
+};
+
+const inspection = (number: number, pointer: string): StarterTask => ({
+  title: titled(`Inspect bulkhead ${number} for weeping`, pointer),
+  kind: 'bulkhead-inspection',
+  every: { months: 1 },
+  minutes: BULKHEAD_MINUTES,
+  parts: 0,
+});
+
+const screenCleaning = (screens: number): StarterTask => ({
+  title: screens === 1 ? 'Clean the intake screen' : `Clean the ${screens} intake screens`,
+  kind: 'screen-cleaning',
+  every: { weeks: 1 },
+  minutes: SCREEN_MINUTES * screens,
+  parts: 0,
+});
+
+/** Months that are no whole number are told in days; ten years are the longest interval. */
+const everyMonths = (months: number): Interval =>
+  Number.isInteger(months)
+    ? { months: Math.min(months, MONTHS_MAX) }
+    : { days: Math.max(1, Math.round(Math.min(months, MONTHS_MAX) * DAYS_PER_MONTH)) };
+
+const wetEndService = ({ name, service = SERVICE }: Pump, count: number): StarterTask => ({
+  title: `Service the wet end${count === 1 ? '' : ` of ${count} pumps`}: ${name}`.slice(0, TITLE_MAX),
+  kind: 'wet-end-service',
+  every: everyMonths(service.everyMonths),
+  minutes: service.minutes * count,
+  parts: service.parts * count,
+});
+
+const unionCheck = (unions: number): StarterTask => ({
+  title: unions === 1 ? 'Check the union for tightness' : `Check the ${unions} unions for tightness`,
+  kind: 'union-check',
+  every: { months: 3 },
+  minutes: UNION_MINUTES * unions,
+  parts: 0,
+});
+
+const CURRENT_TEST: StarterTask = {
+  title: 'Press the test button of the residual-current device',
+  kind: 'residual-current-test',
+  every: { months: 1 },
+  minutes: BUTTON_MINUTES,
+  parts: 0,
+};
+
+/**
+ * One inspection a month for each bulkhead, the intake's screens every week, the wet end of the installed pump by its
+ * `service`, the unions every three months, the residual-current device every month. Common practice, from memory: no
+ * published table is behind the intervals and minutes.
+ *
+ * @param pump the installed pump; null without one.
+ */
+export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, TooManyTasks> {
+  const runs = 'discharge' in loop ? runsOfLoop(loop) : [];
+  const places = runs.map(({ pointer, run }) => ({ pointer, count: fittingsIn(run, 'bulkhead') }));
+  const bulkheads = places.reduce((sum, { count }) => sum + count, 0);
+  if (bulkheads > STARTER_TASKS_MAX) {
+    return failed({ code: 'too-many-tasks', limit: STARTER_TASKS_MAX, actual: bulkheads });
+  }
+  const pointers = places.flatMap(({ pointer, count }) => Array.from({ length: count }, () => pointer));
+  const unions = runs.reduce((sum, { run }) => sum + fittingsIn(run, 'union'), 0);
+  const screens = loop.intake?.screen?.count ?? 0;
+  return success({
+    tasks: [
+      ...pointers.map((pointer, place) => inspection(place + 1, pointer)),
+      ...(screens > 0 ? [screenCleaning(screens)] : []),
+      ...(pump === null ? [] : [wetEndService(pump, loop.installed?.count ?? 1)]),
+      ...(unions > 0 ? [unionCheck(unions)] : []),
+      CURRENT_TEST,
+    ],
+    cautions: [
+      'upkeep-common-practice',
+      ...(pump !== null && pump.service === undefined ? (['service-assumed'] as const) : []),
+      ...('discharge' in loop ? [] : (['fittings-unknown'] as const)),
+    ],
+  });
+}
+
+/** Those of a set that a loop has not yet: by their kind, and inspections of bulkheads by their number, too. */
+export function missingFrom(
+  there: readonly Pick<StarterTask, 'title' | 'kind'>[],
+  tasks: readonly StarterTask[],
+): readonly StarterTask[] {
+  const kinds = new Set(there.map(({ kind }) => kind));
+  const titles = new Set(there.map(({ title }) => title));
+  const isInspection = ({ kind }: Pick<StarterTask, 'kind'>) => kind === 'bulkhead-inspection';
+  const inspections = tasks.filter(isInspection);
+  const lacking = Math.max(0, inspections.length - there.filter(isInspection).length);
+  return [
+    ...inspections.filter(({ title }) => !titles.has(title)).slice(0, lacking),
+    ...tasks.filter((task) => !isInspection(task) && !kinds.has(task.kind)),
+  ];
+}

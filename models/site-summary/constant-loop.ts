@@ -1,0 +1,79 @@
+/** The figures of a loop that runs alike all day at the setting of its pump. */
+import { annualUse } from '../energy.ts';
+import type { LoopModel } from '../loop-model.ts';
+import { hasRequirement, outletFigures } from '../margins.ts';
+import { pumpAtSetting } from '../pump-at-setting.ts';
+import type { PumpModel } from '../pump-model.ts';
+import { DEFAULT_LIMITS } from '../selection/options.ts';
+import { type Ranked, select } from '../selection/select.ts';
+import { estimateDuty, exactDuty, shareLoop } from '../selection/shared-loop.ts';
+import {
+  type InstalledStation,
+  type LoopFigures,
+  type Saved,
+  type Saving,
+  savedBy,
+  shortOutlet,
+  worthOfSaved,
+  type YearUse,
+} from './loop-figures.ts';
+
+export interface ConstantTerms {
+  /** Money per kWh; null: not known. */
+  readonly price: number | null;
+  /** Of the site [m]. */
+  readonly elevation: number;
+}
+
+const HOURS_PER_DAY = 24;
+
+/**
+ * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest setting
+ * that serves, and of the best of the candidates, one of each, by the rules of a selection.
+ *
+ * Where the setting of now leaves an outlet short, other pumps are held against the setting that would serve; where there
+ * is none, nothing is like for like and no saving is told. Throws `SolveFailure` where network or search reach a limit.
+ */
+export function constantLoop(
+  loop: LoopModel,
+  installed: InstalledStation,
+  candidates: readonly PumpModel[],
+  { price, elevation }: ConstantTerms,
+): LoopFigures {
+  const shared = shareLoop(loop);
+  const at = pumpAtSetting(installed.pump, installed);
+  const duty = exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
+  const running = { price, elevation, hoursPerDay: HOURS_PER_DAY };
+  const standbyPower = installed.count * installed.pump.pump.standbyPower;
+  const now = annualUse({ ...running, power: duty.power, standbyPower });
+  const short = shortOutlet(outletFigures(loop.system.outlets, duty.outletFlows), null);
+  const figures = { ...now, power: duty.power, short, hasRequirement: hasRequirement(loop.system.outlets) };
+  if (!figures.hasRequirement) return { ...figures, aboveNeed: null, otherPump: null };
+  const { ranking } = select({
+    shared,
+    candidates: [installed, ...candidates.map((pump) => ({ pump, count: 1 }))],
+    limits: DEFAULT_LIMITS,
+    running,
+  });
+  const serving = ranking.find(({ candidate }) => candidate === 0);
+  const compared = short === null ? now : serving;
+  const other = ranking.find(({ candidate }) => candidate !== 0);
+  return {
+    ...figures,
+    aboveNeed: short === null ? lowered(now, installed, serving) : null,
+    otherPump: compared === undefined ? null : otherSaving(compared, other),
+  };
+}
+
+function lowered(now: YearUse, installed: InstalledStation, serving: Ranked | undefined): Saved | null {
+  if (serving === undefined || serving.duty.setting >= installed.setting) return null;
+  return { setting: serving.duty.setting, ...savedBy(now, serving) };
+}
+
+function otherSaving(compared: YearUse, other: Ranked | undefined): Saving | null {
+  if (other === undefined) return null;
+  const saved = savedBy(compared, other);
+  if (!(worthOfSaved(saved) > 0)) return null;
+  // The first candidate of the selection is the pump that is there.
+  return { candidate: other.candidate - 1, count: 1, setting: other.duty.setting, ...saved };
+}
