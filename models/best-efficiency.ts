@@ -29,8 +29,12 @@ export function bestEfficiencyPoint(
     (density * GRAVITY * flow * headAt(headCurve, flow)) / powerAt(powerLaw, { flow, speedRatio: 1 });
   const step = headCurve.range.max / SCAN;
   let best = 0;
+  let greatest = efficiency(0);
   for (let place = 1; place <= SCAN; place++) {
-    if (efficiency(step * place) > efficiency(step * best)) best = place;
+    const here = efficiency(step * place);
+    if (!(here > greatest)) continue;
+    best = place;
+    greatest = here;
   }
   let low = step * Math.max(0, best - 1);
   let high = step * Math.min(SCAN, best + 1);

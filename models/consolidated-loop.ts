@@ -1,12 +1,14 @@
 /** Several loops made one: their outlets on one pump. */
 import { failed, type Result, success } from '../curves/result.ts';
-import type { Branch, Loop, PipeworkLoop, RunElement, WaterState } from './loop.ts';
+import type { Branch, Intake, Loop, PipeworkLoop, RunElement, WaterState } from './loop.ts';
 
 export interface Consolidation {
   readonly loops: readonly Loop[];
   readonly suction: readonly RunElement[];
   /** From the pump to where the loops part. */
   readonly manifold: readonly RunElement[];
+  /** Undefined: that of the first loop. */
+  readonly intake?: Intake | undefined;
 }
 
 /** `place` is that of the loop that does not fit. */
@@ -44,13 +46,14 @@ function prefixes(loops: readonly Loop[]): readonly string[] {
 
 /**
  * The joined loop: one suction, a manifold, and behind it the discharge of each loop. Static heads of the loops move to their
- * outlets; the pump stands at the height of the first, whose intake it draws by; tank and installed pump are left out.
+ * outlets; the pump stands at the height of the first; tank and installed pump are left out.
  * Fails on a loop known by its system curve alone, of other water, or of another friction multiplier than the first.
  */
 export function consolidatedLoop({
   loops,
   suction,
   manifold,
+  intake: own,
 }: Consolidation): Result<PipeworkLoop, ConsolidationFailure> {
   const names = prefixes(loops);
   const joined: Branch[] = [];
@@ -65,7 +68,8 @@ export function consolidatedLoop({
     joined.push(renamed(loop.discharge, named, loop.staticHead));
   }
   if (first === undefined) throw new Error('invariant: a consolidation joins loops');
-  const { water, pumpElevation, intake, frictionMultiplier } = first;
+  const { water, pumpElevation, frictionMultiplier } = first;
+  const intake = own ?? first.intake;
   return success({
     name: loops
       .map(({ name }) => name)

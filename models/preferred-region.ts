@@ -7,6 +7,14 @@ const REGION = { from: 0.7, to: 1.2 } as const;
 /** A best point this near to the largest entered flow may as well lie beyond it. */
 const AT_THE_END = 0.999;
 
+interface PreferredRegion {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** That of the water asked about last: every duty of a pump asks. */
+const latest = new WeakMap<PumpFit, { readonly density: number; readonly region: PreferredRegion | null }>();
+
 /**
  * The preferred operating region of a pump at full speed [m3/s]: 70 to 120 % of its best-efficiency flow.
  *
@@ -16,7 +24,15 @@ const AT_THE_END = 0.999;
 export function preferredRegion(
   fit: PumpFit,
   { density }: { readonly density: number },
-): { readonly min: number; readonly max: number } | null {
+): PreferredRegion | null {
+  const before = latest.get(fit);
+  if (before?.density === density) return before.region;
+  const region = regionOf(fit, density);
+  latest.set(fit, { density, region });
+  return region;
+}
+
+function regionOf(fit: PumpFit, density: number): PreferredRegion | null {
   const best = bestEfficiencyPoint(fit, { density });
   if (best === null) return null;
   const isBeyondData = best.flow >= AT_THE_END * fit.headCurve.range.max;

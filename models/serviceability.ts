@@ -1,5 +1,6 @@
 /** What a loop lacks to be serviced without draining it. */
 import type { Loop, RunElement } from './loop.ts';
+import { fittingsIn, runsOfLoop } from './runs-of-loop.ts';
 
 export interface ServiceLacks {
   /** Sides of the pump, `suction` or `discharge`, without a valve to shut them off. */
@@ -26,9 +27,9 @@ export function serviceLacks(loop: Loop): ServiceLacks | null {
     sides.flatMap(({ side, run }) => (has(run) ? [] : [side]));
   return {
     isolation: without((run) => run.some(isolates)),
-    union: without((run) => countOf(run, UNION) > 0),
-    bulkheadUnion: runsOf(loop)
-      .filter(({ run }) => countOf(run, BULKHEAD) > countOf(run, UNION))
+    union: without((run) => fittingsIn(run, UNION) > 0),
+    bulkheadUnion: runsOfLoop(loop)
+      .filter(({ run }) => fittingsIn(run, BULKHEAD) > fittingsIn(run, UNION))
       .map(({ pointer }) => pointer),
   };
 }
@@ -36,25 +37,4 @@ export function serviceLacks(loop: Loop): ServiceLacks | null {
 function isolates(element: RunElement): boolean {
   if (!('valve' in element)) return false;
   return typeof element.valve !== 'string' || !CHECK_VALVE.test(element.valve);
-}
-
-const countOf = (run: readonly RunElement[], name: string): number =>
-  run.reduce(
-    (sum, element) => sum + ('fitting' in element && element.fitting === name ? (element.count ?? 1) : 0),
-    0,
-  );
-
-function runsOf({ suction, discharge }: Extract<Loop, { readonly discharge: unknown }>) {
-  const runs = [{ pointer: '/suction', run: suction }];
-  const waiting = [{ pointer: '/discharge', branch: discharge }];
-  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    const { pointer, branch } = next;
-    runs.push({ pointer: `${pointer}/run`, run: branch.run });
-    const inner = (branch.branches ?? []).map((below, i) => ({
-      pointer: `${pointer}/branches/${i}`,
-      branch: below,
-    }));
-    waiting.push(...inner.toReversed());
-  }
-  return runs;
 }

@@ -1,7 +1,9 @@
 /** Every caution that an answer can carry: how grave, in what words, on whose authority. */
 import type { CautionRow, Severity } from './catalogue/caution-row.ts';
+import { CONDITION_CAUTIONS } from './catalogue/condition.ts';
 import { INSTALLATION_CAUTIONS } from './catalogue/installation.ts';
 import { INTAKE_CAUTIONS } from './catalogue/intake.ts';
+import { MEASURED_CAUTIONS } from './catalogue/measured.ts';
 import { MONEY_CAUTIONS } from './catalogue/money.ts';
 import { PIPEWORK_CAUTIONS } from './catalogue/pipework.ts';
 import { PLAN_CAUTIONS } from './catalogue/plan.ts';
@@ -15,7 +17,9 @@ export const CAUTIONS = {
   ...PUMP_CAUTIONS,
   ...PIPEWORK_CAUTIONS,
   ...TIME_CAUTIONS,
+  ...MEASURED_CAUTIONS,
   ...UPKEEP_CAUTIONS,
+  ...CONDITION_CAUTIONS,
   ...MONEY_CAUTIONS,
   ...PLAN_CAUTIONS,
 } as const satisfies Record<string, CautionRow>;

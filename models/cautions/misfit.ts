@@ -17,17 +17,21 @@ export function headMisfit({ pump, fit: { headCurve, speedMap } }: PumpModel): M
   return misfitOf(headCurve.residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
 }
 
-/** Entered over fitted power, standby apart, less 1; the law is fitted to its logarithm. */
+/**
+ * Entered over fitted power, standby apart, less 1. The law is fitted to the logarithm, whose residuals have the mean 0;
+ * one multiplied as a whole, by a calibration, still goes through its points as well or badly as it did.
+ */
 export function powerMisfit({ pump, fit: { powerLaw, speedMap } }: PumpModel): Misfit {
   const { standbyPower, flowScale, flowCentre } = powerLaw;
-  const shares = pump.powerPoints.map(({ power, setting, flow }) => {
+  const logarithms = pump.powerPoints.map(({ power, setting, flow }) => {
     const speedRatio = speedRatioAt(speedMap, setting);
     // A point without flow counts as taken at the mean of the others.
     const taken = flow ?? (flowScale ?? 0) * (flowCentre ?? 0) * speedRatio;
     const fitted = powerAt(powerLaw, { flow: taken, speedRatio });
-    return (power - standbyPower) / (fitted - standbyPower) - 1;
+    return Math.log((power - pump.standbyPower) / (fitted - standbyPower));
   });
-  return misfitOf(shares);
+  const mean = logarithms.reduce((sum, one) => sum + one, 0) / Math.max(1, logarithms.length);
+  return misfitOf(logarithms.map((one) => Math.expm1(one - mean)));
 }
 
 function misfitOf(shares: readonly number[]): Misfit {

@@ -1,21 +1,12 @@
 /** What each phase of a schedule asks of the pump, worked out once for all its runs. */
-
 import type { ExactDuty } from '../duty-point.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import { conditionsFor, EQUAL } from '../selection/conditions.ts';
-import { holds } from '../selection/grid-search.ts';
-import { estimateDuty, type SharedLoop, shareLoop } from '../selection/shared-loop.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import type { Choice } from '../volume/volume-plan.ts';
+import { type SharedLoop, shareLoop } from '../selection/shared-loop.ts';
 import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
 import { nothing, type Requirement, requiring, scaled, shutOff, shutOutlets, stated } from './phase-loop.ts';
+import { type RememberedDuty, rememberedDuty } from './remembered-duty.ts';
 import type { Emergency, Phase, Schedule, VolumeDemand } from './schedule.ts';
-
-/** A setting that a volume may be moved at; 0 is stopped. */
-export interface VolumeChoice extends Choice {
-  readonly setting: number;
-}
+import { type VolumeChoice, volumeChoices } from './volume-choices.ts';
 
 export interface PhasePlan {
   readonly phase: Phase;
@@ -26,121 +17,139 @@ export interface PhasePlan {
   /** The loop as this phase runs it, its requirements included. */
   readonly loop: LoopModel;
   /** Exact, and each setting worked out once. */
-  dutyAt(setting: number): ExactDuty;
+  readonly dutyAt: RememberedDuty;
 }
 
 export interface SchedulePlan {
   readonly station: Station;
   readonly phases: readonly PhasePlan[];
   readonly emergency: PhasePlan | null;
+  /** On the loop with nothing shut. */
+  readonly dutyAt: RememberedDuty;
 }
 
-/** Settings of a grid that a volume chooses among at most; finer grids are taken at even strides. */
-const CHOICES_MOST = 1001;
+/** What a phase comes to, as plain data: worked out in one place, taken up in another. */
+export interface PhaseFigures {
+  readonly own: PhaseDuty;
+  readonly other: PhaseDuty | null;
+  /** Null where the phase moves no volume. */
+  readonly choices: readonly VolumeChoice[] | null;
+  readonly duties: readonly ExactDuty[];
+}
+
+export interface PlanFigures {
+  readonly phases: readonly PhaseFigures[];
+  readonly emergency: PhaseFigures | null;
+  readonly duties: readonly ExactDuty[];
+}
 
 /**
  * Works out every phase. A phase that does not fit the loop any more (an outlet that is not there, something to shut where
- * pipework is not known) is infeasible, never an error.
+ * pipework is not known) is infeasible, never an error. With `figures`, those of the same plan worked out before, nothing
+ * is solved but what they lack.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function planSchedule(
   schedule: Pick<Schedule, 'phases' | 'emergency'>,
   loop: LoopModel,
   station: Station,
+  figures?: PlanFigures,
 ): SchedulePlan {
-  const shares = sharedByOpenings(loop);
+  const openings = loopsByOpenings(loop);
+  const whole = openings([]);
+  if (whole === null) throw new Error('a loop with nothing shut is itself');
   const { emergency } = schedule;
+  const planned = (phase: Phase, known: PhaseFigures | null | undefined) =>
+    planPhase(phase, { whole, fitting: openings(shutOutlets(phase)) }, station, known ?? null);
   return {
     station,
-    phases: schedule.phases.map((phase) => planPhase(phase, loop, station, shares)),
-    emergency: emergency === undefined ? null : planPhase(emergencyPhase(emergency), loop, station, shares),
+    phases: schedule.phases.map((phase, place) => planned(phase, figures?.phases[place])),
+    emergency: emergency === undefined ? null : planned(emergencyPhase(emergency), figures?.emergency),
+    dutyAt: rememberedDuty((setting) => dutyAt(whole.shared(), station, setting), figures?.duties),
   };
 }
 
 const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', from: '00:00', factor });
 
-type Shares = (shut: readonly string[]) => SharedLoop | null;
+/** A loop with some outlets shut, and what is worked out on it when first asked for. */
+interface OpenedLoop {
+  readonly loop: LoopModel;
+  shared(): SharedLoop;
+}
 
-function sharedByOpenings(loop: LoopModel): Shares {
-  const known = new Map<string, SharedLoop | null>();
+function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLoop | null {
+  const known = new Map<string, OpenedLoop | null>();
   return (shut) => {
     const key = JSON.stringify(shut);
     const before = known.get(key);
     if (before !== undefined) return before;
     const changed = shutOff(loop, shut);
-    const shared = changed === null ? null : shareLoop(changed);
-    known.set(key, shared);
-    return shared;
+    const opened = changed === null ? null : openedLoop(changed);
+    known.set(key, opened);
+    return opened;
   };
 }
 
-function planPhase(phase: Phase, base: LoopModel, station: Station, shares: Shares): PhasePlan {
+function openedLoop(loop: LoopModel): OpenedLoop {
+  let shared: SharedLoop | undefined;
+  return {
+    loop,
+    shared: () => {
+      shared ??= shareLoop(loop);
+      return shared;
+    },
+  };
+}
+
+function planPhase(
+  phase: Phase,
+  { whole, fitting }: { readonly whole: OpenedLoop; readonly fitting: OpenedLoop | null },
+  station: Station,
+  known: PhaseFigures | null,
+): PhasePlan {
   const shut = shutOutlets(phase);
-  const fitting = shares(shut);
   const namesOutlets = Object.keys(phase.requiredFlows ?? {}).every((name) =>
-    base.system.outlets.some((outlet) => outlet.name === name),
+    whole.loop.system.outlets.some((outlet) => outlet.name === name),
   );
-  const shared = fitting ?? shares([]);
-  if (shared === null) throw new Error('a loop with nothing shut is itself');
+  const opened = fitting ?? whole;
   const fits = fitting !== null && namesOutlets;
-  const model = (required: Requirement) => requiring(shared.loop, required, shut);
+  const model = (required: Requirement) => requiring(opened.loop, required, shut);
   const solve = (required: Requirement): PhaseDuty => {
-    const found = phaseDuty(shared, model(required), station);
+    const found = phaseDuty(opened.shared(), model(required), station);
     return fits ? found : { ...found, feasible: false };
   };
-  const dutyOf = remembered((setting) => dutyAt(shared, station, setting));
+  const dutyOf = rememberedDuty((setting) => dutyAt(opened.shared(), station, setting), known?.duties);
   const { volume, pulse } = phase;
   if (volume !== undefined) {
-    const own = solve(nothing);
+    const own = known?.own ?? solve(nothing);
     const loop = model(nothing);
-    const choices = fits ? volumeChoices(shared, loop, station, volume) : [];
+    const choices = known?.choices ?? (fits ? volumeChoices(opened.shared(), loop, station, volume) : []);
     return { phase, own, other: null, volume: { demand: volume, choices }, loop, dutyAt: dutyOf };
   }
+  const other = () => (pulse === undefined ? null : solve(requirementOf(phase, pulse.otherFactor, true)));
   return {
     phase,
-    own: solve(requirementOf(phase, 1)),
-    other: pulse === undefined ? null : solve(requirementOf(phase, pulse.otherFactor, true)),
+    own: known?.own ?? solve(requirementOf(phase, 1)),
+    other: known === null ? other() : known.other,
     volume: null,
     loop: model(requirementOf(phase, 1)),
     dutyAt: dutyOf,
   };
 }
 
+const figuresOfPhase = ({ own, other, volume, dutyAt: duty }: PhasePlan): PhaseFigures => ({
+  own,
+  other,
+  choices: volume?.choices ?? null,
+  duties: duty.known(),
+});
+
+/** What is worked out of a plan so far. */
+export const planFigures = ({ phases, emergency, dutyAt: duty }: SchedulePlan): PlanFigures => ({
+  phases: phases.map(figuresOfPhase),
+  emergency: emergency === null ? null : figuresOfPhase(emergency),
+  duties: duty.known(),
+});
+
 const requirementOf = ({ factor, requiredFlows }: Phase, times: number, isOther = false): Requirement =>
   requiredFlows === undefined ? scaled(isOther ? times : (factor ?? 1)) : stated(requiredFlows, times);
-
-function remembered(compute: (setting: number) => ExactDuty): (setting: number) => ExactDuty {
-  const known = new Map<number, ExactDuty>();
-  return (setting) => {
-    const duty = known.get(setting) ?? compute(setting);
-    known.set(setting, duty);
-    return duty;
-  };
-}
-
-/** The settings between floor and ceiling at which all conditions hold, by their duties on the samples of the loop. */
-function volumeChoices(
-  shared: SharedLoop,
-  loop: LoopModel,
-  station: Station,
-  { floor = 0, ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
-): readonly VolumeChoice[] {
-  const { pump, count } = station;
-  const { settings, standbyPower } = pump.pump;
-  const conditions = conditionsFor({ ...station, loop });
-  const size = gridSize(settings);
-  const stride = Math.ceil(size / CHOICES_MOST);
-  const choices: VolumeChoice[] = [];
-  let guess: number | undefined;
-  for (let index = size - 1; index >= 0; index -= stride) {
-    const setting = settingAt(settings, index);
-    const duty = estimateDuty(shared, pumpAtSetting(pump, { setting, count }), guess);
-    const { flow, power, deadHead } = duty;
-    if (!deadHead) guess = flow;
-    const inside = flow >= floor * (1 - EQUAL) && flow <= ceiling * (1 + EQUAL);
-    if (deadHead || !inside || !conditions.every((one) => holds(one.judge(duty)))) continue;
-    choices.push({ setting, flow, power });
-  }
-  if (mayStop) choices.push({ setting: 0, flow: 0, power: count * standbyPower });
-  return choices;
-}

@@ -6,8 +6,9 @@ import type { Rates } from '../tariff/rates.ts';
 import { planVolume, type Slot, type VolumePlan } from '../volume/volume-plan.ts';
 import { planWholeSlots } from '../volume/whole-slots.ts';
 import type { Block } from './block.ts';
-import type { PhasePlan, VolumeChoice } from './phase-plan.ts';
+import type { PhasePlan } from './phase-plan.ts';
 import type { VolumeDemand } from './schedule.ts';
+import type { VolumeChoice } from './volume-choices.ts';
 
 export interface Prices {
   readonly rates: Rates;

@@ -1,5 +1,6 @@
 /** What a caller may demand of a selection, and the defaults. */
 import type { HeatTerms } from '../heat.ts';
+import type { LifeCycleTerms } from '../money/candidate-life-cycle.ts';
 
 export interface Limits {
   /** Highest velocity through the slots of a part-clogged intake screen [m/s]; null: not judged. */
@@ -36,6 +37,8 @@ export type Balancing = 'as-built' | 'trimmed';
 export interface Running {
   /** How the water is kept at its temperature; undefined: not asked. */
   readonly heat?: HeatTerms | undefined;
+  /** Undefined: candidates rank by what their energy costs, else by their life-cycle cost. */
+  readonly lifeCycle?: LifeCycleTerms | undefined;
   /** Money per kWh; null where no price is known. May be negative. */
   readonly price: number | null;
   /** Hours a day at the chosen setting, 0..24; the rest on standby. */

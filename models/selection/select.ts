@@ -1,6 +1,7 @@
 /** Which pump serves a loop at the least cost, and at which setting. */
 import type { ExactDuty } from '../duty-point.ts';
 import { annualUse } from '../energy.ts';
+import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
 import type { PumpModel } from '../pump-model.ts';
 import { conditionsFor } from './conditions.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
@@ -23,6 +24,8 @@ export interface Ranked {
   readonly annualEnergy: number;
   readonly annualCost: number | null;
   readonly heat: DutyHeat;
+  /** Present value; null where it is not asked for, or no price is known. */
+  readonly lifeCycleCost: number | null;
 }
 
 export interface Rejected {
@@ -41,7 +44,7 @@ export interface Selection {
  * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `badEnd` a setting
  * qualifies when it does there too; ranking and figures are those as entered.
  *
- * Order: annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
+ * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
  * heater where that is asked for.
  * Throws `SolveFailure` where network or search reach a limit.
  */
@@ -77,13 +80,28 @@ export function select({
     const { duty } = outcome;
     const standbyPower = count * pump.pump.standbyPower;
     const use = annualUse({ ...running, power: duty.power, standbyPower });
-    ranking.push({ candidate, duty, ...use, heat: dutyHeat({ loop: shared.loop, pump }, duty, running) });
+    const heat = dutyHeat({ loop: shared.loop, pump }, duty, running);
+    const lifeCycleCost = lifeCycleOf({ pump, count }, { ...use, heat }, running);
+    ranking.push({ candidate, duty, ...use, heat, lifeCycleCost });
   }
   const counted = running.heat?.inRanking === true ? withHeat : bare;
   return { ranking: ranking.toSorted((a, b) => cheaperFirst(a, b, counted)), rejected };
 }
 
-type Counted = (ranked: Ranked) => { readonly cost: number; readonly energy: number };
+function lifeCycleOf(
+  { pump, count }: Candidate,
+  use: Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>,
+  { lifeCycle, heat }: Running,
+): number | null {
+  if (lifeCycle === undefined || use.annualCost === null) return null;
+  const annualCost = (heat?.inRanking === true ? withHeat : bare)(use).cost;
+  return candidateLifeCycle({ pump: pump.pump, count, annualCost }, lifeCycle);
+}
+
+type Counted = (ranked: Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>) => {
+  readonly cost: number;
+  readonly energy: number;
+};
 
 const bare: Counted = ({ annualCost, annualEnergy }) => ({ cost: annualCost ?? 0, energy: annualEnergy });
 
@@ -94,6 +112,7 @@ const withHeat: Counted = (ranked) => {
 
 function cheaperFirst(a: Ranked, b: Ranked, counted: Counted): number {
   return (
+    (a.lifeCycleCost ?? 0) - (b.lifeCycleCost ?? 0) ||
     counted(a).cost - counted(b).cost ||
     counted(a).energy - counted(b).energy ||
     a.duty.power - b.duty.power ||

@@ -19,4 +19,15 @@ export const MONEY_CAUTIONS = {
       'The bill lists what the loop states: supports, glue, seals, offcuts and what was left out of the loop are not on it.',
     source: COMMON_PRACTICE,
   },
+  'costs-as-entered': {
+    severity: 'note',
+    sentence:
+      'Costs rest on prices, lives and rates as entered; what prices do in later years nobody knows: look at the sensitivities.',
+    source: COMMON_PRACTICE,
+  },
+  'purchase-not-counted': {
+    severity: 'warning',
+    sentence: 'The pump has no price: its life-cycle cost leaves the purchase out.',
+    source: COMMON_PRACTICE,
+  },
 } as const satisfies Record<string, CautionRow>;

@@ -20,4 +20,21 @@ export const PLAN_CAUTIONS = {
       'The time for the search ended before the plan was proven best: `gap` states by how much, at most, a better one could exceed it.',
     source: 'branch-and-bound search with a time limit',
   },
+  'site-as-stated': {
+    severity: 'note',
+    sentence:
+      'The sums take each loop at the setting and pump that are stored as installed, all year long, or by its schedule: a pump that is set otherwise uses otherwise.',
+    source: 'loops and schedules as entered',
+  },
+  'savings-before-check': {
+    severity: 'note',
+    sentence:
+      'A saving takes the pump as it stands, one in place of those installed, without pipework, labour or a spare: compare it by its life-cycle cost, and look at its cautions, before it is bought.',
+    source: COMMON_PRACTICE,
+  },
+  'outlets-short': {
+    severity: 'warning',
+    sentence: 'Outlets get less than their required flow: look at these loops first.',
+    source: 'requirements as entered',
+  },
 } as const satisfies Record<string, CautionRow>;

@@ -14,6 +14,12 @@ export const TIME_CAUTIONS = {
       'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
     source: COMMON_PRACTICE,
   },
+  'settings-thinned': {
+    severity: 'note',
+    sentence:
+      'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
+    source: 'limit of the volume plan',
+  },
   'time-mean-price': {
     severity: 'note',
     sentence:

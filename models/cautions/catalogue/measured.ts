@@ -1,0 +1,35 @@
+/** Cautions about figures that rest on what was measured. */
+import { type CautionRow, COMMON_PRACTICE } from './caution-row.ts';
+
+export const MEASURED_CAUTIONS = {
+  'meter-bias': {
+    severity: 'note',
+    sentence:
+      'Errors and intervals follow from the scatter of the readings: a meter that reads high or low throughout moves the factors by as much, and no interval shows it.',
+    source: COMMON_PRACTICE,
+  },
+  'ratio-as-friction': {
+    severity: 'note',
+    sentence:
+      'The readings tell friction over head alone, which is taken as friction with the head of the pump as entered: flows of this pump are right either way, those of another pump and the shares of the outlets only if it is the pipework that changed.',
+    source: 'flows on a loop without static head scale with both alike',
+  },
+  'speed-map-suspect': {
+    severity: 'warning',
+    sentence:
+      'Gauge readings show other speeds than the pump has entered: put the `speedMap` of the answer into the pump, and calibrate again.',
+    source: 'affinity laws: the head of one system goes with the square of the speed',
+  },
+  'shut-valve-briefly': {
+    severity: 'warning',
+    sentence:
+      'A head at no flow is read against a valve shut for some seconds and no longer: the pump heats the water that it holds, and the animals get none meanwhile.',
+    source: COMMON_PRACTICE,
+  },
+  'few-readings': {
+    severity: 'note',
+    sentence:
+      'So few readings leave the noise of the meters much as assumed: 3 % for a flow, 2 % for a head or a power.',
+    source: COMMON_PRACTICE,
+  },
+} as const satisfies Record<string, CautionRow>;

@@ -1,0 +1,36 @@
+/** What a candidate of a selection costs over its life. */
+import { failureRate } from '../failure-rate.ts';
+import type { Pump } from '../pump.ts';
+import { deviceAttention } from './device-attention.ts';
+import { lifeCycle } from './life-cycle.ts';
+import type { MoneyTerms } from './terms.ts';
+
+/** `labourRate` in money an hour. */
+export interface LifeCycleTerms extends MoneyTerms {
+  readonly labourRate: number;
+  readonly minutesPerFailure: number;
+}
+
+/**
+ * Present value of buying `count` equal pumps anew, their energy, service and the work that their failures make: the same
+ * elements as those of a comparison, without pipework and losses. A pump without a price counts as free.
+ */
+export function candidateLifeCycle(
+  { pump, count, annualCost }: { readonly pump: Pump; readonly count: number; readonly annualCost: number },
+  { labourRate, minutesPerFailure, ...terms }: LifeCycleTerms,
+): number {
+  const { price = 0, expectedLifeYears = null, service = null, failures } = pump;
+  const attention = deviceAttention({
+    devices: count,
+    service,
+    failures: failures === undefined ? 0 : failureRate(failures).value,
+    minutesPerFailure,
+  });
+  const costs = {
+    devices: [{ price: count * price, lifeYears: expectedLifeYears, isNew: true, ageYears: 0 }],
+    ...{ energy: 1, energyPrice: annualCost, labourRate, extras: [], valueAtRisk: 0, lossesPerYear: 0 },
+    attentionHours: attention.hours,
+    parts: attention.parts,
+  };
+  return lifeCycle(costs, terms).presentValue;
+}
