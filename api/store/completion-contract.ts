@@ -1,5 +1,15 @@
 /** When routine checks were done. */
-import type { Deleted, Deletion, Inserted, Missing, Page, PageStart, Stale, StoredRecord } from './stored.ts';
+import type {
+  Deleted,
+  Deletion,
+  Inserted,
+  Missing,
+  Page,
+  PageStart,
+  RecordKey,
+  Stale,
+  StoredRecord,
+} from './stored.ts';
 
 export interface Completion {
   /** When it was done [ms]. */
@@ -43,6 +53,7 @@ export interface CompletionStore {
   ): Promise<
     Inserted<CompletionRecord> | { readonly outcome: 'exists'; readonly record: CompletionRecord } | Missing
   >;
+  getCompletion(key: RecordKey & { readonly taskId: string }): Promise<CompletionRecord | undefined>;
   listCompletions(request: CompletionPageRequest): Promise<Page<CompletionRecord>>;
   deleteCompletion(deletion: CompletionDeletion): Promise<Deleted | Stale | Missing>;
 }

@@ -109,6 +109,16 @@ async function removeCompletion(
 export const completionStore = (db: Kysely<Tables>): CompletionStore => ({
   insertCompletion: (completion) => db.transaction().execute((all) => writeCompletion(all, completion)),
 
+  async getCompletion({ siteId, taskId, id }) {
+    const row = await db
+      .selectFrom(TABLE)
+      .selectAll()
+      .where(ofTask({ siteId, taskId }))
+      .where('id', '=', id)
+      .executeTakeFirst();
+    return row === undefined ? undefined : completionRecord(row);
+  },
+
   async listCompletions({ siteId, taskId, limit, after }) {
     const chosen = db.selectFrom(TABLE).selectAll().where(ofTask({ siteId, taskId }));
     const asked =

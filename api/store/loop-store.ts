@@ -1,6 +1,7 @@
 /** Loops in a database. */
 import type { Kysely } from 'kysely';
 import type { Loop } from '../../models/loop.ts';
+import { type CalibrationColumns, hydraulicsDigest, NO_CALIBRATION } from './calibration-text.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { digestOf, jsonText } from './json-text.ts';
@@ -64,6 +65,7 @@ export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
         created_at: now,
         updated_at: now,
         ...contentColumns(document),
+        ...NO_CALIBRATION,
       })
       .returningAll();
     const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
@@ -73,7 +75,20 @@ export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
   async replaceLoop({ siteId, id, document, now, expectedVersion }) {
     const update = db
       .updateTable('loop')
-      .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+      .set((eb) => {
+        const isAbout = eb('calibration_of', '=', hydraulicsDigest(document));
+        const keptIfAbout = (column: keyof CalibrationColumns) =>
+          eb.case().when(isAbout).then(eb.ref(column)).else(null).end();
+        return {
+          version: eb('version', '+', 1),
+          updated_at: now,
+          ...contentColumns(document),
+          // What is written of one row is read as it was before the statement, whatever the order.
+          calibration: keptIfAbout('calibration'),
+          calibration_digest: keptIfAbout('calibration_digest'),
+          calibration_of: keptIfAbout('calibration_of'),
+        };
+      })
       .where(isRecord({ siteId, id }))
       .where(hasVersion(expectedVersion))
       .returningAll();

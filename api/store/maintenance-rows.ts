@@ -34,6 +34,7 @@ export function taskColumns(document: MaintenanceTask, done: Done) {
     name: document.title,
     document: text,
     digest: digestOf([text]),
+    kind: document.kind,
     loop_id: document.loop ?? null,
     pump_id: document.pump ?? null,
     year_hours: hours,

@@ -1,5 +1,5 @@
 /** Routine checks, and how far each of them has come. */
-import type { MaintenanceTask } from '../../models/maintenance/task.ts';
+import type { MaintenanceTask, TaskKind } from '../../models/maintenance/task.ts';
 import type {
   Deleted,
   Deletion,
@@ -29,11 +29,15 @@ export interface MaintenanceTaskRecord extends StoredRecord<MaintenanceTask> {
   readonly progress: TaskProgress;
 }
 
-/** Those of one site; of one loop, of one pump, due from a day on, due until a day, where these are given. */
+/** Those of one site; of a loop, of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
 export interface TaskChoice {
   readonly siteId: string;
   readonly loop?: string | undefined;
+  /** At most `LOOPS_ASKED_MAX`. */
+  readonly loops?: readonly string[] | undefined;
   readonly pump?: string | undefined;
+  readonly kind?: TaskKind | undefined;
+  readonly otherThan?: TaskKind | undefined;
   readonly name?: string | undefined;
   readonly dueFrom?: number | undefined;
   readonly dueUntil?: number | undefined;
@@ -63,6 +67,12 @@ export type AllTasks =
   | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
 
 export const ALL_TASKS_LIMIT = 10_000;
+
+/** Loops asked about at once. */
+export const LOOPS_ASKED_MAX = 1_000;
+
+/** Tasks written at once. */
+export const NEW_TASKS_MAX = 1_000;
 
 /** Hours of work and money for parts a year. */
 export interface TaskTotals {

@@ -6,7 +6,9 @@ import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { NEVER_DONE, taskColumns, taskRecord } from './maintenance-rows.ts';
 import {
   ALL_TASKS_LIMIT,
+  LOOPS_ASKED_MAX,
   type MaintenanceTaskStore,
+  NEW_TASKS_MAX,
   type NewMaintenanceTasks,
   type TaskChoice,
   type TaskReplacement,
@@ -28,11 +30,21 @@ type TaskWrites = Pick<
 
 const TABLE = 'maintenance_task';
 
-function isChosen({ siteId, loop, pump, name, dueFrom, dueUntil }: TaskChoice): Expression<SqlBool> {
+function isOfLoops(loops: readonly string[]) {
+  if (loops.length > LOOPS_ASKED_MAX) throw new Error(`invariant: ${loops.length} loops asked about at once`);
+  const column = expressionBuilder<Tables, typeof TABLE>();
+  return loops.length === 0 ? column.lit(false) : column('loop_id', 'in', loops);
+}
+
+function isChosen(choice: TaskChoice): Expression<SqlBool> {
+  const { siteId, loop, loops, pump, kind, otherThan, name, dueFrom, dueUntil } = choice;
   const column = expressionBuilder<Tables, typeof TABLE>();
   const conditions = [column('site_id', '=', siteId)];
   if (loop !== undefined) conditions.push(column('loop_id', '=', loop));
+  if (loops !== undefined) conditions.push(isOfLoops(loops));
   if (pump !== undefined) conditions.push(column('pump_id', '=', pump));
+  if (kind !== undefined) conditions.push(column('kind', '=', kind));
+  if (otherThan !== undefined) conditions.push(column('kind', '!=', otherThan));
   if (name !== undefined) conditions.push(column('name', '=', name));
   if (dueFrom !== undefined) conditions.push(column('next_due', '>=', dueFrom));
   if (dueUntil !== undefined) conditions.push(column('next_due', '<=', dueUntil));
@@ -134,6 +146,7 @@ async function unknownReference(
 
 async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMaintenanceTasks) {
   if (tasks.length === 0) return { outcome: 'inserted', records: [] } as const;
+  if (tasks.length > NEW_TASKS_MAX) throw new Error(`invariant: ${tasks.length} tasks written at once`);
   const insertion = db
     .insertInto(TABLE)
     .values(

@@ -8,12 +8,12 @@ import { pageOf, rowsToRead } from './page.ts';
 import { preparedRead } from './prepared-read.ts';
 import { pumpRecord } from './record.ts';
 import type { Tables } from './schema.ts';
-import { ALL_PUMPS_LIMIT, type NewPump, type Store } from './store.ts';
+import { ALL_PUMPS_LIMIT, type NewPump, type PumpRecord, type Store } from './store.ts';
 import { type RecordKey, USED_BY_LIMIT } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type PumpReads = Pick<Store, 'getPump' | 'getPumps' | 'listPumps' | 'allPumps'>;
-type PumpWrites = Pick<Store, 'insertPump' | 'replacePump' | 'deletePump'>;
+type PumpWrites = Pick<Store, 'insertPump' | 'insertPumps' | 'replacePump' | 'deletePump'>;
 
 const contentColumns = ({ document, fit }: Pick<NewPump, 'document' | 'fit'>) => {
   const texts = { document: jsonText(document), fit: jsonText(fit) };
@@ -88,22 +88,31 @@ const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
     .limit(USED_BY_LIMIT)
     .execute();
 
+async function insertOne(db: Kysely<Tables>, { siteId, id, now, ...content }: NewPump): Promise<PumpRecord> {
+  const row = await db
+    .insertInto('pump')
+    .values({
+      site_id: siteId,
+      id,
+      version: 1,
+      created_at: now,
+      updated_at: now,
+      ...contentColumns(content),
+    })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return pumpRecord(row);
+}
+
 export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
-  async insertPump({ siteId, id, now, ...content }) {
-    const row = await db
-      .insertInto('pump')
-      .values({
-        site_id: siteId,
-        id,
-        version: 1,
-        created_at: now,
-        updated_at: now,
-        ...contentColumns(content),
-      })
-      .returningAll()
-      .executeTakeFirstOrThrow();
-    return { outcome: 'inserted', record: pumpRecord(row) };
-  },
+  insertPump: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, pump) }),
+
+  insertPumps: (pumps) =>
+    db.transaction().execute(async (all) => {
+      const records: PumpRecord[] = [];
+      for (const pump of pumps) records.push(await insertOne(all, pump));
+      return records;
+    }),
 
   async replacePump({ siteId, id, now, expectedVersion, ...content }) {
     const row = await db

@@ -1,103 +1,84 @@
-/** How each kind of record of a site is read and written as a whole: the list that every new kind joins. */
+/** The list of every kind of record of a site, which each new kind joins. */
 import type { Kysely } from 'kysely';
+import { CALIBRATIONS } from './calibrations-whole.ts';
+import { comparisonRecord, comparisonStore } from './comparison-store.ts';
+import { countedIn, type KindOfRecord, later, type RecordTable, writtenTo } from './kind-of-record.ts';
 import { loopWrites } from './loop-store.ts';
+import { COMPLETIONS, TASKS } from './maintenance-whole.ts';
 import { pumpWrites } from './pump-store.ts';
+import { READINGS } from './readings-whole.ts';
 import { loopRecord, pumpRecord, scheduleRecord, tariffRecord } from './record.ts';
 import { scheduleStore } from './schedule-store.ts';
 import type { Tables } from './schema.ts';
-import type { KindsOfRecords, RecordKind } from './site-contents-contract.ts';
+import { type KindsOfRecords, RECORDS_OF_A_KIND_MAX, type RecordKind } from './site-contents-contract.ts';
 import { tariffWrites } from './tariff-store.ts';
+import { upgradePlanRecord, upgradePlanStore } from './upgrade-plan-store.ts';
 
-type RecordTable = 'tariff' | 'pump' | 'loop' | 'schedule';
+const common = (table: RecordTable) => ({ most: RECORDS_OF_A_KIND_MAX, count: countedIn(table) });
 
-interface KindOfRecord<Kept> {
-  readonly table: RecordTable;
-  /** In the order createdAt, then id; each is made when it is asked for. */
-  read(db: Kysely<Tables>, siteId: string): Promise<readonly (() => Kept)[]>;
-  /** As a new record of its creation's time. */
-  insert(db: Kysely<Tables>, siteId: string, record: Kept): Promise<{ readonly outcome: string }>;
-}
+const tariffRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('tariff').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
 
-const later = <Row, Kept>(rows: readonly Row[], make: (row: Row) => Kept): readonly (() => Kept)[] =>
-  rows.map((row) => () => make(row));
+const pumpRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('pump').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
 
-const newRecord = (siteId: string, { id, createdAt }: { id: string; createdAt: number }) => ({
-  siteId,
-  id,
-  now: createdAt,
-});
+const loopRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('loop').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
+
+const scheduleRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('schedule').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
+
+const comparisonRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('comparison').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
+
+const planRows = (db: Kysely<Tables>, siteId: string) =>
+  db.selectFrom('upgrade_plan').selectAll().where('site_id', '=', siteId).orderBy('created_at').orderBy('id');
 
 export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOfRecords[Kind]> } = {
   tariffs: {
-    table: 'tariff',
-    read: async (db, siteId) =>
-      later(
-        await db
-          .selectFrom('tariff')
-          .selectAll()
-          .where('site_id', '=', siteId)
-          .orderBy('created_at')
-          .orderBy('id')
-          .execute(),
-        tariffRecord,
-      ),
-    insert: (db, siteId, record) =>
-      tariffWrites(db).insertTariff({ ...newRecord(siteId, record), document: record.document }),
+    ...common('tariff'),
+    read: async (db, siteId) => later(await tariffRows(db, siteId).execute(), tariffRecord),
+    write: writtenTo('tariff', ({ db, record: { document }, ...where }) =>
+      tariffWrites(db).insertTariff({ ...where, document }),
+    ),
   },
   pumps: {
-    table: 'pump',
-    read: async (db, siteId) =>
-      later(
-        await db
-          .selectFrom('pump')
-          .selectAll()
-          .where('site_id', '=', siteId)
-          .orderBy('created_at')
-          .orderBy('id')
-          .execute(),
-        pumpRecord,
-      ),
-    insert: (db, siteId, record) =>
-      pumpWrites(db).insertPump({
-        ...newRecord(siteId, record),
-        document: record.document,
-        fit: record.fit,
-      }),
+    ...common('pump'),
+    read: async (db, siteId) => later(await pumpRows(db, siteId).execute(), pumpRecord),
+    write: writtenTo('pump', ({ db, record: { document, fit }, ...where }) =>
+      pumpWrites(db).insertPump({ ...where, document, fit }),
+    ),
   },
   loops: {
-    table: 'loop',
-    read: async (db, siteId) =>
-      later(
-        await db
-          .selectFrom('loop')
-          .selectAll()
-          .where('site_id', '=', siteId)
-          .orderBy('created_at')
-          .orderBy('id')
-          .execute(),
-        loopRecord,
-      ),
-    insert: (db, siteId, record) =>
-      loopWrites(db).insertLoop({ ...newRecord(siteId, record), document: record.document }),
+    ...common('loop'),
+    read: async (db, siteId) => later(await loopRows(db, siteId).execute(), loopRecord),
+    write: writtenTo('loop', ({ db, record: { document }, ...where }) =>
+      loopWrites(db).insertLoop({ ...where, document }),
+    ),
   },
   schedules: {
-    table: 'schedule',
-    read: async (db, siteId) =>
-      later(
-        await db
-          .selectFrom('schedule')
-          .selectAll()
-          .where('site_id', '=', siteId)
-          .orderBy('created_at')
-          .orderBy('id')
-          .execute(),
-        scheduleRecord,
-      ),
-    insert: (db, siteId, record) =>
-      scheduleStore(db).putSchedule({
-        ...newRecord(siteId, record),
-        document: record.document,
-        expectedVersion: 'none',
-      }),
+    ...common('schedule'),
+    read: async (db, siteId) => later(await scheduleRows(db, siteId).execute(), scheduleRecord),
+    write: writtenTo('schedule', ({ db, record: { document }, ...where }) =>
+      scheduleStore(db).putSchedule({ ...where, document, expectedVersion: 'none' }),
+    ),
   },
+  comparisons: {
+    ...common('comparison'),
+    read: async (db, siteId) => later(await comparisonRows(db, siteId).execute(), comparisonRecord),
+    write: writtenTo('comparison', ({ db, record: { document }, ...where }) =>
+      comparisonStore(db).insertComparison({ ...where, document }),
+    ),
+  },
+  upgradePlans: {
+    ...common('upgrade_plan'),
+    read: async (db, siteId) => later(await planRows(db, siteId).execute(), upgradePlanRecord),
+    write: writtenTo('upgrade_plan', ({ db, record: { document }, ...where }) =>
+      upgradePlanStore(db).insertUpgradePlan({ ...where, document }),
+    ),
+  },
+  maintenanceTasks: { ...common('maintenance_task'), ...TASKS },
+  completions: { ...common('maintenance_completion'), ...COMPLETIONS },
+  calibrations: CALIBRATIONS,
+  readings: READINGS,
 };

@@ -4,6 +4,7 @@ import type { Pump } from '../../models/pump.ts';
 import type { PumpFit } from '../../models/pump-model.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
+import { calibrationOf } from './calibration-text.ts';
 import { checkDigest } from './json-text.ts';
 import { parsedOnce } from './parsed-once.ts';
 import type { LoopRow, PumpRow, RowCommon, ScheduleRow, TariffRow } from './schema.ts';
@@ -35,7 +36,9 @@ export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
 export const loopRecord = parsedOnce((row: LoopRow): LoopRecord => {
   checkDigest(row, 'loop', [row.document]);
   const document: Loop = JSON.parse(row.document);
-  return { ...common(row), document };
+  const { calibration: text, calibration_digest } = row;
+  const calibration = text === null ? null : calibrationOf({ calibration: text, calibration_digest }, row.id);
+  return { ...common(row), document, calibration };
 });
 
 export function tariffRecord(row: TariffRow): TariffRecord {

@@ -1,4 +1,5 @@
 /** The records that a site holds, each a document with its version and times. */
+import type { AppliedCalibration } from '../../models/calibration/applied.ts';
 import type { Loop } from '../../models/loop.ts';
 import type { Pump } from '../../models/pump.ts';
 import type { PumpFit } from '../../models/pump-model.ts';
@@ -19,7 +20,10 @@ export interface Site {
 }
 
 export type SiteRecord = StoredRecord<Site>;
-export type LoopRecord = StoredRecord<Loop>;
+/** The document is as entered; what is computed on the loop rests on its calibration, where it has one. */
+export interface LoopRecord extends StoredRecord<Loop> {
+  readonly calibration: AppliedCalibration | null;
+}
 export type TariffRecord = StoredRecord<Tariff>;
 /** Its id is that of its loop. */
 export type ScheduleRecord = StoredRecord<Schedule>;

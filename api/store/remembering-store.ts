@@ -65,11 +65,14 @@ export function rememberingStore(store: Store): Store {
     ensureSite: forgetting(store.ensureSite),
     replaceSite: forgetting(store.replaceSite),
     insertPump: forgetting(store.insertPump),
+    insertPumps: forgetting(store.insertPumps),
     replacePump: forgetting(store.replacePump),
     deletePump: forgetting(store.deletePump),
     insertLoop: forgetting(store.insertLoop),
     replaceLoop: forgetting(store.replaceLoop),
     deleteLoop: forgetting(store.deleteLoop),
+    applyCalibration: forgetting(store.applyCalibration),
+    undoCalibration: forgetting(store.undoCalibration),
     writeContents: forgetting(store.writeContents),
   };
 }

@@ -16,12 +16,32 @@ export interface PumpRow extends RowCommon {
   readonly fit: string;
 }
 
+/** `calibration` is the one in use, with a digest of its own; `calibration_of` tells what of the loop it is about. */
 export interface LoopRow extends RowCommon {
   readonly site_id: string;
   readonly installed_pump_id: string | null;
+  readonly calibration: string | null;
+  readonly calibration_digest: string | null;
+  readonly calibration_of: string | null;
+}
+
+/** `undone_at` is null until it is undone. */
+export interface LoopCalibrationRow {
+  readonly site_id: string;
+  readonly loop_id: string;
+  readonly place: number;
+  readonly applied_at: number;
+  readonly undone_at: number | null;
+  readonly calibration: string;
+  readonly calibration_digest: string;
+  readonly calibration_of: string;
 }
 
 export interface TariffRow extends RowCommon {
+  readonly site_id: string;
+}
+
+export interface ComparisonRow extends RowCommon {
   readonly site_id: string;
 }
 
@@ -32,6 +52,7 @@ export interface UpgradePlanRow extends RowCommon {
 /** `next_due` and `last_done_day` are day numbers; the columns after `pump_id` follow from the document and the completions. */
 export interface MaintenanceTaskRow extends RowCommon {
   readonly site_id: string;
+  readonly kind: string;
   readonly loop_id: string | null;
   readonly pump_id: string | null;
   readonly year_hours: number;
@@ -62,14 +83,46 @@ export interface SiteTariffRow {
   readonly tariff_id: string;
 }
 
+/** The readings of a loop stand under its number; `changes` counts the writes. */
+export interface ReadingSeriesRow {
+  readonly series: number;
+  readonly site_id: string;
+  readonly loop_id: string;
+  readonly changes: number;
+}
+
+/** `time` in ms; SI. What was not measured is null. */
+export interface ReadingRow {
+  readonly series: number;
+  readonly time: number;
+  readonly setting: number;
+  readonly power: number | null;
+  readonly flow: number | null;
+  readonly head: number | null;
+  readonly suction_pressure: number | null;
+  readonly discharge_pressure: number | null;
+}
+
+export interface ReadingOutletRow {
+  readonly series: number;
+  readonly time: number;
+  readonly outlet: string;
+  readonly flow: number;
+}
+
 export interface Tables {
   readonly site: RowCommon;
   readonly pump: PumpRow;
   readonly loop: LoopRow;
+  readonly loop_calibration: LoopCalibrationRow;
   readonly tariff: TariffRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;
+  readonly comparison: ComparisonRow;
   readonly upgrade_plan: UpgradePlanRow;
   readonly maintenance_task: MaintenanceTaskRow;
   readonly maintenance_completion: CompletionRow;
+  readonly reading_series: ReadingSeriesRow;
+  readonly reading: ReadingRow;
+  readonly reading_outlet: ReadingOutletRow;
 }

@@ -1,14 +1,12 @@
 /** A site read and written as one whole in a database. */
 import type { Kysely, Transaction } from 'kysely';
-import { isRecord } from './conditions.ts';
 import { siteRecord } from './record.ts';
 import { RECORD_KINDS } from './record-kinds.ts';
 import type { Tables } from './schema.ts';
 import {
-  type KindsOfRecords,
   type NewSiteContents,
-  RECORDS_OF_A_KIND_MAX,
   type RecordKind,
+  SITE_CHARACTERS_MAX,
   type SiteContents,
   type SiteContentsStore,
   type TooManyRecords,
@@ -20,42 +18,27 @@ const isKind = (name: string): name is RecordKind => Object.hasOwn(RECORD_KINDS,
 
 const KINDS = Object.keys(RECORD_KINDS).filter(isKind);
 
-async function countOf(db: Kysely<Tables>, siteId: string, kind: RecordKind): Promise<number> {
-  const { actual } = await db
-    .selectFrom(RECORD_KINDS[kind].table)
-    .select((eb) => eb.fn.countAll<number | string>().as('actual'))
-    .where('site_id', '=', siteId)
-    .executeTakeFirstOrThrow();
-  return Number(actual);
-}
-
-async function tooMany(db: Kysely<Tables>, siteId: string): Promise<TooManyRecords | null> {
-  for (const kind of KINDS) {
-    const actual = await countOf(db, siteId, kind);
-    if (actual > RECORDS_OF_A_KIND_MAX)
-      return { outcome: 'too-many', kind, limit: RECORDS_OF_A_KIND_MAX, actual };
+async function tooMany(
+  db: Kysely<Tables>,
+  siteId: string,
+  kinds: readonly RecordKind[],
+): Promise<TooManyRecords | null> {
+  let characters = 0;
+  for (const kind of kinds) {
+    const { most, count } = RECORD_KINDS[kind];
+    const found = await count(db, siteId);
+    if (found.records > most) return { outcome: 'too-many', kind, limit: most, actual: found.records };
+    characters += found.characters;
   }
-  return null;
+  if (characters <= SITE_CHARACTERS_MAX) return null;
+  return { outcome: 'too-many', kind: 'characters', limit: SITE_CHARACTERS_MAX, actual: characters };
 }
 
-async function writeKind<Kind extends RecordKind>(
+const writeKind = <Kind extends RecordKind>(
   all: Transaction<Tables>,
   kind: Kind,
-  { siteId, records }: { siteId: string; records: readonly (() => KindsOfRecords[Kind])[] },
-): Promise<void> {
-  const { table, insert } = RECORD_KINDS[kind];
-  for (const make of records) {
-    const record = make();
-    const { outcome } = await insert(all, siteId, record);
-    if (outcome !== 'inserted')
-      throw new Error(`invariant: ${kind} ${record.id} was not written: ${outcome}`);
-    await all
-      .updateTable(table)
-      .set({ version: record.version, updated_at: record.updatedAt })
-      .where(isRecord({ siteId, id: record.id }))
-      .execute();
-  }
-}
+  { siteId, contents }: NewSiteContents,
+): Promise<void> => RECORD_KINDS[kind].write(all, siteId, contents.records[kind]);
 
 /** The version goes on from where it is, so that what anyone knows of the site before is stale. */
 async function writeSite(all: Transaction<Tables>, siteId: string, site: SiteRecord): Promise<SiteRecord> {
@@ -75,41 +58,55 @@ async function writeSite(all: Transaction<Tables>, siteId: string, site: SiteRec
 }
 
 /** The site's row first: of two who write at once, the second waits for it and then finds the records of the first. */
-async function writeAll(all: Transaction<Tables>, { siteId, contents }: NewSiteContents) {
+async function writeAll(all: Transaction<Tables>, written: NewSiteContents) {
+  const { siteId, contents } = written;
   const site = await writeSite(all, siteId, contents.site);
-  const { records } = contents;
-  await writeKind(all, 'tariffs', { siteId, records: records.tariffs });
-  await writeKind(all, 'pumps', { siteId, records: records.pumps });
-  await writeKind(all, 'loops', { siteId, records: records.loops });
-  await writeKind(all, 'schedules', { siteId, records: records.schedules });
+  for (const kind of KINDS) await writeKind(all, kind, written);
   await writeSiteTariff(all, siteId, site.document.tariff);
   return { outcome: 'written', site } as const;
 }
 
+async function readAll(
+  all: Transaction<Tables>,
+  { siteId, readings }: { readonly siteId: string; readonly readings: boolean },
+) {
+  const many = await tooMany(all, siteId, readings ? KINDS : KINDS.filter((kind) => kind !== 'readings'));
+  if (many !== null) return many;
+  const records: SiteContents['records'] = {
+    tariffs: await RECORD_KINDS.tariffs.read(all, siteId),
+    pumps: await RECORD_KINDS.pumps.read(all, siteId),
+    loops: await RECORD_KINDS.loops.read(all, siteId),
+    schedules: await RECORD_KINDS.schedules.read(all, siteId),
+    comparisons: await RECORD_KINDS.comparisons.read(all, siteId),
+    upgradePlans: await RECORD_KINDS.upgradePlans.read(all, siteId),
+    maintenanceTasks: await RECORD_KINDS.maintenanceTasks.read(all, siteId),
+    completions: await RECORD_KINDS.completions.read(all, siteId),
+    calibrations: await RECORD_KINDS.calibrations.read(all, siteId),
+    readings: readings ? await RECORD_KINDS.readings.read(all, siteId) : [],
+  };
+  const site = siteRecord(await siteRow(all, siteId));
+  return { outcome: 'read', contents: { site, records } } as const;
+}
+
+async function kindsThere(all: Transaction<Tables>, siteId: string): Promise<readonly RecordKind[]> {
+  const there: RecordKind[] = [];
+  for (const kind of KINDS) {
+    const { records } = await RECORD_KINDS[kind].count(all, siteId);
+    if (records > 0) there.push(kind);
+  }
+  return there;
+}
+
 export const siteContentsStore = (db: Kysely<Tables>): SiteContentsStore => ({
-  readContents: (siteId) =>
+  readContents: (choice) =>
     db
       .transaction()
       .setIsolationLevel('repeatable read')
-      .execute(async (all) => {
-        const many = await tooMany(all, siteId);
-        if (many !== null) return many;
-        const records: SiteContents['records'] = {
-          tariffs: await RECORD_KINDS.tariffs.read(all, siteId),
-          pumps: await RECORD_KINDS.pumps.read(all, siteId),
-          loops: await RECORD_KINDS.loops.read(all, siteId),
-          schedules: await RECORD_KINDS.schedules.read(all, siteId),
-        };
-        return {
-          outcome: 'read',
-          contents: { site: siteRecord(await siteRow(all, siteId)), records },
-        } as const;
-      }),
+      .execute((all) => readAll(all, choice)),
 
   writeContents: (written) =>
     db.transaction().execute(async (all) => {
-      const kinds: RecordKind[] = [];
-      for (const kind of KINDS) if ((await countOf(all, written.siteId, kind)) > 0) kinds.push(kind);
+      const kinds = await kindsThere(all, written.siteId);
       return kinds.length > 0 ? { outcome: 'not-empty', kinds } : await writeAll(all, written);
     }),
 });

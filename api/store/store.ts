@@ -4,10 +4,11 @@ import type { Pump } from '../../models/pump.ts';
 import type { PumpFit } from '../../models/pump-model.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
+import type { CalibrationStore } from './calibration-contract.ts';
 import type { CompletionStore } from './completion-contract.ts';
 import type { MaintenanceTaskStore } from './maintenance-task-contract.ts';
+import type { ReadingStore } from './reading-contract.ts';
 import type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
-import type { ScheduleLookup } from './schedule-lookup-contract.ts';
 import type { SiteContentsStore } from './site-contents-contract.ts';
 import type {
   Deleted,
@@ -24,9 +25,11 @@ import type {
   UnknownPump,
   UnknownTariff,
 } from './stored.ts';
+import type { SummaryReads } from './summary-reads-contract.ts';
 
 export type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
 
+import type { ComparisonStore } from './comparison-contract.ts';
 import type { UpgradePlanStore } from './upgrade-plan-contract.ts';
 
 export interface NewPump extends RecordKey {
@@ -103,16 +106,21 @@ export const ALL_PUMPS_LIMIT = 10_000;
  */
 export interface Store
   extends SiteContentsStore,
+    ComparisonStore,
     UpgradePlanStore,
     MaintenanceTaskStore,
     CompletionStore,
-    ScheduleLookup {
+    SummaryReads,
+    CalibrationStore,
+    ReadingStore {
   getSite(siteId: string): Promise<SiteRecord | undefined>;
   /** Makes the site if it is not there, and leaves it alone if it is. */
   ensureSite(site: { siteId: string; document: Site; now: number }): Promise<SiteRecord>;
   replaceSite(replacement: SiteReplacement): Promise<Replaced<SiteRecord> | Stale | Missing | UnknownTariff>;
 
   insertPump(pump: NewPump): Promise<Inserted<PumpRecord>>;
+  /** All of them or none, in their order. */
+  insertPumps(pumps: readonly NewPump[]): Promise<readonly PumpRecord[]>;
   getPump(key: RecordKey): Promise<PumpRecord | undefined>;
   /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
   getPumps(keys: { siteId: string; ids: readonly string[] }): Promise<readonly PumpRecord[]>;

@@ -7,7 +7,7 @@ import type { Missing, RecordKey, Stale } from './stored.ts';
 /** Asked after the compare-and-set, so it explains the refusal and decides nothing. */
 export async function staleOrMissing(
   db: Kysely<Tables>,
-  table: 'pump' | 'loop' | 'tariff' | 'schedule' | 'upgrade_plan' | 'maintenance_task',
+  table: 'pump' | 'loop' | 'tariff' | 'schedule' | 'comparison' | 'upgrade_plan' | 'maintenance_task',
   key: RecordKey,
 ): Promise<Stale | Missing> {
   const row = await db.selectFrom(table).select('version').where(isRecord(key)).executeTakeFirst();

@@ -20,6 +20,7 @@ const withRecordColumns = <Name extends string, Column extends string>(
 // What follows from a task and its completions stands beside them, so that what is due is found without reading them.
 async function makeTask(db: Kysely<unknown>): Promise<void> {
   await withRecordColumns(db.schema.createTable(TASK))
+    .addColumn('kind', 'text', (column) => column.notNull())
     .addColumn('loop_id', 'text')
     .addColumn('pump_id', 'text')
     .addColumn('year_hours', 'double precision', (column) => column.notNull())

@@ -2,13 +2,17 @@
 import { afterEach, beforeEach, describe } from 'vitest';
 import { defaultSite } from '../../../api/store/default-site.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { calibrations } from './contract/calibrations.ts';
+import { comparisons } from './contract/comparisons.ts';
 import { loops } from './contract/loops.ts';
 import { maintenance } from './contract/maintenance.ts';
 import { pumpLists } from './contract/pump-lists.ts';
 import { pumpsOneByOne } from './contract/pumps.ts';
 import { races } from './contract/races.ts';
+import { readings } from './contract/readings.ts';
 import { siteContents } from './contract/site-contents.ts';
 import { sites } from './contract/sites.ts';
+import { summaryReads } from './contract/summary-reads.ts';
 import { tariffs } from './contract/tariffs.ts';
 import { A, B } from './contract/two-sites.ts';
 import { upgradePlans } from './contract/upgrade-plans.ts';
@@ -37,10 +41,14 @@ export function storeContract(title: string, maker: StoreMaker): void {
     pumpsOneByOne(() => store);
     pumpLists(() => store);
     loops(() => store);
+    calibrations(() => store);
     tariffs(() => store);
+    comparisons(() => store);
     upgradePlans(() => store);
+    summaryReads(() => store);
     siteContents(() => store);
     maintenance(() => store);
+    readings(() => store);
     races(() => store);
   });
 }

@@ -125,7 +125,9 @@ export function maintenance(store: () => Store): void {
     await withLoop();
     await insertPump(store(), 'p1');
     await insert('t1', exampleTask());
-    await insert('t2', exampleTask({ title: 'Later', firstDue: '2026-02-01' }), { now: T0 + 1 });
+    await insert('t2', exampleTask({ title: 'Later', kind: 'union-check', firstDue: '2026-02-01' }), {
+      now: T0 + 1,
+    });
     await insert('t3', { ...exampleTask(), loop: undefined, pump: 'p1' }, { now: T0 + 2 });
     const ids = async (choice: object) => {
       const page = await store().listMaintenanceTasks({ siteId: A, limit: 10, after: null, ...choice });
@@ -135,6 +137,10 @@ export function maintenance(store: () => Store): void {
     expect(await ids({ loop: 'l1' })).toEqual(['t1', 't2']);
     expect(await ids({ pump: 'p1' })).toEqual(['t3']);
     expect(await ids({ name: 'Later' })).toEqual(['t2']);
+    expect(await ids({ loops: ['l1', 'none'] })).toEqual(['t1', 't2']);
+    expect(await ids({ loops: [] })).toEqual([]);
+    expect(await ids({ kind: 'union-check' })).toEqual(['t2']);
+    expect(await ids({ otherThan: 'union-check' })).toEqual(['t1', 't3']);
     expect(await ids({ dueUntil: dayOf('2026-01-05') })).toEqual(['t1', 't3']);
     expect(await ids({ dueUntil: dayOf('2026-01-04') })).toEqual([]);
     expect(await ids({ dueFrom: dayOf('2026-01-06') })).toEqual(['t2']);
@@ -231,6 +237,24 @@ export function maintenance(store: () => Store): void {
       after: { createdAt: done('2026-02-01').at, id: 'c2' },
     });
     expect([rest.records.map(({ id }) => id), rest.more]).toEqual([['c3'], false]);
+  });
+
+  it('counts completions that come at once, one an instant', async () => {
+    await withLoop();
+    await insert('t1', exampleTask());
+    const days = ['2026-01-10', '2026-01-12', '2026-01-11', '2026-01-12'];
+    const outcomes = await Promise.all(days.map((day, place) => complete(`c${place}`, done(day))));
+    expect(outcomes.map(({ outcome }) => outcome).sort()).toEqual([
+      'exists',
+      'inserted',
+      'inserted',
+      'inserted',
+    ]);
+    expect((await task())?.progress).toMatchObject({
+      completions: 3,
+      changes: 3,
+      nextDue: dayOf('2026-01-19'),
+    });
   });
 
   it('takes completions of a task away by that task alone', async () => {

@@ -1,10 +1,11 @@
-/** The schedules of many loops at once. */
-import type { ScheduleRecord } from './store.ts';
+/** What a summary of a site asks of the store besides single records. */
+import type { ScheduleRecord } from './records.ts';
 
-export interface ScheduleLookup {
+export interface SummaryReads {
   /** By the ids of the loops, those that have one; at most a few hundred ids. */
   getSchedules(keys: {
     readonly siteId: string;
     readonly ids: readonly string[];
   }): Promise<readonly ScheduleRecord[]>;
+  countLoops(siteId: string): Promise<number>;
 }

@@ -1,0 +1,141 @@
+/** What a store does with readings. */
+import { expect, it } from 'vitest';
+import type { Store } from '../../../../api/store/store.ts';
+import type { Reading } from '../../../../models/condition/reading.ts';
+import { exampleLoop, T0 } from '../examples.ts';
+import { A, B } from './two-sites.ts';
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+const ALWAYS = { from: 0, before: 4e12 };
+
+export function readings(store: () => Store): void {
+  const key = { siteId: A, loop: 'l1' };
+  const withLoops = async () => {
+    for (const siteId of [A, B]) {
+      await store().insertLoop({ siteId, id: 'l1', document: exampleLoop(), now: T0 });
+    }
+  };
+  const write = (list: readonly Reading[]) => store().insertReadings({ ...key, readings: list });
+  const all = () => store().readingsBetween({ ...key, ...ALWAYS, limit: 1_000 });
+
+  it('keeps readings of a loop as they were measured, in the order of time, in their own site', async () => {
+    await withLoops();
+    const [first, second] = [
+      { time: T0, setting: 70.5, power: 1 / 3, flow: 0.1 + 0.2, outletFlows: { 'far end': 1e-7, left: 0 } },
+      { time: T0 + 1, setting: 0, head: 5e-324, suctionPressure: -2 / 3, dischargePressure: 1e5 },
+    ] as const;
+    expect(await write([first])).toEqual({ outcome: 'written', accepted: 1, merged: 0 });
+    expect(await write([second])).toEqual({ outcome: 'written', accepted: 1, merged: 0 });
+    expect(await all()).toEqual([first, second]);
+    expect(await store().readingsBetween({ siteId: B, loop: 'l1', ...ALWAYS, limit: 10 })).toEqual([]);
+  });
+
+  it('merges readings of one instant: what comes later wins, what it leaves out stays', async () => {
+    await withLoops();
+    await write([{ time: T0, setting: 70, power: 50, flow: 1, outletFlows: { a: 1, b: 2 } }]);
+    const later = [
+      { time: T0, setting: 71, power: 51, outletFlows: { b: 3 } },
+      { time: T0 + 1, setting: 70, power: 60 },
+      { time: T0 + 1, setting: 72, head: 2 },
+    ];
+    expect(await write(later)).toEqual({ outcome: 'written', accepted: 3, merged: 2 });
+    expect(await all()).toEqual([
+      { time: T0, setting: 71, power: 51, flow: 1, outletFlows: { a: 1, b: 3 } },
+      { time: T0 + 1, setting: 72, power: 60, head: 2 },
+    ]);
+  });
+
+  it('writes many at once and reads those of a range, so many at most', async () => {
+    await withLoops();
+    const many = Array.from({ length: 333 }, (_, i) => ({ time: T0 + i * MINUTE, setting: 70, flow: i }));
+    expect(await write(many)).toMatchObject({ accepted: 333, merged: 0 });
+    expect(await write(many.slice(100, 250))).toMatchObject({ accepted: 150, merged: 150 });
+    const some = await store().readingsBetween({
+      ...key,
+      from: T0 + 10 * MINUTE,
+      before: T0 + 300 * MINUTE,
+      limit: 5,
+    });
+    expect(some.map(({ flow }) => flow)).toEqual([10, 11, 12, 13, 14]);
+    expect(await store().countReadings({ ...key, from: T0, before: T0 + 10 * MINUTE })).toBe(10);
+  });
+
+  it('tells how often readings were written and what they span', async () => {
+    await withLoops();
+    expect(await store().readingSpan(key)).toEqual({ changes: 0, range: null });
+    await write([{ time: T0 + 5, setting: 70 }]);
+    await write([{ time: T0, setting: 70 }]);
+    expect(await store().readingSpan(key)).toEqual({ changes: 2, range: { first: T0, last: T0 + 5 } });
+    expect(await store().readingSpan({ ...key, siteId: B })).toEqual({ changes: 0, range: null });
+  });
+
+  it('takes the first reading of every stretch', async () => {
+    await withLoops();
+    const many = Array.from({ length: 10 }, (_, i) => ({
+      time: T0 + i * MINUTE,
+      setting: 70,
+      outletFlows: { a: i },
+    }));
+    await write(many);
+    const sampled = await store().sampledReadings({ ...key, ...ALWAYS, apart: 4 * MINUTE });
+    expect(sampled).toEqual([many[0], many[4], many[8]]);
+  });
+
+  it('averages what was measured by the clocks of a zone', async () => {
+    await withLoops();
+    // Clocks go from UTC+1 to UTC+2 in the middle of the second day.
+    const change = T0 + DAY + 12 * HOUR;
+    const offsets = [
+      { at: 0, offset: HOUR },
+      { at: change, offset: 2 * HOUR },
+    ];
+    await write([
+      { time: T0 - HOUR, setting: 60, flow: 1 },
+      { time: T0, setting: 80, outletFlows: { a: 2 } },
+      { time: T0 + DAY - 1 - HOUR, setting: 70, flow: 2, outletFlows: { a: 4, b: 1 } },
+      { time: T0 + 2 * DAY - 2 * HOUR - 1, setting: 70, power: 9 },
+      { time: T0 + 2 * DAY - 2 * HOUR, setting: 70, power: 11 },
+    ]);
+    const buckets = await store().readingBuckets({ ...key, ...ALWAYS, width: DAY, offsets });
+    const day = T0 / DAY;
+    expect(buckets.map(({ bucket }) => bucket)).toEqual([day, day + 1, day + 2]);
+    expect(buckets[0]).toEqual({
+      bucket: day,
+      readings: 3,
+      setting: 70,
+      power: null,
+      flow: 1.5,
+      head: null,
+      suctionPressure: null,
+      dischargePressure: null,
+      outletFlows: { a: 3, b: 1 },
+    });
+    expect(buckets.map(({ power }) => power)).toEqual([null, 9, 11]);
+  });
+
+  it('writes none where one cannot be, and none without the loop', async () => {
+    await withLoops();
+    expect(
+      await store().insertReadings({ siteId: A, loop: 'away', readings: [{ time: T0, setting: 1 }] }),
+    ).toEqual({
+      outcome: 'missing',
+    });
+    const broken = { time: T0 + 1, setting: Number.NaN };
+    await expect(write([{ time: T0, setting: 1 }, broken])).rejects.toThrow();
+    expect(await all()).toEqual([]);
+  });
+
+  it('loses the readings with their loop, and keeps those of others', async () => {
+    await withLoops();
+    await write([{ time: T0, setting: 70, outletFlows: { a: 1 } }]);
+    await store().insertReadings({ siteId: B, loop: 'l1', readings: [{ time: T0, setting: 70 }] });
+    expect(await store().deleteLoop({ siteId: A, id: 'l1', expectedVersion: 'any' })).toEqual({
+      outcome: 'deleted',
+    });
+    await store().insertLoop({ siteId: A, id: 'l1', document: exampleLoop(), now: T0 });
+    expect(await all()).toEqual([]);
+    expect(await store().countReadings({ siteId: B, loop: 'l1', ...ALWAYS })).toBe(1);
+  });
+}

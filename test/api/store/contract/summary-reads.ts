@@ -1,0 +1,26 @@
+/** What a store tells a summary of a site. */
+import { expect, it } from 'vitest';
+import type { Store } from '../../../../api/store/store.ts';
+import { exampleLoop, T0 } from '../examples.ts';
+import { exampleSchedule } from './tariffs.ts';
+import { A, B } from './two-sites.ts';
+
+export function summaryReads(store: () => Store): void {
+  it('counts the loops of a site, and finds the schedules of many of them', async () => {
+    for (const [siteId, id] of [
+      [A, 'l1'],
+      [A, 'l2'],
+      [A, 'l3'],
+      [B, 'l1'],
+    ] as const) {
+      await store().insertLoop({ siteId, id, document: exampleLoop(), now: T0 });
+      if (id === 'l2') continue;
+      const put = { siteId, id, document: exampleSchedule(), now: T0 };
+      await store().putSchedule({ ...put, expectedVersion: 'none' });
+    }
+    expect([await store().countLoops(A), await store().countLoops(B)]).toEqual([3, 1]);
+    const found = await store().getSchedules({ siteId: A, ids: ['l1', 'l2', 'nobody'] });
+    expect(found.map(({ id }) => id)).toEqual(['l1']);
+    expect(await store().getSchedules({ siteId: A, ids: [] })).toEqual([]);
+  });
+}
