@@ -1,0 +1,169 @@
+/** An assembly of an option: what it runs, owns, asks of people and risks. */
+import { failed, type Result, success } from '../../../curves/result.ts';
+import { type FailureRate, failureRate } from '../../../models/failure-rate.ts';
+import type { InstalledPump } from '../../../models/loop.ts';
+import { taskWork } from '../../../models/maintenance/task.ts';
+import { deviceAttention } from '../../../models/money/device-attention.ts';
+import { toPointer } from '../../http/json-pointer.ts';
+import { invalidRequest, type Problem } from '../../http/problem.ts';
+import type { MaintenanceTaskRecord } from '../../store/maintenance-task-contract.ts';
+import type { ScheduleRecord } from '../../store/store.ts';
+import { type Candidate, findCandidates } from '../candidates.ts';
+import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
+import { runningAtPower, runningOf } from './assembly-running.ts';
+import type { ComparisonContext } from './comparison-context.ts';
+import type { Running, ToldDuty } from './running.ts';
+
+export interface AssemblyFigures {
+  readonly asked: AskedAssembly;
+  /** Null where its power is stated without one. */
+  readonly found: AssemblyLoop | null;
+  readonly candidate: Candidate | null;
+  readonly count: number;
+  readonly running: Running;
+  readonly schedule: ScheduleRecord | null;
+  /** The least part of its need that an outlet keeps with one pump at rest, 0..1. */
+  readonly servedShare: number;
+  /** Of one pump a year; null where nothing is counted. */
+  readonly failures: FailureRate | null;
+  readonly attention: { readonly hours: number; readonly parts: number };
+  readonly price: number;
+  readonly lifeYears: number | null;
+  readonly ageYears: number;
+}
+
+const MS_PER_YEAR = 365.25 * 86_400_000;
+const MINUTES_PER_HOUR = 60;
+
+export async function assemblyFigures(
+  context: ComparisonContext,
+  asked: AskedAssembly,
+  path: readonly (string | number)[],
+): Promise<Result<AssemblyFigures, Problem>> {
+  const found = await assemblyLoop(context, asked, path);
+  if (!found.ok) return found;
+  const installed = found.value?.loop.document.installed;
+  const candidate = await candidateOf(context, { asked, installed, path });
+  if (!candidate.ok) return candidate;
+  const count = candidate.value?.count ?? asked.count ?? 1;
+  const schedule = await scheduleOf(context, found.value);
+  const running = await run(context, {
+    asked,
+    found: found.value,
+    candidate: candidate.value,
+    schedule,
+    path,
+  });
+  if (!running.ok) return running;
+  const pump = candidate.value?.pump;
+  const failures = pump?.failures === undefined ? null : failureRate(pump.failures);
+  return success({
+    ...{ asked, found: found.value, candidate: candidate.value, count, schedule, failures },
+    running: running.value,
+    servedShare: servedShare(running.value.duty),
+    attention: await attentionOf(context, {
+      found: found.value,
+      candidate: candidate.value,
+      count,
+      failures,
+    }),
+    price: count * (pump?.price ?? 0),
+    lifeYears: pump?.expectedLifeYears ?? null,
+    ageYears: asked.new ? 0 : (asked.ageYears ?? yearsSince(installed, context.now)),
+  });
+}
+
+/** The pump that is named, else the installed one; null where power is stated and no pump. */
+async function candidateOf(
+  { deps: { store } }: ComparisonContext,
+  {
+    asked,
+    installed,
+    path,
+  }: {
+    readonly asked: AskedAssembly;
+    readonly installed: InstalledPump | undefined;
+    readonly path: readonly (string | number)[];
+  },
+): Promise<Result<Candidate | null, Problem>> {
+  const at = [...path, 'pump'];
+  const pump = asked.pump ?? installed?.pump;
+  if (pump === undefined) {
+    if (asked.power !== undefined) return success(null);
+    const detail = 'must be stated: the loop has no installed pump';
+    return failed(invalidRequest([{ pointer: toPointer(at), detail }]));
+  }
+  const isInstalled = pump === installed?.pump;
+  const count = asked.count ?? (isInstalled ? installed.count : 1);
+  const found = await findCandidates(store, [{ pump, count, path: at, place: { pointer: toPointer(at) } }]);
+  return found.ok ? success(found.value[0] ?? null) : found;
+}
+
+/** Joined loops have none of their own. */
+async function scheduleOf(
+  { deps: { store }, siteId }: ComparisonContext,
+  found: AssemblyLoop | null,
+): Promise<ScheduleRecord | null> {
+  const id = found?.loop.id ?? null;
+  return id === null ? null : ((await store.getSchedule({ siteId, id })) ?? null);
+}
+
+async function run(
+  context: ComparisonContext,
+  {
+    asked,
+    found,
+    candidate,
+    schedule,
+    path,
+  }: Pick<AssemblyFigures, 'asked' | 'found' | 'candidate' | 'schedule'> & {
+    readonly path: readonly (string | number)[];
+  },
+): Promise<Result<Running, Problem>> {
+  const { power, hoursPerDay } = asked;
+  if (power !== undefined) return success(runningAtPower(context, { power, hoursPerDay }));
+  if (found === null || candidate === null)
+    throw new Error('invariant: without a power there are loop and pump');
+  return runningOf(context, { asked, found, candidate, schedule, path });
+}
+
+const yearsSince = (installed: InstalledPump | undefined, now: number): number =>
+  installed?.since === undefined ? 0 : Math.max(0, (now - Date.parse(installed.since)) / MS_PER_YEAR);
+
+/** With a single pump nothing is left; the same is taken where nothing was solved. */
+function servedShare(duty: ToldDuty | null): number {
+  const down = duty?.onePumpDown ?? null;
+  if (down === null) return 0;
+  const shares = down.outlets.map(({ flow, requiredFlow }) =>
+    requiredFlow === null || requiredFlow === 0 ? 1 : Math.max(0, Math.min(1, flow / requiredFlow)),
+  );
+  return Math.min(1, ...shares);
+}
+
+/** Services and failures of the pumps, and the routine checks of the loops; a check that is the pump's service counts once. */
+async function attentionOf(
+  { deps: { store }, siteId, minutesPerFailure }: ComparisonContext,
+  { found, candidate, count, failures }: Pick<AssemblyFigures, 'found' | 'candidate' | 'count' | 'failures'>,
+): Promise<{ readonly hours: number; readonly parts: number }> {
+  const service = candidate?.pump.service ?? null;
+  const devices = deviceAttention({
+    devices: count,
+    service,
+    failures: failures?.value ?? 0,
+    minutesPerFailure,
+  });
+  let { hours, parts } = devices;
+  for (const { id } of found?.parts ?? []) {
+    if (id === null) continue;
+    const tasks = await store.allMaintenanceTasks({ siteId, loop: id });
+    for (const task of tasks.outcome === 'all' ? tasks.records : []) {
+      if (isService(task) && service !== null) continue;
+      const { timesAYear, minutes, parts: each } = taskWork(task.document);
+      hours += (timesAYear * minutes) / MINUTES_PER_HOUR;
+      parts += timesAYear * each;
+    }
+  }
+  return { hours, parts };
+}
+
+const isService = ({ document }: MaintenanceTaskRecord): boolean => document.kind === 'wet-end-service';

@@ -1,0 +1,71 @@
+/** The stored versions that a comparison rests on, and whether they still stand. */
+import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { ComparisonSources, StoredComparison, VersionOf } from '../../store/comparison-contract.ts';
+import type { SiteRecord, Store } from '../../store/store.ts';
+import { findSite } from '../find-records.ts';
+import type { ComparisonContext } from './comparison-context.ts';
+import type { OptionFigures } from './option-figures.ts';
+
+/** What of the site the figures follow from: not its name. */
+const siteText = ({ document }: SiteRecord): string => {
+  const { timeZone, currency, elevation, price, labourRate, tariff } = document;
+  return JSON.stringify([timeZone, currency, elevation, price, labourRate, tariff]);
+};
+
+function once(versions: readonly VersionOf[]): readonly VersionOf[] {
+  return [...new Map(versions.map((one) => [one.id, one])).values()];
+}
+
+const stored = ({ id, version }: { id: string | null; version: number | null }): readonly VersionOf[] =>
+  id === null ? [] : [{ id, version }];
+
+export function comparedSources(
+  { site, energyPrice }: ComparisonContext,
+  options: readonly OptionFigures[],
+): ComparisonSources {
+  const assemblies = options.flatMap((option) => option.assemblies);
+  const scheduled = assemblies.flatMap(({ found, schedule }) => {
+    const id = found?.loop.id ?? null;
+    return id === null ? [] : [{ id, version: schedule?.version ?? null, tariff: schedule?.document.tariff }];
+  });
+  return {
+    site: siteText(site),
+    loops: once(assemblies.flatMap(({ found }) => (found?.parts ?? []).flatMap(stored))),
+    pumps: once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate)))),
+    tariffs: energyPrice.tariff === null ? [] : stored(energyPrice.tariff),
+    schedules: once(scheduled.map(({ id, version }) => ({ id, version }))),
+  };
+}
+
+export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
+  modelVersion: MODEL_VERSION,
+  loops: [...loops],
+  pumps: [...pumps],
+  tariffs: [...tariffs],
+  schedules: [...schedules],
+});
+
+/** Whether anything that the figures rest on has changed, gone, or come since. */
+export async function isStale(
+  store: Store,
+  siteId: string,
+  { sources, figures }: StoredComparison,
+): Promise<boolean> {
+  if (figures.basis.modelVersion !== MODEL_VERSION) return true;
+  if (siteText(await findSite(store)) !== sources.site) return true;
+  const moved = async (
+    versions: readonly VersionOf[],
+    find: (key: { siteId: string; id: string }) => Promise<{ readonly version: number } | undefined>,
+  ): Promise<boolean> => {
+    for (const { id, version } of versions) {
+      if (((await find({ siteId, id }))?.version ?? null) !== version) return true;
+    }
+    return false;
+  };
+  return (
+    (await moved(sources.loops, store.getLoop)) ||
+    (await moved(sources.pumps, store.getPump)) ||
+    (await moved(sources.tariffs, store.getTariff)) ||
+    (await moved(sources.schedules, store.getSchedule))
+  );
+}

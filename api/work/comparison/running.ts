@@ -1,0 +1,34 @@
+/** What an assembly is asked to run, and what it runs at. */
+import type { RecommendationAnswer } from '../../schemas/answers/recommendation-schema.ts';
+import type { ScheduleRecord } from '../../store/store.ts';
+import type { Candidate } from '../candidates.ts';
+import type { AskedAssembly, AssemblyLoop } from './assembly-loop.ts';
+
+/** A duty as a recommendation tells it. */
+export type ToldDuty = NonNullable<RecommendationAnswer['best']>;
+
+export type SettingFrom = 'stated' | 'schedule' | 'installed' | 'recommended' | 'highest' | 'power';
+
+export interface Running {
+  readonly setting: number | null;
+  readonly settingFrom: SettingFrom;
+  readonly feasible: boolean;
+  /** Why it is not feasible. */
+  readonly detail: string | null;
+  readonly power: number;
+  readonly annualEnergy: number;
+  readonly annualCost: number;
+  /** By the doubt in the curves; null where nothing is known of it. */
+  readonly energyRange: { readonly low: number; readonly high: number } | null;
+  /** Null where nothing was solved. */
+  readonly duty: ToldDuty | null;
+}
+
+export interface Runnable {
+  readonly asked: AskedAssembly;
+  readonly found: AssemblyLoop;
+  readonly candidate: Candidate;
+  /** Of a stored loop; null without one. */
+  readonly schedule: ScheduleRecord | null;
+  readonly path: readonly (string | number)[];
+}
