@@ -12,11 +12,12 @@ import { drawSheet, type Panel } from './kit/sheet.ts';
 import type { LoopFigures } from './loop-figures.ts';
 import { DUTY, OTHER_CROSSING, REQUIRED, SYSTEM_LINE } from './loop-styles.ts';
 import { loopDescription, loopLegend, loopSubtitle } from './loop-words.ts';
+import { measuredMarks } from './measured-marks.ts';
 import { dataEnd, type FlowPoint, type HeadBand, headBand, pumpPoints } from './pump-curves.ts';
 import { BEYOND_LINE, headLine, PUMP_LINE } from './pump-line.ts';
 
 const GUIDE: LineStyle = { ink: 'slate', width: 1, dash: '2 4' };
-const HEIGHT = 330;
+const HEIGHT = 290;
 /** What the system curve may still rise by above everything else. */
 const ABOVE = 1.12;
 const ASIDE = 1.12;
@@ -50,8 +51,13 @@ export function loopChart(figures: LoopFigures, { id }: { readonly id: string })
 }
 
 /** Flow [m3/s] up to which a loop's chart goes, so that the duty, what is needed and the pump's own points show. */
-export function chartedFlow({ required, shown }: Pick<LoopFigures, 'required' | 'shown'>): number | null {
+export function chartedFlow({
+  required,
+  shown,
+  measured,
+}: Pick<LoopFigures, 'required' | 'shown' | 'measured'>): number | null {
   const flows = [
+    ...measured.map(({ flow }) => ASIDE * flow),
     ...(required === null ? [] : [ASIDE * required.flow]),
     ...(shown === null ? [] : [ASIDE * shown.duty.flow, dataEnd(shown.model, shown.duty)]),
   ];
@@ -75,13 +81,14 @@ function curvesOf(figures: LoopFigures): Curves {
 }
 
 function headPanel(figures: LoopFigures, curves: Curves): Panel {
-  const { needed, required, shown, system } = figures;
+  const { needed, required, shown, system, measured } = figures;
   const [flow, head] = [inUnit('flow', system), inUnit('head', system)];
   const heads = [
     ...curves.pump.map((point) => point.head),
     ...curves.band.map(({ high }) => high),
     ...(required === null ? [] : [required.head]),
     ...(shown === null ? [] : [shown.duty.head]),
+    ...measured.flatMap((point) => point.head ?? []),
   ];
   const most = heads.length === 0 ? Number.POSITIVE_INFINITY : ABOVE * Math.max(...heads);
   const values = [...heads, ...needed.map((point) => Math.min(point.head, most))];
@@ -99,6 +106,7 @@ function headPanel(figures: LoopFigures, curves: Curves): Panel {
       ...(shown === null ? [] : guides(plot, at(plot, shown.duty))),
     ],
     over: (plot) => [
+      ...measuredMarks(figures, plot),
       ...otherCrossings(figures).map((crossing) => mark(at(plot, crossing), OTHER_CROSSING)),
       required === null ? null : mark(at(plot, required), REQUIRED),
       shown === null ? null : mark(at(plot, shown.duty), DUTY),

@@ -16,6 +16,15 @@ export interface ShownPump {
   readonly crossings: readonly Intersection[];
 }
 
+/** What was measured, at a glance. */
+export interface MeasuredPoint {
+  readonly flow: number;
+  /** Across the pump; null where it was not measured. */
+  readonly head: number | null;
+  /** Whether it was measured at the setting that is shown. */
+  readonly isAtSetting: boolean;
+}
+
 export interface LoopFigures {
   readonly loopName: string;
   readonly system: UnitSystem;
@@ -24,4 +33,6 @@ export interface LoopFigures {
   readonly required: RequiredDuty | null;
   /** Null where no pump is installed or serves. */
   readonly shown: ShownPump | null;
+  /** Empty where nothing was measured. */
+  readonly measured: readonly MeasuredPoint[];
 }

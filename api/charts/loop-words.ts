@@ -4,6 +4,7 @@ import { isolatedName, plainName } from '../markup/name-text.ts';
 import type { LegendRow } from './kit/legend.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from './loop-figures.ts';
 import { DUTY, OTHER_CROSSING, REQUIRED, SYSTEM_LINE } from './loop-styles.ts';
+import { measuredLegend } from './measured-marks.ts';
 import { BEYOND_LINE, PUMP_LINE } from './pump-line.ts';
 
 const ORIGINS = {
@@ -68,15 +69,16 @@ export function loopLegend(
       text: 'where the curves meet again: not where a pump from rest arrives',
     });
   }
-  return rows;
+  return [...rows, ...measuredLegend(figures)];
 }
 
 export function loopDescription(figures: LoopFigures): string {
-  const { shown, required, loopName } = figures;
+  const { shown, required, loopName, measured } = figures;
   return [
     `Head over total flow of ${plainName(loopName)}.`,
     shown === null ? 'No pump is shown.' : `Pump: ${pumpWords(shown, plainName)}, ${ORIGINS[shown.origin]}.`,
     ...(shown === null ? [] : [`The ${dutyWords(shown, figures)}.`]),
     ...(required === null ? [] : [`What is ${requiredWords(figures, plainName)}.`]),
+    ...(measured.length === 0 ? [] : [`${measured.length} measurements are marked.`]),
   ].join(' ');
 }

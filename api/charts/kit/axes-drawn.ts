@@ -1,5 +1,6 @@
 /** The frame of a plot with its ticks, their lines and the names of its axes. */
 import { type Markup, markup } from '../../markup/markup.ts';
+import { shortened } from '../../markup/name-text.ts';
 import type { Axis } from './axis.ts';
 import type { Plot } from './plot.ts';
 import { straight } from './series.ts';
@@ -22,11 +23,11 @@ export function upAxisDrawn({ name, ticks }: Axis, plot: Plot): Markup {
       words(label, place, { size: TYPE.small, ink: 'slate', anchor: 'end' }),
     ];
   });
-  return markup`${lines}${straight([left, top], [left, top + height], EDGE)}${words(name, [left, top - GAP.name], { ink: 'slate' })}`;
+  return markup`${lines}${straight([left, top], [left, top + height], EDGE)}${words(shortened(name, { width, size: TYPE.usual }), [left, top - GAP.name], { ink: 'slate' })}`;
 }
 
-/** Its lines alone in a plot above others; the ticks' names too in the lowest. */
-export function acrossAxisDrawn({ name, ticks }: Axis, plot: Plot, isLowest: boolean): Markup {
+/** Its lines; the names of its ticks below, where it `isNamed`. */
+export function acrossAxisDrawn({ name, ticks }: Axis, plot: Plot, isNamed: boolean): Markup {
   const { left, top, width, height } = plot;
   const bottom = top + height;
   const parts = ticks.map(({ value, label }) => {
@@ -34,11 +35,11 @@ export function acrossAxisDrawn({ name, ticks }: Axis, plot: Plot, isLowest: boo
     const place = [x, bottom + GAP.below] as const;
     return [
       straight([x, top], [x, bottom], GRID),
-      isLowest ? words(label, place, { size: TYPE.small, ink: 'slate', anchor: 'middle' }) : null,
+      isNamed ? words(label, place, { size: TYPE.small, ink: 'slate', anchor: 'middle' }) : null,
     ];
   });
   const edge = straight([left, bottom], [left + width, bottom], EDGE);
-  const named = isLowest
+  const named = isNamed
     ? words(name, [left + width / 2, bottom + 2 * GAP.below + 1], { ink: 'slate', anchor: 'middle' })
     : null;
   return markup`${parts}${edge}${named}`;

@@ -9,7 +9,7 @@ import { wrapped } from './wrapped.ts';
 
 export interface LegendRow {
   readonly sample:
-    | { readonly line: LineStyle }
+    | { readonly line: LineStyle; readonly mark?: MarkStyle }
     | { readonly band: Ink }
     | { readonly mark: MarkStyle }
     | { readonly fill: string };
@@ -20,19 +20,29 @@ export interface LegendRow {
 const ROW = 20;
 const LINE = 16;
 const TO_BASE = 4.5;
+/** Lines that a row of half the width may take. */
+const SHORT_LINES = 2;
+/** Rows that are never split. */
+const ONE_COLUMN = 7;
 const SAMPLE = { width: 30, gap: 10, height: 11 } as const;
 
 function sampleDrawn(sample: LegendRow['sample'], [x, y]: readonly [number, number]): Markup {
-  if ('line' in sample) return straight([x, y], [x + SAMPLE.width, y], sample.line);
+  if ('line' in sample) {
+    const line = straight([x, y], [x + SAMPLE.width, y], sample.line);
+    return sample.mark === undefined ? line : markup`${line}${mark([x + SAMPLE.width / 2, y], sample.mark)}`;
+  }
   if ('mark' in sample) return mark([x + SAMPLE.width / 2, y], sample.mark);
   const fill = 'band' in sample ? INKS[sample.band] : sample.fill;
   return markup`<rect x="${x}" y="${y - SAMPLE.height / 2}" width="${SAMPLE.width}" height="${SAMPLE.height}" fill="${fill}" stroke="${INKS.slate}" stroke-width="0.6"/>`;
 }
 
-/** Rows of text; a longer one takes several. */
+/** A row of text at its place; a longer one takes several lines. */
 interface LaidRow {
   readonly sample: LegendRow['sample'];
   readonly lines: readonly string[];
+  /** From the left and the top of the legend [px]. */
+  readonly x: number;
+  readonly y: number;
 }
 
 export interface LaidLegend {
@@ -41,27 +51,39 @@ export interface LaidLegend {
   readonly height: number;
 }
 
+const rowHeight = (lines: readonly string[]): number => ROW + LINE * (lines.length - 1);
+
+/** Many short rows stand in two columns, others in one. */
 export function layLegend(
   rows: readonly LegendRow[],
   { left, width }: { readonly left: number; readonly width: number },
 ): LaidLegend {
-  const room = { width: width - SAMPLE.width - SAMPLE.gap, size: TYPE.usual };
-  const laid = rows.map(({ sample, text }) => ({ sample, lines: wrapped(text, room) }));
-  const height = laid.reduce((sum, { lines }) => sum + rowHeight(lines), 0);
+  const linesIn = (room: number) =>
+    rows.map(({ text }) => wrapped(text, { width: room - SAMPLE.width - SAMPLE.gap, size: TYPE.usual }));
+  const half = linesIn(width / 2 - SAMPLE.gap);
+  const isShort = rows.length > ONE_COLUMN && half.every(({ length }) => length <= SHORT_LINES);
+  const lines = isShort ? half : linesIn(width);
+  const inColumn = isShort ? Math.ceil(rows.length / 2) : rows.length;
+  let y = 0;
+  const laid = rows.map(({ sample }, place): LaidRow => {
+    if (place === inColumn) y = 0;
+    const own = lines[place] ?? [];
+    const row = { sample, lines: own, x: place < inColumn ? 0 : width / 2, y };
+    y += rowHeight(own);
+    return row;
+  });
+  const height = laid.reduce((most, row) => Math.max(most, row.y + rowHeight(row.lines)), 0);
   return { rows: laid, left, height };
 }
 
-const rowHeight = (lines: readonly string[]): number => ROW + LINE * (lines.length - 1);
-
 export function legendDrawn({ rows, left }: LaidLegend, top: number): Markup {
-  const start = left + SAMPLE.width + SAMPLE.gap;
-  let y = top + ROW / 2;
-  const drawn = rows.map(({ sample, lines }) => {
-    const first = y;
-    y += rowHeight(lines);
+  const drawn = rows.map(({ sample, lines, x, y }) => {
+    const [start, middle] = [left + x, top + y + ROW / 2];
     return [
-      sampleDrawn(sample, [left, first]),
-      lines.map((text, line) => words(text, [start, first + TO_BASE + LINE * line])),
+      sampleDrawn(sample, [start, middle]),
+      lines.map((text, line) =>
+        words(text, [start + SAMPLE.width + SAMPLE.gap, middle + TO_BASE + LINE * line]),
+      ),
     ];
   });
   return markup`${drawn}`;

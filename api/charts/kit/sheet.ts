@@ -11,6 +11,8 @@ import { wrapped } from './wrapped.ts';
 
 export interface Panel {
   readonly axis: Axis;
+  /** Left to right, where it is not that of the others. */
+  readonly across?: Axis;
   /** Of its plot [px]. */
   readonly height: number;
   /** What is cut off at the edges. */
@@ -42,38 +44,46 @@ const HEADER = 54;
 const PANEL_GAP = 34;
 const AXIS_ROOM = 46;
 const NOTE_ROW = 16;
+/** Bold letters are wider. */
+const BOLD = 1.15;
 const FACES = 'system-ui, "Segoe UI", Roboto, "DejaVu Sans", sans-serif';
 
 interface Placed {
   readonly panel: Panel;
   readonly plot: Plot;
+  readonly across: Axis;
+  /** Whether the ticks of the axis across are named below it. */
+  readonly isNamed: boolean;
 }
 
 function placed({ panels, axis }: Sheet): readonly Placed[] {
   let top = MARGIN.top + HEADER;
-  return panels.map((panel) => {
+  return panels.map((panel, place) => {
+    const { across = axis, height } = panel;
     top += PANEL_GAP - MARGIN.bottom;
-    const frame = { left: MARGIN.left, top, width: INNER, height: panel.height };
-    top += panel.height + MARGIN.bottom;
-    return { panel, plot: plotIn(frame, { across: axis, up: panel.axis }) };
+    const plot = plotIn({ left: MARGIN.left, top, width: INNER, height }, { across, up: panel.axis });
+    const isNamed = panel.across !== undefined || place === panels.length - 1;
+    top += height + MARGIN.bottom + (isNamed ? AXIS_ROOM - MARGIN.bottom : 0);
+    return { panel, plot, across, isNamed };
   });
 }
 
-function panelDrawn({ panel, plot }: Placed, axis: Axis, isLowest: boolean): Markup {
+function panelDrawn({ panel, plot, across, isNamed }: Placed): Markup {
   const { left, top, width, height } = plot;
   const box = markup`x="${left}" y="${top}" width="${width}" height="${height}" viewBox="${left} ${top} ${width} ${height}"`;
-  return markup`${acrossAxisDrawn(axis, plot, isLowest)}${upAxisDrawn(panel.axis, plot)}<svg ${box}>${panel.inside?.(plot) ?? null}</svg>${panel.over?.(plot) ?? null}`;
+  return markup`${acrossAxisDrawn(across, plot, isNamed)}${upAxisDrawn(panel.axis, plot)}<svg ${box}>${panel.inside?.(plot) ?? null}</svg>${panel.over?.(plot) ?? null}`;
 }
 
 function headDrawn({ title, subtitle }: Sheet): Markup {
   const room = (size: number) => ({ width: WIDTH - 2 * MARGIN.top, size });
+  const bold = room(BOLD * TYPE.title);
   const [first, second] = [MARGIN.top + TYPE.title, MARGIN.top + TYPE.title + 21];
-  return markup`${words(shortened(title, room(TYPE.title)), [MARGIN.top, first], { size: TYPE.title, isBold: true })}${words(shortened(subtitle, room(TYPE.usual)), [MARGIN.top, second], { ink: 'slate' })}`;
+  return markup`${words(shortened(title, bold), [MARGIN.top, first], { size: TYPE.title, isBold: true })}${words(shortened(subtitle, room(TYPE.usual)), [MARGIN.top, second], { ink: 'slate' })}`;
 }
 
 /** Complete as a file of its own, and as a part of a page. */
 export function drawSheet(sheet: Sheet): Markup {
-  const { id, title, description, axis, legend, notes, patterns } = sheet;
+  const { id, title, description, legend, notes, patterns } = sheet;
   const panels = placed(sheet);
   const last = panels.at(-1);
   if (last === undefined) throw new Error('invariant: a chart has no plot');
@@ -86,5 +96,5 @@ export function drawSheet(sheet: Sheet): Markup {
     words(text, [MARGIN.top, notesTop + NOTE_ROW * (row + 0.5)], { size: TYPE.small, ink: 'slate' }),
   );
   const labels = markup`role="img" aria-labelledby="${id}-title ${id}-description"`;
-  return markup`<svg xmlns="http://www.w3.org/2000/svg" ${labels} lang="en" width="${WIDTH}" height="${height}" viewBox="0 0 ${WIDTH} ${height}" font-family="${FACES}"><title id="${id}-title">${title}</title><desc id="${id}-description">${description}</desc>${patterns ?? null}<rect width="${WIDTH}" height="${height}" fill="${INKS.paper}"/>${headDrawn(sheet)}${panels.map((panel) => panelDrawn(panel, axis, panel === last))}${legendDrawn(laid, legendTop)}${told}</svg>`;
+  return markup`<svg xmlns="http://www.w3.org/2000/svg" ${labels} lang="en" width="${WIDTH}" height="${height}" viewBox="0 0 ${WIDTH} ${height}" font-family="${FACES}"><title id="${id}-title">${title}</title><desc id="${id}-description">${description}</desc>${patterns ?? null}<rect width="${WIDTH}" height="${height}" fill="${INKS.paper}"/>${headDrawn(sheet)}${panels.map(panelDrawn)}${legendDrawn(laid, legendTop)}${told}</svg>`;
 }

@@ -3,7 +3,7 @@ import { say, sayNumber } from '../../answers/say.ts';
 import { type Markup, markup } from '../../markup/markup.ts';
 import { money } from '../money.ts';
 import { pumpName, userName } from '../user-name.ts';
-import type { LoopReport, ReportedDuty } from './loop-report.ts';
+import type { LoopReport, ReportedDuty } from './report-figures.ts';
 
 const PERCENT = 100;
 

@@ -3,9 +3,14 @@ import { say, sayNumber } from '../../answers/say.ts';
 import { type Markup, type MarkupPart, markup } from '../../markup/markup.ts';
 import { facts } from '../table.ts';
 import { userName } from '../user-name.ts';
-import type { LoopReport } from './loop-report.ts';
+import type { LoopReport } from './report-figures.ts';
 
 const PERCENT = 100;
+
+const DATA = {
+  entered: 'as entered',
+  calibrated: 'calibrated by what was measured',
+} as const satisfies Record<LoopReport['recommendation']['dataBasis'], string>;
 
 function priceWords({ recommendation }: LoopReport): MarkupPart {
   const { price, currency, tariff } = recommendation.assumptions;
@@ -27,6 +32,7 @@ export function assumptionsSection(report: LoopReport): Markup {
   const { water, frictionMultiplier } = loop.document;
   const { hoursPerDay, balancing, limits } = recommendation.assumptions;
   const rows: readonly (readonly [string, MarkupPart])[] = [
+    ['Curves and friction', DATA[recommendation.dataBasis]],
     ['Price of electricity', priceWords(report)],
     ['Running', `${sayNumber(hoursPerDay)} h a day at the setting`],
     ['Branches', balancing === 'trimmed' ? 'throttled to their required flows' : 'as built'],

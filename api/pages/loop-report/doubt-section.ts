@@ -3,7 +3,7 @@ import { say } from '../../answers/say.ts';
 import { type Markup, markup } from '../../markup/markup.ts';
 import type { Quantity } from '../../units/table.ts';
 import { table } from '../table.ts';
-import type { LoopReport, ReportedDuty } from './loop-report.ts';
+import type { LoopReport, ReportedDuty } from './report-figures.ts';
 
 const COLUMNS = [
   { name: '' },

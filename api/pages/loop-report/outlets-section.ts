@@ -4,10 +4,10 @@ import { type Markup, markup } from '../../markup/markup.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { table } from '../table.ts';
 import { userName } from '../user-name.ts';
-import type { ReportedDuty } from './loop-report.ts';
+import type { ReportedDuty } from './report-figures.ts';
 
 /** More rows than these say nothing on paper. */
-const SHOWN_MOST = 24;
+const SHOWN_MOST = 10;
 const PERCENT = 100;
 const NONE = '\u2013';
 

@@ -4,7 +4,7 @@ import { type Markup, markup } from '../../markup/markup.ts';
 import { money } from '../money.ts';
 import { table } from '../table.ts';
 import { pumpName } from '../user-name.ts';
-import type { LoopReport, ReportedDuty } from './loop-report.ts';
+import type { LoopReport, ReportedDuty } from './report-figures.ts';
 
 const COLUMNS = [
   { name: '' },

@@ -1,6 +1,6 @@
 /** The versions of what a loop's report rests on. */
 import { type Markup, markup } from '../../markup/markup.ts';
-import type { LoopReport } from './loop-report.ts';
+import type { LoopReport } from './report-figures.ts';
 
 const PUMPS_MOST = 8;
 
