@@ -1,5 +1,6 @@
 #!/bin/sh
-# Asks for the setpoint of a loop and applies it; on any failure applies a safe setting instead.
+# Asks for the setpoint of a loop and applies it; on any failure applies a safe setting instead. Where it is told how to read
+# instruments, it then posts what they show.
 #
 #   SERVICE    address of the service                          http://127.0.0.1:8080
 #   LOOP       id of the loop                                  needed
@@ -9,7 +10,13 @@
 #   MAX_JUMP   largest change from the setting before          100
 #   STATE      directory that remembers settings               needed
 #   TIMEOUT    seconds to wait for an answer                   10
+#   READ       command that prints what was measured           none
 #   KEY        access key                                      none
+#
+# READ prints one line a quantity: its name, a space, a number. Names and units: power W, flow L/h, head m, suctionPressure and
+# dischargePressure kPa. It runs last, within TIMEOUT by the command timeout, and only where the setting stayed as it was, so
+# that the pump has run steadily since the round before. Nothing that it does, and nothing that becomes of what it prints,
+# changes the setting or how this script ends.
 #
 # Ends with 0 when the setpoint was applied, 1 when the fallback was, 2 when a variable is wrong, 3 when the command failed.
 set -u
@@ -26,9 +33,11 @@ MAX_JUMP=${MAX_JUMP:-100}
 STATE=${STATE:-}
 TIMEOUT=${TIMEOUT:-10}
 KEY=${KEY:-}
+READ=${READ:-}
 
 # A real setting is a few characters; more is not one.
 BYTES_MAX=64
+READ_BYTES_MAX=256
 
 say() {
   printf '%s\n' "controller: $*" >&2
@@ -58,16 +67,20 @@ remember() {
   printf '%s\n' "$2" >"$STATE/$1.new" && mv "$STATE/$1.new" "$STATE/$1"
 }
 
-# ask pointer: prints one value of the setpoint
-ask() {
-  set -- "$SERVICE/v1/loops/$LOOP/setpoint?pointer=$1"
+# call arguments of curl ..
+call() {
+  set -- --silent --show-error --fail --max-time "$TIMEOUT" --proto '=http,https' "$@"
   if [ -n "$KEY" ]; then
     # By standard input: what stands on a command line can be read by other users of the machine.
-    printf 'header = "Authorization: Bearer %s"\n' "$KEY" |
-      curl --config - --silent --show-error --fail --max-time "$TIMEOUT" --max-filesize "$BYTES_MAX" --proto '=http,https' "$1"
+    printf 'header = "Authorization: Bearer %s"\n' "$KEY" | curl --config - "$@"
   else
-    curl --silent --show-error --fail --max-time "$TIMEOUT" --max-filesize "$BYTES_MAX" --proto '=http,https' "$1"
+    curl "$@"
   fi
+}
+
+# ask pointer: prints one value of the setpoint
+ask() {
+  call --max-filesize "$BYTES_MAX" "$SERVICE/v1/loops/$LOOP/setpoint?pointer=$1"
 }
 
 apply() {
@@ -86,12 +99,53 @@ fall_back() {
   exit 1
 }
 
+# As JSON writes a number: no leading zero or point.
+plain() {
+  awk -v a="$1" 'BEGIN { printf "%.10g", a }'
+}
+
+# measured: prints what READ shows, as members of a JSON object
+measured() {
+  # A command that hangs is killed with all that it started.
+  shown=$(timeout -s KILL "$TIMEOUT" sh -c '{ "$0" </dev/null || echo failed; } | head -c "$1"' "$READ" "$READ_BYTES_MAX") || return 1
+  members=
+  while read -r name value rest; do
+    [ -n "$name" ] || continue
+    case $name in
+      power | flow | head | suctionPressure | dischargePressure) ;;
+      *) return 1 ;;
+    esac
+    case $members in *"\"$name\""*) return 1 ;; esac
+    [ -z "$rest" ] && is_number "${value#-}" || return 1
+    members="$members, \"$name\": $(plain "$value")"
+  done <<END
+$shown
+END
+  [ -n "$members" ] && printf '%s' "$members"
+}
+
+# post_reading setting
+post_reading() {
+  time=$(date -u +%Y-%m-%dT%H:%M:%SZ)
+  members=$(measured) || {
+    say "READ shows nothing that can be posted"
+    return
+  }
+  call --output /dev/null --header 'Content-Type: application/json' \
+    --data-raw "{\"readings\": [{\"time\": \"$time\", \"setting\": $(plain "$1")$members}]}" \
+    "$SERVICE/v1/loops/$LOOP/readings" || say "the reading was not taken"
+}
+
 for number in "$MIN" "$MAX" "$MAX_JUMP" "$TIMEOUT"; do
   is_number "$number" || {
     say "MIN, MAX, MAX_JUMP and TIMEOUT must be numbers"
     exit 2
   }
 done
+holds 'a > b' "$TIMEOUT" 0 || {
+  say "TIMEOUT must be above 0"
+  exit 2
+}
 is_setting "$FALLBACK" || {
   say "FALLBACK must be a setting within MIN and MAX"
   exit 2
@@ -111,4 +165,7 @@ fi
 
 apply "$wanted"
 safe=$(ask /fallback/setting) && is_setting "$safe" && remember fallback "$safe"
+if [ -n "$READ" ] && is_number "$before" && holds 'a == b' "$before" "$wanted"; then
+  post_reading "$wanted"
+fi
 exit 0

@@ -1,79 +1,20 @@
 /** The controller script against a service that lives, one that is dead, one that hangs, and some that lie. */
-import { execFile } from 'node:child_process';
-import { chmodSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type RequestListener, type Server } from 'node:http';
-import { tmpdir } from 'node:os';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../api/server.ts';
 import { facility } from '../api/schedule/facility.ts';
+import { type ControllerBench, controllerBench } from './controller-bench.ts';
 
-const SCRIPT = fileURLToPath(new URL('../../openapi/clients/controller.sh', import.meta.url));
-
-let folder: string;
-const running: { close(): Promise<void> }[] = [];
-
+let bench: ControllerBench;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'loopwright-controller-'));
-  const command = join(folder, 'apply');
-  writeFileSync(command, `#!/bin/sh\nprintf '%s\\n' "$1" >>"${folder}/applied"\n`);
-  chmodSync(command, 0o755);
+  bench = controllerBench();
 });
+afterEach(() => bench.dispose());
 
-afterEach(async () => {
-  for (const server of running.splice(0)) await server.close();
-  rmSync(folder, { recursive: true });
-});
-
-interface Ended {
-  readonly code: number;
-  readonly errors: string;
-  /** Every setting that was applied so far. */
-  readonly applied: readonly string[];
-}
-
-function run(variables: Readonly<Record<string, string>>): Promise<Ended> {
-  const env = {
-    PATH: process.env.PATH ?? '',
-    LOOP: 'flume',
-    APPLY: join(folder, 'apply'),
-    FALLBACK: '55',
-    STATE: join(folder, 'state'),
-    TIMEOUT: '1',
-    ...variables,
-  };
-  return new Promise((resolve) => {
-    execFile('sh', [SCRIPT], { env, timeout: 20_000 }, (error, _output, errors) => {
-      const file = join(folder, 'applied');
-      const applied = existsSync(file) ? readFileSync(file, 'utf8').trim().split('\n') : [];
-      resolve({
-        code: typeof error?.code === 'number' ? error.code : error === null ? 0 : -1,
-        errors,
-        applied,
-      });
-    });
-  });
-}
-
-async function listening(answer: RequestListener): Promise<string> {
-  const server: Server = createServer(answer);
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  running.push({
-    close: () => {
-      server.closeAllConnections();
-      return new Promise((resolve) => server.close(() => resolve()));
-    },
-  });
-  const address = server.address();
-  if (address === null || typeof address === 'string') throw new Error('no port');
-  return `http://127.0.0.1:${address.port}`;
-}
-
-const saying = (setting: string, fallback = '60') =>
-  listening((request, response) => {
-    response.end(request.url?.includes('fallback') === true ? fallback : setting);
-  });
+const run: ControllerBench['run'] = (variables) => bench.run(variables);
+const listening: ControllerBench['listening'] = (answer) => bench.listening(answer);
+const saying: ControllerBench['saying'] = (setting, fallback) => bench.saying(setting, fallback);
 
 describe('the controller script', () => {
   it('applies the setpoint of the live service, and remembers its fallback', async () => {
@@ -83,7 +24,7 @@ describe('the controller script', () => {
       host: '127.0.0.1',
       port: 0,
     });
-    running.push({ close: () => server.stop() });
+    bench.endsToo({ close: () => server.stop() });
     const first = await run({ SERVICE: server.url, LOOP: lab.loop });
     expect(first).toMatchObject({ code: 0, applied: ['70'] });
     const dead = await run({ SERVICE: 'http://127.0.0.1:1', LOOP: lab.loop });
@@ -175,7 +116,7 @@ describe('the controller script', () => {
   it('says that the command failed, and does not remember what was not applied', async () => {
     const service = await saying('50');
     expect((await run({ SERVICE: service, APPLY: 'false' })).code).toBe(3);
-    expect(existsSync(join(folder, 'state', 'setting'))).toBe(false);
+    expect(existsSync(join(bench.folder, 'state', 'setting'))).toBe(false);
   });
 
   it.each([
@@ -185,6 +126,7 @@ describe('the controller script', () => {
     { FALLBACK: '' },
     { FALLBACK: '120' },
     { MAX_JUMP: 'x' },
+    { TIMEOUT: '0' },
   ])('applies nothing without what it needs: %j', async (wrong) => {
     expect(await run({ SERVICE: await saying('50'), ...wrong })).toMatchObject({ code: 2, applied: [] });
   });
