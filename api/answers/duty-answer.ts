@@ -1,9 +1,11 @@
 /** A priced duty as answers carry it. */
 import type { z } from '@hono/zod-openapi';
+import { caution } from '../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../models/cautions/duty-cautions.ts';
 import type { ExactDuty } from '../../models/duty-point.ts';
 import { limitingOutlet, outletFigures } from '../../models/margins.ts';
 import { outletReaches } from '../../models/outlet-reach.ts';
+import type { Pump } from '../../models/pump.ts';
 import type { ConditionContext } from '../../models/selection/conditions.ts';
 import type { DutyHeat } from '../../models/selection/duty-heat.ts';
 import type { Trim } from '../../models/trim.ts';
@@ -36,6 +38,7 @@ export function dutyAnswer({
     readonly annualEnergy: number;
     readonly annualCost: number | null;
     readonly heat: DutyHeat;
+    readonly lifeCycleCost?: number | null;
   };
   readonly trims: readonly Trim[];
   readonly doubt: DutyAnswer['doubt'];
@@ -60,19 +63,29 @@ export function dutyAnswer({
     turnover: tankVolume === undefined ? null : (SECONDS_PER_HOUR * flow) / tankVolume,
     annualEnergy: use.annualEnergy,
     annualCost: use.annualCost,
+    lifeCycleCost: use.lifeCycleCost ?? null,
     limitingOutlet: limitingOutlet(figures),
     outlets: figures.map(({ maximumFlow, ...outlet }, i) => ({ ...outlet, reach: reaches[i] ?? null })),
-    trims: trims.map(({ path, outlets, valve, ...trim }) => ({
-      branch: toPointer(path),
-      outlets: [...outlets],
-      ...trim,
-      valve: valve === null ? null : toPointer(valve),
-    })),
+    trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
     onePumpDown: onePumpDownAnswer(context, duty),
     doubt,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
-    cautions: [...dutyCautions(context, duty, reachVelocity)],
+    cautions: [
+      ...dutyCautions(context, duty, reachVelocity),
+      ...purchaseCautions(use.lifeCycleCost, pump.pump),
+    ],
   };
 }
+
+/** A pump that is ranked by its life-cycle cost as if it were free. */
+const purchaseCautions = (lifeCycleCost: number | null | undefined, { price }: Pump) =>
+  typeof lifeCycleCost === 'number' && price === undefined ? [caution('purchase-not-counted')] : [];
+
+const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({
+  branch: toPointer(path),
+  outlets: [...outlets],
+  ...trim,
+  valve: valve === null ? null : toPointer(valve),
+});

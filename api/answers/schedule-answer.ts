@@ -1,13 +1,15 @@
 /** A schedule with what it makes of a year, as answers carry it. */
 import type { z } from '@hono/zod-openapi';
-import { caution } from '../../models/cautions/catalogue.ts';
+import { type Caution, caution } from '../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
-import type { PhasePlan } from '../../models/schedule/phase-plan.ts';
+import type { PhasePlan, SchedulePlan } from '../../models/schedule/phase-plan.ts';
+import { volumeStride } from '../../models/schedule/volume-choices.ts';
 import type { PhaseUse, Use } from '../../models/schedule/year-use.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { scheduleSchema } from '../schemas/answers/schedule-schema.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import type { ScheduleRecord } from '../store/store.ts';
+import { dataBasisOf } from '../work/data-basis.ts';
 import type { PlannedLoop } from '../work/planned-loop.ts';
 import type { ConstantRunning, YearFigures } from '../work/schedule-year.ts';
 import { dangerWords } from './danger-words.ts';
@@ -54,10 +56,18 @@ export function scheduleAnswer(
     cautions: [
       ...(infeasible.length === 0 ? [] : [caution('phase-infeasible', infeasible)]),
       ...(emergency?.batteryEnergy === undefined ? [] : [caution('battery-as-stated')]),
+      ...thinnedCautions(plan),
       ...ofLoop,
     ],
+    dataBasis: dataBasisOf(sources.loop),
     basis,
   };
+}
+
+function thinnedCautions({ phases, station }: SchedulePlan): readonly Caution[] {
+  const stride = volumeStride(station.pump.pump.settings);
+  const isThinned = stride > 1 && phases.some(({ volume }) => volume !== null);
+  return isThinned ? [caution('settings-thinned', [`every ${stride}th setting`])] : [];
 }
 
 function phaseAnswer(

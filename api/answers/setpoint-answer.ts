@@ -12,6 +12,7 @@ import type { Step } from '../../models/schedule/setpoints.ts';
 import { withOffset } from '../calendar/site-time.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { setpointSchema, setpointsSchema } from '../schemas/answers/setpoint-schema.ts';
+import { dataBasisOf } from '../work/data-basis.ts';
 import type { PlannedLoop } from '../work/planned-loop.ts';
 import { dangerWords } from './danger-words.ts';
 import { sayNumber } from './say.ts';
@@ -71,6 +72,7 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
     fallback: { setting: fallback },
     summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
     cautions: step.feasible ? found : [infeasible, ...found],
+    dataBasis: dataBasisOf(sources.loop),
     basis,
   };
 }
@@ -82,5 +84,6 @@ export const setpointsAnswer = (
 ): Setpoints => ({
   items: steps.map((step) => stepAnswer(planned, step, zone)),
   fallback: { setting: planned.fallback },
+  dataBasis: dataBasisOf(planned.sources.loop),
   basis: planned.basis,
 });

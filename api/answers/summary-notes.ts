@@ -1,8 +1,8 @@
 /** What else decides about a recommendation, in a sentence each: the screen, the assurance, the heat. */
-import type { Assurance } from '../../models/doubt/assurance.ts';
 import type { HeatTerms } from '../../models/heat.ts';
 import type { Limits } from '../../models/selection/options.ts';
 import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
+import type { AskedAssurance } from '../schemas/assurance.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 import { pumpWords } from './pump-words.ts';
@@ -13,7 +13,7 @@ export interface Notes {
   readonly system: UnitSystem;
   readonly limits: Limits;
   /** What was asked for; null: nothing. */
-  readonly assured: Assurance | null;
+  readonly assured: AskedAssurance | null;
   /** What it costs. */
   readonly assurance: RecommendationAnswer['assurance'];
   readonly heat: HeatTerms | undefined;
@@ -31,7 +31,8 @@ function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes
   return ` The busiest slots of the intake screen draw ${say(screen.peakVelocity, 'velocity', system)}, above the limit of ${say(limit, 'velocity', system)} that its mean keeps to.`;
 }
 
-function assuredAgainst(assured: Assurance): string {
+function assuredAgainst(assured: AskedAssurance): string {
+  if (assured === 'calibration') return 'friction and head at the bad end of what the readings leave open';
   if ('grade' in assured) return `pumps at the low end of grade ${assured.grade}`;
   if ('margin' in assured) return `flows ${sayNumber(PERCENT * assured.margin)} % above those required`;
   return `friction ${sayNumber(assured.frictionMultiplier)} times as entered`;

@@ -1,5 +1,8 @@
 /** The answers that the document shows, asked of the service itself about the demo's flume. */
 import { example } from '../openapi/examples.ts';
+import { calibrationAnswers } from './calibration-answers.ts';
+import { maintenanceAnswers } from './maintenance-answers.ts';
+import { readingAnswers } from './reading-answers.ts';
 
 type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
 
@@ -25,6 +28,13 @@ async function post(call: Fetch, path: string, document: unknown): Promise<strin
   return String(id);
 }
 
+/** Questions of records that are stored, by the name of the example that is sent. */
+const POSTED = {
+  'answers/bill-of-materials.json': { path: '/v1/bills-of-materials', document: 'bill-of-materials' },
+  'answers/comparison.json': { path: '/v1/comparisons', document: 'comparison-seahorse-bank' },
+  'answers/spares.json': { path: '/v1/spares', document: 'spares' },
+};
+
 /** By file name in openapi/examples, in the order they are asked for; `call` reaches a service without any record. */
 export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, unknown>> {
   const headers = { 'Content-Type': 'application/json', 'If-Match': '*' };
@@ -45,6 +55,8 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     body: JSON.stringify(example('schedule')),
   };
   await bodyOf(await call(`/v1/loops/${scheduled}/schedule`, put));
+  const bank = { pump: weak, count: 3, setting: 90, checkValves: true };
+  await post(call, '/v1/loops', { ...bodyFrom(example('loop-seahorse-bank')), installed: bank });
   const plan = await post(call, '/v1/upgrade-plans', example('upgrade-plan'));
   const questions = {
     'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
@@ -54,6 +66,7 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     'answers/schedule.json': `/v1/loops/${scheduled}/schedule?year=2026`,
     'answers/setpoint.json': `/v1/loops/${scheduled}/setpoint`,
     'answers/setpoints.json': `/v1/loops/${scheduled}/setpoints`,
+    'answers/summary.json': '/v1/summary',
     'answers/upgrade-plan.json': `/v1/upgrade-plans/${plan}`,
     'answers/upgrade-plans.json': '/v1/upgrade-plans',
     'answers/export.json': '/v1/export',
@@ -61,22 +74,22 @@ export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, u
     'answers/pipes.json': '/v1/reference/pipes',
     'answers/fittings.json': '/v1/reference/fittings',
   };
-  const posted = {
-    'answers/bill-of-materials.json': {
-      path: '/v1/bills-of-materials',
-      document: example('bill-of-materials'),
-    },
-    'answers/spares.json': { path: '/v1/spares', document: example('spares') },
-  };
   const answers = new Map<string, unknown>();
   for (const [file, path] of Object.entries(questions)) {
     const body = await bodyOf(await call(path));
     answers.set(file, withFirstItems(body));
   }
-  for (const [file, { path, document }] of Object.entries(posted)) {
-    answers.set(file, await bodyOf(await call(path, posting(document))));
+  for (const [file, { path, document }] of Object.entries(POSTED)) {
+    answers.set(file, await bodyOf(await call(path, posting(example(document)))));
   }
-  return answers;
+  answers.set('answers/comparisons.json', await bodyOf(await call('/v1/comparisons')));
+  const ask = async (path: string, init?: RequestInit) => bodyOf(await call(path, init));
+  const others = [
+    ...(await maintenanceAnswers(ask, scheduled)),
+    ...(await readingAnswers(ask, scheduled)),
+    ...(await calibrationAnswers(ask, pump)),
+  ];
+  return new Map([...answers, ...others]);
 }
 
 const SHOWN_ITEMS = 3;

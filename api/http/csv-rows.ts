@@ -8,6 +8,8 @@ export interface CsvColumn {
   /** `number`: one without a unit. */
   readonly quantity: Quantity | 'number' | 'text';
   readonly required: boolean;
+  /** The column that this is another name of. */
+  readonly as?: string;
 }
 
 export type CsvColumns = Readonly<Record<string, CsvColumn>>;
@@ -19,14 +21,19 @@ export interface CsvRows {
 }
 
 interface HeaderCell {
+  readonly text: string;
   readonly name: string;
+  /** Undefined where there is none of this name. */
+  readonly column: CsvColumn | undefined;
   readonly unit: string | undefined;
   readonly isText: boolean;
 }
 
-const HEADER_CELL = /^([A-Za-z]+)(?: ?\[([^[\]]{1,20})\])?$/;
+const HEADER_CELL = /^(.+?)(?: ?\[([^[\]]{1,20})\])?$/;
 const DECIMAL = /^-?\d*\.?\d+$/;
 const ROW_BYTES_MAX = 10_000;
+/** So many columns are named to a caller who named another. */
+const TOLD_COLUMNS = 20;
 
 /** Rows of unlike length come mostly from where the decimal mark is a comma. */
 const UNEVEN: ReadonlySet<string> = new Set([
@@ -79,19 +86,26 @@ function separatorFault(text: string): Problem | null {
 }
 
 /** A name in other capitals than the column's is the column's. */
-function headerCell(text: string, columns: CsvColumns): HeaderCell {
-  const [, entered = '', unit] = HEADER_CELL.exec(text) ?? [];
-  const lower = entered.toLowerCase();
-  const name = Object.keys(columns).find((column) => column.toLowerCase() === lower) ?? entered;
-  const isText = Object.hasOwn(columns, name) && columns[name]?.quantity === 'text';
-  return { name, unit, isText };
+function headerCells(texts: readonly string[], columns: CsvColumns): readonly HeaderCell[] {
+  const byName = new Map(Object.keys(columns).map((name) => [name.toLowerCase(), name]));
+  const found = (text: string) =>
+    Object.hasOwn(columns, text) ? text : (byName.get(text.toLowerCase()) ?? text);
+  return texts.map((text) => {
+    const [, named = '', unit] = Object.hasOwn(columns, text) ? [text, text] : (HEADER_CELL.exec(text) ?? []);
+    const entered = found(named);
+    const column = Object.hasOwn(columns, entered) ? columns[entered] : undefined;
+    return { text, name: column?.as ?? entered, unit, column, isText: column?.quantity === 'text' };
+  });
 }
 
-function headerFault(text: string, columns: CsvColumns): string | undefined {
-  const { name, unit } = headerCell(text, columns);
-  const column = Object.hasOwn(columns, name) ? columns[name] : undefined;
-  if (column === undefined)
-    return `"${text}" is no column here; columns are ${Object.keys(columns).join(', ')}`;
+function columnsTold(columns: CsvColumns): string {
+  const names = Object.keys(columns);
+  const more = names.length > TOLD_COLUMNS ? ` and ${names.length - TOLD_COLUMNS} more` : '';
+  return `${names.slice(0, TOLD_COLUMNS).join(', ')}${more}`;
+}
+
+function headerFault({ text, name, unit, column }: HeaderCell, columns: CsvColumns): string | undefined {
+  if (column === undefined) return `"${text}" is no column here; columns are ${columnsTold(columns)}`;
   if (unit === undefined) return undefined;
   const { quantity } = column;
   if (quantity === 'number' || quantity === 'text') return `"${text}" has a unit; ${name} has none`;
@@ -101,11 +115,11 @@ function headerFault(text: string, columns: CsvColumns): string | undefined {
 }
 
 function readHeader(texts: readonly string[], columns: CsvColumns): Result<readonly HeaderCell[], Problem> {
-  const header = texts.map((text) => headerCell(text, columns));
+  const header = headerCells(texts, columns);
   const names = header.map(({ name }) => name);
   const missing = Object.keys(columns).filter((name) => columns[name]?.required && !names.includes(name));
   const details = [
-    ...texts.flatMap((text) => headerFault(text, columns) ?? []),
+    ...header.flatMap((cell) => headerFault(cell, columns) ?? []),
     ...names
       .filter((name, i) => name !== '' && names.indexOf(name) !== i)
       .map((name) => `the column ${name} is there twice`),

@@ -30,6 +30,7 @@ export type ProblemCode =
   | 'limit-exceeded'
   | 'no-requirement'
   | 'no-installed-pump'
+  | 'not-calibrated'
   | 'unsolved'
   | 'version-required'
   | 'headers-too-large'
@@ -88,6 +89,11 @@ export const PROBLEMS = {
     status: 422,
     title: 'The loop has no pump',
     mend: 'Name one, or state `installed`.',
+  },
+  'not-calibrated': {
+    status: 422,
+    title: 'The readings tell no factor',
+    mend: 'Take the readings that `nextReadings` names.',
   },
   unsolved: {
     status: 422,

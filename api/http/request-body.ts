@@ -9,6 +9,8 @@ export interface DocumentedBody {
   readonly schema: z.ZodType;
   /** In metric units. */
   readonly example: unknown;
+  /** Where the body may also come as another type. */
+  readonly other?: DocumentedBody;
 }
 
 export interface RequestBody<Body> {

@@ -2,6 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import type { Api } from '../http/api.ts';
 import { FORMATS, type SharedParameters } from '../http/common-query.ts';
+import type { DocumentedBody } from '../http/request-body.ts';
 import type { Route } from '../http/route.ts';
 import { sharedParameters } from '../http/shared-parameters.ts';
 import { documentedContext } from '../units/schema-context.ts';
@@ -56,6 +57,16 @@ const ifMatch = z.object({
   }),
 });
 
+function documentedContent({ other, ...first }: DocumentedBody) {
+  const forms = other === undefined ? [first] : [first, other];
+  return Object.fromEntries(
+    forms.map(({ mediaType, schema, example }) => [
+      mediaType,
+      { schema, examples: { example: { value: example } } },
+    ]),
+  );
+}
+
 function documentedRequest(route: AnyRoute) {
   const shape = {
     ...route.query(documentedContext('request')).shape,
@@ -72,9 +83,7 @@ function documentedRequest(route: AnyRoute) {
       : {
           body: {
             required: true,
-            content: {
-              [body.mediaType]: { schema: body.schema, examples: { example: { value: body.example } } },
-            },
+            content: documentedContent(body),
           },
         }),
   };

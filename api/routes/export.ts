@@ -1,4 +1,5 @@
 /** The site as one document: out, and into an empty site. */
+import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { Api } from '../http/api.ts';
 import { bodyText } from '../http/body-text.ts';
@@ -9,16 +10,26 @@ import { type Problem, problem } from '../http/problem.ts';
 import { noBody, type RequestBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import { example } from '../openapi/examples.ts';
-import { siteCopyAnswer, siteCopyCounts, siteCopyInput } from '../schemas/site-copy.ts';
+import { members, siteCopyAnswer, siteCopyCounts, siteCopyInput } from '../schemas/site-copy.ts';
 import type { SiteContents } from '../store/site-contents-contract.ts';
-import { documentedContext } from '../units/schema-context.ts';
+import { described } from '../units/described.ts';
+import { documentedContext, type SchemaContext } from '../units/schema-context.ts';
 import { checkSiteCopy } from '../work/check-site-copy.ts';
 import { readSiteCopy, type SiteCopy } from '../work/read-site-copy.ts';
 import { SITE_COPY_BYTES_MAX, writeSiteCopy } from '../work/write-site-copy.ts';
 
 const MEDIA_TYPE = 'application/json';
 
-const common = { path: '/v1/export', tag: 'site', query: noQuery } as const;
+const common = { path: '/v1/export', tag: 'site' } as const;
+
+const exportQuery = (context: SchemaContext) =>
+  z.strictObject({
+    readings: described(context, z.enum(['true', 'false']), {
+      description:
+        'Whether readings are among it; `true` where it is left out. A site with too many for one document gives them loop by loop, at `/v1/loops/{loopId}/readings`.',
+      examples: ['false'],
+    }).optional(),
+  });
 
 /** Larger than other bodies, and read in pieces. */
 const copyBody: RequestBody<SiteCopy> = {
@@ -47,6 +58,7 @@ function exportRoute(api: Api): void {
     {
       ...common,
       method: 'get',
+      query: exportQuery,
       operationId: 'exportSite',
       summary: 'Export the site',
       description:
@@ -58,14 +70,14 @@ function exportRoute(api: Api): void {
         example: example('answers/export'),
       }),
     },
-    async ({ siteId, system }) => {
-      const read = await api.deps.store.readContents(siteId);
+    async ({ siteId, system, query: { readings } }) => {
+      const read = await api.deps.store.readContents({ siteId, readings: readings !== 'false' });
       if (read.outcome === 'read') {
         const written = await writeSiteCopy(read.contents, system);
         return written.ok ? success({ body: written.value }) : written;
       }
       const { kind, limit, actual } = read;
-      const detail = `The site has ${actual} ${kind}; ${limit} of a kind can be exported.`;
+      const detail = `The site has ${actual} ${kind}; ${limit} can be exported at once.`;
       return failed(problem('limit-exceeded', detail, { limit, actual }));
     },
   );
@@ -78,6 +90,7 @@ function importRoute(api: Api): void {
     {
       ...common,
       method: 'post',
+      query: noQuery,
       operationId: 'importSite',
       summary: 'Import a site',
       description:
@@ -86,7 +99,7 @@ function importRoute(api: Api): void {
       answer: jsonAnswer({
         schema: siteCopyCounts,
         description: 'How much was stored.',
-        example: { tariffs: 1, pumps: 4, loops: 4, schedules: 1 },
+        example: { ...members(() => 0), tariffs: 1, pumps: 4, loops: 4, schedules: 1 },
         status: 201,
       }),
       problems: ['not-empty'],
@@ -96,14 +109,9 @@ function importRoute(api: Api): void {
       if (!checked.ok) return checked;
       const done = await stored(api, siteId, checked.value);
       if (!done.ok) return done;
-      const { tariffs, pumps, loops, schedules } = checked.value.records;
+      const { records } = checked.value;
       return success({
-        body: {
-          tariffs: tariffs.length,
-          pumps: pumps.length,
-          loops: loops.length,
-          schedules: schedules.length,
-        },
+        body: members((kind) => records[kind].length),
         location: '/v1/site',
       });
     },

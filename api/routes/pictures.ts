@@ -4,6 +4,8 @@ import { answerCache } from '../work/answer-cache.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 import type { PlanCache } from '../work/plan-cache.ts';
 import type { Recommended } from '../work/recommend.ts';
+import { comparisonPageRoutes } from './comparison-pages.ts';
+import { conditionChartRoute } from './condition-chart.ts';
 import { dayChartRoute } from './day-chart.ts';
 import { loopChartRoute } from './loop-chart.ts';
 import { loopReportRoute } from './loop-report.ts';
@@ -17,5 +19,7 @@ export function pictureRoutes(
   pumpChartRoute(api);
   loopChartRoute(api, means);
   dayChartRoute(api, plans);
+  conditionChartRoute(api, loops);
+  comparisonPageRoutes(api);
   loopReportRoute(api, { means, plans });
 }

@@ -13,17 +13,15 @@ import { pumpInput, pumpList } from '../schemas/pump.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { listExample } from '../schemas/stored-example.ts';
 import { schemaContext } from '../units/schema-context.ts';
-import { type FittedPump, PUMP_COLUMNS, pumpsOfRows } from '../work/pumps-of-rows.ts';
+import { type FittedPump, PUMP_COLUMNS, PUMP_ROWS_MAX, pumpsOfRows } from '../work/pumps-of-rows.ts';
 
 const MEDIA_TYPE = 'text/csv';
-/** Of all pumps in one table. */
-const ROWS_MAX = 5_000;
 
 const tableBody: RequestBody<readonly FittedPump[]> = {
   async read(request, system) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
-    const rows = csvRows(text.value, { columns: PUMP_COLUMNS, rowsMax: ROWS_MAX });
+    const rows = csvRows(text.value, { columns: PUMP_COLUMNS, rowsMax: PUMP_ROWS_MAX });
     return rows.ok ? await pumpsOfRows(rows.value, schemaContext({ system, side: 'request' })) : rows;
   },
   document: () => ({

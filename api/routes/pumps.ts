@@ -128,7 +128,7 @@ function pumpRoutesOfOne(api: Api): void {
       method: 'delete',
       operationId: 'deletePump',
       summary: 'Delete a pump',
-      description: 'Deletes a pump that no loop has installed.',
+      description: 'Deletes a pump that no loop has installed and no routine check is of.',
       conditional: true,
       body: noBody,
       answer: noContent('The pump is gone.'),

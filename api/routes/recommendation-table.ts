@@ -19,6 +19,7 @@ export const rankingTable = ({
     { name: 'efficiency' },
     { name: 'annualEnergy', quantity: 'energy' },
     { name: 'annualCost' },
+    { name: 'lifeCycleCost' },
     { name: 'limitingOutlet' },
     { name: 'cautions' },
   ],
@@ -34,6 +35,7 @@ export const rankingTable = ({
     one.efficiency,
     one.annualEnergy,
     one.annualCost,
+    one.lifeCycleCost,
     one.limitingOutlet,
     // Those of the loop too, since a table has no other place for them.
     [...one.cautions, ...cautions].map(({ code }) => code).join(' '),

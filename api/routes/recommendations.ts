@@ -130,6 +130,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
           limits: DEFAULT_LIMITS,
           rankingLimit,
           detail: 'plain',
+          objective: query.objective,
         },
         places: { loop: null, balancing: { parameter: 'balancing' }, currency: { parameter: 'price' } },
         system,

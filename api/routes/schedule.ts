@@ -1,6 +1,7 @@
 /** The schedule of a loop: read with its figures, written, deleted. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { Schedule } from '../../models/schedule/schedule.ts';
 import { scheduleAnswer } from '../answers/schedule-answer.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import type { Api } from '../http/api.ts';
@@ -20,9 +21,11 @@ import type { SchemaContext } from '../units/schema-context.ts';
 import { scheduleProblem } from '../work/check-schedule.ts';
 import { findLoop } from '../work/find-records.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
-import { type LoopSources, loadSources, planLoop } from '../work/planned-loop.ts';
+import { type LoopSources, loadSources } from '../work/loop-sources.ts';
+import { planned } from '../work/planned-loop.ts';
 import { scheduleYear } from '../work/schedule-year.ts';
 import { unsolvedProblem } from '../work/selection-problems.ts';
+import { workPlan } from '../work/worked-plan.ts';
 import { writeProblem } from '../work/write-problems.ts';
 import { scheduleTable } from './schedule-table.ts';
 
@@ -51,18 +54,25 @@ const answer = (description: string) =>
     table: scheduleTable,
   });
 
-function answerOf(
-  api: Api,
-  sources: LoopSources,
-  { schedule, year }: { readonly schedule: ScheduleRecord; readonly year: number | undefined },
-) {
-  const planned = planLoop(sources, schedule);
-  if (!planned.ok) return planned;
-  const { timeZone } = sources.site.document;
-  const figures = scheduleYear(planned.value, year ?? siteYear(timeZone, api.deps.clock().getTime()));
-  if (!figures.ok) return failed(unsolvedProblem(figures.failure));
-  const body = scheduleAnswer(planned.value, schedule, figures.value);
-  return success({ body, validator: { version: schedule.version, derived: true } });
+interface Asked {
+  readonly schedule: Schedule;
+  /** Undefined: the site's current one. */
+  readonly year: number | undefined;
+}
+
+/** Everything of the answer but the record: worked out before a schedule is stored that cannot be answered. */
+async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: asked }: Asked) {
+  const from = deps.clock().getTime();
+  const year = asked ?? siteYear(sources.site.document.timeZone, from);
+  const worked = await workPlan(deps.heavyWork, sources, { phases: schedule, from, year });
+  if (!worked.ok) return worked;
+  return success((record: ScheduleRecord) => {
+    const loop = planned(sources, record, worked.value);
+    const figures = scheduleYear(loop, year);
+    if (!figures.ok) return failed(unsolvedProblem(figures.failure));
+    const body = scheduleAnswer(loop, record, figures.value);
+    return success({ body, validator: { version: record.version, derived: true } });
+  });
 }
 
 const noSchedule = (): Problem => problem('not-found', 'The loop has no schedule.');
@@ -90,7 +100,10 @@ function readRoute(api: Api, loops: LoopCache): void {
       const schedule = await store.getSchedule({ siteId, id: params.loopId });
       if (schedule === undefined) return failed(noSchedule());
       const sources = await loadSources({ store, loops }, loop.value, schedule.document.tariff);
-      return sources.ok ? answerOf(api, sources.value, { schedule, year: query.year }) : sources;
+      if (!sources.ok) return sources;
+      const asked = { schedule: schedule.document, year: query.year };
+      const tell = await workedOut(api, sources.value, asked);
+      return tell.ok ? tell.value(schedule) : tell;
     },
   );
 }
@@ -138,6 +151,8 @@ function writeRoute(api: Api, loops: LoopCache): void {
       if (!sources.ok) return sources;
       const misfit = scheduleProblem(document, sources.value.ready.model);
       if (misfit !== null) return failed(misfit);
+      const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
+      if (!tell.ok) return tell;
       const done = await written(api, {
         siteId,
         id: params.loopId,
@@ -146,7 +161,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
         expectedVersion: isConditional ? expectedVersion : 'none',
       });
       if (!done.ok) return done;
-      const answered = answerOf(api, sources.value, { schedule: done.value.record, year: undefined });
+      const answered = tell.value(done.value.record);
       if (!answered.ok || !done.value.isNew) return answered;
       return success({
         ...answered.value,

@@ -11,6 +11,7 @@ import { systemCurveSchema } from '../schemas/answers/system-curve-schema.ts';
 import { LIST_MAX } from '../schemas/limits.ts';
 import { queryQuantity, queryWhole } from '../schemas/query-field.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { dataBasisOf } from '../work/data-basis.ts';
 import { findLoop } from '../work/find-records.ts';
 import { runHeavy } from '../work/heavy-problem.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
@@ -74,18 +75,21 @@ export function systemCurveRoute(api: Api, loops: LoopCache): void {
     async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
-      const { id, version, document: loop } = found.value;
+      const { id, version } = found.value;
       const ready = loops.ready(found.value, []);
       if (!ready.ok) return ready;
       const { model } = ready.value;
       const work = { flow, points };
       const done = isLongSystemCurve(model, points)
-        ? await runHeavy(heavyWork, 'systemCurve', { loop, work })
+        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.loop, work })
         : success(computeSystemCurve(model, work));
       if (!done.ok) return done;
       if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
       const basis = { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] };
-      return success({ body: { ...done.value.value, basis }, validator: { basis } });
+      return success({
+        body: { ...done.value.value, dataBasis: dataBasisOf(found.value), basis },
+        validator: { basis },
+      });
     },
   );
 }

@@ -1,6 +1,6 @@
 /** What the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
-import type { Assurance } from '../../models/doubt/assurance.ts';
+import type { Assurance, CalibratedAssurance } from '../../models/doubt/assurance.ts';
 import type { Grade } from '../../models/doubt/grades.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
@@ -11,8 +11,10 @@ const GRADE_NAMES: readonly Grade[] = ['1B', '1E', '1U', '2B', '2U', '3B'];
 const MARGIN_MAX = 10;
 const MULTIPLIER_MAX = 100;
 
+type StatedAssurance = Exclude<Assurance, CalibratedAssurance>;
+
 /** Of the calibrated interval, where a loop has one. */
-export type AskedAssurance = Assurance | 'calibration';
+export type AskedAssurance = StatedAssurance | 'calibration';
 
 const byGrade = (context: SchemaContext) =>
   z.strictObject({
@@ -44,7 +46,7 @@ const byFriction = (context: SchemaContext) =>
   });
 
 const stated = (context: SchemaContext) =>
-  keyedUnion<Assurance>(context, [
+  keyedUnion<StatedAssurance>(context, [
     { key: 'grade', schema: byGrade(context) },
     { key: 'margin', schema: byMargin(context) },
     { key: 'frictionMultiplier', schema: byFriction(context) },
@@ -71,7 +73,11 @@ export const assurance = (context: SchemaContext): z.ZodType<AskedAssurance> =>
 
 /** As answers repeat it. */
 export const assuranceTold = (context: SchemaContext) =>
-  described(context, z.union([byGrade(context), byMargin(context), byFriction(context), z.null()]), {
-    description: 'What the settings were asked to serve under besides; null without.',
-    examples: [null],
-  });
+  described(
+    context,
+    z.union([byGrade(context), byMargin(context), byFriction(context), z.literal('calibration'), z.null()]),
+    {
+      description: 'What the settings were asked to serve under besides; null without.',
+      examples: [null],
+    },
+  );

@@ -3,13 +3,15 @@ import { z } from '@hono/zod-openapi';
 import { named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
-import { describedInstant } from './instant.ts';
+import { calendarDate } from './clock-fields.ts';
+import { bodyInstant } from './instant.ts';
 import { minutesField } from './maintenance-task.ts';
 import { acceptedFields } from './record-fields.ts';
 import { COMPLETION_FIGURES, ignoredFigures } from './task-figures.ts';
 import { textField } from './text-field.ts';
 
 const NOTE_MAX = 2_000;
+const ID_MAX = 64;
 
 export const completionFields = (context: SchemaContext) => ({
   minutes: minutesField(context, 'Minutes that it took.').optional(),
@@ -25,7 +27,7 @@ export const completionInput = perContext((context) =>
     context,
     'Completion',
     z.strictObject({
-      at: describedInstant(context, {
+      at: bodyInstant(context, {
         description: 'When it was done, with an offset; not in the future. One completion an instant.',
         example: '2026-01-15T12:00:00Z',
       }),
@@ -35,4 +37,15 @@ export const completionInput = perContext((context) =>
     }),
     { description: 'One time that a check was done.' },
   ),
+);
+
+/** As it stands in the copy of a site: of a task, on a day that is known. */
+export const completionCopy = perContext((context) =>
+  z.strictObject({
+    task: textField(context, { description: 'Id of the check.', example: '0198f1c2', maxLength: ID_MAX }),
+    at: bodyInstant(context, { description: 'When it was done.', example: '2026-01-15T12:00:00Z' }),
+    day: calendarDate(context, { description: 'The day on which it was done.', example: '2026-01-15' }),
+    ...completionFields(context),
+    ...acceptedFields(context),
+  }),
 );

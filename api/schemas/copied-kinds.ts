@@ -1,16 +1,43 @@
 /** How each kind of record stands in the copy of a site: the list that every new kind joins. */
 import type { z } from '@hono/zod-openapi';
+import type { MaintenanceTask } from '../../models/maintenance/task.ts';
 import type { KindsOfRecords, RecordKind } from '../store/site-contents-contract.ts';
+import type { StoredRecord } from '../store/stored.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
+import { calibrationCopyInput, calibrationCopyItem, type UnfittedCalibration } from './calibration-copy.ts';
 import { loopInput, loopItem } from './loop.ts';
 import { pumpInput, pumpItem } from './pump.ts';
+import { recordBody } from './record-fields.ts';
 import { scheduleInput } from './schedule.ts';
 import { scheduleItem } from './schedule-item.ts';
+import {
+  completionCopyInput,
+  completionCopyItem,
+  computedCopyInput,
+  computedCopyItem,
+  readingsCopyInput,
+  readingsCopyItem,
+  taskCopyInput,
+  taskCopyItem,
+} from './site-copy-items.ts';
 import { tariffInput, tariffItem } from './tariff.ts';
 import { statedDensity } from './water.ts';
 
-export type DocumentOf<Kind extends RecordKind> = KindsOfRecords[Kind]['document'];
+/** What was computed once, as it came: it may be anything. */
+export interface UnseenDocument {
+  readonly document: Readonly<Record<string, unknown>>;
+}
+
+/** What is read of each kind; where more is to be checked than a schema can, not yet what is stored. */
+export interface CopiedDocuments extends Omit<Documents, 'comparisons' | 'upgradePlans' | 'calibrations'> {
+  readonly maintenanceTasks: MaintenanceTask;
+  readonly comparisons: UnseenDocument;
+  readonly upgradePlans: UnseenDocument;
+  readonly calibrations: UnfittedCalibration;
+}
+
+type Documents = { readonly [Kind in RecordKind]: KindsOfRecords[Kind]['document'] };
 
 interface CopiedKind<Document> {
   readonly description: string;
@@ -18,11 +45,19 @@ interface CopiedKind<Document> {
   readonly item: (context: SchemaContext) => z.ZodType;
   /** As it is entered. */
   readonly input: (context: SchemaContext) => z.ZodType<Document>;
+  /** What is written of a record; the fields of its document where it is left out. */
+  readonly body?: (record: StoredRecord<object>) => object;
   /** Of the water that heads in units of pressure refer to, where the document states one. */
   readonly density?: (raw: unknown, system: UnitSystem) => number;
 }
 
-export const COPIED_KINDS: { readonly [Kind in RecordKind]: CopiedKind<DocumentOf<Kind>> } = {
+const COMPUTED = {
+  item: computedCopyItem,
+  input: computedCopyInput,
+  body: ({ document, ...record }: StoredRecord<object>) => recordBody({ ...record, document: { document } }),
+} as const;
+
+export const COPIED_KINDS: { readonly [Kind in RecordKind]: CopiedKind<CopiedDocuments[Kind]> } = {
   tariffs: { description: 'Every tariff.', item: tariffItem, input: tariffInput },
   pumps: { description: 'Every pump.', item: pumpItem, input: pumpInput },
   loops: { description: 'Every loop.', item: loopItem, input: loopInput, density: statedDensity },
@@ -30,5 +65,23 @@ export const COPIED_KINDS: { readonly [Kind in RecordKind]: CopiedKind<DocumentO
     description: 'The schedules of loops, each under the id of its loop.',
     item: scheduleItem,
     input: scheduleInput,
+  },
+  comparisons: { description: 'Every comparison, as it was made.', ...COMPUTED },
+  upgradePlans: { description: 'Every upgrade plan, as it was made.', ...COMPUTED },
+  maintenanceTasks: { description: 'Every routine check.', item: taskCopyItem, input: taskCopyInput },
+  completions: {
+    description: 'Every time that a check was done.',
+    item: completionCopyItem,
+    input: completionCopyInput,
+  },
+  calibrations: {
+    description: 'Every calibration that was applied to a loop.',
+    item: calibrationCopyItem,
+    input: calibrationCopyInput,
+  },
+  readings: {
+    description: 'The readings of loops, some together.',
+    item: readingsCopyItem,
+    input: readingsCopyInput,
   },
 };

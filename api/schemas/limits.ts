@@ -6,3 +6,4 @@ export const BRANCHES_MAX = 2_000;
 export const BRANCH_DEPTH_MAX = 32;
 export const SETTINGS_MAX = 10_001;
 export const CANDIDATES_MAX = 10_000;
+export const READINGS_MAX = 50_000;

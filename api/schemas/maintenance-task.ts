@@ -7,7 +7,7 @@ import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { calendarInterval } from './calendar-interval.ts';
 import { calendarDate } from './clock-fields.ts';
-import { describedInstant } from './instant.ts';
+import { bodyInstant } from './instant.ts';
 import { numberField } from './number-field.ts';
 import { acceptedFields } from './record-fields.ts';
 import { ignoredFigures, TASK_FIGURES } from './task-figures.ts';
@@ -17,6 +17,13 @@ const ID_MAX = 64;
 const MINUTES_MAX = 1e5;
 const MONEY_MAX = 1e9;
 const DATE_LENGTH = 10;
+/** Those of instants. */
+const YEARS = { first: 1971, last: 2200 } as const;
+
+const isInRange = (date: string): boolean => {
+  const year = Number(date.slice(0, 4));
+  return year >= YEARS.first && year <= YEARS.last;
+};
 
 const FIRST_DUE = {
   description:
@@ -74,12 +81,16 @@ export const taskFields = (context: SchemaContext) => ({
 /** A date, or an instant whose day only the site's zone tells. */
 export type FirstDue = { readonly date: string } | { readonly at: number };
 
-const firstDue = (context: SchemaContext) => {
-  const instant = describedInstant({ ...context, documented: false }, FIRST_DUE);
+export const firstDueField = (context: SchemaContext) => {
+  const instant = bodyInstant({ ...context, documented: false }, FIRST_DUE);
   return described(
     context,
     z.string().transform((text, issues): FirstDue => {
-      if (text.length <= DATE_LENGTH && dayOfText(text) !== null) return { date: text };
+      if (text.length <= DATE_LENGTH && dayOfText(text) !== null) {
+        if (isInRange(text)) return { date: text };
+        issues.addIssue({ code: 'custom', message: `must be in the years ${YEARS.first} to ${YEARS.last}` });
+        return z.NEVER;
+      }
       const read = instant.safeParse(text);
       if (read.success) return { at: read.data };
       issues.addIssue({ code: 'custom', message: 'must be a date such as 2026-12-01' });
@@ -113,7 +124,7 @@ export const taskInput = perContext((context) =>
   named(
     context,
     'MaintenanceTask',
-    z.strictObject({ ...inputShape(context), firstDue: firstDue(context) }).transform(withTarget),
+    z.strictObject({ ...inputShape(context), firstDue: firstDueField(context) }).transform(withTarget),
     { description: 'A routine check of a loop or of a pump as its user enters it.' },
   ),
 );

@@ -1,12 +1,12 @@
 /** The main question: a loop, the pumps to choose among, what running costs. */
 import { z } from '@hono/zod-openapi';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import type { Tariff } from '../../models/tariff/tariff.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { assurance } from './assurance.ts';
 import { heat } from './heat-request.ts';
+import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from './life-cycle-terms.ts';
 import { CANDIDATES_MAX } from './limits.ts';
 import { limits } from './limits-request.ts';
 import { numberField, wholeNumber } from './number-field.ts';
@@ -14,7 +14,7 @@ import { pumpInput } from './pump.ts';
 import { queryWhole } from './query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from './running-fields.ts';
 import { ID_MAX, idOf, loopOrId, pumpOrId } from './stored-or-inline.ts';
-import { tariffInput } from './tariff.ts';
+import { tariffOrId } from './tariff-or-id.ts';
 
 export const RANKING_DEFAULT = 20;
 
@@ -32,8 +32,9 @@ const balancing = (context: SchemaContext) =>
   });
 
 const objective = (context: SchemaContext) =>
-  described(context, z.enum(['energy-cost']), {
-    description: 'What the ranking goes by.',
+  described(context, z.enum(OBJECTIVES), {
+    description:
+      "What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`.",
     examples: ['energy-cost'],
   });
 
@@ -43,18 +44,6 @@ const detail = (context: SchemaContext) =>
       '`losses` adds where the head of the best candidate goes and what less of each would save; it takes at most 500 candidates.',
     examples: ['plain'],
   });
-
-const tariffOrId = (context: SchemaContext): z.ZodType<string | Tariff> =>
-  described(
-    context,
-    z.union([idOf(context, 'tariff'), tariffInput(context)], {
-      error: 'must be the id of a tariff, or a tariff',
-    }),
-    {
-      description:
-        "Prices by time, in place of `price`; the site's tariff, else its price, where both are left out.",
-    },
-  );
 
 const counted = perContext((context) =>
   named(
@@ -101,6 +90,7 @@ export const recommendationRequest = perContext((context) =>
       hoursPerDay: numberField(context, { ...HOURS_PER_DAY, default: HOURS_DEFAULT }),
       balancing: balancing(context).default('as-built'),
       objective: objective(context).default('energy-cost'),
+      lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
       limits: limits(context).default(DEFAULT_LIMITS),
       assurance: assurance(context).optional(),
       heat: heat(context).optional(),

@@ -25,5 +25,6 @@ export const SCHEDULE_FIGURES = [
   'fallback',
   'summary',
   'cautions',
+  'dataBasis',
   'basis',
 ] as const;

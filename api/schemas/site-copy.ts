@@ -1,6 +1,11 @@
 /** A site as one document, out and in. */
 import { z } from '@hono/zod-openapi';
-import { RECORDS_OF_A_KIND_MAX, type RecordKind } from '../store/site-contents-contract.ts';
+import {
+  COMPLETIONS_MAX,
+  READINGS_OF_A_SITE_MAX,
+  RECORDS_OF_A_KIND_MAX,
+  type RecordKind,
+} from '../store/site-contents-contract.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
@@ -25,12 +30,26 @@ const heading = (context: SchemaContext) => ({
   }),
 });
 
+/** How many items of a kind a document may hold. */
+const most = (kind: RecordKind): number => {
+  if (kind === 'completions') return COMPLETIONS_MAX;
+  return kind === 'readings' ? READINGS_OF_A_SITE_MAX : RECORDS_OF_A_KIND_MAX;
+};
+
 /** One member a kind. */
-const members = <Member>(member: (kind: RecordKind) => Member): Readonly<Record<RecordKind, Member>> => ({
+export const members = <Member>(
+  member: (kind: RecordKind) => Member,
+): Readonly<Record<RecordKind, Member>> => ({
   tariffs: member('tariffs'),
   pumps: member('pumps'),
   loops: member('loops'),
   schedules: member('schedules'),
+  comparisons: member('comparisons'),
+  upgradePlans: member('upgradePlans'),
+  maintenanceTasks: member('maintenanceTasks'),
+  completions: member('completions'),
+  calibrations: member('calibrations'),
+  readings: member('readings'),
 });
 
 /** What is in it was written before, record by record, so that a large site holds nobody up. */
@@ -57,7 +76,7 @@ export const siteCopyAnswer = perContext((context) =>
 /** The records in it are read one by one. */
 const unreadList = (context: SchemaContext) => (kind: RecordKind) => {
   const item: z.ZodType = context.documented ? COPIED_KINDS[kind].input(context) : z.unknown();
-  return described(context, z.array(item).max(RECORDS_OF_A_KIND_MAX).default([]), {
+  return described(context, z.array(item).max(most(kind)).default([]), {
     description: `${COPIED_KINDS[kind].description} Ids, versions and times are kept where they are stated.`,
   });
 };
@@ -79,9 +98,9 @@ export const siteCopyInput = perContext((context) =>
 
 const count = (context: SchemaContext) => (kind: RecordKind) =>
   wholeNumber(context, {
-    description: `How many ${kind} were stored.`,
+    description: `How many items of ${kind} were stored.`,
     minimum: 0,
-    maximum: RECORDS_OF_A_KIND_MAX,
+    maximum: most(kind),
     example: 4,
   });
 

@@ -1,6 +1,7 @@
 /** The query parameters of a list of routine checks. */
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../models/calendar/civil-text.ts';
+import { TASK_KINDS } from '../../models/maintenance/task.ts';
 import { listQuery } from '../http/list-query.ts';
 import { described } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
@@ -33,6 +34,10 @@ export const targetQuery = (context: SchemaContext) => ({
 export const taskListQuery = perContext((context) =>
   listQuery(context).extend({
     ...targetQuery(context),
+    kind: described(context, z.enum(TASK_KINDS), {
+      description: 'Only checks of this kind.',
+      examples: ['screen-cleaning'],
+    }).optional(),
     due: yesOrNo(context, 'Only checks that are due, overdue ones included; or only those that are not.'),
     overdue: yesOrNo(context, 'Only checks that are overdue; or only those that are not.'),
     dueBy: calendarDate(context, {

@@ -1,6 +1,7 @@
 /** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
+import { fitOnLoop } from '../../models/calibration/applied.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
@@ -13,6 +14,7 @@ import type { dutyPointSchema } from '../schemas/answers/duty-point-schema.ts';
 import { HOURS_DEFAULT } from '../schemas/running-fields.ts';
 import type { LoopRecord, PumpRecord, Store } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
+import { dataBasisOf } from './data-basis.ts';
 import { computeDutyPoint } from './duty-point-work.ts';
 import { findPump, findSite } from './find-records.ts';
 import { runHeavy } from './heavy-problem.ts';
@@ -93,12 +95,12 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, pump: pump.document, fit: pump.fit };
+  const candidate = { id: pump.id, count, pump: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
   const done = isLongDutyPoint(ready.value.model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: document, work })
+    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.loop, work })
     : success(computeDutyPoint(ready.value.model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
@@ -116,6 +118,7 @@ export async function answerDutyPoint(
       intersections: [...intersections],
       drainBack: drainBack(document),
       summary,
+      dataBasis: dataBasisOf(loop),
       basis,
     },
     validator: { basis: { ...basis, site: site.version, tariff: tariff.value } },

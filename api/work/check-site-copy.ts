@@ -3,14 +3,17 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
 import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../http/problem.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord, TariffRecord } from '../store/records.ts';
-import type { SiteContents } from '../store/site-contents-contract.ts';
+import type { UnseenDocument } from '../schemas/copied-kinds.ts';
+import type { LoopRecord, PumpRecord, ScheduleRecord } from '../store/records.ts';
+import type { RecordKind, SiteContents } from '../store/site-contents-contract.ts';
 import type { StoredRecord } from '../store/stored.ts';
 import { scheduleProblem } from './check-schedule.ts';
 import { compileLoopOrProblem } from './compile-loop.ts';
+import { calibrationWith, comparisonOf, upgradePlanOf } from './computed-copies.ts';
 import { fitPumpOrProblem } from './fit-pump.ts';
 import { pauseAfter } from './pause.ts';
 import type { CopiedRecord, SiteCopy } from './read-site-copy.ts';
+import { referenceFaults } from './site-copy-references.ts';
 
 interface Means {
   readonly now: number;
@@ -36,27 +39,6 @@ const asRecord = <Document extends object>(
 
 function told(errors: Errors, { errors: found = [] }: Problem, at: readonly PathPart[] = []): void {
   errors.push(...found.map((error) => ({ ...error, pointer: `${toPointer(at)}${error.pointer ?? ''}` })));
-}
-
-function refuseTwice(errors: Errors, kind: string, records: readonly { readonly id: string }[]): void {
-  const seen = new Set<string>();
-  for (const [place, { id }] of records.entries()) {
-    if (seen.has(id)) errors.push({ pointer: `/${kind}/${place}/id`, detail: 'is there twice' });
-    seen.add(id);
-  }
-}
-
-function refuseUnknown(
-  errors: Errors,
-  known: readonly { readonly id: string }[],
-  named: readonly { readonly id: string | null | undefined; readonly at: readonly PathPart[] }[],
-  noun: string,
-): void {
-  const ids = new Set(known.map(({ id }) => id));
-  for (const { id, at } of named) {
-    if (id === null || id === undefined || ids.has(id)) continue;
-    errors.push({ pointer: toPointer(at), detail: `names no ${noun} of the document` });
-  }
 }
 
 async function fitted(records: readonly StoredRecord<PumpRecord['document']>[], errors: Errors) {
@@ -99,42 +81,24 @@ function refuseMisfits(
   }
 }
 
-interface Known {
-  readonly site: SiteRecord;
-  readonly tariffs: readonly TariffRecord[];
-  readonly pumps: readonly PumpRecord[];
-  readonly loops: readonly LoopRecord[];
-  readonly schedules: readonly ScheduleRecord[];
-}
-
-function refuseLooseEnds(errors: Errors, { site, tariffs, pumps, loops, schedules }: Known): void {
-  for (const [kind, records] of Object.entries({ tariffs, pumps, loops, schedules }))
-    refuseTwice(errors, kind, records);
-  const scheduleTariffs = schedules.map(({ document: { tariff } }, place) => ({
-    id: tariff,
-    at: ['schedules', place, 'tariff'],
-  }));
-  refuseUnknown(
+/** Those that are what was exported; the rest is told. */
+function computed<Document>(
+  kind: RecordKind,
+  records: readonly StoredRecord<UnseenDocument>[],
+  {
+    made,
     errors,
-    tariffs,
-    [{ id: site.document.tariff, at: ['site', 'tariff'] }, ...scheduleTariffs],
-    'tariff',
-  );
-  refuseUnknown(
-    errors,
-    pumps,
-    loops.map(({ document: { installed } }, place) => ({
-      id: installed?.pump,
-      at: ['loops', place, 'installed', 'pump'],
-    })),
-    'pump',
-  );
-  refuseUnknown(
-    errors,
-    loops,
-    schedules.map(({ id }, place) => ({ id, at: ['schedules', place, 'id'] })),
-    'loop',
-  );
+  }: {
+    readonly made: (record: StoredRecord<UnseenDocument>) => Result<StoredRecord<Document>, string>;
+    readonly errors: Errors;
+  },
+): readonly StoredRecord<Document>[] {
+  return records.flatMap((record, place) => {
+    const one = made(record);
+    if (one.ok) return [one.value];
+    errors.push({ pointer: toPointer([kind, place, 'document']), detail: one.failure });
+    return [];
+  });
 }
 
 const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.map((item) => () => item);
@@ -146,28 +110,38 @@ export async function checkSiteCopy(
 ): Promise<Result<SiteContents, Problem>> {
   const errors: Errors = [];
   const made = <Document extends object>(record: CopiedRecord<Document>) => asRecord(record, means);
-  const loops = records.loops.map(made);
-  const known = {
+  const loops = records.loops.map((loop) => ({ ...made(loop), calibration: null }));
+  const named = {
     site: made(site),
     tariffs: records.tariffs.map(made),
     pumps: await fitted(records.pumps.map(made), errors),
     loops,
     schedules: records.schedules.map(made),
+    maintenanceTasks: records.maintenanceTasks.map(made),
+    completions: records.completions.map(made),
+    calibrations: records.calibrations,
+    readings: records.readings.map(made),
   };
+  const comparisons = computed('comparisons', records.comparisons.map(made), { made: comparisonOf, errors });
+  const plans = computed('upgradePlans', records.upgradePlans.map(made), { made: upgradePlanOf, errors });
   const models = await compiled(loops, errors);
-  if (errors.length === 0) {
-    refuseLooseEnds(errors, known);
-    refuseMisfits(errors, known.schedules, models);
-  }
+  if (errors.length === 0) errors.push(...referenceFaults(named));
+  if (errors.length === 0) refuseMisfits(errors, named.schedules, models);
   if (errors.length > 0) return failed(invalidRequest(errors));
-  const { tariffs, pumps, schedules } = known;
+  const pumps = new Map(named.pumps.map((pump) => [pump.id, pump]));
   return success({
-    site: known.site,
+    site: named.site,
     records: {
-      tariffs: later(tariffs),
-      pumps: later(pumps),
+      tariffs: later(named.tariffs),
+      pumps: later(named.pumps),
       loops: later(loops),
-      schedules: later(schedules),
+      schedules: later(named.schedules),
+      comparisons: later(comparisons),
+      upgradePlans: later(plans),
+      maintenanceTasks: later(named.maintenanceTasks),
+      completions: later(named.completions),
+      calibrations: later(records.calibrations.map((one) => calibrationWith(made(one), pumps))),
+      readings: later(named.readings),
     },
   });
 }

@@ -28,6 +28,10 @@ const HOURS_APART = 3;
 export const siteDay = (timeZone: string, instant: number): number =>
   dayAt(zoneAround(timeZone, siteYear(timeZone, instant)), instant);
 
+/** The same day as `2026-01-15`. */
+export const siteDate = (timeZone: string, instant: number): string =>
+  textOfDate(civilDate(siteDay(timeZone, instant)));
+
 /** `day` is the number of a day of the site's calendar. Throws `SolveFailure` where the loop is not solved. */
 export function dayFigures(
   { planned, steps }: SteppedLoop,

@@ -1,5 +1,6 @@
 /** What a recommendation may not be asked for, as problems that name the place. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { type AppliedCalibration, calibratedAssurance } from '../../models/calibration/applied.ts';
 import type { Assurance } from '../../models/doubt/assurance.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';
@@ -8,10 +9,15 @@ import type { AskedAssurance } from '../schemas/assurance.ts';
 export const LOSSES_CANDIDATES = 500;
 
 /** Null where none is asked for. */
-export function statedAssurance(asked: AskedAssurance | undefined): Result<Assurance | null, Problem> {
+export function statedAssurance(
+  asked: AskedAssurance | undefined,
+  calibration: AppliedCalibration | null | undefined,
+): Result<Assurance | null, Problem> {
   if (asked === undefined) return success(null);
   if (asked !== 'calibration') return success(asked);
-  const detail = 'is not available: the loop has no calibration whose interval could be taken';
+  if (calibration !== null && calibration !== undefined) return success(calibratedAssurance(calibration));
+  const detail =
+    'is not available: the loop has no calibration whose interval could be taken; apply one by POST /v1/loops/{loopId}/calibration';
   return failed(invalidRequest([{ pointer: '/assurance', detail }]));
 }
 

@@ -7,7 +7,11 @@ import type { PlanFailure } from '../../models/plan/solve-plan.ts';
 import { type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
 import type { LoopFigures } from '../../models/site-summary/loop-figures.ts';
 import type { Unsolved } from '../../models/solve-failure.ts';
+import { type CalibrationFigures, type CalibrationWork, computeCalibration } from './calibration-work.ts';
+import { type ConditionFigures, type ConditionWork, computeCondition } from './condition-work.ts';
 import { computeDutyPoint, type DutyPointFigures, type DutyPointWork } from './duty-point-work.ts';
+import { computePlan, type PlannedFigures, type PlanWork } from './plan-work.ts';
+import { type ReadingsRead, type ReadingsWork, readReadings } from './readings-work.ts';
 import {
   computeRecommendation,
   type RecommendationFigures,
@@ -26,7 +30,11 @@ export interface JobInputs {
   readonly recommendation: OnLoop<RecommendationWork>;
   readonly dutyPoint: OnLoop<DutyPointWork>;
   readonly systemCurve: OnLoop<SystemCurveWork>;
+  readonly plan: OnLoop<PlanWork>;
+  readonly calibration: OnLoop<CalibrationWork>;
   readonly upgradePlan: UpgradePlanWork;
+  readonly readings: ReadingsWork;
+  readonly condition: OnLoop<ConditionWork>;
   readonly summarySlice: SummarySlice;
 }
 
@@ -34,7 +42,11 @@ export interface JobResults {
   readonly recommendation: Result<RecommendationFigures, PrepareFailure>;
   readonly dutyPoint: Result<DutyPointFigures, Unsolved>;
   readonly systemCurve: Result<SystemCurveFigures, Unsolved>;
+  readonly plan: Result<PlannedFigures, Unsolved>;
+  readonly calibration: CalibrationFigures;
   readonly upgradePlan: Result<UpgradePlan, PlanFailure>;
+  readonly readings: ReadingsRead;
+  readonly condition: Result<ConditionFigures, Unsolved>;
   readonly summarySlice: readonly (LoopFigures | null)[];
 }
 
@@ -60,7 +72,11 @@ const jobs: Jobs = {
   },
   dutyPoint: ({ loop, work }) => computeDutyPoint(compiled(loop), work),
   systemCurve: ({ loop, work }) => computeSystemCurve(compiled(loop), work),
+  plan: ({ loop, work }) => computePlan(compiled(loop), work),
+  calibration: ({ loop, work }) => computeCalibration(compiled(loop), work),
   upgradePlan: computeUpgradePlan,
+  readings: readReadings,
+  condition: ({ loop, work }) => computeCondition(compiled(loop), work),
   summarySlice: computeSummarySlice,
 };
 

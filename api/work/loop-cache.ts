@@ -1,6 +1,7 @@
 /** Loops made ready once a version: what callers ask again and again is not compiled again and again. */
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../curves/result.ts';
+import { type AppliedCalibration, calibratedLoop } from '../../models/calibration/applied.ts';
 import type { Loop } from '../../models/loop.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
 import type { Balancing } from '../../models/selection/options.ts';
@@ -13,10 +14,13 @@ import { compileLoopOrProblem } from './compile-loop.ts';
 export interface VersionedLoop {
   readonly id: string | null;
   readonly version: number | null;
+  /** As entered. */
   readonly document: Loop;
+  readonly calibration?: AppliedCalibration | null | undefined;
 }
 
 export interface ReadyLoop {
+  /** Of the loop with its calibration, which `model.loop` is. */
   readonly model: LoopModel;
   /** Worked out when first asked for. */
   prepared(balancing: Balancing): Result<PreparedLoop, PrepareFailure>;
@@ -37,7 +41,8 @@ export function loopCache(): LoopCache {
     sizeCalculation: ({ ready: { model } }) => 1 + (model.network?.branches.length ?? 0),
   });
   return {
-    ready({ id, version, document }, at) {
+    ready({ id, version, document: entered, calibration }, at) {
+      const document = calibratedLoop(entered, calibration);
       const key = id === null ? null : `${id} ${version}`;
       const known = key === null ? undefined : kept.get(key);
       if (known !== undefined && known.document === document) return success(known.ready);

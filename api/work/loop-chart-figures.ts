@@ -1,5 +1,6 @@
 /** What the chart of a stored loop shows: which pump at which setting, where it lands, what the loop needs. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { fitOnLoop } from '../../models/calibration/applied.ts';
 import { chartedFlow } from '../charts/loop-chart.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from '../charts/loop-figures.ts';
 import type { AppDependencies } from '../http/api.ts';
@@ -9,6 +10,7 @@ import type { UnitSystem } from '../units/unit-system.ts';
 import { answerDutyPoint } from './answer-duty-point.ts';
 import { findPump } from './find-records.ts';
 import { runHeavy } from './heavy-problem.ts';
+import { measuredPoints } from './measured-points.ts';
 import type { RecommendationMeans } from './recommend.ts';
 import { unsolvedProblem } from './selection-problems.ts';
 import { recommendationOrNull } from './stored-recommendation.ts';
@@ -92,7 +94,7 @@ async function shownPump(
   const answered = await answerDutyPoint({ ...deps, loops: means.loops }, { loop, asked: question, system });
   if (!answered.ok) return answered;
   const { intersections, ...duty } = answered.value.body;
-  const model = { pump: pump.value.document, fit: pump.value.fit };
+  const model = { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
   return success({
     shown: { model, origin, duty, crossings: intersections },
     basis: answered.value.validator.basis,
@@ -108,7 +110,7 @@ async function systemCurve(
   if (!ready.ok) return ready;
   const work = { flow, points: SYSTEM_POINTS };
   const done = isLongSystemCurve(ready.value.model, SYSTEM_POINTS)
-    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: loop.document, work })
+    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: ready.value.model.loop, work })
     : success(computeSystemCurve(ready.value.model, work));
   if (!done.ok) return done;
   return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));
@@ -124,16 +126,22 @@ export async function chosenChartFigures(
   const pump = chosen === null ? success(null) : await shownPump(parts, question, chosen);
   if (!pump.ok) return pump;
   const shown = pump.value?.shown ?? null;
+  const ready = parts.means.loops.ready(loop, []);
+  if (!ready.ok) return ready;
+  const { density } = ready.value.model.water;
+  const setting = shown?.duty.setting ?? null;
+  const lately = await measuredPoints(parts.deps.store, { loop: loop.id, density, setting });
+  const measured = lately.points;
   const asNeeded = await systemCurve(parts, loop, null);
   if (!asNeeded.ok) return asNeeded;
   const { requiredDuty } = asNeeded.value;
-  const flow = chartedFlow({ required: requiredDuty, shown });
+  const flow = chartedFlow({ required: requiredDuty, shown, measured });
   const curve = flow === null ? asNeeded : await systemCurve(parts, loop, flow);
   if (!curve.ok) return curve;
   const needed = curve.value.points;
   return success({
-    figures: { loopName: loop.document.name, system, needed, required: requiredDuty, shown },
-    basis: [loop.id, loop.version, pump.value?.basis ?? null],
+    figures: { loopName: loop.document.name, system, needed, required: requiredDuty, shown, measured },
+    basis: [loop.id, loop.version, pump.value?.basis ?? null, lately.basis],
   });
 }
 

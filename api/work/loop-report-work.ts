@@ -5,7 +5,7 @@ import { textOfDate } from '../../models/calendar/civil-text.ts';
 import { solving } from '../../models/solve-failure.ts';
 import type { DayFigures } from '../charts/day-figures.ts';
 import type { Problem } from '../http/problem.ts';
-import type { LoopReport, ReportedDuty } from '../pages/loop-report/loop-report.ts';
+import type { LoopReport, ReportedDuty } from '../pages/loop-report/report-figures.ts';
 import type { LoopRecord } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { answerDutyPoint } from './answer-duty-point.ts';

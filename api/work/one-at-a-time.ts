@@ -12,7 +12,9 @@ export function oneAtATime() {
   return async <Value>(work: () => Promise<Result<Value, Problem>>): Promise<Result<Value, Problem>> => {
     if (waiting >= WAITING_MOST) {
       const headers = { 'Retry-After': String(RETRY_AFTER_SECONDS) };
-      return failed(problem('unavailable', 'Too many summaries are being made; try again soon.', { headers }));
+      return failed(
+        problem('unavailable', 'Too many summaries are being made; try again soon.', { headers }),
+      );
     }
     waiting += 1;
     const before = last;

@@ -6,10 +6,8 @@ import { type Step, stepsWithin } from '../../models/schedule/setpoints.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import { zoneAround } from '../calendar/zone.ts';
 import type { Problem } from '../http/problem.ts';
-import type { Store } from '../store/store.ts';
 import { noRecord } from './find-records.ts';
-import type { LoopCache } from './loop-cache.ts';
-import { type PlannedLoop, plannedLoop } from './planned-loop.ts';
+import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
   readonly planned: PlannedLoop;
@@ -19,15 +17,29 @@ export interface SteppedLoop {
   steps(from: number, until: number): readonly Step[];
 }
 
+interface Key {
+  readonly siteId: string;
+  readonly id: string;
+}
+
 export interface PlanCache {
-  find(key: { readonly siteId: string; readonly id: string }): Promise<Result<SteppedLoop, Problem>>;
+  find(key: Key): Promise<Result<SteppedLoop, Problem>>;
 }
 
 const KEPT = 500;
 const DAY = 86_400_000;
 
-export function planCache(parts: { readonly store: Store; readonly loops: LoopCache }): PlanCache {
+export function planCache(parts: PlanParts): PlanCache {
   const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
+  // Those that ask while a plan is being worked out wait for that one.
+  const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
+  const planAnew = async (name: string, key: Key): Promise<Result<SteppedLoop, Problem>> => {
+    const planned = await plannedLoop(parts, key);
+    if (!planned.ok) return planned;
+    const stepped = steppedLoop(planned.value);
+    kept.set(name, stepped);
+    return success(stepped);
+  };
   return {
     async find(key) {
       const versions = await parts.store.setpointVersions(key);
@@ -35,11 +47,9 @@ export function planCache(parts: { readonly store: Store; readonly loops: LoopCa
       const name = `${key.siteId} ${key.id} ${JSON.stringify(versions)}`;
       const known = kept.get(name);
       if (known !== undefined) return success(known);
-      const planned = await plannedLoop(parts, key);
-      if (!planned.ok) return planned;
-      const stepped = steppedLoop(planned.value);
-      kept.set(name, stepped);
-      return success(stepped);
+      const planning = underWay.get(name) ?? planAnew(name, key).finally(() => underWay.delete(name));
+      underWay.set(name, planning);
+      return planning;
     },
   };
 }

@@ -1,37 +1,18 @@
 /** A loop with its installed pump, phases and prices, made ready for telling settings. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { InstalledPump } from '../../models/loop.ts';
 import { hasRequirement } from '../../models/margins.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import { fallbackSetting } from '../../models/schedule/fallback.ts';
-import type { Station } from '../../models/schedule/phase-duty.ts';
-import { planSchedule, type SchedulePlan } from '../../models/schedule/phase-plan.ts';
+import type { SchedulePlan } from '../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import { solving } from '../../models/solve-failure.ts';
-import { flatRate, type Rates, ratesOf } from '../../models/tariff/rates.ts';
+import { flatRate, type Rates } from '../../models/tariff/rates.ts';
+import { siteYear } from '../calendar/site-time.ts';
 import { type Problem, problem } from '../http/problem.ts';
-import type {
-  LoopRecord,
-  PumpRecord,
-  ScheduleRecord,
-  SiteRecord,
-  Store,
-  TariffRecord,
-} from '../store/store.ts';
-import { findLoop, findPump, findSite, findTariff } from './find-records.ts';
-import type { LoopCache, ReadyLoop } from './loop-cache.ts';
-import { unsolvedProblem } from './selection-problems.ts';
-
-/** All that phases, settings and figures follow from. */
-export interface LoopSources {
-  readonly site: SiteRecord;
-  readonly loop: LoopRecord;
-  readonly installed: InstalledPump;
-  readonly pump: PumpRecord;
-  readonly ready: ReadyLoop;
-  readonly tariff: TariffRecord | null;
-}
+import type { ScheduleRecord, Store } from '../store/store.ts';
+import { findLoop } from './find-records.ts';
+import type { HeavyWork } from './heavy-work.ts';
+import type { LoopCache } from './loop-cache.ts';
+import { type LoopSources, loadSources, ratesFor } from './loop-sources.ts';
+import { type WorkedPlan, workPlan } from './worked-plan.ts';
 
 export interface PlannedLoop {
   readonly sources: LoopSources;
@@ -53,85 +34,62 @@ export interface PlannedLoop {
 /** A loop that keeps one setting all day. */
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
-/** `tariffId`: that of a schedule; null: the site's. */
-export async function loadSources(
-  { store, loops }: { readonly store: Store; readonly loops: LoopCache },
-  loop: LoopRecord,
-  tariffId: string | null,
-): Promise<Result<LoopSources, Problem>> {
-  const { installed } = loop.document;
-  if (installed === undefined) {
-    return failed(problem('no-installed-pump', 'The loop has no installed pump to set.'));
-  }
-  const site = await findSite(store);
-  const pump = await findPump(store, installed.pump, null);
-  if (!pump.ok) return pump;
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
-  const id = tariffId ?? site.document.tariff;
-  const tariff = id === null ? success(null) : await findTariff(store, id, { pointer: '/tariff' });
-  if (!tariff.ok) return tariff;
-  return success({ site, loop, installed, pump: pump.value, ready: ready.value, tariff: tariff.value });
+/** Only a loop without a schedule goes by its own requirements. */
+function requirementProblem({ ready }: LoopSources, schedule: unknown): Problem | null {
+  if (schedule !== null || hasRequirement(ready.model.system.outlets)) return null;
+  const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
+  return problem('no-requirement', detail);
 }
 
-/** Null where nothing is priced. */
-export function ratesFor({ site, tariff }: Pick<LoopSources, 'site' | 'tariff'>): Rates | null {
-  if (tariff !== null) return ratesOf(tariff.document);
-  const { price } = site.document;
-  return price === null ? null : flatRate(price);
-}
-
-export const stationOf = ({ site, installed, pump }: LoopSources): Station => ({
-  pump: { pump: pump.document, fit: pump.fit },
-  count: installed.count,
-  limits: DEFAULT_LIMITS,
-  elevation: site.document.elevation,
-});
-
-/** Without a schedule: the recommendation for the installed pump, all day. */
-export function planLoop(
+/** `schedule`: that which was worked out; null: the loop keeps one setting all day. */
+export function planned(
   sources: LoopSources,
   schedule: ScheduleRecord | null,
-): Result<PlannedLoop, Problem> {
-  const { ready, loop, pump, site, tariff } = sources;
-  if (schedule === null && !hasRequirement(ready.model.system.outlets)) {
-    const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
-    return failed(problem('no-requirement', detail));
-  }
-  const solved = solving(() => {
-    const plan = planSchedule(schedule?.document ?? ALL_DAY, ready.model, stationOf(sources));
-    return { plan, fallback: fallbackSetting(plan) };
-  });
-  if (!solved.ok) return failed(unsolvedProblem(solved.failure));
+  worked: WorkedPlan,
+): PlannedLoop {
+  const { loop, pump, site, tariff } = sources;
   const rates = ratesFor(sources);
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: [{ id: pump.id, version: pump.version }],
-  };
-  return success({
+  return {
     sources,
     schedule,
-    ...solved.value,
+    ...worked,
     rates: rates ?? flatRate(1),
     isPriced: rates !== null,
-    basis,
+    basis: {
+      modelVersion: MODEL_VERSION,
+      loop: { id: loop.id, version: loop.version },
+      pumps: [{ id: pump.id, version: pump.version }],
+    },
     versions: [
       site.version,
       schedule === null ? null : [schedule.version, schedule.createdAt],
       tariff === null ? null : [tariff.id, tariff.version],
     ],
-  });
+  };
+}
+
+export interface PlanParts {
+  readonly store: Store;
+  readonly loops: LoopCache;
+  readonly heavyWork: HeavyWork;
+  readonly clock: () => Date;
 }
 
 /** The loop of an id with its schedule, planned. */
 export async function plannedLoop(
-  parts: { readonly store: Store; readonly loops: LoopCache },
+  parts: PlanParts,
   key: { readonly siteId: string; readonly id: string },
 ): Promise<Result<PlannedLoop, Problem>> {
   const loop = await findLoop(parts.store, key.id, null);
   if (!loop.ok) return loop;
   const schedule = (await parts.store.getSchedule(key)) ?? null;
   const sources = await loadSources(parts, loop.value, schedule?.document.tariff ?? null);
-  return sources.ok ? planLoop(sources.value, schedule) : sources;
+  if (!sources.ok) return sources;
+  const lacking = requirementProblem(sources.value, schedule);
+  if (lacking !== null) return failed(lacking);
+  const from = parts.clock().getTime();
+  const year = siteYear(sources.value.site.document.timeZone, from);
+  const phases = schedule?.document ?? ALL_DAY;
+  const worked = await workPlan(parts.heavyWork, sources.value, { phases, from, year });
+  return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

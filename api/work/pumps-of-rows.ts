@@ -12,6 +12,9 @@ import type { SchemaContext } from '../units/schema-context.ts';
 import { fitPumpOrProblem } from './fit-pump.ts';
 import { pauseAfter } from './pause.ts';
 
+/** Of all pumps in one table. */
+export const PUMP_ROWS_MAX = 5_000;
+
 export const PUMP_COLUMNS = {
   name: { quantity: 'text', required: true },
   flow: { quantity: 'flow', required: false },
@@ -139,7 +142,8 @@ function inTable(
   const points = member === 'headPoints' ? heads : powers;
   if (member === 'headPoints' || member === 'powerPoints') {
     const column = field ?? (member === 'headPoints' ? 'head' : 'power');
-    const place = (index === undefined ? undefined : points[Number(index)]?.place) ?? points[0]?.place ?? first;
+    const place =
+      (index === undefined ? undefined : points[Number(index)]?.place) ?? points[0]?.place ?? first;
     return { ...error, pointer: `/${place}/${column}` };
   }
   const column = member === 'settings' ? (SETTING_COLUMNS[index ?? ''] ?? 'settingMin') : member;
@@ -167,11 +171,16 @@ export async function pumpsOfRows(
   { rows, lines }: CsvRows,
   context: SchemaContext,
 ): Promise<Result<readonly FittedPump[], Problem>> {
+  if (rows.length > PUMP_ROWS_MAX) {
+    const facts = { limit: PUMP_ROWS_MAX, actual: rows.length };
+    return failed(problem('limit-exceeded', `The table has more than ${PUMP_ROWS_MAX} rows.`, facts));
+  }
   const groups = byName(rows);
   if (groups.length > LIST_MAX) {
     const facts = { limit: LIST_MAX, actual: groups.length };
     return failed(problem('limit-exceeded', `The table has ${groups.length} pumps.`, facts));
   }
+  if (groups.length === 0) return failed(problem('missing-body', 'The table has no rows.'));
   const pumps: FittedPump[] = [];
   const errors: ProblemError[] = [];
   for (const [place, group] of groups.entries()) {

@@ -3,7 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { bodyErrors } from '../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../http/problem.ts';
-import { COPIED_KINDS, type DocumentOf } from '../schemas/copied-kinds.ts';
+import { COPIED_KINDS, type CopiedDocuments } from '../schemas/copied-kinds.ts';
 import { siteInput } from '../schemas/site.ts';
 import { siteCopyInput } from '../schemas/site-copy.ts';
 import type { Site } from '../store/records.ts';
@@ -39,7 +39,7 @@ export interface CopiedRecord<Document> {
 
 export interface SiteCopy {
   readonly site: CopiedRecord<Site>;
-  readonly records: { readonly [Kind in RecordKind]: readonly CopiedRecord<DocumentOf<Kind>>[] };
+  readonly records: { readonly [Kind in RecordKind]: readonly CopiedRecord<CopiedDocuments[Kind]>[] };
 }
 
 interface Reading {
@@ -77,10 +77,10 @@ async function readKind<Kind extends RecordKind>(
   kind: Kind,
   values: readonly unknown[],
   reading: Reading,
-): Promise<readonly CopiedRecord<DocumentOf<Kind>>[]> {
+): Promise<readonly CopiedRecord<CopiedDocuments[Kind]>[]> {
   const { input, density } = COPIED_KINDS[kind];
   const { system, errors } = reading;
-  const records: CopiedRecord<DocumentOf<Kind>>[] = [];
+  const records: CopiedRecord<CopiedDocuments[Kind]>[] = [];
   for (const [place, value] of values.entries()) {
     if (errors.length >= FAULTS_MAX) break;
     const water = density === undefined ? {} : { density: density(value, system) };
@@ -105,6 +105,12 @@ export async function readSiteCopy(raw: unknown, system: UnitSystem): Promise<Re
     pumps: await readKind('pumps', copy.pumps, reading),
     loops: await readKind('loops', copy.loops, reading),
     schedules: await readKind('schedules', copy.schedules, reading),
+    comparisons: await readKind('comparisons', copy.comparisons, reading),
+    upgradePlans: await readKind('upgradePlans', copy.upgradePlans, reading),
+    maintenanceTasks: await readKind('maintenanceTasks', copy.maintenanceTasks, reading),
+    completions: await readKind('completions', copy.completions, reading),
+    calibrations: await readKind('calibrations', copy.calibrations, reading),
+    readings: await readKind('readings', copy.readings, reading),
   };
   if (site === undefined || reading.errors.length > 0) return failed(invalidRequest(reading.errors));
   return success({ site, records });

@@ -1,9 +1,11 @@
 /** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { fitOnLoop } from '../../models/calibration/applied.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { againstAsBuilt } from '../answers/against-as-built.ts';
 import { assuranceAnswer } from '../answers/assurance-answer.ts';
+import { lifeCycleWords } from '../answers/life-cycle-words.ts';
 import { recommendationSummary } from '../answers/summary.ts';
 import { tariffAnswer, tariffCautions } from '../answers/tariff-answer.ts';
 import { screenLimitWords } from '../answers/without-screen-limit-answer.ts';
@@ -12,6 +14,7 @@ import type { RecommendationAnswer } from '../schemas/answers/recommendation-sch
 import type { SiteRecord } from '../store/store.ts';
 import type { AnswerCache } from './answer-cache.ts';
 import { bestsBeside } from './bests-beside.ts';
+import { dataBasisOf } from './data-basis.ts';
 import { detailProblem, statedAssurance } from './detail-problems.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';
@@ -24,6 +27,7 @@ import {
   type RecommendationWork,
 } from './recommendation-work.ts';
 import { type Place, type SelectionPlaces, selectionProblem } from './selection-problems.ts';
+import { statedLifeCycle } from './stated-life-cycle.ts';
 import type { TariffPrice } from './tariff-price.ts';
 import { isLongSelection } from './work-size.ts';
 
@@ -49,22 +53,16 @@ async function recommendAnew(
   { loops, heavyWork }: RecommendationMeans,
   question: RecommendationQuestion,
 ): Promise<Result<Recommended, Problem>> {
-  const { site, loop, candidates, options, places, system } = question;
-  const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
-  if (!money.ok) return money;
-  const { price, currency } = money.value;
-  const { hoursPerDay, balancing, limits, rankingLimit, detail, heat } = options;
-  const assurance = statedAssurance(options.assurance);
-  if (!assurance.ok) return assurance;
-  const beyond = detailProblem(detail, candidates.length);
-  if (beyond !== null) return failed(beyond);
+  const { site, loop, options, places, system } = question;
+  const asked = workAsked(question);
+  if (!asked.ok) return asked;
+  const { work, currency } = asked.value;
+  const { candidates, balancing, limits } = work;
+  const { price, hoursPerDay, heat } = work.running;
   const ready = loops.ready(loop, ['loop']);
   if (!ready.ok) return ready;
-  const running = { price, hoursPerDay, elevation: site.document.elevation, heat };
-  const stated = { balancing, limits, assurance: assurance.value, detail };
-  const work = { ...stated, candidates, running, rankingLimit, system };
   const where = { heavyWork, loop, ready: ready.value, places };
-  const compute = (asked: RecommendationWork) => computeHereOrThere({ ...where, work: asked });
+  const compute = (one: RecommendationWork) => computeHereOrThere({ ...where, work: one });
   const figures = await compute(work);
   if (!figures.ok) return figures;
   const beside = await bestsBeside(work, compute);
@@ -74,15 +72,15 @@ async function recommendAnew(
   const { withoutScreenLimit } = figures.value;
   const { screen } = loop.document.intake ?? {};
   const best = ranking[0] ?? null;
-  const assured = assurance.value === null ? null : assuranceAnswer(best, unassured, badEnd);
+  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, badEnd);
   const telling = {
     ...{ loopName: loop.document.name, currency, system, candidates: candidates.length, rejected, cautions },
-    ...{ limits, assured: assurance.value, assurance: assured, heat },
+    ...{ limits, assured: options.assurance ?? null, assurance: assured, heat },
   };
   const basis = {
     modelVersion: MODEL_VERSION,
     loop: { id: loop.id, version: loop.version },
-    pumps: candidates.map(({ id, version }) => ({ id, version })),
+    pumps: question.candidates.map(({ id, version }) => ({ id, version })),
   };
   return success({
     body: {
@@ -97,17 +95,44 @@ async function recommendAnew(
       withoutScreenLimit,
       drainBack: drainBack(loop.document),
       assumptions: {
-        ...{ price, currency, hoursPerDay, balancing, objective: 'energy-cost', limits },
+        ...{ price, currency, hoursPerDay, balancing, objective: options.objective ?? 'energy-cost', limits },
+        lifeCycle: work.running.lifeCycle ?? null,
         tariff: tariffAnswer(question.tariff),
-        assurance: assurance.value,
+        assurance: options.assurance ?? null,
         heat: heat ?? null,
       },
-      summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}`,
+      summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}${lifeCycleWords(best, work.running.lifeCycle, currency)}`,
       cautions: [...cautions, ...tariffCautions(question.tariff, hoursPerDay)],
+      dataBasis: dataBasisOf(loop),
       basis,
     },
     validator: { basis: { ...basis, site: site.version, tariff: question.tariff } },
   });
+}
+
+interface Asked {
+  readonly work: RecommendationWork;
+  readonly currency: string;
+}
+
+/** What is to be computed, and the money that it is told in. */
+function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
+  const { site, loop, options, places, system } = question;
+  const candidates = question.candidates.map((one) => ({ ...one, fit: fitOnLoop(one, loop.calibration) }));
+  const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
+  if (!money.ok) return money;
+  const { price, currency } = money.value;
+  const { hoursPerDay, balancing, limits, rankingLimit, detail, heat } = options;
+  const assurance = statedAssurance(options.assurance, loop.calibration);
+  if (!assurance.ok) return assurance;
+  const beyond = detailProblem(detail, candidates.length);
+  if (beyond !== null) return failed(beyond);
+  const lifeCycle = statedLifeCycle(question, price);
+  if (!lifeCycle.ok) return lifeCycle;
+  const { elevation } = site.document;
+  const running = { price, hoursPerDay, elevation, heat, lifeCycle: lifeCycle.value };
+  const stated = { balancing, limits, assurance: assurance.value, detail };
+  return success({ work: { ...stated, candidates, running, rankingLimit, system }, currency });
 }
 
 /** Stored prices are in the site's currency and are never converted. */
@@ -142,7 +167,7 @@ async function computeHereOrThere({
 }): Promise<Result<RecommendationFigures, Problem>> {
   const failedOn = { ...places, isInline: loop.id === null };
   if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: loop.document, work });
+    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.loop, work });
     if (!done.ok) return done;
     return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
   }

@@ -2,6 +2,7 @@
 import type { HeatTerms } from '../../models/heat.ts';
 import type { Balancing, Limits } from '../../models/selection/options.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';
+import type { AskedLifeCycle, Objective } from '../schemas/life-cycle-terms.ts';
 import type { SiteRecord } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { Candidate } from './candidates.ts';
@@ -21,6 +22,9 @@ export interface RecommendationOptions {
   readonly rankingLimit: number;
   readonly assurance?: AskedAssurance | undefined;
   readonly detail: RecommendationWork['detail'];
+  /** By energy cost where it is left out. */
+  readonly objective?: Objective | undefined;
+  readonly lifeCycle?: AskedLifeCycle | undefined;
   /** Undefined: not asked. */
   readonly heat?: HeatTerms | undefined;
 }

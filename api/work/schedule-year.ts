@@ -1,8 +1,6 @@
 /** The figures of a schedule for a year of the calendar, and of one setting round the clock beside it. */
 import type { Result } from '../../curves/result.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
 import { newMemory } from '../../models/schedule/run-blocks.ts';
 import { volumeGap } from '../../models/schedule/volume-gap.ts';
 import { constantUse, type PhaseUse, scheduleUse, type Use } from '../../models/schedule/year-use.ts';
@@ -24,7 +22,10 @@ export interface YearFigures {
   readonly installed: ConstantRunning;
 }
 
-export function scheduleYear(planned: PlannedLoop, year: number): Result<YearFigures, Unsolved> {
+export function scheduleYear(
+  planned: Pick<PlannedLoop, 'plan' | 'rates' | 'sources'>,
+  year: number,
+): Result<YearFigures, Unsolved> {
   const { plan, rates, sources } = planned;
   const zone = zoneAround(sources.site.document.timeZone, year);
   const calendar = { phases: plan.phases.map(({ phase }) => phase), holidays: rates.holidays, zone };
@@ -33,10 +34,8 @@ export function scheduleYear(planned: PlannedLoop, year: number): Result<YearFig
   const memory = newMemory();
   return solving(() => {
     const uses = scheduleUse(plan, calendar, prices, interval, memory);
-    const { pump, count } = plan.station;
     const constant = (setting: number): ConstantRunning => {
-      const duty = dutyPoint(sources.ready.model, pumpAtSetting(pump, { setting, count }));
-      return { setting, use: constantUse(duty, prices, interval) };
+      return { setting, use: constantUse(plan.dutyAt(setting), prices, interval) };
     };
     const highest = Math.max(...uses.map(({ highestSetting }) => highestSetting));
     return {
@@ -54,7 +53,7 @@ export function scheduleYear(planned: PlannedLoop, year: number): Result<YearFig
         }
         return { ...use, ...volumeGap(one, place, { calendar, prices, interval, memory }) };
       }),
-      constantHighest: constant(highest > 0 ? highest : pump.pump.settings.min),
+      constantHighest: constant(highest > 0 ? highest : plan.station.pump.pump.settings.min),
       installed: constant(sources.installed.setting),
     };
   });

@@ -1,7 +1,14 @@
 /** A page of the loops of a site, with all that their figures follow from. */
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../models/tariff/tariff.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord, Store, TariffRecord } from '../store/store.ts';
+import type {
+  LoopRecord,
+  PumpRecord,
+  ScheduleRecord,
+  SiteRecord,
+  Store,
+  TariffRecord,
+} from '../store/store.ts';
 import type { PageStart } from '../store/stored.ts';
 import type { SliceLoop } from './summary-slice.ts';
 
@@ -28,7 +35,10 @@ interface Asked {
   readonly tariffs: Map<string, TariffRecord>;
 }
 
-export async function readSummaryPage(store: Store, { site, limit, after, tariffs }: Asked): Promise<SummaryPage> {
+export async function readSummaryPage(
+  store: Store,
+  { site, limit, after, tariffs }: Asked,
+): Promise<SummaryPage> {
   const siteId = site.id;
   const { records, more } = await store.listLoops({ siteId, limit, after });
   const last = records.at(-1);
@@ -42,7 +52,10 @@ export async function readSummaryPage(store: Store, { site, limit, after, tariff
   for (const record of records) {
     const pump = byId.get(record.document.installed?.pump ?? '');
     if (pump === undefined) withoutPump.push(record);
-    else installed.push(await withSources(store, { record, pump, schedule: byLoop.get(record.id), site, tariffs }));
+    else
+      installed.push(
+        await withSources(store, { record, pump, schedule: byLoop.get(record.id), site, tariffs }),
+      );
   }
   const next = more && last !== undefined ? { createdAt: last.createdAt, id: last.id } : null;
   return { installed, withoutPump, next };
@@ -56,7 +69,10 @@ interface Sources {
   readonly tariffs: Map<string, TariffRecord>;
 }
 
-async function withSources(store: Store, { record, pump, schedule, site, tariffs }: Sources): Promise<SummaryLoop> {
+async function withSources(
+  store: Store,
+  { record, pump, schedule, site, tariffs }: Sources,
+): Promise<SummaryLoop> {
   const { count = 1, setting = pump.document.settings.max } = record.document.installed ?? {};
   const tariffId = schedule === undefined ? null : (schedule.document.tariff ?? site.document.tariff);
   const tariff = tariffId === null ? null : await tariffOf(store, { site, id: tariffId, tariffs });
@@ -66,6 +82,7 @@ async function withSources(store: Store, { record, pump, schedule, site, tariffs
     pump,
     slice: {
       document: record.document,
+      calibration: record.calibration,
       installed: { pump: { id: pump.id, pump: pump.document, fit: pump.fit }, count, setting },
       schedule: schedule === undefined ? null : { document: schedule.document, tariff: document },
     },

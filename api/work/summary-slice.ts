@@ -1,6 +1,7 @@
 /** The figures of some loops of a site against some of its pumps: one job of a summary. */
 
 import { civilYear } from '../../models/calendar/civil-year.ts';
+import { type AppliedCalibration, calibratedLoop, fitOnLoop } from '../../models/calibration/applied.ts';
 import type { Loop } from '../../models/loop.ts';
 import { buildLoopModel } from '../../models/loop-model.ts';
 import type { PumpModel } from '../../models/pump-model.ts';
@@ -19,6 +20,8 @@ export interface StoredPump extends PumpModel {
 
 export interface SliceLoop {
   readonly document: Loop;
+  /** Null: as entered. */
+  readonly calibration: AppliedCalibration | null;
   readonly installed: { readonly pump: StoredPump; readonly count: number; readonly setting: number };
   /** Null: it runs alike all day. `tariff` null: at the flat price. */
   readonly schedule: { readonly document: Schedule; readonly tariff: Tariff | null } | null;
@@ -42,21 +45,24 @@ export interface SummarySlice {
 export const computeSummarySlice = (slice: SummarySlice): readonly (LoopFigures | null)[] =>
   slice.loops.map((loop) => figuresOf(loop, slice));
 
-function figuresOf({ document, installed, schedule }: SliceLoop, slice: SummarySlice): LoopFigures | null {
-  const model = buildLoopModel(document);
+function figuresOf(
+  { document, calibration, installed, schedule }: SliceLoop,
+  slice: SummarySlice,
+): LoopFigures | null {
+  const model = buildLoopModel(calibratedLoop(document, calibration));
   if (!model.ok) throw new Error(`invariant: a stored loop does not compile: ${model.failure.code}`);
   const { elevation, price } = slice;
-  // One of the pump that is there alone is no other pump.
-  const places = slice.pumps.flatMap(({ id }, place) =>
-    id === installed.pump.id && installed.count === 1 ? [] : [place],
-  );
-  const candidates = places.flatMap((place) => slice.pumps[place] ?? []);
+  // Fewer of the pumps that are there are no other pump.
+  const places = slice.pumps.flatMap(({ id }, place) => (id === installed.pump.id ? [] : [place]));
+  const onLoop = (pump: StoredPump): StoredPump => ({ ...pump, fit: fitOnLoop(pump, calibration) });
+  const candidates = places.flatMap((place) => slice.pumps[place] ?? []).map(onLoop);
+  const station = { ...installed, pump: onLoop(installed.pump) };
   const solved = solving(() =>
     schedule === null
-      ? constantLoop(model.value, installed, candidates, { price, elevation })
+      ? constantLoop(model.value, station, candidates, { price, elevation })
       : scheduledLoop(
           model.value,
-          { schedule: schedule.document, installed },
+          { schedule: schedule.document, installed: station },
           candidates,
           scheduledTerms(schedule.tariff, slice),
         ),

@@ -1,7 +1,10 @@
 /** How long a computation will take, told from its size. */
 import type { LoopModel } from '../../models/loop-model.ts';
 import { hasCheckValves } from '../../models/one-pump-down.ts';
+import type { Pump } from '../../models/pump.ts';
 import type { PumpModel } from '../../models/pump-model.ts';
+import { shutOutlets } from '../../models/schedule/phase-loop.ts';
+import type { Schedule } from '../../models/schedule/schedule.ts';
 import { gridSize } from '../../models/settings-grid.ts';
 
 /** Network solves that one candidate, and what all candidates share, take about. */
@@ -26,6 +29,32 @@ export function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[
 
 export const isLongDutyPoint = (loop: LoopModel): boolean =>
   branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;
+
+/** Duties of a ramp, each a few solves. */
+const RAMP = { duties: 17, solves: 4 } as const;
+
+/** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
+export function isLongPlan(
+  loop: LoopModel,
+  { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
+  { settings }: Pump,
+): boolean {
+  const branches = branchesOf(loop);
+  const openings = new Set(phases.map((phase) => JSON.stringify(shutOutlets(phase)))).size + 1;
+  const ramps = phases.filter(({ rampMinutes = 0 }) => rampMinutes > 0).length;
+  const volumes = phases.filter(({ volume }) => volume !== undefined).length;
+  const searches =
+    phases.length +
+    phases.filter(({ pulse }) => pulse !== undefined).length +
+    (emergency === undefined ? 0 : 1);
+  const solves =
+    SOLVES.shared * openings +
+    (SOLVES.requiredDuty + SOLVES.candidate) * searches +
+    RAMP.duties * RAMP.solves * ramps +
+    SOLVES.dutyPoint;
+  const judged = searches + volumes;
+  return branches * solves + (SETTING.own + SETTING.branch * branches) * gridSize(settings) * judged > LONG;
+}
 
 export const isLongSystemCurve = (loop: LoopModel, points: number): boolean =>
   branchesOf(loop) * (SOLVES.requiredDuty + points) > LONG;

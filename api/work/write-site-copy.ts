@@ -27,11 +27,12 @@ async function writeKind(
   { records }: SiteContents,
   { system, size }: { readonly system: UnitSystem; readonly size: Size },
 ): Promise<readonly unknown[]> {
-  const schema = COPIED_KINDS[kind].item(exactly(system));
+  const { item: itemOf, body = recordBody } = COPIED_KINDS[kind];
+  const schema = itemOf(exactly(system));
   const written: unknown[] = [];
   const kept: readonly (() => StoredRecord<object>)[] = records[kind];
   for (const record of kept) {
-    const item = z.encode(schema, recordBody(record()));
+    const item = z.encode(schema, body(record()));
     size.characters += JSON.stringify(item).length;
     if (size.characters > SITE_COPY_BYTES_MAX) break;
     written.push(item);
@@ -49,6 +50,12 @@ export async function writeSiteCopy(contents: SiteContents, system: UnitSystem) 
     pumps: await written('pumps'),
     loops: await written('loops'),
     schedules: await written('schedules'),
+    comparisons: await written('comparisons'),
+    upgradePlans: await written('upgradePlans'),
+    maintenanceTasks: await written('maintenanceTasks'),
+    completions: await written('completions'),
+    calibrations: await written('calibrations'),
+    readings: await written('readings'),
   };
   if (size.characters > SITE_COPY_BYTES_MAX) return failed(tooLarge(size.characters));
   const site = z.encode(siteItem(exactly(system)), recordBody(contents.site));

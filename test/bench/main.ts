@@ -6,9 +6,17 @@ import { recommendationBench } from './recommendation-bench.ts';
 import { scheduleBench } from './schedule-bench.ts';
 import { selectionBench } from './selection-bench.ts';
 import { setpointBench } from './setpoint-bench.ts';
+import { summaryBench } from './summary-bench.ts';
 
 const rows: BenchRow[] = [];
-for (const bench of [selectionBench, leastSquaresBench, recommendationBench, scheduleBench, setpointBench]) {
+for (const bench of [
+  selectionBench,
+  leastSquaresBench,
+  recommendationBench,
+  scheduleBench,
+  setpointBench,
+  summaryBench,
+]) {
   rows.push(...(await bench()));
 }
 process.stdout.write(`${benchTable(rows)}\n`);

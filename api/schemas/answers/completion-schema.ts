@@ -21,7 +21,7 @@ const shape = (context: SchemaContext) => ({
   ...completionFields(context),
 });
 
-const completionItem = perContext((context) =>
+export const completionItem = perContext((context) =>
   named(context, 'CompletionItem', z.strictObject(shape(context)), {
     description: 'One time that a check was done.',
   }),

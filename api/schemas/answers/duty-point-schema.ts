@@ -6,6 +6,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { basisSchema } from './basis-schema.ts';
+import { dataBasisField } from './data-basis-schema.ts';
 import { dutyShape } from './duty-schema.ts';
 import { drainBackField } from './surroundings-schema.ts';
 
@@ -34,6 +35,7 @@ export const dutyPointSchema = perContext((context) =>
         description: 'The answer in one or two plain sentences.',
         examples: ['Canister 250 at setting 70 % moves 7533 L/h at 1.571 m and draws 85.7 W.'],
       }),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),

@@ -135,6 +135,13 @@ export const dutyShape = (context: SchemaContext) => ({
       example: 157.661,
     }),
   ),
+  lifeCycleCost: orNull(
+    computedNumber(context, {
+      description:
+        'Present value of purchase, energy, service and repairs in the currency; null unless a recommendation is asked for `life-cycle-cost`.',
+      example: 2480,
+    }),
+  ),
   limitingOutlet: described(context, orNull(z.string()), {
     description: 'The outlet with the least margin; null where none requires a flow.',
     examples: ['far end'],

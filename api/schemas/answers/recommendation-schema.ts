@@ -8,10 +8,13 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { assuranceTold } from '../assurance.ts';
+import { encodedOnce } from '../encoded-once.ts';
+import { lifeCycleTold, OBJECTIVES } from '../life-cycle-terms.ts';
 import { againstAsBuiltField } from './against-as-built-schema.ts';
 import { assuranceField } from './assurance-schema.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
+import { dataBasisField } from './data-basis-schema.ts';
 import { dutySchema, pumpRefSchema } from './duty-schema.ts';
 import { heatTold } from './heat-told.ts';
 import { lossesField } from './losses-schema.ts';
@@ -126,10 +129,11 @@ const assumptionsSchema = (context: SchemaContext) =>
       description: 'Whether branches are throttled to their required flows.',
       examples: ['as-built'],
     }),
-    objective: described(context, z.enum(['energy-cost']), {
+    objective: described(context, z.enum(OBJECTIVES), {
       description: 'What the ranking goes by.',
       examples: ['energy-cost'],
     }),
+    lifeCycle: lifeCycleTold(context),
     assurance: assuranceTold(context),
     heat: heatTold(context),
     limits: limitsSchema(context),
@@ -150,6 +154,9 @@ const requiredDutySchema = (context: SchemaContext) =>
 
 export const requiredDutyField = (context: SchemaContext) => orNull(requiredDutySchema(context));
 
+/** The best is the first of the ranking. */
+const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));
+
 const countsSchema = (context: SchemaContext) => {
   const count = (description: string, example: number) =>
     described(context, z.int(), { description, examples: [example] });
@@ -165,8 +172,8 @@ export const recommendationSchema = perContext((context) =>
     context,
     'Recommendation',
     z.strictObject({
-      best: orNull(dutySchema(context)),
-      ranking: described(context, z.array(dutySchema(context)), {
+      best: orNull(rankedSchema(context)),
+      ranking: described(context, z.array(rankedSchema(context)), {
         description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
       }),
       rejected: described(context, z.array(rejectedSchema(context)), {
@@ -187,6 +194,7 @@ export const recommendationSchema = perContext((context) =>
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about the loop, whatever the pump.',
       }),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),

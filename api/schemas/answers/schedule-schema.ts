@@ -9,6 +9,7 @@ import { recordFields } from '../record-fields.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from '../schedule.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
+import { dataBasisField } from './data-basis-schema.ts';
 import { servedOutlets } from './served-outlet.ts';
 
 const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
@@ -151,6 +152,7 @@ export const scheduleSchema = perContext((context) =>
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about the loop and the phases.',
       }),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),

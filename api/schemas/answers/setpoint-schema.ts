@@ -7,6 +7,7 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
+import { dataBasisField } from './data-basis-schema.ts';
 import { fallbackSchema, feasibleField, settingField } from './schedule-schema.ts';
 import { servedOutlets } from './served-outlet.ts';
 
@@ -41,6 +42,7 @@ export const setpointSchema = perContext((context) =>
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about this setting.',
       }),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),
@@ -61,6 +63,7 @@ export const setpointsSchema = perContext((context) =>
     z.strictObject({
       items: described(context, z.array(stepSchema(context)), { description: 'In order, without gaps.' }),
       fallback: fallbackSchema(context),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),

@@ -6,6 +6,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { basisSchema } from './basis-schema.ts';
+import { dataBasisField } from './data-basis-schema.ts';
 import { requiredDutyField } from './recommendation-schema.ts';
 
 const pointSchema = (context: SchemaContext) =>
@@ -34,6 +35,7 @@ export const systemCurveSchema = perContext((context) =>
     z.strictObject({
       points: described(context, z.array(pointSchema(context)), { description: 'By rising flow.' }),
       requiredDuty: requiredDutyField(context),
+      dataBasis: dataBasisField(context),
       basis: basisSchema(context),
       units: unitsField(context),
     }),

@@ -83,6 +83,22 @@ export const taskAnswerSchema = perContext((context) =>
   ),
 );
 
+export const starterAnswerSchema = perContext((context) =>
+  named(
+    context,
+    'StarterTasks',
+    z.strictObject({
+      items: described(context, z.array(taskItem(context)), {
+        description: 'The checks that were made; none where the loop had them all.',
+      }),
+      kept: count(context, 'How many checks the loop had before, whoever entered them.', 0),
+      cautions: cautionsField(context),
+      units: unitsField(context),
+    }),
+    { description: 'The routine checks that common practice asks of a loop.' },
+  ),
+);
+
 const attention = perContext((context) =>
   named(
     context,

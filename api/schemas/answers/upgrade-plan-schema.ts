@@ -144,8 +144,8 @@ export const upgradePlanSchema = perContext((context) =>
     'UpgradePlan',
     z.strictObject({
       ...recordFields(context),
-      ...planTerms(context),
       ...figures(context),
+      ...planTerms(context),
       carryOver: described(context, z.boolean(), {
         description: 'Whether money that is not spent may be spent in a later year.',
         examples: [true],

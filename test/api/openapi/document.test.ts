@@ -60,7 +60,7 @@ describe('an operation', () => {
     const { paths } = openApiDocument(demonstration);
     const statuses = (path: string, method: 'get' | 'put' | 'delete' | 'post') =>
       Object.keys(paths?.[path]?.[method]?.responses ?? {}).map(Number);
-    const everywhere = [400, 403, 414, 422, 500, 503];
+    const everywhere = [400, 403, 408, 414, 422, 431, 500, 503];
     expect(statuses('/v1/tanks', 'post')).toEqual(
       [201, ...everywhere, 406, 413, 415, 507].sort((a, b) => a - b),
     );

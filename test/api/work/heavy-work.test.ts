@@ -91,6 +91,27 @@ describe('the process', () => {
   );
 
   it(
+    'plans a large loop alike',
+    async () => {
+      const app = await stockedApp();
+      const setpoint = async (call: typeof app.call) => {
+        const pump = await jsonOf(await call('/v1/pumps', sent('POST', example('pump-canister-250.json'))));
+        const installed = { pump: pump.id, count: 1, setting: 80 };
+        const body = { ...manifold(OUTLETS.selection), installed };
+        const loop = await jsonOf(await call('/v1/loops', sent('POST', body)));
+        const { basis, from, until, summary, ...figures } = await jsonOf(
+          await call(`/v1/loops/${loop.id}/setpoint`),
+        );
+        return figures;
+      };
+      const there = await setpoint(async (where, init) => fetch(`${url}${where}`, init));
+      expect(there.setting).toBeGreaterThan(0);
+      expect(there).toEqual(await setpoint(app.call));
+    },
+    PATIENCE,
+  );
+
+  it(
     'refuses what no longer fits into its queue, and answers the rest and small questions',
     async () => {
       const pump = await fetch(`${url}/v1/pumps`, sent('POST', example('pump-canister-250.json')));

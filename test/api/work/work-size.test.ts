@@ -1,6 +1,11 @@
 /** What counts as long work. */
 import { describe, expect, it } from 'vitest';
-import { isLongDutyPoint, isLongSelection, isLongSystemCurve } from '../../../api/work/work-size.ts';
+import {
+  isLongDutyPoint,
+  isLongPlan,
+  isLongSelection,
+  isLongSystemCurve,
+} from '../../../api/work/work-size.ts';
 import type { Branch } from '../../../models/loop.ts';
 import { buildLoopModel } from '../../../models/loop-model.ts';
 import { fitPump } from '../../../models/pump-model.ts';
@@ -43,4 +48,25 @@ describe('a selection', () => {
 it('duty points and system curves are long on large loops alone', () => {
   expect([isLongDutyPoint(flume), isLongDutyPoint(outlets(2000))]).toEqual([false, true]);
   expect([isLongSystemCurve(flume, 21), isLongSystemCurve(outlets(100), 500)]).toEqual([false, true]);
+});
+
+describe('a plan', () => {
+  const night = { name: 'night', from: '22:00', factor: 0.6 };
+  const phases = (count: number, facts = {}) =>
+    Array.from({ length: count }, (_, i) => ({ ...night, name: `phase ${i}`, ...facts }));
+
+  it('of a day on a flume is short, with ramps and volumes too', () => {
+    const volume = { perDay: 50, mayStop: true, splits: true };
+    for (const day of [phases(4), phases(4, { rampMinutes: 30 }), phases(2, { factor: undefined, volume })]) {
+      expect(isLongPlan(flume, { phases: day }, canister250)).toBe(false);
+    }
+  });
+
+  it('is long on a large loop, with many phases, or with many sets of shut outlets', () => {
+    expect(isLongPlan(outlets(400), { phases: phases(1) }, canister250)).toBe(true);
+    expect(isLongPlan(outlets(40), { phases: phases(2) }, canister250)).toBe(false);
+    expect(isLongPlan(outlets(40), { phases: phases(24) }, canister250)).toBe(true);
+    const openings = Array.from({ length: 8 }, (_, i) => ({ ...night, openings: { [`o${i}`]: 0 as const } }));
+    expect(isLongPlan(outlets(40), { phases: openings }, canister250)).toBe(true);
+  });
 });

@@ -123,6 +123,18 @@ describe('power points', () => {
     }
   });
 
+  it('are met as well by their law times a factor', () => {
+    const model = pumpModelOf(pumpOf());
+    const { powerLaw } = model.fit;
+    const { coefficient, standbyPower } = powerLaw;
+    const times = { ...powerLaw, coefficient: 1.4 * coefficient, standbyPower: 1.4 * standbyPower };
+    const calibrated = powerMisfit({ ...model, fit: { ...model.fit, powerLaw: times } });
+    expectClose(calibrated.meanSquareRoot, powerMisfit(model).meanSquareRoot, {
+      relative: 1e-9,
+      absolute: 1e-12,
+    });
+  });
+
   it('at one speed are met exactly by the cube law, and never disagree', () => {
     const one = pumpModelOf(pumpOf(HEADS, [{ setting: 100, power: 245 }]));
     expectClose(powerMisfit(one).meanSquareRoot, 0, { absolute: 1e-12 });

@@ -1,0 +1,154 @@
+/** The condition of a loop as its answer carries it. */
+import type { z } from '@hono/zod-openapi';
+import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
+import { type Caution, caution } from '../../models/cautions/catalogue.ts';
+import { loopCautions } from '../../models/cautions/loop-cautions.ts';
+import { type Assessed, cameAbout, onTrend } from '../../models/condition/assess-series.ts';
+import type { Condition } from '../../models/condition/condition.ts';
+import type { Reading } from '../../models/condition/reading.ts';
+import { flowOf, THRESHOLDS } from '../../models/condition/verdict.ts';
+import type { LoopModel } from '../../models/loop-model.ts';
+import type { WithoutUnits } from '../http/answer-form.ts';
+import type { conditionSchema } from '../schemas/answers/condition-schema.ts';
+import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord } from '../store/store.ts';
+import { conditionSummary, dateOf } from './condition-summary.ts';
+
+type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
+
+export type CleaningSource = 'asked' | 'maintenance-task' | 'pump-service';
+
+interface Facts {
+  readonly model: LoopModel;
+  readonly figures: Condition;
+  readonly readings: readonly Reading[];
+  /** In the range, judged or not. */
+  readonly total: number;
+  readonly cleaning: { readonly cost: number; readonly source: CleaningSource } | null;
+  readonly site: SiteRecord;
+  readonly loop: LoopRecord;
+  readonly pump: PumpRecord;
+  readonly schedule: ScheduleRecord | null;
+  readonly basis: Answer['basis'];
+}
+
+const utc = (instant: number): string => new Date(instant).toISOString();
+
+function evidenceOf({ measure, outlet, trend, ...one }: Assessed): Answer['evidence'][number] {
+  const figures = {
+    outlet,
+    predicted: one.predicted,
+    measured: one.measured,
+    residual: one.residual,
+    standardError: one.standardError,
+    trendPerYear: trend?.slope ?? null,
+    interval: trend === null ? null : { ...trend.interval },
+    readings: one.readings,
+  };
+  // Each measure has a quantity of its own.
+  switch (measure) {
+    case 'flow':
+    case 'outletFlow':
+      return { measure, ...figures };
+    case 'power':
+      return { measure, ...figures };
+    case 'head':
+      return { measure, ...figures };
+    case 'suctionPressure':
+    case 'dischargePressure':
+      return { measure, ...figures };
+  }
+}
+
+function seriesOf({ measure, outlet, points, trend }: Assessed): Answer['series'][number] {
+  const [first, last] = [points[0], points.at(-1)];
+  const onLine = (time: number) => ({
+    time: utc(time),
+    residual: trend === null ? 0 : onTrend(trend, time),
+  });
+  return {
+    measure,
+    outlet,
+    points: points.map((point) => ({ ...point, time: utc(point.time) })),
+    line:
+      trend === null || first === undefined || last === undefined
+        ? null
+        : { from: onLine(first.time), to: onLine(last.time) },
+  };
+}
+
+const FEW = { readings: 30, days: 30 } as const;
+
+function cautionsOf({ model, figures, readings, total, schedule }: Facts): readonly Caution[] {
+  const { verdict, assessed, shortfall, used } = figures;
+  const flow = flowOf(assessed);
+  const [first, last] = [readings[0], readings.at(-1)];
+  const days = first === undefined || last === undefined ? 0 : (last.time - first.time) / MS_PER_DAY;
+  const differs = flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown;
+  const isOpen = verdict === 'clogged' || verdict === 'less-flow';
+  const throttles = schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false;
+  return [
+    ...(used < FEW.readings || days < FEW.days ? [caution('condition-few-readings')] : []),
+    ...(differs && !cameAbout(flow) ? [caution('condition-steady')] : []),
+    ...(isOpen ? [caution('condition-place-open')] : []),
+    ...(throttles ? [caution('condition-openings')] : []),
+    ...(total > readings.length ? [caution('condition-sampled')] : []),
+    ...(shortfall === null ? [] : [caution('condition-straight-line')]),
+    ...(verdict === 'as-expected' || verdict === 'not-enough-readings'
+      ? []
+      : [caution('isolate-before-service')]),
+    ...loopCautions(model),
+  ];
+}
+
+function waitingOf({ figures: { waiting }, cleaning, site }: Facts): Answer['waiting'] {
+  if (waiting === null) return null;
+  const cheapest = waiting.cleaning;
+  return {
+    currency: site.document.currency,
+    excessCost: waiting.excessCost,
+    growthPerYear: waiting.growthPerYear,
+    costOfAYear: waiting.costOfAYear,
+    cleaning:
+      cheapest === null || cleaning === null
+        ? null
+        : {
+            cost: cheapest.cost,
+            source: cleaning.source,
+            everyDays: Math.max(1, Math.round(365.25 * cheapest.everyYears)),
+            annualCost: cheapest.annualCost,
+          },
+  };
+}
+
+export function conditionAnswer(facts: Facts): Answer {
+  const { figures, readings, total, loop, site, basis } = facts;
+  const { verdict, slip, assessed, shortfall, used, leftOut } = figures;
+  const [first, last] = [readings[0], readings.at(-1)];
+  const { name } = loop.document;
+  return {
+    verdict,
+    summary: conditionSummary(figures, { name, currency: site.document.currency }),
+    evidence: assessed.map(evidenceOf),
+    meterSlip: slip === null ? null : { ...slip },
+    shortfall:
+      shortfall === null
+        ? null
+        : {
+            outlet: shortfall.outlet,
+            date: dateOf(shortfall.at),
+            interval: {
+              earliest: dateOf(shortfall.interval.earliest),
+              latest: shortfall.interval.latest === null ? null : dateOf(shortfall.interval.latest),
+            },
+          },
+    waiting: waitingOf(facts),
+    dataBasis: loop.calibration === null ? 'entered' : 'calibrated',
+    from: first === undefined ? null : utc(first.time),
+    to: last === undefined ? null : utc(last.time),
+    readings: { total, judged: readings.length, used, leftOut: { ...leftOut } },
+    thresholds: { ...THRESHOLDS },
+    series: assessed.map(seriesOf),
+    cautions: [...cautionsOf(facts)],
+    basis,
+  };
+}

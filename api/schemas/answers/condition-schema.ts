@@ -1,0 +1,157 @@
+/** What readings say of a loop. */
+import { z } from '@hono/zod-openapi';
+import { VERDICTS } from '../../../models/condition/verdict.ts';
+import { unitsField } from '../../units/answer-units.ts';
+import { computedNumber } from '../../units/computed.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { basisSchema } from './basis-schema.ts';
+import { cautionSchema } from './caution-schema.ts';
+import { evidenceSchema } from './evidence-schema.ts';
+import { residualSeriesSchema } from './residual-series-schema.ts';
+import { waitingSchema } from './waiting-schema.ts';
+
+const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+
+const date = (context: SchemaContext, description: string, example: string) =>
+  described(context, z.iso.date(), { description, examples: [example] });
+
+const instant = (context: SchemaContext, description: string) =>
+  described(context, orNull(z.iso.datetime()), {
+    description: `${description} Null without one.`,
+    examples: ['2026-01-15T10:00:00.000Z'],
+  });
+
+const count = (context: SchemaContext, description: string, example: number) =>
+  described(context, z.int(), { description, examples: [example] });
+
+const slipSchema = perContext((context) =>
+  named(
+    context,
+    'MeterSlip',
+    z.strictObject({
+      meter: described(context, z.enum(['flow', 'power']), {
+        description: 'The meter in doubt.',
+        examples: ['flow'],
+      }),
+      likely: described(
+        context,
+        orNull(z.enum(['gallons-and-litres', 'hours-and-minutes', 'watts-and-kilowatts', 'apparent-power'])),
+        {
+          description:
+            'What was probably mistaken for what: a factor of 3.785, of 60, of 1000, or volt-amperes for watts; null where the figure is merely impossible.',
+          examples: ['gallons-and-litres'],
+        },
+      ),
+      factor: orNull(
+        computedNumber(context, {
+          description: 'Measured is about so many times what it should be; null where no factor is known.',
+          example: 3.785,
+        }),
+      ),
+    }),
+    { description: 'Why a meter is doubted.' },
+  ),
+);
+
+const shortfallSchema = perContext((context) =>
+  named(
+    context,
+    'Shortfall',
+    z.strictObject({
+      outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
+      date: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),
+      interval: z.strictObject({
+        earliest: date(context, 'By the steep end of the interval of the trend.', '2026-07-20'),
+        latest: orNull(
+          date(context, 'By its flat end; null where that is not within ten years.', '2026-09-30'),
+        ),
+      }),
+    }),
+    { description: 'The first outlet to fall short at the installed setting, if things go on as they do.' },
+  ),
+);
+
+const judgedSchema = (context: SchemaContext) =>
+  z.strictObject({
+    total: count(context, 'Readings in the range.', 365),
+    judged: count(context, 'Those judged one by one: a sample, where there are over 20,000.', 365),
+    used: count(context, 'Those of a running pump with every valve open.', 360),
+    leftOut: z.strictObject({
+      stopped: count(context, 'Left out because the pump was stopped.', 5),
+      shutValve: count(context, 'Left out because a valve was shut: a flow of 0 while the pump ran.', 0),
+      otherSetting: count(
+        context,
+        'Left out for a setting that the installed pump does not have, or beyond the 200 most frequent.',
+        0,
+      ),
+    }),
+  });
+
+const THRESHOLD_WORDS = {
+  flowDown: 'Flow at a setting below its prediction by more than this is down.',
+  flowUp: 'Flow above by more than this is up, which no fault explains.',
+  powerDown: 'Power below by more than this, beside less flow, is down.',
+  powerUp: 'Power above by more than this is up.',
+  powerFarDown: 'Power below by more than this, beside the flow expected, is far down.',
+  suctionGap: 'Suction pressure below that of the measured flow by this share of the head: clogged intake.',
+  dischargeGap: 'Discharge pressure above that of the measured flow by this share: clogged discharge.',
+  pumpGap: 'Head below the curve at the measured flow by this share: worn pump.',
+} as const;
+
+const threshold = (context: SchemaContext, description: string) =>
+  computedNumber(context, { description, example: 0.05 });
+
+const thresholdsSchema = (context: SchemaContext) =>
+  z.strictObject({
+    flowDown: threshold(context, THRESHOLD_WORDS.flowDown),
+    flowUp: threshold(context, THRESHOLD_WORDS.flowUp),
+    powerDown: threshold(context, THRESHOLD_WORDS.powerDown),
+    powerUp: threshold(context, THRESHOLD_WORDS.powerUp),
+    powerFarDown: threshold(context, THRESHOLD_WORDS.powerFarDown),
+    suctionGap: threshold(context, THRESHOLD_WORDS.suctionGap),
+    dischargeGap: threshold(context, THRESHOLD_WORDS.dischargeGap),
+    pumpGap: threshold(context, THRESHOLD_WORDS.pumpGap),
+  });
+
+export const conditionSchema = perContext((context) =>
+  named(
+    context,
+    'Condition',
+    z.strictObject({
+      verdict: described(context, z.enum(VERDICTS), {
+        description:
+          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `draws-more-than-its-curve`: power up, flow not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too, else `less-flow`. `entries-doubtful`: flow up, or power far down. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
+        examples: ['clogged-intake'],
+      }),
+      summary: described(context, z.string(), {
+        description: 'The answer in a few plain sentences.',
+        examples: ['Kelp flume: the loop does as its data say.'],
+      }),
+      evidence: described(context, z.array(evidenceSchema(context)), {
+        description: 'One row for each thing that was measured at least three times.',
+      }),
+      meterSlip: orNull(slipSchema(context)),
+      shortfall: orNull(shortfallSchema(context)),
+      waiting: orNull(waitingSchema(context)),
+      dataBasis: described(context, z.enum(['entered', 'calibrated']), {
+        description: 'Whether predictions rest on the data as entered or on a calibration of the loop.',
+        examples: ['entered'],
+      }),
+      from: instant(context, 'The first reading judged.'),
+      to: instant(context, 'The last.'),
+      readings: judgedSchema(context),
+      thresholds: thresholdsSchema(context),
+      series: described(context, z.array(residualSeriesSchema(context)), {
+        description: 'The residuals day by day with their trend, for a picture of them.',
+      }),
+      cautions: described(context, z.array(cautionSchema(context)), {
+        description: 'What to know before acting on it.',
+      }),
+      basis: basisSchema(context),
+      units: unitsField(context),
+    }),
+    { description: 'What was measured on a loop against its data, what that means, what to expect.' },
+  ),
+);

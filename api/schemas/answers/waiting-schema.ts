@@ -1,0 +1,54 @@
+/** What it costs to put up with a drift, against what it costs to end it. */
+import { z } from '@hono/zod-openapi';
+import { computedNumber } from '../../units/computed.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+
+const money = (context: SchemaContext, description: string, example: number) =>
+  computedNumber(context, { description, example });
+
+const cleaningSchema = perContext((context) =>
+  named(
+    context,
+    'CheapestCleaning',
+    z.strictObject({
+      cost: money(context, 'What one cleaning costs.', 15),
+      source: described(context, z.enum(['asked', 'maintenance-task', 'pump-service']), {
+        description:
+          'Where that comes from: the query, the check of kind screen-cleaning of the loop, or the service that the pump states.',
+        examples: ['maintenance-task'],
+      }),
+      everyDays: described(context, z.int(), {
+        description:
+          'The interval at which cleanings and waste are cheapest together, sqrt(2 C/g) for a waste that grows by g a year each year; a shortfall may come sooner, and then decides.',
+        examples: [210],
+      }),
+      annualCost: money(context, 'Cleanings and waste of a year at that interval, sqrt(2 C g).', 52),
+    }),
+    { description: 'The cheapest interval of cleaning.' },
+  ),
+);
+
+export const waitingSchema = perContext((context) =>
+  named(
+    context,
+    'Waiting',
+    z.strictObject({
+      currency: described(context, z.string(), { description: 'Of every sum here.', examples: ['EUR'] }),
+      excessCost: money(
+        context,
+        'What the flow by the data, won back by speed, costs a year now beyond what it cost by the data; pump at its installed setting round the clock, no static head.',
+        22,
+      ),
+      growthPerYear: money(context, 'By how much that grows each year.', 61),
+      costOfAYear: money(
+        context,
+        'What waiting another year costs: the excess and half of the growth.',
+        52.5,
+      ),
+      cleaning: z.union([cleaningSchema(context), z.null()]),
+    }),
+    { description: 'The cost of waiting; null without a price, or where no drift is told apart from none.' },
+  ),
+);

@@ -1,0 +1,130 @@
+/** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { dayOfText } from '../../models/calendar/civil-text.ts';
+import { startOfDay } from '../../models/calendar/zone-offsets.ts';
+import { fitOnLoop } from '../../models/calibration/applied.ts';
+import type { InstalledPump } from '../../models/loop.ts';
+import { attentionOf } from '../../models/maintenance/attention.ts';
+import { MODEL_VERSION } from '../../models/model-version.ts';
+import { type CleaningSource, conditionAnswer } from '../answers/condition-answer.ts';
+import { zoneAround } from '../calendar/zone.ts';
+import { type Problem, problem } from '../http/problem.ts';
+import type { LoopRecord, PumpRecord, SiteRecord, Store } from '../store/store.ts';
+import { computeCondition, isLongCondition } from './condition-work.ts';
+import { findPump, findSite } from './find-records.ts';
+import { runHeavy } from './heavy-problem.ts';
+import type { HeavyWork } from './heavy-work.ts';
+import type { LoopCache } from './loop-cache.ts';
+import { readingsJudged } from './readings-judged.ts';
+import { unsolvedProblem } from './selection-problems.ts';
+import { tariffPrice } from './tariff-price.ts';
+import { timeRange } from './time-range.ts';
+
+export interface ConditionAsked {
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+  readonly price?: number | undefined;
+  readonly cleaningCost?: number | undefined;
+}
+
+interface Services {
+  readonly store: Store;
+  readonly clock: () => Date;
+  readonly heavyWork: HeavyWork;
+  readonly loops: LoopCache;
+}
+
+/** The start of the day that the pump was put in, by the clocks of the site; readings before are of another pump. */
+function sinceInstalled({ since }: InstalledPump, { document }: SiteRecord): number {
+  const day = since === undefined ? null : dayOfText(since.slice(0, 10));
+  if (day === null || since === undefined) return 0;
+  return startOfDay(zoneAround(document.timeZone, Number(since.slice(0, 4))), day);
+}
+
+interface Cleaning {
+  readonly cost: number;
+  readonly source: CleaningSource;
+}
+
+/** What one cleaning costs: as asked, else by the check of the loop's screen, else by the service of the pump. */
+async function cleaningOf(
+  store: Store,
+  {
+    asked,
+    site,
+    loop,
+    pump,
+  }: { asked: ConditionAsked; site: SiteRecord; loop: LoopRecord; pump: PumpRecord },
+): Promise<Cleaning | null> {
+  if (asked.cleaningCost !== undefined) return { cost: asked.cleaningCost, source: 'asked' };
+  const { labourRate } = site.document;
+  const priced = (work: { minutes: number; parts: number }, source: CleaningSource): Cleaning | null => {
+    const { cost } = attentionOf([{ ...work, timesAYear: 1 }], labourRate);
+    return cost === null || cost === 0 ? null : { cost, source };
+  };
+  const tasks = await store.allMaintenanceTasks({ siteId: site.id, loop: loop.id });
+  const records = tasks.outcome === 'all' ? tasks.records : [];
+  const task = records.find(({ document }) => document.kind === 'screen-cleaning');
+  if (task !== undefined) return priced(task.document, 'maintenance-task');
+  const { service } = pump.document;
+  return service === undefined ? null : priced(service, 'pump-service');
+}
+
+export async function answerCondition(
+  { store, clock, heavyWork, loops }: Services,
+  { loop, asked }: { readonly loop: LoopRecord; readonly asked: ConditionAsked },
+): Promise<Result<ReturnType<typeof answerOf>, Problem>> {
+  const { installed } = loop.document;
+  if (installed === undefined) {
+    return failed(problem('no-installed-pump', 'The loop has no installed pump to judge readings by.'));
+  }
+  const range = timeRange(asked);
+  if (!range.ok) return range;
+  const pump = await findPump(store, installed.pump, { pointer: '/installed/pump' });
+  if (!pump.ok) return pump;
+  const ready = loops.ready(loop, []);
+  if (!ready.ok) return ready;
+  const site = await findSite(store);
+  const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
+  if (!tariff.ok) return tariff;
+  const key = { siteId: site.id, loop: loop.id };
+  const from = Math.max(range.value.from, sinceInstalled(installed, site));
+  const { changes } = await store.readingSpan(key);
+  const { readings, total } = await readingsJudged(store, { ...key, from, before: range.value.before });
+  const cleaning = await cleaningOf(store, { asked, site, loop, pump: pump.value });
+  const { model } = ready.value;
+  const work = {
+    pump: { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
+    count: installed.count,
+    setting: installed.setting,
+    readings,
+    price: asked.price ?? tariff.value?.price ?? site.document.price,
+    cleaningCost: cleaning?.cost ?? null,
+  };
+  const done = isLongCondition(model, work)
+    ? await runHeavy(heavyWork, 'condition', { loop: model.loop, work })
+    : success(computeCondition(model, work));
+  if (!done.ok) return done;
+  if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
+  const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
+  const facts = { model, figures: done.value.value, readings, total, cleaning };
+  const sources = { site, loop, pump: pump.value, schedule: schedule ?? null };
+  return success(answerOf({ ...facts, ...sources }, { tariff: tariff.value, changes }));
+}
+
+function answerOf(
+  facts: Omit<Parameters<typeof conditionAnswer>[0], 'basis'>,
+  rest: { readonly tariff: unknown; readonly changes: number },
+) {
+  const { loop, pump, site, schedule, cleaning } = facts;
+  const basis = {
+    modelVersion: MODEL_VERSION,
+    loop: { id: loop.id, version: loop.version },
+    pumps: [{ id: pump.id, version: pump.version }],
+  };
+  const body = conditionAnswer({ ...facts, basis });
+  return {
+    body,
+    validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version, cleaning } },
+  };
+}

@@ -1,0 +1,41 @@
+/** What was lately measured on a loop, as points for its chart. */
+import { headOfReading } from '../../models/condition/head-of-reading.ts';
+import { GRAVITY } from '../../models/gravity.ts';
+import type { MeasuredPoint } from '../charts/loop-figures.ts';
+import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import type { Store } from '../store/store.ts';
+
+const DAY = 86_400_000;
+/** One reading of each day of these: enough to see, and few enough to draw. */
+const DAYS = 90;
+/** Settings count as one within this [%]. */
+const SAME_SETTING = 0.25;
+
+interface Measured {
+  readonly points: readonly MeasuredPoint[];
+  /** What they change with. */
+  readonly basis: unknown;
+}
+
+/** `density` [kg/m3] of the water; `setting` [%] is the one that is shown, null: none. */
+export async function measuredPoints(
+  store: Store,
+  {
+    loop,
+    density,
+    setting,
+  }: { readonly loop: string; readonly density: number; readonly setting: number | null },
+): Promise<Measured> {
+  const key = { siteId: DEFAULT_SITE_ID, loop };
+  const { changes, range } = await store.readingSpan(key);
+  if (range === null) return { points: [], basis: changes };
+  const from = range.last - DAYS * DAY;
+  const readings = await store.sampledReadings({ ...key, from, before: range.last + 1, apart: DAY });
+  const points = readings.flatMap((reading) => {
+    const { flow } = reading;
+    if (flow === undefined || flow <= 0) return [];
+    const isAtSetting = setting !== null && Math.abs(reading.setting - setting) <= SAME_SETTING;
+    return [{ flow, head: headOfReading(reading, density * GRAVITY) ?? null, isAtSetting }];
+  });
+  return { points, basis: changes };
+}

@@ -1,0 +1,13 @@
+/** The demo's world with a calibration of its first loop in use. */
+import { type StockedSite, stockedSite } from '../export/stocked-site.ts';
+import { jsonOf, sent } from '../requests.ts';
+
+export async function calibratedSite(): Promise<StockedSite> {
+  const site = await stockedSite();
+  const loop = `/v1/loops/${site.loopIds[0]}`;
+  const reading = { time: '2026-01-10T08:00:00Z', setting: 80, flow: 7000 };
+  await site.call(`${loop}/readings`, sent('POST', { readings: [reading] }));
+  const applied = await site.call(`${loop}/calibration`, sent('POST', { apply: true }, { 'If-Match': '*' }));
+  if (!applied.ok) throw new Error(JSON.stringify(await jsonOf(applied)));
+  return site;
+}
