@@ -29,10 +29,10 @@ export interface MaintenanceTaskRecord extends StoredRecord<MaintenanceTask> {
   readonly progress: TaskProgress;
 }
 
-/** Those of one site; of a loop, of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
+/** Those of one site; of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
 export interface TaskChoice {
   readonly siteId: string;
-  readonly loop?: string | undefined;
+  readonly loop?: string | null | undefined;
   /** At most `LOOPS_ASKED_MAX`. */
   readonly loops?: readonly string[] | undefined;
   readonly pump?: string | undefined;

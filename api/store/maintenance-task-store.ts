@@ -40,7 +40,8 @@ function isChosen(choice: TaskChoice): Expression<SqlBool> {
   const { siteId, loop, loops, pump, kind, otherThan, name, dueFrom, dueUntil } = choice;
   const column = expressionBuilder<Tables, typeof TABLE>();
   const conditions = [column('site_id', '=', siteId)];
-  if (loop !== undefined) conditions.push(column('loop_id', '=', loop));
+  if (loop === null) conditions.push(column('loop_id', 'is', null));
+  else if (loop !== undefined) conditions.push(column('loop_id', '=', loop));
   if (loops !== undefined) conditions.push(isOfLoops(loops));
   if (pump !== undefined) conditions.push(column('pump_id', '=', pump));
   if (kind !== undefined) conditions.push(column('kind', '=', kind));

@@ -46,18 +46,21 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   const shared = digestOfVersions([MODEL_VERSION, site.version, tariff.value, year, choice]);
   const summed = await sumLoops(means, { site, pumps, terms, shared });
   if (!summed.ok) return summed;
-  const { service, versions, ...figures } = summed.value;
+  const { service, storedService, versions, ...figures } = summed.value;
   const today = dayAt(zoneAround(timeZone, year), now);
-  const { hours, parts } = await store.maintenanceTotals({ siteId: site.id, today });
-  const both = { hours: service.hours + hours, parts: service.parts + parts };
+  const ofSite = { siteId: site.id, today };
+  const tasks = [
+    await store.maintenanceTotals({ ...ofSite, otherThan: 'wet-end-service' }),
+    await store.maintenanceTotals({ ...ofSite, kind: 'wet-end-service', loop: null }),
+  ].reduce(added, storedService);
   const attention = {
     service: pricedAttention(service, labourRate),
-    tasks: pricedAttention({ hours, parts }, labourRate),
-    all: pricedAttention(both, labourRate),
+    tasks: pricedAttention(tasks, labourRate),
+    all: pricedAttention(added(service, tasks), labourRate),
   };
   return success({
     ...{ ...figures, site, tariff: tariff.value, price, year, pumps, attention },
-    versions: digestOfVersions([versions, hours, parts]),
+    versions: digestOfVersions([versions, tasks.hours, tasks.parts]),
   });
 }
 

@@ -18,16 +18,26 @@ export interface SummaryMeans {
   readonly kept: SummaryCache;
 }
 
+/** Hours, and money for parts. */
+export interface YearlyWork {
+  readonly hours: number;
+  readonly parts: number;
+}
+
 export interface SummedLoops {
   readonly totals: SiteTotals;
   readonly devices: number;
   /** Of the pumps that are installed, in hours and money for parts a year. */
-  readonly service: { readonly hours: number; readonly parts: number };
+  readonly service: YearlyWork;
+  /** Of the wet-end services that are stored as checks, where no installed pump states its own. */
+  readonly storedService: YearlyWork;
   /** Tells what all figures follow from. */
   readonly versions: string;
 }
 
 const MONTHS_PER_YEAR = 12;
+
+const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 
 const EVERY_PAGE = 0;
 
@@ -40,7 +50,7 @@ export async function sumLoops(
   const tariffs = new Map<string, TariffRecord>();
   let summed: SummedLoops = {
     ...{ totals: NO_TOTALS, devices: 0, versions: asked.shared },
-    service: { hours: 0, parts: 0 },
+    ...{ service: NO_WORK, storedService: NO_WORK },
   };
   for (let after: PageStart | null | 'begin' = 'begin'; after !== null; ) {
     const from: PageStart | null = after === 'begin' ? null : after;
@@ -54,11 +64,29 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
+    const storedService = added(summed.storedService, await storedServiceOf(means.store, site.id, page));
+    summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.
     await pauseAfter(EVERY_PAGE);
   }
   return success(summed);
+}
+
+export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
+  hours: a.hours + b.hours,
+  parts: a.parts + b.parts,
+});
+
+/** A pump that states its service and a check that is stored for it are the same work, which counts once. */
+function storedServiceOf(
+  store: Store,
+  siteId: string,
+  { installed, withoutPump }: SummaryPage,
+): Promise<YearlyWork> {
+  const unstated = installed.filter(({ slice }) => slice.installed.pump.pump.service === undefined);
+  const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
+  return store.maintenanceTotals({ siteId, loops, kind: 'wet-end-service', today: 0 });
 }
 
 function withOne(
@@ -75,7 +103,8 @@ function withOne(
   return {
     totals: withLoop(summed.totals, entry),
     devices: summed.devices + count,
-    service: { hours: summed.service.hours + hours, parts: summed.service.parts + parts },
+    service: added(summed.service, { hours, parts }),
+    storedService: summed.storedService,
     versions: digestOfVersions([summed.versions, versions]),
   };
 }

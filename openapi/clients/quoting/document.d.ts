@@ -71,9 +71,29 @@ export interface paths {
         post?: never;
         /**
          * Delete a pump
-         * @description Deletes a pump that no loop has installed.
+         * @description Deletes a pump that no loop has installed and no routine check is of.
          */
         delete: operations["deletePump"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/pumps/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Create pumps from a table
+         * @description Stores every pump of a table, or none: its columns in any order, in the units in force or those of the header, such as `flow [gal/h]`.
+         */
+        post: operations["importPumps"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -183,7 +203,7 @@ export interface paths {
         post?: never;
         /**
          * Delete a loop
-         * @description Deletes a loop.
+         * @description Deletes a loop that no routine check is of.
          */
         delete: operations["deleteLoop"];
         options?: never;
@@ -411,6 +431,158 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/loops/{loopId}/condition/chart.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A picture of the condition of a loop
+         * @description How far each thing that was measured departs from what is predicted, day by day, with its robust trend, and what is found.
+         */
+        get: operations["getConditionChart"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/comparisons/{comparisonId}/chart.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A picture of a comparison
+         * @description The life-cycle cost of each option stacked by element, and how it adds up year by year, with the break-even marked.
+         */
+        get: operations["getComparisonChart"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/comparisons/{comparisonId}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The printable report of a comparison
+         * @description One page to print, on A4 in metric units and on Letter in US units: which option costs least, the options side by side and by element, a picture, what runs, what the answer hangs on, assumptions, cautions, sources, and the versions of the data; it says where they have moved since.
+         */
+        get: operations["getComparisonReport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/loops/{loopId}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The printable report of a loop
+         * @description One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, doubt, cautions, assumptions, sources, and the versions of the data.
+         */
+        get: operations["getLoopReport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/loops/{loopId}/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read the readings of a loop
+         * @description Readings from `from` on and before `to`, in the order of time, page by page; with `by` the means of hours or days.
+         */
+        get: operations["listReadings"];
+        put?: never;
+        /**
+         * Take in readings of a loop
+         * @description Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB a request. A reading of an instant that has one already is merged into it: fields that it states win, those that it leaves out stay.
+         */
+        post: operations["takeReadings"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/loops/{loopId}/condition": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the readings of a loop mean
+         * @description What was measured since the pump was installed against what loop and pump should do at each setting: a verdict with its evidence, the trend of each measure, when an outlet falls short, and what waiting costs against cleaning.
+         */
+        get: operations["getCondition"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/loops/{loopId}/calibration": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The calibration in use, and those before it
+         * @description Every calibration that was applied to the loop, the latest first, undone ones included.
+         */
+        get: operations["getCalibrations"];
+        put?: never;
+        /**
+         * What do readings say about friction, head and power?
+         * @description Fits multipliers of friction, head and power to the readings, tells their doubt, what the readings cannot tell, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.
+         */
+        post: operations["calibrateLoop"];
+        /**
+         * Undo the calibration in use
+         * @description Goes back to the calibration applied before, else to the loop as entered. If-Match takes the ETag of the loop, which moves on by a version.
+         */
+        delete: operations["undoCalibration"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/recommendations": {
         parameters: {
             query?: never;
@@ -491,6 +663,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/comparisons": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List comparisons
+         * @description Stored comparisons in the order of their creation, page by page, without their figures.
+         */
+        get: operations["listComparisons"];
+        put?: never;
+        /**
+         * Which option costs least over the years?
+         * @description The life-cycle cost of each option by element and year: purchase, pipework, energy from the main job (by schedule and tariff where a loop has them), attention, parts, expected losses. The first option is what the others are measured against. Loops and pumps by id or inline. The comparison is stored.
+         */
+        post: operations["createComparison"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/comparisons/{comparisonId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a comparison
+         * @description A stored comparison as it was made; `stale` tells whether its basis has moved since.
+         */
+        get: operations["getComparison"];
+        put?: never;
+        post?: never;
+        /**
+         * Delete a comparison
+         * @description Deletes a stored comparison.
+         */
+        delete: operations["deleteComparison"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/bills-of-materials": {
         parameters: {
             query?: never;
@@ -525,6 +745,214 @@ export interface paths {
          * @description The smallest number of spares that lasts through one lead time, from failure counts (Poisson), also for the worst rate that the counts still allow. Nothing is stored.
          */
         post: operations["countSpares"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/upgrade-plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List upgrade plans
+         * @description Stored plans in the order of their creation, page by page, without their candidates.
+         */
+        get: operations["listUpgradePlans"];
+        put?: never;
+        /**
+         * Which upgrades in which year?
+         * @description Chooses among the candidates, and a year for each, what is worth most in present value under a budget a year; tells why each other one stays out and what 1 % more budget would be worth. The plan is stored.
+         */
+        post: operations["createUpgradePlan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/upgrade-plans/{planId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read an upgrade plan
+         * @description A stored plan as it was made.
+         */
+        get: operations["getUpgradePlan"];
+        put?: never;
+        post?: never;
+        /**
+         * Delete an upgrade plan
+         * @description Deletes a stored plan.
+         */
+        delete: operations["deleteUpgradePlan"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/summary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The whole site
+         * @description Power, energy and cost of all loops with their installed pumps, the loops short of flow and above their need, the hours that service and routine checks take, and the ten largest savings over all stored pumps at the same requirement. As CSV the savings. Takes a while for a large site: each loop is worked out once for as long as nothing changes that it follows from.
+         */
+        get: operations["getSummary"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/maintenance-tasks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List routine checks
+         * @description Stored checks in the order of their creation, page by page: when each is due, and what all that the filters let through ask of a year in hours and money.
+         */
+        get: operations["listMaintenanceTasks"];
+        put?: never;
+        /**
+         * Create a routine check
+         * @description Stores what is to be done at a loop or a pump again and again, and when first.
+         */
+        post: operations["createMaintenanceTask"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/maintenance-tasks/{taskId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a routine check
+         * @description A stored check as it was entered, and when it is due.
+         */
+        get: operations["getMaintenanceTask"];
+        /**
+         * Replace a routine check
+         * @description Writes all of a check; its completions stay, and the day it is due follows anew.
+         */
+        put: operations["replaceMaintenanceTask"];
+        post?: never;
+        /**
+         * Delete a routine check
+         * @description Deletes a check with its completions.
+         */
+        delete: operations["deleteMaintenanceTask"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/maintenance-tasks/{taskId}/completions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List when a routine check was done
+         * @description The completions of a check in the order of their instants, page by page.
+         */
+        get: operations["listCompletions"];
+        put?: never;
+        /**
+         * Enter that a routine check was done
+         * @description Stores when a check was done, in any order; it is due next one interval after the latest. Sent again as it was, it is answered again and not stored twice.
+         */
+        post: operations["completeMaintenanceTask"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/maintenance-tasks/{taskId}/completions/{completionId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read when a routine check was done
+         * @description A completion as it was entered.
+         */
+        get: operations["getCompletion"];
+        put?: never;
+        post?: never;
+        /**
+         * Take a completion away
+         * @description Deletes a completion that was entered by mistake; the day the check is due follows anew.
+         */
+        delete: operations["deleteCompletion"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/loops/{loopId}/starter-tasks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Create the starter set of a loop
+         * @description Stores the routine checks that common practice asks of a loop: an inspection for each bulkhead of its pipework, the cleaning of its intake screens, the wet-end service of its installed pump, its unions, the test of its residual-current device. Those that it has are not made again; each can be changed or deleted afterwards.
+         */
+        post: operations["createStarterTasks"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/maintenance.ics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Routine checks as a calendar
+         * @description A calendar (RFC 5545) to subscribe to: one event a check, all day on the day it is due next, and on by its interval. A completion moves it; an overdue check stays on its day.
+         */
+        get: operations["getMaintenanceCalendar"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -611,6 +1039,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Export the site
+         * @description All that the site holds as one document, as of one instant. What was entered is there to twelve digits, in the units in force; exported from where it was imported, it is the same.
+         */
+        get: operations["exportSite"];
+        put?: never;
+        /**
+         * Import a site
+         * @description Stores all of an export, or nothing, in a site that holds no records; the site itself is replaced. Ids, versions and times are kept, so that what names a record finds it; a record without them gets new ones. The site's version goes on from where it is, at least.
+         */
+        post: operations["importSite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/healthz": {
         parameters: {
             query?: never;
@@ -683,7 +1135,7 @@ export interface components {
              */
             type: string;
             /**
-             * @description The last part of `type`: body-too-large, in-use, internal-error, invalid-request, limit-exceeded, loopback-only, malformed-csv, malformed-json, malformed-url, malformed-utf8, method-not-allowed, missing-body, no-installed-pump, no-requirement, no-value, not-acceptable, not-found, stale-version, storage-full, unavailable, unsolved, unsupported-media-type, url-too-long, version-required.
+             * @description The last part of `type`: body-too-large, cut-short, headers-too-large, in-use, internal-error, invalid-request, limit-exceeded, loopback-only, malformed-csv, malformed-json, malformed-request, malformed-url, malformed-utf8, method-not-allowed, missing-body, no-installed-pump, no-requirement, no-value, not-acceptable, not-calibrated, not-empty, not-found, stale-version, storage-full, too-slow, unavailable, unsolved, unsupported-media-type, url-too-long, version-required.
              * @example invalid-request
              */
             code: string;
@@ -966,7 +1418,7 @@ export interface components {
              */
             flow: number;
             /**
-             * @description Head of the pump. [m; ft with `units=us`]
+             * @description Head of the pump; one in a unit of pressure is that of a column of sea water of 25 degC and 35 g/kg, 1023.34 kg/m3, unless the pump comes with a loop, whose water it then is. [m; ft with `units=us`]
              * @example 4.5
              */
             head: number;
@@ -1160,7 +1612,7 @@ export interface components {
              */
             flow: number | string;
             /**
-             * @description Head of the pump. [m; ft with `units=us`]
+             * @description Head of the pump; one in a unit of pressure is that of a column of sea water of 25 degC and 35 g/kg, 1023.34 kg/m3, unless the pump comes with a loop, whose water it then is. [m; ft with `units=us`]
              * @example 4.5
              */
             head: number | string;
@@ -3027,6 +3479,12 @@ export interface components {
                  */
                 limitingOutlet: string;
             } | null;
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -3089,6 +3547,7 @@ export interface components {
              */
             annualEnergy: number;
             annualCost: number | null;
+            lifeCycleCost: number | null;
             /**
              * @description The outlet with the least margin; null where none requires a flow.
              * @example far end
@@ -3272,7 +3731,7 @@ export interface components {
                  */
                 meanVelocity: number;
                 /**
-                 * @description Through the busiest openings: a cylinder's root; the mean for other shapes. [m/s; ft/s with `units=us`]
+                 * @description Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4); the mean for other shapes. [m/s; ft/s with `units=us`]
                  * @example 1.25588
                  */
                 peakVelocity: number;
@@ -3351,6 +3810,12 @@ export interface components {
              * @example Canister 250 at setting 70 % moves 7533 L/h at 1.571 m and draws 85.7 W.
              */
             summary: string;
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -3697,6 +4162,12 @@ export interface components {
             summary: string;
             /** @description What to know about the loop and the phases. */
             cautions: components["schemas"]["Caution"][];
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -3954,6 +4425,7 @@ export interface components {
             fallback?: unknown;
             summary?: unknown;
             cautions?: unknown;
+            dataBasis?: unknown;
             basis?: unknown;
         };
         /** @description A part of the day, by exactly one of `factor`, `requiredFlows` and `volume`. */
@@ -4126,6 +4598,12 @@ export interface components {
             summary: string;
             /** @description What to know about this setting. */
             cautions: components["schemas"]["Caution"][];
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -4143,6 +4621,12 @@ export interface components {
             /** @description In order, without gaps. */
             items: components["schemas"]["SetpointStep"][];
             fallback: components["schemas"]["Fallback"];
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -4194,6 +4678,1023 @@ export interface components {
              * @example 6240
              */
             flow: number;
+        };
+        /** @description What became of the readings. */
+        ReadingsTaken: {
+            /**
+             * @description Readings of the request.
+             * @example 2
+             */
+            accepted: number;
+            /**
+             * @description How many of them met a reading of the same instant, stored or earlier in the request: the fields they state took the place of its own, those they leave out stayed.
+             * @example 0
+             */
+            merged: number;
+        };
+        /** @description Readings of a loop: all are stored, or none. */
+        ReadingsInput: {
+            /** @description One to 50000 readings; their times do not fall. */
+            readings: components["schemas"]["ReadingInput"][];
+        };
+        /** @description What was measured on a loop at one moment; what was not measured is left out. */
+        ReadingInput: {
+            /**
+             * Format: date-time
+             * @description When it was measured; not in the future.
+             * @example 2026-01-15T11:30:00.000Z
+             */
+            time: string;
+            /**
+             * @description What the pump was set to, 0 where it was stopped; else within the installed pump's settings. [%]
+             * @example 80
+             */
+            setting: number | string;
+            /**
+             * @description Electrical power drawn by the pumps of the loop together. [W]
+             * @example 118
+             */
+            power?: number | string;
+            /**
+             * @description Total flow. 0 while the pump runs only beside a head or a discharge pressure, which are then those of a shut valve. [L/h; gal/h with `units=us`]
+             * @example 8200
+             */
+            flow?: number | string;
+            /**
+             * @description Flow of outlets by their names.
+             * @example {
+             *       "far end": 3100
+             *     }
+             */
+            outletFlows?: {
+                [key: string]: number | string;
+            };
+            /**
+             * @description Head across the pump. [m; ft with `units=us`]
+             * @example 2.1
+             */
+            head?: number | string;
+            /**
+             * @description Pressure just before the pump, at its level, above that of the air. [kPa; psi with `units=us`]
+             * @example 2.4
+             */
+            suctionPressure?: number | string;
+            /**
+             * @description Pressure just behind the pump, at its level, above that of the air. [kPa; psi with `units=us`]
+             * @example 23
+             */
+            dischargePressure?: number | string;
+        };
+        /** @description A page of readings. */
+        ReadingList: {
+            /** @description In the order of time: readings, or with `by` means of those of an hour or a day. */
+            items: (components["schemas"]["Reading"] | components["schemas"]["MeanReading"])[];
+            /** @description The `cursor` of the next page; null on the last. */
+            next: string | null;
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description What was measured on a loop at one moment; what was not measured is left out. */
+        Reading: {
+            /**
+             * Format: date-time
+             * @description When it was measured; not in the future.
+             * @example 2026-01-15T11:30:00.000Z
+             */
+            time: string;
+            /**
+             * @description What the pump was set to, 0 where it was stopped; else within the installed pump's settings. [%]
+             * @example 80
+             */
+            setting: number;
+            /**
+             * @description Electrical power drawn by the pumps of the loop together. [W]
+             * @example 118
+             */
+            power?: number;
+            /**
+             * @description Total flow. 0 while the pump runs only beside a head or a discharge pressure, which are then those of a shut valve. [L/h; gal/h with `units=us`]
+             * @example 8200
+             */
+            flow?: number;
+            /**
+             * @description Flow of outlets by their names.
+             * @example {
+             *       "far end": 3100
+             *     }
+             */
+            outletFlows?: {
+                [key: string]: number;
+            };
+            /**
+             * @description Head across the pump. [m; ft with `units=us`]
+             * @example 2.1
+             */
+            head?: number;
+            /**
+             * @description Pressure just before the pump, at its level, above that of the air. [kPa; psi with `units=us`]
+             * @example 2.4
+             */
+            suctionPressure?: number;
+            /**
+             * @description Pressure just behind the pump, at its level, above that of the air. [kPa; psi with `units=us`]
+             * @example 23
+             */
+            dischargePressure?: number;
+        };
+        /** @description Means of the readings of an hour or a day. */
+        MeanReading: {
+            /**
+             * Format: date-time
+             * @description When the hour or day begins, in UTC.
+             * @example 2026-01-15T00:00:00.000Z
+             */
+            from: string;
+            /**
+             * Format: date-time
+             * @description When it ends.
+             * @example 2026-01-16T00:00:00.000Z
+             */
+            until: string;
+            /**
+             * @description The day by the calendar of the site; null for an hour.
+             * @example 2026-01-15
+             */
+            day: string | null;
+            /**
+             * @description How many there are in it.
+             * @example 1440
+             */
+            readings: number;
+            /**
+             * @description Mean setting. [%]
+             * @example 78.4
+             */
+            setting: number;
+            power: number | null;
+            flow: number | null;
+            /** @description Mean flow of the outlets that were measured, by their names. */
+            outletFlows: {
+                [key: string]: number;
+            };
+            head: number | null;
+            suctionPressure: number | null;
+            dischargePressure: number | null;
+        };
+        /** @description What was measured on a loop against its data, what that means, what to expect. */
+        Condition: {
+            /**
+             * @description The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `draws-more-than-its-curve`: power up, flow not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too, else `less-flow`. `entries-doubtful`: flow up, or power far down. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.
+             * @example clogged-intake
+             * @enum {string}
+             */
+            verdict: "not-enough-readings" | "meter-doubtful" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            /**
+             * @description The answer in a few plain sentences.
+             * @example Kelp flume: the loop does as its data say.
+             */
+            summary: string;
+            /** @description One row for each thing that was measured at least three times. */
+            evidence: components["schemas"]["Evidence"][];
+            meterSlip: components["schemas"]["MeterSlip"] | null;
+            shortfall: components["schemas"]["Shortfall"] | null;
+            waiting: components["schemas"]["Waiting"] | null;
+            /**
+             * @description Whether predictions rest on the data as entered or on a calibration of the loop.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
+            /**
+             * @description The first reading judged. Null without one.
+             * @example 2026-01-15T10:00:00.000Z
+             */
+            from: string | null;
+            /**
+             * @description The last. Null without one.
+             * @example 2026-01-15T10:00:00.000Z
+             */
+            to: string | null;
+            readings: {
+                /**
+                 * @description Readings in the range.
+                 * @example 365
+                 */
+                total: number;
+                /**
+                 * @description Those judged one by one: a sample, where there are over 20,000.
+                 * @example 365
+                 */
+                judged: number;
+                /**
+                 * @description Those of a running pump with every valve open.
+                 * @example 360
+                 */
+                used: number;
+                leftOut: {
+                    /**
+                     * @description Left out because the pump was stopped.
+                     * @example 5
+                     */
+                    stopped: number;
+                    /**
+                     * @description Left out because a valve was shut: a flow of 0 while the pump ran.
+                     * @example 0
+                     */
+                    shutValve: number;
+                    /**
+                     * @description Left out for a setting that the installed pump does not have, or beyond the 200 most frequent.
+                     * @example 0
+                     */
+                    otherSetting: number;
+                };
+            };
+            thresholds: {
+                /**
+                 * @description Flow at a setting below its prediction by more than this is down.
+                 * @example 0.05
+                 */
+                flowDown: number;
+                /**
+                 * @description Flow above by more than this is up, which no fault explains.
+                 * @example 0.05
+                 */
+                flowUp: number;
+                /**
+                 * @description Power below by more than this, beside less flow, is down.
+                 * @example 0.05
+                 */
+                powerDown: number;
+                /**
+                 * @description Power above by more than this is up.
+                 * @example 0.05
+                 */
+                powerUp: number;
+                /**
+                 * @description Power below by more than this, beside the flow expected, is far down.
+                 * @example 0.05
+                 */
+                powerFarDown: number;
+                /**
+                 * @description Suction pressure below that of the measured flow by this share of the head: clogged intake.
+                 * @example 0.05
+                 */
+                suctionGap: number;
+                /**
+                 * @description Discharge pressure above that of the measured flow by this share: clogged discharge.
+                 * @example 0.05
+                 */
+                dischargeGap: number;
+                /**
+                 * @description Head below the curve at the measured flow by this share: worn pump.
+                 * @example 0.05
+                 */
+                pumpGap: number;
+            };
+            /** @description The residuals day by day with their trend, for a picture of them. */
+            series: components["schemas"]["ResidualSeries"][];
+            /** @description What to know before acting on it. */
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A measure against its prediction, and where it goes. */
+        Evidence: {
+            /**
+             * @description What was measured.
+             * @example flow
+             * @enum {string}
+             */
+            measure: "flow" | "outletFlow";
+            /**
+             * @description The outlet of an outletFlow; else null.
+             * @example null
+             */
+            outlet: string | null;
+            /**
+             * @description What the data give: the median over the last 30 days of readings. [L/h; gal/h with `units=us`]
+             * @example 8420
+             */
+            predicted: number;
+            /**
+             * @description What was measured: the median over the same. [L/h; gal/h with `units=us`]
+             * @example 7410
+             */
+            measured: number;
+            /**
+             * @description measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.
+             * @example -0.12
+             */
+            residual: number;
+            /**
+             * @description Standard error of the residual, by the scatter of the readings.
+             * @example 0.004
+             */
+            standardError: number;
+            trendPerYear: number | null;
+            interval: {
+                /**
+                 * @description Low end of the interval of 95 % of the trend, by Sen.
+                 * @example -0.118
+                 */
+                low: number;
+                /**
+                 * @description High end.
+                 * @example -0.102
+                 */
+                high: number;
+            } | null;
+            /**
+             * @description Readings behind it.
+             * @example 360
+             */
+            readings: number;
+        } | {
+            /**
+             * @description What was measured.
+             * @example power
+             * @enum {string}
+             */
+            measure: "power";
+            /**
+             * @description The outlet of an outletFlow; else null.
+             * @example null
+             */
+            outlet: string | null;
+            /**
+             * @description What the data give: the median over the last 30 days of readings. [W]
+             * @example 121
+             */
+            predicted: number;
+            /**
+             * @description What was measured: the median over the same. [W]
+             * @example 112
+             */
+            measured: number;
+            /**
+             * @description measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.
+             * @example -0.12
+             */
+            residual: number;
+            /**
+             * @description Standard error of the residual, by the scatter of the readings.
+             * @example 0.004
+             */
+            standardError: number;
+            trendPerYear: number | null;
+            interval: {
+                /**
+                 * @description Low end of the interval of 95 % of the trend, by Sen.
+                 * @example -0.118
+                 */
+                low: number;
+                /**
+                 * @description High end.
+                 * @example -0.102
+                 */
+                high: number;
+            } | null;
+            /**
+             * @description Readings behind it.
+             * @example 360
+             */
+            readings: number;
+        } | {
+            /**
+             * @description What was measured.
+             * @example head
+             * @enum {string}
+             */
+            measure: "head";
+            /**
+             * @description The outlet of an outletFlow; else null.
+             * @example null
+             */
+            outlet: string | null;
+            /**
+             * @description What the data give: the median over the last 30 days of readings. [m; ft with `units=us`]
+             * @example 2.05
+             */
+            predicted: number;
+            /**
+             * @description What was measured: the median over the same. [m; ft with `units=us`]
+             * @example 2.17
+             */
+            measured: number;
+            /**
+             * @description measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.
+             * @example -0.12
+             */
+            residual: number;
+            /**
+             * @description Standard error of the residual, by the scatter of the readings.
+             * @example 0.004
+             */
+            standardError: number;
+            trendPerYear: number | null;
+            interval: {
+                /**
+                 * @description Low end of the interval of 95 % of the trend, by Sen.
+                 * @example -0.118
+                 */
+                low: number;
+                /**
+                 * @description High end.
+                 * @example -0.102
+                 */
+                high: number;
+            } | null;
+            /**
+             * @description Readings behind it.
+             * @example 360
+             */
+            readings: number;
+        } | {
+            /**
+             * @description What was measured.
+             * @example suctionPressure
+             * @enum {string}
+             */
+            measure: "suctionPressure" | "dischargePressure";
+            /**
+             * @description The outlet of an outletFlow; else null.
+             * @example null
+             */
+            outlet: string | null;
+            /**
+             * @description What the data give: the median over the last 30 days of readings. [kPa; psi with `units=us`]
+             * @example 3.6
+             */
+            predicted: number;
+            /**
+             * @description What was measured: the median over the same. [kPa; psi with `units=us`]
+             * @example -1.2
+             */
+            measured: number;
+            /**
+             * @description measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.
+             * @example -0.12
+             */
+            residual: number;
+            /**
+             * @description Standard error of the residual, by the scatter of the readings.
+             * @example 0.004
+             */
+            standardError: number;
+            trendPerYear: number | null;
+            interval: {
+                /**
+                 * @description Low end of the interval of 95 % of the trend, by Sen.
+                 * @example -0.118
+                 */
+                low: number;
+                /**
+                 * @description High end.
+                 * @example -0.102
+                 */
+                high: number;
+            } | null;
+            /**
+             * @description Readings behind it.
+             * @example 360
+             */
+            readings: number;
+        };
+        /** @description Why a meter is doubted. */
+        MeterSlip: {
+            /**
+             * @description The meter in doubt.
+             * @example flow
+             * @enum {string}
+             */
+            meter: "flow" | "power";
+            /**
+             * @description What was probably mistaken for what: a factor of 3.785, of 60, of 1000, or volt-amperes for watts; null where the figure is merely impossible.
+             * @example gallons-and-litres
+             */
+            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power") | null;
+            factor: number | null;
+        };
+        /** @description The first outlet to fall short at the installed setting, if things go on as they do. */
+        Shortfall: {
+            /**
+             * @description The outlet.
+             * @example far end
+             */
+            outlet: string;
+            /**
+             * Format: date
+             * @description When its flow meets the required flow on the way down, in UTC.
+             * @example 2026-08-14
+             */
+            date: string;
+            interval: {
+                /**
+                 * Format: date
+                 * @description By the steep end of the interval of the trend.
+                 * @example 2026-07-20
+                 */
+                earliest: string;
+                latest: string | null;
+            };
+        };
+        /** @description The cost of waiting; null without a price, or where no drift is told apart from none. */
+        Waiting: {
+            /**
+             * @description Of every sum here.
+             * @example EUR
+             */
+            currency: string;
+            /**
+             * @description What the flow by the data, won back by speed, costs a year now beyond what it cost by the data; pump at its installed setting round the clock, no static head.
+             * @example 22
+             */
+            excessCost: number;
+            /**
+             * @description By how much that grows each year.
+             * @example 61
+             */
+            growthPerYear: number;
+            /**
+             * @description What waiting another year costs: the excess and half of the growth.
+             * @example 52.5
+             */
+            costOfAYear: number;
+            cleaning: components["schemas"]["CheapestCleaning"] | null;
+        };
+        /** @description The cheapest interval of cleaning. */
+        CheapestCleaning: {
+            /**
+             * @description What one cleaning costs.
+             * @example 15
+             */
+            cost: number;
+            /**
+             * @description Where that comes from: the query, the check of kind screen-cleaning of the loop, or the service that the pump states.
+             * @example maintenance-task
+             * @enum {string}
+             */
+            source: "asked" | "maintenance-task" | "pump-service";
+            /**
+             * @description The interval at which cleanings and waste are cheapest together, sqrt(2 C/g) for a waste that grows by g a year each year; a shortfall may come sooner, and then decides.
+             * @example 210
+             */
+            everyDays: number;
+            /**
+             * @description Cleanings and waste of a year at that interval, sqrt(2 C g).
+             * @example 52
+             */
+            annualCost: number;
+        };
+        /** @description Daily residuals of a measure and the ends of their trend, null where there is none. */
+        ResidualSeries: {
+            /**
+             * @description What was measured.
+             * @example flow
+             * @enum {string}
+             */
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            /**
+             * @description The outlet of an outletFlow; else null.
+             * @example null
+             */
+            outlet: string | null;
+            /** @description Medians of days, or where there are over 400 of some days together, in order. */
+            points: {
+                /**
+                 * Format: date-time
+                 * @description The instant, in UTC.
+                 * @example 2026-01-15T10:00:00.000Z
+                 */
+                time: string;
+                /**
+                 * @description As in the evidence: a share of what is predicted.
+                 * @example -0.08
+                 */
+                residual: number;
+                /**
+                 * @description Readings behind it.
+                 * @example 24
+                 */
+                readings: number;
+            }[];
+            line: {
+                from: {
+                    /**
+                     * Format: date-time
+                     * @description The instant, in UTC.
+                     * @example 2026-01-15T10:00:00.000Z
+                     */
+                    time: string;
+                    /**
+                     * @description As in the evidence: a share of what is predicted.
+                     * @example -0.08
+                     */
+                    residual: number;
+                };
+                to: {
+                    /**
+                     * Format: date-time
+                     * @description The instant, in UTC.
+                     * @example 2026-01-15T10:00:00.000Z
+                     */
+                    time: string;
+                    /**
+                     * @description As in the evidence: a share of what is predicted.
+                     * @example -0.08
+                     */
+                    residual: number;
+                };
+            } | null;
+        };
+        /** @description Factors that readings show, with their doubt. */
+        Calibration: {
+            /** @description Multipliers of what was entered: the friction of the loop, head and power of the pump, or `frictionOverHead` where the two are not told apart. Empty where the readings tell none. */
+            parameters: {
+                /**
+                 * @description What it multiplies.
+                 * @example frictionOverHead
+                 * @enum {string}
+                 */
+                name: "friction" | "head" | "power" | "frictionOverHead";
+                /**
+                 * @description The multiplier.
+                 * @example 1.32
+                 */
+                value: number;
+                /**
+                 * @description Its standard error.
+                 * @example 0.042
+                 */
+                standardError: number;
+                interval: {
+                    /**
+                     * @description Low end of the interval of 95 %.
+                     * @example 1.24
+                     */
+                    low: number;
+                    /**
+                     * @description High end of it.
+                     * @example 1.41
+                     */
+                    high: number;
+                };
+            }[];
+            /** @description The factors that the readings do not tell, and why. */
+            notIdentifiable: {
+                /**
+                 * @description The factor that the readings do not tell.
+                 * @example head
+                 * @enum {string}
+                 */
+                name: "friction" | "head" | "power";
+                /**
+                 * @description Why: nothing measured depends on it; flows alone tell friction over head; the rows do not tell the factors apart (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more); only factors beyond all wear would fit (`implausible`).
+                 * @example ratio-alone
+                 * @enum {string}
+                 */
+                reason: "no-power-readings" | "no-flow-readings" | "ratio-alone" | "not-distinct" | "implausible" | "ill-conditioned" | "too-uncertain";
+                /**
+                 * @description The reason in words and figures.
+                 * @example Flows on a loop without static head tell friction over head alone, whatever the settings.
+                 */
+                detail: string;
+                conditionNumber: number | null;
+                standardError: number | null;
+                /**
+                 * @description Readings that would help.
+                 * @example [
+                 *       "the head across the pump"
+                 *     ]
+                 */
+                readings: string[];
+            }[];
+            /** @description The limiting margin and its doubt; null where no water passes. */
+            limiting: {
+                /**
+                 * @description The outlet that is served last; null where none requires a flow.
+                 * @example far end
+                 */
+                outlet: string | null;
+                /**
+                 * @description The installed setting, at which it is told [%].
+                 * @example 80
+                 */
+                setting: number;
+                margin: number | null;
+                /** @description What the readings leave open of it; null where they say nothing about flows. */
+                doubt: {
+                    /**
+                     * @description Standard error of the margin; of the relative total flow where no outlet requires one.
+                     * @example 0.011
+                     */
+                    standardError: number;
+                    /** @description Of the margin; null without a requirement. */
+                    interval: {
+                        /**
+                         * @description Low end of the interval of 95 %.
+                         * @example 0.098
+                         */
+                        low: number;
+                        /**
+                         * @description High end of it.
+                         * @example 0.142
+                         */
+                        high: number;
+                    } | null;
+                } | null;
+            } | null;
+            /** @description Readings to take next, the one first that would leave the least standard error of the limiting margin. */
+            nextReadings: {
+                /**
+                 * @description What to measure: the total flow, the flow of an outlet, the head across the pump, its power.
+                 * @example head
+                 * @enum {string}
+                 */
+                measure: "flow" | "outletFlow" | "head" | "power";
+                /**
+                 * @description At this setting [%].
+                 * @example 80
+                 */
+                setting: number;
+                /**
+                 * @description Of an `outletFlow`; null else.
+                 * @example null
+                 */
+                outlet: string | null;
+                /**
+                 * @description Outlets to shut meanwhile; entered with the reading as flows of 0.
+                 * @example []
+                 */
+                shut: string[];
+                /**
+                 * @description Whether a valve at the pump is shut for some seconds, no longer; entered as a flow of 0 beside the head.
+                 * @example true
+                 */
+                zeroFlow: boolean;
+                /** @description What it would show, as far as is known. */
+                predicted: {
+                    flow: number | null;
+                    head: number | null;
+                    power: number | null;
+                };
+                /** @description What it would leave open of the limiting margin; null where it says nothing about flows. */
+                margin: {
+                    /**
+                     * @description Standard error of the margin; of the relative total flow where no outlet requires one.
+                     * @example 0.011
+                     */
+                    standardError: number;
+                    /** @description Of the margin; null without a requirement. */
+                    interval: {
+                        /**
+                         * @description Low end of the interval of 95 %.
+                         * @example 0.098
+                         */
+                        low: number;
+                        /**
+                         * @description High end of it.
+                         * @example 0.142
+                         */
+                        high: number;
+                    } | null;
+                } | null;
+                /** @description What would be told with it, were it to show what is predicted. */
+                parameters: {
+                    /**
+                     * @description What it multiplies.
+                     * @example frictionOverHead
+                     * @enum {string}
+                     */
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    /**
+                     * @description The multiplier.
+                     * @example 1.32
+                     */
+                    value: number;
+                    /**
+                     * @description Its standard error.
+                     * @example 0.042
+                     */
+                    standardError: number;
+                    interval: {
+                        /**
+                         * @description Low end of the interval of 95 %.
+                         * @example 1.24
+                         */
+                        low: number;
+                        /**
+                         * @description High end of it.
+                         * @example 1.41
+                         */
+                        high: number;
+                    };
+                }[];
+            }[];
+            /** @description True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not tell. */
+            speedMap: {
+                /** @description As the `speedMap` of the pump would be, from its lowest to its highest setting. */
+                points: {
+                    /**
+                     * @description Setting [%].
+                     * @example 50
+                     */
+                    setting: number;
+                    /**
+                     * @description True speed [% of full].
+                     * @example 57.2
+                     */
+                    speed: number;
+                    standardError: number | null;
+                }[];
+                /**
+                 * @description Whether a speed differs from the one entered by over 1 % and twice its standard error.
+                 * @example false
+                 */
+                differs: boolean;
+            } | null;
+            readings: {
+                /**
+                 * @description Readings that said something.
+                 * @example 120
+                 */
+                used: number;
+                /**
+                 * @description Different measures at different settings that they make.
+                 * @example 12
+                 */
+                rows: number;
+                /** @description As asked; null: from the first on. */
+                from: string | null;
+                /**
+                 * Format: date-time
+                 * @description As asked, else now.
+                 * @example 2026-04-01T00:00:00Z
+                 */
+                to: string;
+            };
+            /**
+             * @description Whether the factors were put to use by this request.
+             * @example false
+             */
+            applied: boolean;
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
+            /**
+             * @description The answer in a few plain sentences.
+             * @example Friction over head is 1.32 times as entered (1.24 to 1.41).
+             */
+            summary: string;
+            /** @description What to know about it. */
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description Which readings are taken, and whether their factors are put to use. */
+        CalibrationRequestInput: {
+            /**
+             * Format: date-time
+             * @description Readings from this instant on are taken; all earlier ones where it is left out.
+             * @example 2026-03-01T00:00:00Z
+             */
+            from?: string;
+            /**
+             * Format: date-time
+             * @description Readings before this instant are taken; those until now where it is left out.
+             * @example 2026-04-01T00:00:00Z
+             */
+            to?: string;
+            /**
+             * @description Whether the loop is computed with these factors from now on; needs the ETag of the loop in If-Match.
+             * @default false
+             * @example false
+             */
+            apply?: boolean;
+        };
+        /** @description The calibrations that were applied to a loop. */
+        Calibrations: {
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
+            /** @description The latest first, at most 200. */
+            items: {
+                /**
+                 * @description Place in the order of application.
+                 * @example 1
+                 */
+                place: number;
+                /**
+                 * Format: date-time
+                 * @description When it was applied.
+                 * @example 2026-04-01T08:00:00.000Z
+                 */
+                appliedAt: string;
+                /** @description When it was undone; null: it was not. */
+                undoneAt: string | null;
+                /**
+                 * @description Whether the loop is computed with it; one lapses when what decides the flows of the loop changes.
+                 * @example true
+                 */
+                inUse: boolean;
+                factors: {
+                    /**
+                     * @description Of the friction of the loop.
+                     * @example 1.32
+                     */
+                    friction: number;
+                    /**
+                     * @description Of the head of the pump.
+                     * @example 1
+                     */
+                    head: number;
+                    /**
+                     * @description Of the power of the pump.
+                     * @example 1.015
+                     */
+                    power: number;
+                };
+                /** @description As they were told. */
+                parameters: {
+                    /**
+                     * @description What it multiplies.
+                     * @example frictionOverHead
+                     * @enum {string}
+                     */
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    /**
+                     * @description The multiplier.
+                     * @example 1.32
+                     */
+                    value: number;
+                    /**
+                     * @description Its standard error.
+                     * @example 0.042
+                     */
+                    standardError: number;
+                    interval: {
+                        /**
+                         * @description Low end of the interval of 95 %.
+                         * @example 1.24
+                         */
+                        low: number;
+                        /**
+                         * @description High end of it.
+                         * @example 1.41
+                         */
+                        high: number;
+                    };
+                }[];
+                /**
+                 * Format: date-time
+                 * @description Of the readings behind it.
+                 * @example 2026-03-01T00:00:00.000Z
+                 */
+                from: string;
+                /**
+                 * Format: date-time
+                 * @description Likewise.
+                 * @example 2026-04-01T00:00:00.000Z
+                 */
+                to: string;
+                /**
+                 * @description How many said something.
+                 * @example 120
+                 */
+                readings: number;
+            }[];
         };
         /** @description Which pump at which setting serves the loop at the least cost. */
         Recommendation: {
@@ -4447,7 +5948,40 @@ export interface components {
                  * @example energy-cost
                  * @enum {string}
                  */
-                objective: "energy-cost";
+                objective: "energy-cost" | "life-cycle-cost";
+                /** @description The terms of the life-cycle cost; null where the ranking goes by energy. */
+                lifeCycle: {
+                    /**
+                     * @description Looked at.
+                     * @example 10
+                     */
+                    years: number;
+                    /**
+                     * @description A fraction a year.
+                     * @example 0
+                     */
+                    discountRate: number;
+                    /**
+                     * @description Of all but energy, a fraction a year.
+                     * @example 0
+                     */
+                    inflation: number;
+                    /**
+                     * @description Of energy, a fraction a year.
+                     * @example 0
+                     */
+                    energyInflation: number;
+                    /**
+                     * @description Money an hour.
+                     * @example 30
+                     */
+                    labourRate: number;
+                    /**
+                     * @description Of work.
+                     * @example 120
+                     */
+                    minutesPerFailure: number;
+                } | null;
                 /**
                  * @description What the settings were asked to serve under besides; null without.
                  * @example null
@@ -4471,7 +6005,7 @@ export interface components {
                      * @example 1.3
                      */
                     frictionMultiplier: number;
-                } | null;
+                } | "calibration" | null;
                 /** @description How the water is kept at its temperature; null where `heat` was not asked for. */
                 heat: {
                     /**
@@ -4533,6 +6067,12 @@ export interface components {
             summary: string;
             /** @description What to know about the loop, whatever the pump. */
             cautions: components["schemas"]["Caution"][];
+            /**
+             * @description What the figures rest on: points and pipework as entered, or multiplied besides by the factors of the calibration that is in use.
+             * @example entered
+             * @enum {string}
+             */
+            dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             /**
              * @description The unit of each quantity in this answer, by the name of the quantity.
@@ -4595,6 +6135,7 @@ export interface components {
              */
             annualEnergy: number;
             annualCost: number | null;
+            lifeCycleCost: number | null;
             /**
              * @description The outlet with the least margin; null where none requires a flow.
              * @example far end
@@ -4778,7 +6319,7 @@ export interface components {
                  */
                 meanVelocity: number;
                 /**
-                 * @description Through the busiest openings: a cylinder's root; the mean for other shapes. [m/s; ft/s with `units=us`]
+                 * @description Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4); the mean for other shapes. [m/s; ft/s with `units=us`]
                  * @example 1.25588
                  */
                 peakVelocity: number;
@@ -4923,7 +6464,7 @@ export interface components {
                 annualCost: number | null;
                 /** @description What less of it would save a year, for the ten that take most; null for the others. */
                 savings: {
-                    /** @description With the next larger pipe of its series; null for all but named pipes. */
+                    /** @description With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen anew. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore. */
                     boreUp: {
                         /**
                          * @description The next larger pipe of the series.
@@ -5070,12 +6611,13 @@ export interface components {
              */
             balancing?: "as-built" | "trimmed";
             /**
-             * @description What the ranking goes by.
+             * @description What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`.
              * @default energy-cost
              * @example energy-cost
              * @enum {string}
              */
-            objective?: "energy-cost";
+            objective?: "energy-cost" | "life-cycle-cost";
+            lifeCycle?: components["schemas"]["LifeCycleTermsInput"];
             limits?: components["schemas"]["LimitsInput"];
             /**
              * @description What the setting shall still serve under: pumps at the low end of a grade, larger required flows, more friction, or "calibration" for the bad end of the calibrated interval. A setting then qualifies when it serves as entered and there; `best` tells the duty as entered at that setting.
@@ -5127,6 +6669,51 @@ export interface components {
              * @example 1
              */
             count?: number;
+        };
+        /**
+         * @description What counts for the objective `life-cycle-cost`; pumps are taken as bought anew.
+         * @default {
+         *       "years": 10,
+         *       "discountRate": 0,
+         *       "inflation": 0,
+         *       "minutesPerFailure": 120
+         *     }
+         */
+        LifeCycleTermsInput: {
+            /**
+             * @description Years that costs are looked at for.
+             * @default 10
+             * @example 10
+             */
+            years?: number;
+            /**
+             * @description What money earns elsewhere, a fraction a year.
+             * @default 0
+             * @example 0.04
+             */
+            discountRate?: number;
+            /**
+             * @description By what prices other than of energy rise, a fraction a year.
+             * @default 0
+             * @example 0.02
+             */
+            inflation?: number;
+            /**
+             * @description By what the price of energy rises, a fraction a year; as other prices where it is left out.
+             * @example 0.03
+             */
+            energyInflation?: number;
+            /**
+             * @description Money an hour of work; the site's where it is left out, else 0.
+             * @example 30
+             */
+            labourRate?: number;
+            /**
+             * @description Minutes of work that a failed pump demands.
+             * @default 120
+             * @example 120
+             */
+            minutesPerFailure?: number;
         };
         /**
          * @description What a setting must keep to besides the flows of the outlets.
@@ -5213,7 +6800,7 @@ export interface components {
              */
             shape: "cylinder" | "flat" | "box";
             /**
-             * @description Least length of each screen, of a cylinder at most 10 diameters; cut no shorter. [m; ft with `units=us`]
+             * @description Least length of each screen; of a cylinder at most 10 diameters, of a box no less than its width. Cut it no shorter. [m; ft with `units=us`]
              * @example 0.427
              */
             length: number;
@@ -5234,7 +6821,7 @@ export interface components {
              */
             meanVelocity: number;
             /**
-             * @description Through the busiest openings: a cylinder's root; the mean for other shapes. [m/s; ft/s with `units=us`]
+             * @description Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4); the mean for other shapes. [m/s; ft/s with `units=us`]
              * @example 0.1524
              */
             peakVelocity: number;
@@ -5394,7 +6981,7 @@ export interface components {
             /** @enum {string} */
             shape: "box";
             /**
-             * @description The width of the box. [m; ft with `units=us`]
+             * @description The width of the box, which is the shorter of the two sides that it stands on. [m; ft with `units=us`]
              * @example 0.3
              */
             width: number | string;
@@ -5572,6 +7159,788 @@ export interface components {
              * @example 4
              */
             area: number | string;
+        };
+        /** @description A stored comparison of life-cycle costs. */
+        Comparison: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Its name.
+             * @example Seahorse bank: three pumps or one
+             */
+            name: string;
+            /**
+             * @description Whether a loop, pump, tariff, schedule or the site has changed since: ask anew for figures of today.
+             * @example false
+             */
+            stale: boolean;
+            /**
+             * @description Of all its money: that of the site.
+             * @example EUR
+             */
+            currency: string;
+            /** @description In the order of the request; the first is what the others are measured against. */
+            options: components["schemas"]["ComparedOption"][];
+            /**
+             * @description Place of the feasible option of least present value, from 0; null where none is feasible.
+             * @example 1
+             */
+            cheapest: number | null;
+            /**
+             * @description That of the cheapest option other than the first: money per kWh at which it costs as much as the first.
+             * @example 0.09
+             */
+            breakEvenPrice: number | null;
+            /**
+             * @description That of the same option [money].
+             * @example 9200
+             */
+            breakEvenValueAtRisk: number | null;
+            /** @description What the saving of the same option against the first hangs on, the strongest first; empty with one option. */
+            sensitivity: components["schemas"]["ComparisonSensitivity"][];
+            /** @description What the figures suppose. */
+            assumptions: {
+                /**
+                 * @description Looked at.
+                 * @example 10
+                 */
+                years: number;
+                /**
+                 * @description A fraction a year.
+                 * @example 0.04
+                 */
+                discountRate: number;
+                /**
+                 * @description Of all but energy, a fraction a year.
+                 * @example 0.02
+                 */
+                inflation: number;
+                /**
+                 * @description Of energy, a fraction a year.
+                 * @example 0.03
+                 */
+                energyInflation: number;
+                /**
+                 * @description Money an hour.
+                 * @example 30
+                 */
+                labourRate: number;
+                /**
+                 * @description Money per kWh; the time-mean price of a tariff. A schedule takes the prices of its hours.
+                 * @example 0.21
+                 */
+                price: number;
+                /**
+                 * @description Name of the tariff that the price is the mean of; null: flat.
+                 * @example null
+                 */
+                tariff: string | null;
+                /**
+                 * @description Of work.
+                 * @example 120
+                 */
+                minutesPerFailure: number;
+                /**
+                 * @description What else was assumed, in sentences.
+                 * @example [
+                 *       "Canister 250 states no failures: none are expected."
+                 *     ]
+                 */
+                notes: string[];
+            };
+            /**
+             * @description The answer in a few sentences.
+             * @example One Canister 250 costs least over 10 years: 2292 EUR against 3110 EUR, back after 2.9 years.
+             */
+            summary: string;
+            /** @description What to know. */
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["ComparisonBasis"];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description What an option costs over the years. */
+        ComparedOption: {
+            /**
+             * @description Its name.
+             * @example One Canister 250
+             */
+            name: string;
+            /**
+             * @description Whether all that it runs serves.
+             * @example true
+             */
+            feasible: boolean;
+            /**
+             * @description Life-cycle cost: what all of it is worth now. [money]
+             * @example 2292
+             */
+            presentValue: number;
+            /** @description By the doubt in the curves about the energy alone. */
+            range: {
+                /**
+                 * @description Least present value. [money]
+                 * @example 2260
+                 */
+                low: number;
+                /**
+                 * @description Greatest present value. [money]
+                 * @example 2410
+                 */
+                high: number;
+            };
+            /** @description The present value by cost element; they add up to it. */
+            elements: {
+                /**
+                 * @description Pumps, their replacements, pipework, less what is left at the end. [money]
+                 * @example 1014
+                 */
+                purchase: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 180
+                 */
+                installation: number;
+                /**
+                 * @description Electricity. [money]
+                 * @example 592
+                 */
+                energy: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                operation: number;
+                /**
+                 * @description Attention at the labour rate, and parts. [money]
+                 * @example 410
+                 */
+                maintenance: number;
+                /**
+                 * @description What failures are expected to cost. [money]
+                 * @example 96
+                 */
+                downtime: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                environment: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                disposal: number;
+            };
+            /** @description Year by year, from 0. */
+            years: components["schemas"]["ComparisonYear"][];
+            /** @description Of what it costs more at first than the first option; null for that one, and for one that costs the same. */
+            payback: {
+                simple: number | null;
+                discounted: number | null;
+            } | null;
+            /**
+             * @description Money per kWh at which it costs as much as the first option in present value; null without such a price.
+             * @example 0.09
+             */
+            breakEvenPrice: number | null;
+            /**
+             * @description Value at risk of both at which they cost the same [money]; null without such a value.
+             * @example 9200
+             */
+            breakEvenValueAtRisk: number | null;
+            /**
+             * @description Energy of a year. [kWh]
+             * @example 339.9
+             */
+            annualEnergy: number;
+            /**
+             * @description Of that energy, at the price of today. [money]
+             * @example 71.4
+             */
+            annualEnergyCost: number;
+            attention: {
+                /**
+                 * @description Pumps that it has.
+                 * @example 1
+                 */
+                devices: number;
+                /**
+                 * @description Hours of work a year.
+                 * @example 1.76667
+                 */
+                hours: number;
+                /**
+                 * @description Of them a year, parts included, today. [money]
+                 * @example 93
+                 */
+                cost: number;
+            };
+            expectedLoss: {
+                /**
+                 * @description Of a year, at the rates that the counts give. [money]
+                 * @example 48.5
+                 */
+                value: number;
+                /**
+                 * @description At the least rates that the counts allow (95 %). [money]
+                 * @example 5.9
+                 */
+                low: number;
+                /**
+                 * @description At the greatest. [money]
+                 * @example 175
+                 */
+                high: number;
+            };
+            /** @description What it runs. */
+            assemblies: components["schemas"]["ComparisonAssemblyFigures"][];
+            /** @description What to know of it. */
+            cautions: components["schemas"]["Caution"][];
+        };
+        /** @description A year of an option. */
+        ComparisonYear: {
+            /**
+             * @description 0 is now.
+             * @example 1
+             */
+            year: number;
+            /** @description In the money of that year. */
+            elements: {
+                /**
+                 * @description Pumps, their replacements, pipework, less what is left at the end. [money]
+                 * @example 1014
+                 */
+                purchase: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 180
+                 */
+                installation: number;
+                /**
+                 * @description Electricity. [money]
+                 * @example 592
+                 */
+                energy: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                operation: number;
+                /**
+                 * @description Attention at the labour rate, and parts. [money]
+                 * @example 410
+                 */
+                maintenance: number;
+                /**
+                 * @description What failures are expected to cost. [money]
+                 * @example 96
+                 */
+                downtime: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                environment: number;
+                /**
+                 * @description Extras of this kind. [money]
+                 * @example 0
+                 */
+                disposal: number;
+            };
+            /**
+             * @description All elements. [money]
+             * @example 138.2
+             */
+            total: number;
+            /**
+             * @description What they are worth now. [money]
+             * @example 132.9
+             */
+            presentValue: number;
+            /**
+             * @description Present values up to and with this year. [money]
+             * @example 1092.9
+             */
+            cumulated: number;
+        };
+        /** @description A pump, or several in parallel, of an option. */
+        ComparisonAssemblyFigures: {
+            /** @description Null where its power is stated without a loop. */
+            loop: {
+                /**
+                 * @description Null where it came with the request, or several loops are joined.
+                 * @example 0198c0de
+                 */
+                id: string | null;
+                /**
+                 * @description Its name; of joined loops all of them.
+                 * @example Seahorse bank
+                 */
+                name: string;
+            } | null;
+            /** @description Null where its power is stated without a pump. */
+            pump: components["schemas"]["PumpReference"] | null;
+            /**
+             * @description Equal pumps in parallel.
+             * @example 1
+             */
+            count: number;
+            /**
+             * @description Whether they are bought.
+             * @example true
+             */
+            new: boolean;
+            /**
+             * @description What is dialled; the usual one of a schedule; null where its power is stated.
+             * @example 53
+             */
+            setting: number | null;
+            /**
+             * @description Where it comes from. `highest`: no setting serves, so that the highest is told. `power`: its power is stated.
+             * @example recommended
+             * @enum {string}
+             */
+            settingFrom: "stated" | "schedule" | "installed" | "recommended" | "highest" | "power";
+            /**
+             * @description Whether every outlet is served and every limit holds; not judged where its power is stated.
+             * @example true
+             */
+            feasible: boolean;
+            /**
+             * @description Why it is not feasible; null where it is.
+             * @example null
+             */
+            detail: string | null;
+            /**
+             * @description Electrical power of all its pumps while it runs; the mean of a schedule. [W]
+             * @example 38.8
+             */
+            power: number;
+            /**
+             * @description Energy of a year. [kWh]
+             * @example 339.9
+             */
+            annualEnergy: number;
+            /**
+             * @description Of that energy, at the price of today. [money]
+             * @example 71.4
+             */
+            annualCost: number;
+            servedShare: number | null;
+            /** @description From the counts of the pump; null where it has none, and none is then expected. */
+            failuresPerDeviceYear: {
+                /**
+                 * @description Failures over years watched.
+                 * @example 0.0666667
+                 */
+                value: number;
+                /**
+                 * @description Lower end of its exact 95 % interval.
+                 * @example 0.00807364
+                 */
+                low: number;
+                /**
+                 * @description Upper end.
+                 * @example 0.240823
+                 */
+                high: number;
+            } | null;
+            /**
+             * @description Hours of work that its pumps, and the routine checks of its loops, ask for in a year.
+             * @example 1.76667
+             */
+            attentionHours: number;
+            /**
+             * @description Of all its pumps. [money]
+             * @example 780
+             */
+            price: number;
+            /**
+             * @description Expected life of a pump; null: not known, taken to outlast the years looked at.
+             * @example 8
+             */
+            lifeYears: number | null;
+            /**
+             * @description Of pumps that are there already.
+             * @example 0
+             */
+            ageYears: number;
+        };
+        /** @description How much the saving hangs on one input. */
+        ComparisonSensitivity: {
+            /**
+             * @description What is changed, in both options; `energy-of-option` in the other one alone.
+             * @example energy-price
+             * @enum {string}
+             */
+            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
+            /**
+             * @description Saving in present value with the input 20 % lower. [money]
+             * @example 640
+             */
+            low: number;
+            /**
+             * @description With it 20 % higher. [money]
+             * @example 1010
+             */
+            high: number;
+            /**
+             * @description The larger change of the saving. [money]
+             * @example 185
+             */
+            effect: number;
+            /**
+             * @description Whether the other option becomes the cheaper one.
+             * @example false
+             */
+            flips: boolean;
+        };
+        /** @description The stored versions that the figures rest on. */
+        ComparisonBasis: {
+            /**
+             * @description Version of the formulas.
+             * @example 1
+             */
+            modelVersion: string;
+            loops: {
+                /**
+                 * @description Id of the loop.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Null where there was none.
+                 * @example 3
+                 */
+                version: number | null;
+            }[];
+            pumps: {
+                /**
+                 * @description Id of the pump.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Null where there was none.
+                 * @example 3
+                 */
+                version: number | null;
+            }[];
+            tariffs: {
+                /**
+                 * @description Id of the tariff.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Null where there was none.
+                 * @example 3
+                 */
+                version: number | null;
+            }[];
+            schedules: {
+                /**
+                 * @description Id of the loop of the schedule.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Null where there was none.
+                 * @example 3
+                 */
+                version: number | null;
+            }[];
+        };
+        /** @description Options, and how money of several years is made comparable. */
+        ComparisonRequestInput: {
+            /**
+             * @description Its name; after its options where it is left out.
+             * @example Seahorse bank: three pumps or one
+             */
+            name?: string;
+            /**
+             * @description Years that costs are looked at for.
+             * @example 10
+             */
+            years: number;
+            /**
+             * @description What money earns elsewhere, a fraction a year.
+             * @default 0
+             * @example 0.04
+             */
+            discountRate?: number;
+            /**
+             * @description By what prices other than of energy rise, a fraction a year.
+             * @default 0
+             * @example 0.02
+             */
+            inflation?: number;
+            /**
+             * @description By what the price of energy rises, a fraction a year; as other prices where it is left out.
+             * @example 0.03
+             */
+            energyInflation?: number;
+            /**
+             * @description Money an hour of work; the site's where it is left out, else 0.
+             * @example 30
+             */
+            labourRate?: number;
+            /**
+             * @description Money per kWh; the site's price where it is left out. Negative where feeding in is paid.
+             * @example 0.21
+             */
+            price?: number;
+            /** @description Prices by time, in place of `price`; the site's tariff, else its price, where both are left out. */
+            tariff?: string | components["schemas"]["TariffInput"];
+            /**
+             * @description Where it is stated, it must be the currency of the site: nothing is converted.
+             * @example EUR
+             */
+            currency?: string;
+            /**
+             * @description Minutes of work that a failed pump demands.
+             * @default 120
+             * @example 120
+             */
+            minutesPerFailure?: number;
+            /** @description The first is what the others are measured against. */
+            options: components["schemas"]["ComparisonOptionInput"][];
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description One way to do it. */
+        ComparisonOptionInput: {
+            /**
+             * @description Its name.
+             * @example One Canister 250
+             */
+            name: string;
+            /** @description What it runs. */
+            assemblies: components["schemas"]["ComparisonAssemblyInput"][];
+            /**
+             * @description What else it costs.
+             * @default []
+             */
+            extras?: components["schemas"]["ComparisonExtraInput"][];
+            risk?: components["schemas"]["ComparisonRiskInput"];
+        };
+        /** @description A pump, or several in parallel, on a loop. */
+        ComparisonAssemblyInput: {
+            loop?: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
+            consolidate?: components["schemas"]["ConsolidationInput"];
+            pump?: string | components["schemas"]["PumpInput"];
+            /**
+             * @description Equal pumps in parallel; of the installed pump as many as are installed, else 1.
+             * @example 1
+             */
+            count?: number;
+            /**
+             * @description Whether its pumps are bought; else they are there already, at no price, with the rest of their life.
+             * @default true
+             * @example true
+             */
+            new?: boolean;
+            /**
+             * @description Of pumps that are there already; since `installed.since` where it is left out.
+             * @example 3
+             */
+            ageYears?: number;
+            /**
+             * @description The part of the value at risk of its option that hangs on it.
+             * @default 1
+             * @example 0.5
+             */
+            riskShare?: number;
+            /**
+             * @description Electrical power of all its pumps, where curves are missing; nothing is then judged or solved for it. [W]
+             * @example 132
+             */
+            power?: number | string;
+            /**
+             * @description The setting that it runs at. Where it is left out: that of the schedule, of a pump that is there already as it is installed, else the smallest at which every outlet is served. [%]
+             * @example 70
+             */
+            setting?: number | string;
+            /**
+             * @description Hours a day at the setting; standby for the rest. 24 where it is left out.
+             * @default 24
+             * @example 24
+             */
+            hoursPerDay?: number;
+            /**
+             * @description The pipework as it is, or with every branch throttled to its required flow.
+             * @default as-built
+             * @example as-built
+             * @enum {string}
+             */
+            balancing?: "as-built" | "trimmed";
+        };
+        /** @description Several loops joined on one pump. */
+        ConsolidationInput: {
+            /** @description Loops whose outlets one pump is to feed. Their own suctions are left out. */
+            loops: (string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"])[];
+            /** @description From the water to the pump. */
+            suction: components["schemas"]["RunElementInput"][];
+            /** @description From the pump to where the loops part. */
+            manifold: components["schemas"]["RunElementInput"][];
+            intake?: components["schemas"]["IntakeInput"];
+        };
+        /** @description A cost besides pumps and their running. */
+        ComparisonExtraInput: {
+            /**
+             * @description What it is.
+             * @example Two drilled bulkheads
+             */
+            name: string;
+            /**
+             * @description The cost element it counts as; pipework counts as purchase.
+             * @example installation
+             * @enum {string}
+             */
+            kind: "pipework" | "installation" | "operation" | "environment" | "disposal";
+            /**
+             * @description Money of today, each time; negative where it brings money.
+             * @example 180
+             */
+            cost: number;
+            /**
+             * @description The year at whose end it is paid; 0 is now.
+             * @example 0
+             */
+            year: number;
+            /**
+             * @description Paid again every so many years; once where it is left out.
+             * @example 2
+             */
+            everyYears?: number;
+        };
+        /** @description What a failure may cost. */
+        ComparisonRiskInput: {
+            /**
+             * @description Money that is lost when an outlet stays short for too long.
+             * @example 4000
+             */
+            valueAtRisk: number;
+            /**
+             * @description Hours that the animals bear it.
+             * @example 6
+             */
+            survivalHours: number;
+            /**
+             * @description Hours that it takes in the mean until water moves again.
+             * @example 12
+             */
+            meanRestoreHours: number;
+            /**
+             * @description The share of its required flow that an outlet must keep meanwhile.
+             * @default 1
+             * @example 1
+             */
+            neededShare?: number;
+        };
+        /** @description A page of a list. */
+        ComparisonList: {
+            /** @description In the order of their creation. */
+            items: components["schemas"]["ComparisonListed"][];
+            /** @description The `cursor` of the next page; null on the last. */
+            next: string | null;
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A stored comparison in a list. */
+        ComparisonListed: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Its name.
+             * @example Seahorse bank: three pumps or one
+             */
+            name: string;
+            /**
+             * @description Of its money.
+             * @example EUR
+             */
+            currency: string;
+            /**
+             * @description How many it has.
+             * @example 2
+             */
+            options: number;
+            /**
+             * @description Name of the cheapest one; null where none is feasible.
+             * @example One Canister 250
+             */
+            cheapest: string | null;
+            /**
+             * @description The answer in a few sentences.
+             * @example One Canister 250 costs least over 10 years.
+             */
+            summary: string;
         };
         /** @description The materials of a loop, priced where a price is known. */
         BillOfMaterials: {
@@ -5822,6 +8191,1366 @@ export interface components {
             /** @description If present, must be the units in force, as an answer states them. */
             units?: unknown;
         };
+        /** @description A stored upgrade plan. */
+        UpgradePlan: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Its name.
+             * @example Pumps 2026 to 2030
+             */
+            name: string;
+            /**
+             * @description Length of the plan.
+             * @example 5
+             */
+            years: number;
+            /**
+             * @description Of all money of the plan.
+             * @example EUR
+             */
+            currency: string;
+            /**
+             * @description What all that is made adds, at the start of year 1. [money]
+             * @example 1640.2
+             */
+            presentValue: number;
+            /**
+             * @description `optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `gap`.
+             * @example optimal
+             * @enum {string}
+             */
+            status: "optimal" | "time-limit";
+            /**
+             * @description By what fraction of its present value a better plan could exceed it at most, 0 where it is proven best; null where the plan is worth nothing.
+             * @example 0
+             */
+            gap: number | null;
+            /**
+             * @description The plan in a few sentences.
+             * @example Make One large pump for the seahorse bank in year 1.
+             */
+            summary: string;
+            /**
+             * @description Money new in year 1, 2, ..; nothing new in the years beyond its end.
+             * @example [
+             *       1000,
+             *       800,
+             *       800
+             *     ]
+             */
+            budget: number[];
+            /**
+             * @description Discount rate a year as a fraction, without inflation where savings are stated in money of today.
+             * @example 0.05
+             */
+            discountRate: number;
+            /**
+             * @description Whether money that is not spent may be spent in a later year.
+             * @example true
+             */
+            carryOver: boolean;
+            /** @description As they were entered. */
+            candidates: components["schemas"]["Upgrade"][];
+            /** @description What is made, by year, then by place among the candidates. */
+            items: components["schemas"]["UpgradePlanItem"][];
+            /** @description What is not made, by place among the candidates. */
+            leftOut: components["schemas"]["UpgradeLeftOut"][];
+            /** @description The budget year by year. */
+            spending: components["schemas"]["UpgradePlanYear"][];
+            moreBudget: components["schemas"]["UpgradePlanMoreBudget"];
+            /** @description What the reader of the plan must know. */
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description An upgrade that a plan may hold. */
+        Upgrade: {
+            /**
+             * @description A name, 1 to 120 characters, not unique.
+             * @example One large pump for the seahorse bank
+             */
+            name: string;
+            /**
+             * @description Money in all, paid at the start of the year in which it is made.
+             * @example 780
+             */
+            cost: number;
+            /**
+             * @description Money saved by the end of each year from then on; negative where it costs more to run.
+             * @example 260
+             */
+            yearlySaving: number;
+            /**
+             * @description How long it lasts; the share unused at the end of the plan keeps its share of the cost.
+             * @example 8
+             */
+            lifeYears: number;
+            /**
+             * @description Of the candidates of one group at most one is made.
+             * @example seahorse bank
+             */
+            group?: string;
+            /**
+             * @description First year in which it may be made; 1 where it is left out.
+             * @example 2
+             */
+            notBefore?: number;
+            /**
+             * @description Last year in which it may be made; the last of the plan where it is left out.
+             * @example 2
+             */
+            notAfter?: number;
+            /**
+             * @description Whether it must be made in some year, pay or not.
+             * @example false
+             */
+            must?: boolean;
+        };
+        /** @description An upgrade that is made. */
+        UpgradePlanItem: {
+            /**
+             * @description Place among the candidates, from 0.
+             * @example 0
+             */
+            candidate: number;
+            /**
+             * @description Its name.
+             * @example One large pump for the seahorse bank
+             */
+            name: string;
+            /**
+             * @description At the start of which it is made, from 1.
+             * @example 1
+             */
+            year: number;
+            /**
+             * @description What it costs. [money]
+             * @example 780
+             */
+            cost: number;
+            /**
+             * @description What it adds to that of the plan; a must may take from it. [money]
+             * @example 812.4
+             */
+            presentValue: number;
+        };
+        /** @description An upgrade that is not made, and why. */
+        UpgradeLeftOut: {
+            /**
+             * @description Place among the candidates, from 0.
+             * @example 0
+             */
+            candidate: number;
+            /**
+             * @description Its name.
+             * @example New screens
+             */
+            name: string;
+            /**
+             * @description `outside-plan`: its years are not in the plan. `does-not-pay`: its cost exceeds its present value in every year. `over-budget`: the budget never reaches its cost. `group`: another of its group is made. `no-room`: the budget is better spent on the rest.
+             * @example no-room
+             * @enum {string}
+             */
+            reason: "outside-plan" | "does-not-pay" | "over-budget" | "group" | "no-room";
+            /**
+             * @description The reason in a sentence with its figures.
+             * @example It does not pay: even in its best year, year 1, its cost exceeds what it saves and keeps of its value by 40 EUR of present value.
+             */
+            detail: string;
+            /**
+             * @description The least money more with which it could be made beside the plan [money]; null for other reasons.
+             * @example 120
+             */
+            missing: number | null;
+        };
+        /** @description A year of the budget. */
+        UpgradePlanYear: {
+            /**
+             * @description Of the plan, from 1.
+             * @example 1
+             */
+            year: number;
+            /**
+             * @description New in this year. [money]
+             * @example 1000
+             */
+            budget: number;
+            /**
+             * @description With what earlier years left. [money]
+             * @example 1220
+             */
+            available: number;
+            /**
+             * @description Spent in this year. [money]
+             * @example 780
+             */
+            spent: number;
+            /**
+             * @description Handed on to the next year; 0 without carry-over. [money]
+             * @example 440
+             */
+            carried: number;
+        };
+        /** @description The same with 1 % more budget in every year. */
+        UpgradePlanMoreBudget: {
+            /**
+             * @description Each year's budget and 1 % more.
+             * @example [
+             *       1010,
+             *       808,
+             *       808
+             *     ]
+             */
+            budget: number[];
+            /**
+             * @description Of the best plan under it. [money]
+             * @example 1640.2
+             */
+            presentValue: number;
+            /**
+             * @description More than that of this plan. [money]
+             * @example 0
+             */
+            gain: number;
+            /**
+             * @description `optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `gap`.
+             * @example optimal
+             * @enum {string}
+             */
+            status: "optimal" | "time-limit";
+            /**
+             * @description By what fraction of its present value a better plan could exceed it at most, 0 where it is proven best; null where the plan is worth nothing.
+             * @example 0
+             */
+            gap: number | null;
+        };
+        /** @description Which upgrades in which year are worth most under a budget? */
+        UpgradePlanInput: {
+            /**
+             * @description A name, 1 to 120 characters, not unique; "Upgrade plan" where it is left out.
+             * @default Upgrade plan
+             * @example Pumps 2026 to 2030
+             */
+            name?: string;
+            /**
+             * @description Length of the plan.
+             * @example 5
+             */
+            years: number;
+            /**
+             * @description Money new in year 1, 2, ..; nothing new in the years beyond its end.
+             * @example [
+             *       1000,
+             *       800,
+             *       800
+             *     ]
+             */
+            budget: number[];
+            /**
+             * @description Discount rate a year as a fraction, without inflation where savings are stated in money of today.
+             * @example 0.05
+             */
+            discountRate: number;
+            /**
+             * @description Whether money that is not spent may be spent in a later year; it bears no interest.
+             * @default true
+             * @example true
+             */
+            carryOver?: boolean;
+            /**
+             * @description Of all money of the plan; the site's, which it must be where it is stated.
+             * @example EUR
+             */
+            currency?: string;
+            /** @description What to choose among. */
+            candidates: components["schemas"]["UpgradeInput"][];
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description An upgrade that a plan may hold. */
+        UpgradeInput: {
+            /**
+             * @description A name, 1 to 120 characters, not unique.
+             * @example One large pump for the seahorse bank
+             */
+            name: string;
+            /**
+             * @description Money in all, paid at the start of the year in which it is made.
+             * @example 780
+             */
+            cost: number;
+            /**
+             * @description Money saved by the end of each year from then on; negative where it costs more to run.
+             * @example 260
+             */
+            yearlySaving: number;
+            /**
+             * @description How long it lasts; the share unused at the end of the plan keeps its share of the cost.
+             * @example 8
+             */
+            lifeYears: number;
+            /**
+             * @description Of the candidates of one group at most one is made.
+             * @example seahorse bank
+             */
+            group?: string;
+            /**
+             * @description First year in which it may be made; 1 where it is left out.
+             * @example 2
+             */
+            notBefore?: number;
+            /**
+             * @description Last year in which it may be made; the last of the plan where it is left out.
+             * @example 2
+             */
+            notAfter?: number;
+            /**
+             * @description Whether it must be made in some year, pay or not.
+             * @example false
+             */
+            must?: boolean;
+        };
+        /** @description A page of a list. */
+        UpgradePlanList: {
+            /** @description In the order of their creation. */
+            items: components["schemas"]["UpgradePlanListed"][];
+            /** @description The `cursor` of the next page; null on the last. */
+            next: string | null;
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A stored upgrade plan in a list. */
+        UpgradePlanListed: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Its name.
+             * @example Pumps 2026 to 2030
+             */
+            name: string;
+            /**
+             * @description Length of the plan.
+             * @example 5
+             */
+            years: number;
+            /**
+             * @description Of all money of the plan.
+             * @example EUR
+             */
+            currency: string;
+            /**
+             * @description What all that is made adds, at the start of year 1. [money]
+             * @example 1640.2
+             */
+            presentValue: number;
+            /**
+             * @description `optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `gap`.
+             * @example optimal
+             * @enum {string}
+             */
+            status: "optimal" | "time-limit";
+            /**
+             * @description By what fraction of its present value a better plan could exceed it at most, 0 where it is proven best; null where the plan is worth nothing.
+             * @example 0
+             */
+            gap: number | null;
+            /**
+             * @description The plan in a few sentences.
+             * @example Make One large pump for the seahorse bank in year 1.
+             */
+            summary: string;
+        };
+        /** @description The whole site in figures. */
+        SiteSummary: {
+            loops: components["schemas"]["SummaryLoops"];
+            /**
+             * @description Pumps that are installed.
+             * @example 6
+             */
+            devices: number;
+            /**
+             * @description Pumps that are stored, among which savings are looked for.
+             * @example 4
+             */
+            storedPumps: number;
+            /**
+             * @description Of all loops, the mean over the year. [W]
+             * @example 812.4
+             */
+            power: number;
+            /**
+             * @description Of all loops in a year. [kWh]
+             * @example 7116.6
+             */
+            annualEnergy: number;
+            /**
+             * @description What it costs a year [money]; null where a loop has no price.
+             * @example 1494.5
+             */
+            annualCost: number | null;
+            /**
+             * @description Of all money here.
+             * @example EUR
+             */
+            currency: string;
+            short: components["schemas"]["SummaryShort"];
+            aboveNeed: components["schemas"]["SummaryAboveNeed"];
+            attention: components["schemas"]["SummaryAttention"];
+            /** @description The ten largest savings a year, at most one a loop, largest first: by money, by energy where nothing is priced. */
+            savings: components["schemas"]["SummarySaving"][];
+            assumptions: components["schemas"]["SummaryAssumptions"];
+            /**
+             * @description The site in a few sentences.
+             * @example 4 loops draw 812.4 W, 7117 kWh a year, 1495 EUR a year.
+             */
+            summary: string;
+            /** @description What the reader of the figures must know. */
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description How many loops there are, and how far each is counted. */
+        SummaryLoops: {
+            /**
+             * @description Loops of the site.
+             * @example 1
+             */
+            total: number;
+            /**
+             * @description Those with a schedule, whose year is walked by it.
+             * @example 1
+             */
+            scheduled: number;
+            /**
+             * @description Those without an installed pump: in no sum.
+             * @example 1
+             */
+            withoutPump: number;
+            /**
+             * @description Those of which no outlet requires a flow: in the sums, never short.
+             * @example 1
+             */
+            withoutRequirement: number;
+            /**
+             * @description Those whose equations were not solved within their limits: in no sum.
+             * @example 1
+             */
+            unsolved: number;
+        };
+        /** @description Loops short of flow. */
+        SummaryShort: {
+            /**
+             * @description Loops with an outlet below its required flow.
+             * @example 1
+             */
+            count: number;
+            /** @description The 50 that lack most, the worst first. */
+            loops: {
+                /** @description The loop. */
+                loop: {
+                    /**
+                     * @description Id of the loop.
+                     * @example 0198c0de
+                     */
+                    id: string;
+                    /**
+                     * @description Its name.
+                     * @example Kelp flume
+                     */
+                    name: string;
+                };
+                /**
+                 * @description The outlet that lacks the largest share.
+                 * @example far end
+                 */
+                outlet: string;
+                /**
+                 * @description What it gets. [L/h; gal/h with `units=us`]
+                 * @example 2810
+                 */
+                flow: number;
+                /**
+                 * @description What it requires. [L/h; gal/h with `units=us`]
+                 * @example 3000
+                 */
+                requiredFlow: number;
+                /**
+                 * @description flow/requiredFlow - 1, a fraction.
+                 * @example -0.0633
+                 */
+                margin: number;
+                /**
+                 * @description In which phase of its schedule; null without one.
+                 * @example night
+                 */
+                phase: string | null;
+            }[];
+        };
+        /** @description Loops above their need. */
+        SummaryAboveNeed: {
+            /**
+             * @description Loops whose pump serves all outlets at a lower setting than its own.
+             * @example 1
+             */
+            count: number;
+            /** @description The 50 that would save most, the largest saving first. */
+            loops: {
+                /** @description The loop. */
+                loop: {
+                    /**
+                     * @description Id of the loop.
+                     * @example 0198c0de
+                     */
+                    id: string;
+                    /**
+                     * @description Its name.
+                     * @example Kelp flume
+                     */
+                    name: string;
+                };
+                /**
+                 * @description The setting that is stored as installed. [%]
+                 * @example 70
+                 */
+                installedSetting: number;
+                /**
+                 * @description The lowest setting that serves. [%]
+                 * @example 70
+                 */
+                setting: number;
+                /**
+                 * @description Less in a year. [kWh]
+                 * @example 412.6
+                 */
+                energySaved: number;
+                /**
+                 * @description Less in a year [money]; null where it is not known.
+                 * @example 86.6
+                 */
+                costSaved: number | null;
+            }[];
+        };
+        /** @description What pumps and loops ask of people in a year. */
+        SummaryAttention: {
+            service: {
+                /**
+                 * @description Hours of work a year for the service that installed pumps state [h].
+                 * @example 9
+                 */
+                hours: number;
+                /**
+                 * @description Parts a year for the service that installed pumps state [money].
+                 * @example 160
+                 */
+                parts: number;
+                /**
+                 * @description Parts, and the hours at the labour rate of the site, a year for the service that installed pumps state [money]; null without a rate.
+                 * @example 430
+                 */
+                cost: number | null;
+            };
+            tasks: {
+                /**
+                 * @description Hours of work a year for the routine checks that are stored [h].
+                 * @example 9
+                 */
+                hours: number;
+                /**
+                 * @description Parts a year for the routine checks that are stored [money].
+                 * @example 160
+                 */
+                parts: number;
+                /**
+                 * @description Parts, and the hours at the labour rate of the site, a year for the routine checks that are stored [money]; null without a rate.
+                 * @example 430
+                 */
+                cost: number | null;
+            };
+            /**
+             * @description Hours of work a year in all [h].
+             * @example 21
+             */
+            hours: number;
+            /**
+             * @description Parts a year in all [money].
+             * @example 160
+             */
+            parts: number;
+            /**
+             * @description What both cost a year in all [money].
+             * @example 790
+             */
+            cost: number | null;
+        };
+        /** @description What a change of one loop would save by the same requirement. */
+        SummarySaving: {
+            /** @description The loop. */
+            loop: {
+                /**
+                 * @description Id of the loop.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Its name.
+                 * @example Kelp flume
+                 */
+                name: string;
+            };
+            /**
+             * @description `setting`: the pump that is there, set lower. `pump`: one of another stored pump in place of those that are there.
+             * @example pump
+             * @enum {string}
+             */
+            kind: "setting" | "pump";
+            /** @description The other pump; null where the setting alone is changed. */
+            pump: {
+                /**
+                 * @description Id of the pump.
+                 * @example 0198c0de
+                 */
+                id: string;
+                /**
+                 * @description Its name.
+                 * @example Kelp flume
+                 */
+                name: string;
+            } | null;
+            /**
+             * @description How many of it.
+             * @example 1
+             */
+            count: number;
+            /**
+             * @description The lowest that serves; with a schedule the highest of its phases. [%]
+             * @example 70
+             */
+            setting: number;
+            /**
+             * @description Less in a year. [kWh]
+             * @example 412.6
+             */
+            energySaved: number;
+            /**
+             * @description Less in a year [money]; null where it is not known.
+             * @example 86.6
+             */
+            costSaved: number | null;
+            /**
+             * @description Price of the other pump; 0 where nothing is bought [money]; null where it is not known.
+             * @example 780
+             */
+            purchase: number | null;
+            /**
+             * @description purchase/costSaved [years]; null where either is not known.
+             * @example 3.2
+             */
+            simplePayback: number | null;
+            /**
+             * @description purchase/(costSaved - settingAlone.costSaved) [years]: what the purchase pays beyond what the lower setting saves for nothing; null where that is not known, or nothing.
+             * @example 27.6
+             */
+            paybackBeyondSetting: number | null;
+            /** @description What the pump that is there saves at its lowest setting that serves, with nothing bought; null for nothing. */
+            settingAlone: {
+                /**
+                 * @description The lowest setting that serves. [%]
+                 * @example 70
+                 */
+                setting: number;
+                /**
+                 * @description Less in a year. [kWh]
+                 * @example 412.6
+                 */
+                energySaved: number;
+                /**
+                 * @description Less in a year [money]; null where it is not known.
+                 * @example 86.6
+                 */
+                costSaved: number | null;
+            } | null;
+        };
+        /** @description What the sums go by. */
+        SummaryAssumptions: {
+            /**
+             * @description Of the calendar, for schedules and tariffs.
+             * @example 2026
+             */
+            year: number;
+            /**
+             * @description Money per kWh of a loop without a schedule: of the tariff over the year, else of the site.
+             * @example 0.21
+             */
+            price: number | null;
+            /**
+             * @description Name of the site's tariff; null without one.
+             * @example Winter peak
+             */
+            tariff: string | null;
+            /**
+             * @description Hours a day at the setting of a loop without a schedule.
+             * @example 24
+             */
+            hoursPerDay: number;
+        };
+        /** @description A routine check, and when it is due. */
+        MaintenanceTask: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description What is to be done, 1 to 120 characters, not unique.
+             * @example Clean the intake screen
+             */
+            title: string;
+            /**
+             * @description What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.
+             * @example screen-cleaning
+             * @enum {string}
+             */
+            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+            /**
+             * Format: duration
+             * @description The interval, P1D to P10Y, as a duration of ISO 8601 without time of day: years and months, or weeks and days.
+             * @example P1W
+             */
+            every: string;
+            /**
+             * @description Minutes of work each time.
+             * @example 10
+             */
+            minutes: number;
+            /**
+             * @description What parts cost each time, in the site's currency.
+             * @example 5
+             */
+            parts: number;
+            /**
+             * @description Id of the loop that it is of; either this or `pump`.
+             * @example 0198f1c2
+             */
+            loop?: string;
+            /**
+             * @description Id of the pump that it is of; either this or `loop`.
+             * @example 0198f1c3
+             */
+            pump?: string;
+            /**
+             * Format: date
+             * @description The day on which it is due for the first time, by the calendar of the site.
+             * @example 2026-12-01
+             */
+            firstDue: string;
+            /**
+             * Format: date
+             * @description The day on which it is due next, by the calendar of the site: one interval after it was last done, never before `firstDue`.
+             * @example 2026-12-01
+             */
+            nextDue: string;
+            /**
+             * @description Whether it is due today or has been, by the calendar of the site.
+             * @example false
+             */
+            due: boolean;
+            /**
+             * @description Whether the day on which it was due has gone by.
+             * @example false
+             */
+            overdue: boolean;
+            /**
+             * @description Days until it is due; negative where it is overdue.
+             * @example 6
+             */
+            daysUntilDue: number;
+            /**
+             * @description When it was last done; null: never.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            lastDone: string | null;
+            /**
+             * @description How many times it was done.
+             * @example 3
+             */
+            completions: number;
+            /**
+             * @description How often it comes round in a year of 365 days.
+             * @example 52.1429
+             */
+            timesAYear: number;
+            /**
+             * @description Hours of work a year.
+             * @example 8.69048
+             */
+            annualHours: number;
+            /**
+             * @description What parts cost a year.
+             * @example 0
+             */
+            annualParts: number;
+            annualCost: number | null;
+            /**
+             * @description The site's currency.
+             * @example EUR
+             */
+            currency: string;
+            /** @description What whoever does it must know. */
+            cautions: components["schemas"]["Caution"][];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A routine check of a loop or of a pump as its user enters it. */
+        MaintenanceTaskInput: {
+            /**
+             * @description What is to be done, 1 to 120 characters, not unique.
+             * @example Clean the intake screen
+             */
+            title: string;
+            /**
+             * @description What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.
+             * @default other
+             * @example screen-cleaning
+             * @enum {string}
+             */
+            kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+            /**
+             * Format: duration
+             * @description The interval, P1D to P10Y, as a duration of ISO 8601 without time of day: years and months, or weeks and days.
+             * @example P1W
+             */
+            every: string;
+            /**
+             * @description Minutes of work each time.
+             * @example 10
+             */
+            minutes: number;
+            /**
+             * @description What parts cost each time, in the site's currency.
+             * @default 0
+             * @example 5
+             */
+            parts?: number;
+            /**
+             * @description Id of the loop that it is of; either this or `pump`.
+             * @example 0198f1c2
+             */
+            loop?: string;
+            /**
+             * @description Id of the pump that it is of; either this or `loop`.
+             * @example 0198f1c3
+             */
+            pump?: string;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+            nextDue?: unknown;
+            due?: unknown;
+            overdue?: unknown;
+            daysUntilDue?: unknown;
+            lastDone?: unknown;
+            completions?: unknown;
+            timesAYear?: unknown;
+            annualHours?: unknown;
+            annualParts?: unknown;
+            annualCost?: unknown;
+            currency?: unknown;
+            cautions?: unknown;
+            /**
+             * @description The day on which it is due for the first time, by the calendar of the site. Entered as an instant with its offset, the day that the clocks of the site show then.
+             * @example 2026-12-01
+             * @example 2026-12-01
+             */
+            firstDue: string;
+        };
+        /** @description A page of routine checks, and what all that the filters let through ask of a year. */
+        MaintenanceTaskList: {
+            /** @description In the order of their creation. */
+            items: components["schemas"]["MaintenanceTaskItem"][];
+            /** @description The `cursor` of the next page; null on the last. */
+            next: string | null;
+            /**
+             * Format: date
+             * @description The day that the clocks of the site show, by which checks are due.
+             * @example 2026-11-25
+             */
+            today: string;
+            attention: components["schemas"]["MaintenanceAttention"];
+            /** @description What whoever does it must know. */
+            cautions: components["schemas"]["Caution"][];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A routine check in a list. */
+        MaintenanceTaskItem: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description What is to be done, 1 to 120 characters, not unique.
+             * @example Clean the intake screen
+             */
+            title: string;
+            /**
+             * @description What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.
+             * @example screen-cleaning
+             * @enum {string}
+             */
+            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+            /**
+             * Format: duration
+             * @description The interval, P1D to P10Y, as a duration of ISO 8601 without time of day: years and months, or weeks and days.
+             * @example P1W
+             */
+            every: string;
+            /**
+             * @description Minutes of work each time.
+             * @example 10
+             */
+            minutes: number;
+            /**
+             * @description What parts cost each time, in the site's currency.
+             * @example 5
+             */
+            parts: number;
+            /**
+             * @description Id of the loop that it is of; either this or `pump`.
+             * @example 0198f1c2
+             */
+            loop?: string;
+            /**
+             * @description Id of the pump that it is of; either this or `loop`.
+             * @example 0198f1c3
+             */
+            pump?: string;
+            /**
+             * Format: date
+             * @description The day on which it is due for the first time, by the calendar of the site.
+             * @example 2026-12-01
+             */
+            firstDue: string;
+            /**
+             * Format: date
+             * @description The day on which it is due next, by the calendar of the site: one interval after it was last done, never before `firstDue`.
+             * @example 2026-12-01
+             */
+            nextDue: string;
+            /**
+             * @description Whether it is due today or has been, by the calendar of the site.
+             * @example false
+             */
+            due: boolean;
+            /**
+             * @description Whether the day on which it was due has gone by.
+             * @example false
+             */
+            overdue: boolean;
+            /**
+             * @description Days until it is due; negative where it is overdue.
+             * @example 6
+             */
+            daysUntilDue: number;
+            /**
+             * @description When it was last done; null: never.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            lastDone: string | null;
+            /**
+             * @description How many times it was done.
+             * @example 3
+             */
+            completions: number;
+            /**
+             * @description How often it comes round in a year of 365 days.
+             * @example 52.1429
+             */
+            timesAYear: number;
+            /**
+             * @description Hours of work a year.
+             * @example 8.69048
+             */
+            annualHours: number;
+            /**
+             * @description What parts cost a year.
+             * @example 0
+             */
+            annualParts: number;
+            annualCost: number | null;
+            /**
+             * @description The site's currency.
+             * @example EUR
+             */
+            currency: string;
+        };
+        /** @description What checks ask of the people of a site in a year. */
+        MaintenanceAttention: {
+            /**
+             * @description How many checks there are.
+             * @example 5
+             */
+            tasks: number;
+            /**
+             * @description How many are due, those that are overdue included.
+             * @example 1
+             */
+            due: number;
+            /**
+             * @description How many are overdue.
+             * @example 0
+             */
+            overdue: number;
+            /**
+             * @description Hours of work a year.
+             * @example 14.2
+             */
+            hours: number;
+            /**
+             * @description What parts cost a year.
+             * @example 40
+             */
+            parts: number;
+            labour: number | null;
+            cost: number | null;
+            /**
+             * @description The site's currency.
+             * @example EUR
+             */
+            currency: string;
+        };
+        /** @description One time that a check was done, and when the check is due next. */
+        Completion: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of the check.
+             * @example 0198f1c2
+             */
+            task: string;
+            /**
+             * Format: date-time
+             * @description When it was done, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            at: string;
+            /**
+             * Format: date
+             * @description The day on which it was done, as the clocks of the site showed when it was entered.
+             * @example 2026-01-15
+             */
+            day: string;
+            /**
+             * @description Minutes that it took.
+             * @example 10
+             */
+            minutes?: number;
+            /**
+             * @description What was seen or changed, 1 to 2000 characters.
+             * @example Seal replaced.
+             */
+            note?: string;
+            /**
+             * Format: date
+             * @description The day on which it is due next, by the calendar of the site: one interval after it was last done, never before `firstDue`.
+             * @example 2026-12-01
+             */
+            nextDue: string;
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description One time that a check was done. */
+        CompletionInput: {
+            /**
+             * Format: date-time
+             * @description When it was done, with an offset; not in the future. One completion an instant.
+             * @example 2026-01-15T12:00:00Z
+             */
+            at: string;
+            /**
+             * @description Minutes that it took.
+             * @example 10
+             */
+            minutes?: number;
+            /**
+             * @description What was seen or changed, 1 to 2000 characters.
+             * @example Seal replaced.
+             */
+            note?: string;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+            task?: unknown;
+            day?: unknown;
+            nextDue?: unknown;
+        };
+        /** @description A page of a list. */
+        CompletionList: {
+            /** @description In the order of their creation. */
+            items: components["schemas"]["CompletionItem"][];
+            /** @description The `cursor` of the next page; null on the last. */
+            next: string | null;
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description One time that a check was done. */
+        CompletionItem: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of the check.
+             * @example 0198f1c2
+             */
+            task: string;
+            /**
+             * Format: date-time
+             * @description When it was done, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            at: string;
+            /**
+             * Format: date
+             * @description The day on which it was done, as the clocks of the site showed when it was entered.
+             * @example 2026-01-15
+             */
+            day: string;
+            /**
+             * @description Minutes that it took.
+             * @example 10
+             */
+            minutes?: number;
+            /**
+             * @description What was seen or changed, 1 to 2000 characters.
+             * @example Seal replaced.
+             */
+            note?: string;
+        };
+        /** @description The routine checks that common practice asks of a loop. */
+        StarterTasks: {
+            /** @description The checks that were made; none where the loop had them all. */
+            items: components["schemas"]["MaintenanceTaskItem"][];
+            /**
+             * @description How many checks the loop had before, whoever entered them.
+             * @example 0
+             */
+            kept: number;
+            /** @description What whoever does it must know. */
+            cautions: components["schemas"]["Caution"][];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description When the checks are due for the first time; today where it is left out. */
+        StarterRequestInput: {
+            /**
+             * @description The day on which it is due for the first time, by the calendar of the site. Entered as an instant with its offset, the day that the clocks of the site show then.
+             * @example 2026-12-01
+             * @example 2026-12-01
+             */
+            firstDue?: string;
+        };
         /** @description The standard pipes that a loop may name. */
         PipeTable: {
             /** @description A row a size. */
@@ -6028,6 +9757,931 @@ export interface components {
                 source: string;
             }[];
         };
+        /** @description A site with all that it holds, in the units in force. */
+        SiteCopy: {
+            /**
+             * @description What the document is.
+             * @example loopwright-site
+             * @enum {string}
+             */
+            format: "loopwright-site";
+            /**
+             * @description The version of its form.
+             * @example 1
+             * @enum {number}
+             */
+            formatVersion: 1;
+            site: components["schemas"]["SiteItem"];
+            /** @description Every tariff. */
+            tariffs: components["schemas"]["TariffItem"][];
+            /** @description Every pump. */
+            pumps: components["schemas"]["PumpItem"][];
+            /** @description Every loop. */
+            loops: components["schemas"]["LoopItem"][];
+            /** @description The schedules of loops, each under the id of its loop. */
+            schedules: components["schemas"]["ScheduleItem"][];
+            /** @description Every comparison, as it was made. */
+            comparisons: components["schemas"]["ComputedCopy"][];
+            /** @description Every upgrade plan, as it was made. */
+            upgradePlans: components["schemas"]["ComputedCopy"][];
+            /** @description Every routine check. */
+            maintenanceTasks: components["schemas"]["MaintenanceTaskCopy"][];
+            /** @description Every time that a check was done. */
+            completions: components["schemas"]["CompletionCopy"][];
+            /** @description Every calibration that was applied to a loop. */
+            calibrations: components["schemas"]["CalibrationCopy"][];
+            /** @description The readings of loops, some together. */
+            readings: components["schemas"]["ReadingsCopy"][];
+            /**
+             * @description The unit of each quantity in this answer, by the name of the quantity.
+             * @example {
+             *       "flow": "L/h",
+             *       "head": "m"
+             *     }
+             */
+            units: {
+                [key: string]: string;
+            };
+        };
+        /** @description A facility, with the version and times of its record. */
+        SiteItem: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description A name, 1 to 120 characters.
+             * @example Skerry Point Marine Station
+             */
+            name: string;
+            /**
+             * @description A zone of the IANA time zone database.
+             * @example Europe/Lisbon
+             */
+            timeZone: string;
+            /**
+             * @description The currency of all prices, by its letters of ISO 4217; nothing is ever converted.
+             * @example EUR
+             */
+            currency: string;
+            /**
+             * @description Above sea level; sets the pressure of the air. [m; ft with `units=us`]
+             * @example 10
+             */
+            elevation: number;
+            /**
+             * @description The price of electricity per kWh, or null.
+             * @example 0.21
+             */
+            price: number | null;
+            /**
+             * @description Id of the tariff that prices go by, before `price`, where a request states neither; or null.
+             * @example 0198f1c2
+             */
+            tariff: string | null;
+            /**
+             * @description What an hour of work costs, or null.
+             * @example 30
+             */
+            labourRate: number | null;
+        };
+        /** @description The phases of a loop, whose id is that of the loop. */
+        ScheduleItem: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of a tariff; null: the tariff or the price of the site.
+             * @example 0198f1c2
+             */
+            tariff: string | null;
+            /** @description In the order of entry. */
+            phases: components["schemas"]["PhaseItem"][];
+            emergency?: components["schemas"]["EmergencyItem"];
+        };
+        /** @description A part of the day, as it was entered. */
+        PhaseItem: {
+            /**
+             * @description A name, 1 to 120 characters.
+             * @example night
+             */
+            name: string;
+            /**
+             * @description Wall clock of the site at which it begins; it runs to the next phase's start. A time that clocks skip acts at the first instant after, one that they show twice at the first.
+             * @example 22:00
+             */
+            from: string;
+            /**
+             * @description Days on which it begins; all where it is left out. A holiday of the tariff is a holiday and no weekday.
+             * @example [
+             *       "mon",
+             *       "tue",
+             *       "wed",
+             *       "thu",
+             *       "fri"
+             *     ]
+             */
+            days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
+            /**
+             * @description Times the flow that each outlet of the loop requires.
+             * @example 0.6
+             */
+            factor?: number;
+            /** @description Required flows by outlet, in place of those of the loop; outlets that are not named keep their own. */
+            requiredFlows?: {
+                [key: string]: number;
+            };
+            volume?: components["schemas"]["VolumeDemand"];
+            /** @description Outlets shut in this phase, by 0; 100 is as built. What is shut requires nothing. */
+            openings?: {
+                [key: string]: number;
+            };
+            /**
+             * @description Minutes in which the setting runs from that of the phase before to this phase's.
+             * @example 10
+             */
+            rampMinutes?: number;
+            pulse?: components["schemas"]["Pulse"];
+        };
+        /** @description What must go on when the mains fail, as it was entered. */
+        EmergencyItem: {
+            /**
+             * @description Times the required flows that keep the animals alive.
+             * @example 0.3
+             */
+            factor: number;
+            /**
+             * @description What a battery gives to the pump. [kWh]
+             * @example 1.2
+             */
+            batteryEnergy?: number;
+        };
+        /** @description What was computed once and is kept as it is, in SI; it comes in as it went out, or it is refused. */
+        ComputedCopy: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /** @description Question and figures as they are stored. */
+            document: {
+                [key: string]: unknown;
+            };
+        };
+        /** @description A routine check as it was entered. */
+        MaintenanceTaskCopy: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description What is to be done, 1 to 120 characters, not unique.
+             * @example Clean the intake screen
+             */
+            title: string;
+            /**
+             * @description What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.
+             * @example screen-cleaning
+             * @enum {string}
+             */
+            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+            /**
+             * Format: duration
+             * @description The interval, P1D to P10Y, as a duration of ISO 8601 without time of day: years and months, or weeks and days.
+             * @example P1W
+             */
+            every: string;
+            /**
+             * @description Minutes of work each time.
+             * @example 10
+             */
+            minutes: number;
+            /**
+             * @description What parts cost each time, in the site's currency.
+             * @example 5
+             */
+            parts: number;
+            /**
+             * @description Id of the loop that it is of; either this or `pump`.
+             * @example 0198f1c2
+             */
+            loop?: string;
+            /**
+             * @description Id of the pump that it is of; either this or `loop`.
+             * @example 0198f1c3
+             */
+            pump?: string;
+            /**
+             * Format: date
+             * @description Due for the first time.
+             * @example 2026-12-01
+             */
+            firstDue: string;
+        };
+        /** @description One time that a check was done. */
+        CompletionCopy: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of its check.
+             * @example 0198f1c2
+             */
+            task: string;
+            /**
+             * Format: date-time
+             * @description When it was done.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            at: string;
+            /**
+             * Format: date
+             * @description The day that the clocks of the site showed.
+             * @example 2026-01-15
+             */
+            day: string;
+            /**
+             * @description Minutes that it took.
+             * @example 10
+             */
+            minutes?: number;
+            /**
+             * @description What was seen or changed, 1 to 2000 characters.
+             * @example Seal replaced.
+             */
+            note?: string;
+        };
+        /** @description A calibration of a loop that was applied once. */
+        CalibrationCopy: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of its loop.
+             * @example 0198f1c2
+             */
+            loop: string;
+            /**
+             * @description From 1 on.
+             * @example 1
+             */
+            place: number;
+            /**
+             * Format: date-time
+             * @description When it was applied.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            appliedAt: string;
+            /**
+             * @description When it was undone; null while it is not.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            undoneAt: string | null;
+            /**
+             * @description What of the loop it is about.
+             * @example a81f
+             */
+            of: string;
+            /**
+             * @description Whether the loop goes by it.
+             * @example true
+             */
+            inUse: boolean;
+            /** @description What was applied. */
+            calibration: {
+                parameters: {
+                    /** @enum {string} */
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    /**
+                     * @description Its value.
+                     * @example 1.04
+                     */
+                    value: number;
+                    /**
+                     * @description Its standard error.
+                     * @example 1.04
+                     */
+                    standardError: number;
+                    interval: {
+                        /**
+                         * @description Its low end.
+                         * @example 1.04
+                         */
+                        low: number;
+                        /**
+                         * @description Its high end.
+                         * @example 1.04
+                         */
+                        high: number;
+                    };
+                }[];
+                factors: {
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    friction: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    head: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    power: number;
+                };
+                badEnd: {
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    friction: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    head: number;
+                };
+                pump: {
+                    /**
+                     * @description Id of its pump.
+                     * @example 0198f1c2
+                     */
+                    id: string;
+                    fit: {
+                        [key: string]: unknown;
+                    };
+                };
+                /**
+                 * Format: date-time
+                 * @description The first reading it rests on.
+                 * @example 2026-01-15T12:00:00.000Z
+                 */
+                from: string;
+                /**
+                 * Format: date-time
+                 * @description The last reading it rests on.
+                 * @example 2026-01-15T12:00:00.000Z
+                 */
+                to: string;
+                /**
+                 * @description How many.
+                 * @example 40
+                 */
+                readings: number;
+                /**
+                 * @description Of the formulas.
+                 * @example 1
+                 */
+                modelVersion: string;
+            };
+        };
+        /** @description Some of the readings of a loop. */
+        ReadingsCopy: {
+            /**
+             * @description Given by the service.
+             * @example 0198f1c2
+             */
+            id: string;
+            /**
+             * @description Counts the writes, from 1.
+             * @example 1
+             */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was created, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last written, in UTC.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            updatedAt: string;
+            /**
+             * @description Id of its loop.
+             * @example 0198f1c2
+             */
+            loop: string;
+            /** @description In the order of time. */
+            readings: components["schemas"]["Reading"][];
+        };
+        /** @description How many records of each kind were stored. */
+        SiteCopyCounts: {
+            /**
+             * @description How many items of tariffs were stored.
+             * @example 4
+             */
+            tariffs: number;
+            /**
+             * @description How many items of pumps were stored.
+             * @example 4
+             */
+            pumps: number;
+            /**
+             * @description How many items of loops were stored.
+             * @example 4
+             */
+            loops: number;
+            /**
+             * @description How many items of schedules were stored.
+             * @example 4
+             */
+            schedules: number;
+            /**
+             * @description How many items of comparisons were stored.
+             * @example 4
+             */
+            comparisons: number;
+            /**
+             * @description How many items of upgradePlans were stored.
+             * @example 4
+             */
+            upgradePlans: number;
+            /**
+             * @description How many items of maintenanceTasks were stored.
+             * @example 4
+             */
+            maintenanceTasks: number;
+            /**
+             * @description How many items of completions were stored.
+             * @example 4
+             */
+            completions: number;
+            /**
+             * @description How many items of calibrations were stored.
+             * @example 4
+             */
+            calibrations: number;
+            /**
+             * @description How many items of readings were stored.
+             * @example 4
+             */
+            readings: number;
+        };
+        /** @description A site with all that it holds, as an export gives it. */
+        SiteCopyInput: {
+            /**
+             * @description What the document is.
+             * @example loopwright-site
+             * @enum {string}
+             */
+            format: "loopwright-site";
+            /**
+             * @description The version of its form.
+             * @example 1
+             * @enum {number}
+             */
+            formatVersion: 1;
+            site: components["schemas"]["SiteInput"];
+            /**
+             * @description Every tariff. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            tariffs?: components["schemas"]["TariffInput"][];
+            /**
+             * @description Every pump. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            pumps?: components["schemas"]["PumpInput"][];
+            /**
+             * @description Every loop. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            loops?: components["schemas"]["LoopInput"][];
+            /**
+             * @description The schedules of loops, each under the id of its loop. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            schedules?: components["schemas"]["ScheduleInput"][];
+            /**
+             * @description Every comparison, as it was made. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            comparisons?: components["schemas"]["ComputedCopyInput"][];
+            /**
+             * @description Every upgrade plan, as it was made. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            upgradePlans?: components["schemas"]["ComputedCopyInput"][];
+            /**
+             * @description Every routine check. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            maintenanceTasks?: components["schemas"]["MaintenanceTaskCopyInput"][];
+            /**
+             * @description Every time that a check was done. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            completions?: components["schemas"]["CompletionCopyInput"][];
+            /**
+             * @description Every calibration that was applied to a loop. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            calibrations?: components["schemas"]["CalibrationCopyInput"][];
+            /**
+             * @description The readings of loops, some together. Ids, versions and times are kept where they are stated.
+             * @default []
+             */
+            readings?: components["schemas"]["ReadingsCopyInput"][];
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description What was computed once and is kept as it is, in SI; it comes in as it went out, or it is refused. */
+        ComputedCopyInput: {
+            /** @description Question and figures as they are stored. */
+            document: {
+                [key: string]: unknown;
+            };
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description A routine check as it was entered. */
+        MaintenanceTaskCopyInput: {
+            /**
+             * @description What is to be done, 1 to 120 characters, not unique.
+             * @example Clean the intake screen
+             */
+            title: string;
+            /**
+             * @description What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.
+             * @default other
+             * @example screen-cleaning
+             * @enum {string}
+             */
+            kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+            /**
+             * Format: duration
+             * @description The interval, P1D to P10Y, as a duration of ISO 8601 without time of day: years and months, or weeks and days.
+             * @example P1W
+             */
+            every: string;
+            /**
+             * @description Minutes of work each time.
+             * @example 10
+             */
+            minutes: number;
+            /**
+             * @description What parts cost each time, in the site's currency.
+             * @default 0
+             * @example 5
+             */
+            parts?: number;
+            /**
+             * @description Id of the loop that it is of; either this or `pump`.
+             * @example 0198f1c2
+             */
+            loop?: string;
+            /**
+             * @description Id of the pump that it is of; either this or `loop`.
+             * @example 0198f1c3
+             */
+            pump?: string;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+            nextDue?: unknown;
+            due?: unknown;
+            overdue?: unknown;
+            daysUntilDue?: unknown;
+            lastDone?: unknown;
+            completions?: unknown;
+            timesAYear?: unknown;
+            annualHours?: unknown;
+            annualParts?: unknown;
+            annualCost?: unknown;
+            currency?: unknown;
+            cautions?: unknown;
+            /**
+             * Format: date
+             * @description The day on which it is due for the first time, by the calendar of the site. Entered as an instant with its offset, the day that the clocks of the site show then.
+             * @example 2026-12-01
+             */
+            firstDue: string;
+        };
+        /** @description One time that a check was done. */
+        CompletionCopyInput: {
+            /**
+             * @description Id of the check.
+             * @example 0198f1c2
+             */
+            task: string;
+            /**
+             * Format: date-time
+             * @description When it was done.
+             * @example 2026-01-15T12:00:00Z
+             */
+            at: string;
+            /**
+             * Format: date
+             * @description The day on which it was done.
+             * @example 2026-01-15
+             */
+            day: string;
+            /**
+             * @description Minutes that it took.
+             * @example 10
+             */
+            minutes?: number;
+            /**
+             * @description What was seen or changed, 1 to 2000 characters.
+             * @example Seal replaced.
+             */
+            note?: string;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description A calibration of a loop that was applied once. */
+        CalibrationCopyInput: {
+            /**
+             * @description Id of its loop.
+             * @example 0198f1c2
+             */
+            loop: string;
+            /**
+             * @description From 1 on.
+             * @example 1
+             */
+            place: number;
+            /**
+             * Format: date-time
+             * @description When it was applied.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            appliedAt: string;
+            /**
+             * @description When it was undone; null while it is not.
+             * @example 2026-01-15T12:00:00.000Z
+             */
+            undoneAt: string | null;
+            /**
+             * @description What of the loop it is about.
+             * @example a81f
+             */
+            of: string;
+            /**
+             * @description Whether the loop goes by it.
+             * @example true
+             */
+            inUse: boolean;
+            /** @description What was applied. */
+            calibration: {
+                parameters: {
+                    /** @enum {string} */
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    /**
+                     * @description Its value.
+                     * @example 1.04
+                     */
+                    value: number;
+                    /**
+                     * @description Its standard error.
+                     * @example 1.04
+                     */
+                    standardError: number;
+                    interval: {
+                        /**
+                         * @description Its low end.
+                         * @example 1.04
+                         */
+                        low: number;
+                        /**
+                         * @description Its high end.
+                         * @example 1.04
+                         */
+                        high: number;
+                    };
+                }[];
+                factors: {
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    friction: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    head: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    power: number;
+                };
+                badEnd: {
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    friction: number;
+                    /**
+                     * @description A factor.
+                     * @example 1.04
+                     */
+                    head: number;
+                };
+                pump: {
+                    /**
+                     * @description Id of its pump.
+                     * @example 0198f1c2
+                     */
+                    id: string;
+                    fit: {
+                        [key: string]: unknown;
+                    };
+                };
+                /**
+                 * Format: date-time
+                 * @description The first reading it rests on.
+                 * @example 2026-01-15T12:00:00.000Z
+                 */
+                from: string;
+                /**
+                 * Format: date-time
+                 * @description The last reading it rests on.
+                 * @example 2026-01-15T12:00:00.000Z
+                 */
+                to: string;
+                /**
+                 * @description How many.
+                 * @example 40
+                 */
+                readings: number;
+                /**
+                 * @description Of the formulas.
+                 * @example 1
+                 */
+                modelVersion: string;
+            };
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
+        /** @description Some of the readings of a loop. */
+        ReadingsCopyInput: {
+            /**
+             * @description Id of its loop.
+             * @example 0198f1c2
+             */
+            loop: string;
+            /** @description In the order of time. */
+            readings: components["schemas"]["ReadingInput"][];
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly id?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly version?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly createdAt?: unknown;
+            /** @description Accepted, so that an answer can be sent back, and ignored. */
+            readonly updatedAt?: unknown;
+            /** @description If present, must be the units in force, as an answer states them. */
+            units?: unknown;
+        };
         /** @description The answer of a probe. */
         ProbeStatus: {
             /**
@@ -6047,7 +10701,7 @@ export interface components {
         };
     };
     responses: {
-        /** @description `malformed-json`: The body is not JSON. `malformed-csv`: The body is not CSV. Write it as RFC 4180 says. `malformed-utf8`: The request is not UTF-8. `malformed-url`: The address is not well formed. Percent-encode it as UTF-8. `missing-body`: The request has no body. */
+        /** @description `malformed-json`: The body is not JSON. `malformed-csv`: The body is not CSV. Write it as RFC 4180 says. `malformed-utf8`: The request is not UTF-8. `malformed-url`: The address is not well formed. Percent-encode it as UTF-8. `malformed-request`: The request is not HTTP. `cut-short`: The body broke off. Send all of it. `missing-body`: The request has no body. */
         Problem400: {
             headers: {
                 [name: string]: unknown;
@@ -6065,6 +10719,15 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
+        /** @description `too-slow`: The request came too slowly. */
+        Problem408: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
         /** @description `url-too-long`: The address is too long. */
         Problem414: {
             headers: {
@@ -6074,7 +10737,16 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description `invalid-request`: The request does not hold together. See `errors`. `limit-exceeded`: The request is beyond a limit. See `limit` and `actual`. `no-requirement`: No outlet requires a flow. State a `requiredFlow`. `no-installed-pump`: The loop has no pump. Name one, or state `installed`. `unsolved`: The loop could not be solved. Look for extreme lengths, bores or flows. */
+        /** @description `headers-too-large`: Address and headers are too large. Send fewer or shorter headers. */
+        Problem431: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `invalid-request`: The request does not hold together. See `errors`. `limit-exceeded`: The request is beyond a limit. See `limit` and `actual`. `no-requirement`: No outlet requires a flow. State a `requiredFlow`. `no-installed-pump`: The loop has no pump. Name one, or state `installed`. `not-calibrated`: The readings tell no factor. Take the readings that `nextReadings` names. `unsolved`: The loop could not be solved. Look for extreme lengths, bores or flows. */
         Problem422: {
             headers: {
                 [name: string]: unknown;
@@ -6164,7 +10836,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description `in-use`: Others use it. Change or delete those in `usedBy` first. */
+        /** @description `in-use`: Others use it. Change or delete those in `usedBy` first. `not-empty`: The site is not empty. Import into a site without records. */
         Problem409: {
             headers: {
                 [name: string]: unknown;
@@ -6209,8 +10881,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6247,12 +10921,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6295,8 +10971,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6329,10 +11007,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6369,8 +11049,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6410,12 +11092,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6449,11 +11133,52 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    importPumps: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "text/csv": string;
+            };
+        };
+        responses: {
+            /** @description The pumps as they are stored, in the order of the table. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PumpList"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6494,12 +11219,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6540,12 +11267,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6589,8 +11318,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6632,8 +11363,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6666,10 +11399,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6706,8 +11441,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6747,12 +11484,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6786,10 +11525,13 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -6833,8 +11575,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6885,8 +11629,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6928,8 +11674,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -6962,10 +11710,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7002,8 +11752,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7043,12 +11795,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7082,11 +11836,13 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7128,8 +11884,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7182,12 +11940,14 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7221,10 +11981,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
             412: components["responses"]["Problem412"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7266,8 +12028,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7308,8 +12072,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7342,8 +12108,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7382,8 +12150,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7418,10 +12188,445 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    getConditionChart: {
+        parameters: {
+            query?: {
+                /** @description From this instant on, with its offset; from the first reading where it is left out. */
+                from?: string;
+                /** @description Before this instant, with its offset; to the last reading where it is left out. */
+                to?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The picture, to be shown or printed as it is; it holds no script and refers to nothing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getComparisonChart: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the comparison. */
+                comparisonId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The picture, to be shown or printed as it is; it holds no script and refers to nothing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getComparisonReport: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the comparison. */
+                comparisonId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The page, complete in itself: no script, no reference to anything outside. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getLoopReport: {
+        parameters: {
+            query?: {
+                /** @description Ids of stored pumps to choose among, separated by commas; all stored pumps where it is left out. */
+                pump?: string;
+                /** @description Equal pumps in parallel; 1 where it is left out. */
+                count?: number;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The page, complete in itself: no script, no reference to anything outside. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listReadings: {
+        parameters: {
+            query?: {
+                /** @description From this instant on, with its offset; from the first reading where it is left out. */
+                from?: string;
+                /** @description Before this instant, with its offset; to the last reading where it is left out. */
+                to?: string;
+                /** @description Means of an hour by UTC, or of a day by the clocks of the site; hours and days without readings are left out. */
+                by?: "hour" | "day";
+                /** @description How many items a page has at most: 1 to 200, 50 where it is not stated; with `by` 1 to 1000, 1000 where it is not stated. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                cursor?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of readings. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingList"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    takeReadings: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadingsInput"];
+                "text/csv": string;
+            };
+        };
+        responses: {
+            /** @description How many were taken in, and how many of these were merged. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingsTaken"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getCondition: {
+        parameters: {
+            query?: {
+                /** @description From this instant on, with its offset; from the first reading where it is left out. */
+                from?: string;
+                /** @description Before this instant, with its offset; to the last reading where it is left out. */
+                to?: string;
+                /** @description Money per kWh; the site's price where it is left out. Negative where feeding in is paid. */
+                price?: number;
+                /** @description What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump. */
+                cleaningCost?: number;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The verdict and what it rests on. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Condition"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getCalibrations: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The calibrations. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Calibrations"];
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    calibrateLoop: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match"?: string;
+            };
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CalibrationRequestInput"];
+            };
+        };
+        responses: {
+            /** @description The factors, their doubt, and what would lessen it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Calibration"];
+                };
+            };
+            /** @description The factors, their doubt, and what would lessen it. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Calibration"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    undoCalibration: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The calibration is no longer in use. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     recommend: {
@@ -7455,10 +12660,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7479,8 +12686,8 @@ interface operations {
                 tariff?: string;
                 /** @description The pipework as it is, or with every branch throttled to its required flow. */
                 balancing?: "as-built" | "trimmed";
-                /** @description What the ranking goes by. */
-                objective?: "energy-cost";
+                /** @description What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`. */
+                objective?: "energy-cost" | "life-cycle-cost";
                 /** @description How many candidates the ranking tells of; 20 where it is left out. */
                 rankingLimit?: number;
                 /** @description The units of numbers, in and out; `metric` where it is not stated. */
@@ -7514,8 +12721,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7548,10 +12757,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7585,10 +12796,180 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    listComparisons: {
+        parameters: {
+            query?: {
+                /** @description How many items a page has at most; 50 where it is not stated. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                cursor?: string;
+                /** @description Only items of exactly this name. */
+                name?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of comparisons. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComparisonList"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createComparison: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ComparisonRequestInput"];
+            };
+        };
+        responses: {
+            /** @description The comparison as it is stored. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Comparison"];
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getComparison: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the comparison. */
+                comparisonId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The comparison. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Comparison"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    deleteComparison: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the comparison. */
+                comparisonId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The comparison is gone. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7625,10 +13006,12 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
@@ -7662,13 +13045,695 @@ interface operations {
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
             507: components["responses"]["Problem507"];
+        };
+    };
+    listUpgradePlans: {
+        parameters: {
+            query?: {
+                /** @description How many items a page has at most; 50 where it is not stated. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                cursor?: string;
+                /** @description Only items of exactly this name. */
+                name?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of plans. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UpgradePlanList"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createUpgradePlan: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UpgradePlanInput"];
+            };
+        };
+        responses: {
+            /** @description The plan as it is stored. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UpgradePlan"];
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getUpgradePlan: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the plan. */
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The plan. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UpgradePlan"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    deleteUpgradePlan: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the plan. */
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The plan is gone. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getSummary: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The site in figures. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteSummary"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listMaintenanceTasks: {
+        parameters: {
+            query?: {
+                /** @description How many items a page has at most; 50 where it is not stated. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                cursor?: string;
+                /** @description Only items of exactly this name. */
+                name?: string;
+                /** @description Only checks of this loop; an id that names none finds none. */
+                loop?: string;
+                /** @description Only checks of this pump; an id that names none finds none. */
+                pump?: string;
+                /** @description Only checks of this kind. */
+                kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
+                /** @description Only checks that are due, overdue ones included; or only those that are not. */
+                due?: boolean;
+                /** @description Only checks that are overdue; or only those that are not. */
+                overdue?: boolean;
+                /** @description Only checks that are due on this day or before. */
+                dueBy?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of checks. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTaskList"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createMaintenanceTask: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MaintenanceTaskInput"];
+            };
+        };
+        responses: {
+            /** @description The check as it is stored. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getMaintenanceTask: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The check. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    replaceMaintenanceTask: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MaintenanceTaskInput"];
+            };
+        };
+        responses: {
+            /** @description The check as it is stored. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    deleteMaintenanceTask: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The check is gone. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    listCompletions: {
+        parameters: {
+            query?: {
+                /** @description How many items a page has at most; 50 where it is not stated. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                cursor?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description The form of the answer; wins over the header Accept. */
+                format?: "json" | "csv";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of completions. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompletionList"];
+                    "text/csv": string;
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    completeMaintenanceTask: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CompletionInput"];
+            };
+        };
+        responses: {
+            /** @description The completion as it is stored. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Completion"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getCompletion: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+                /** @description The id of the completion. */
+                completionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The completion. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Completion"];
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    deleteCompletion: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header: {
+                /** @description The ETag that was read, or `*`. */
+                "If-Match": string;
+            };
+            path: {
+                /** @description The id of the task. */
+                taskId: string;
+                /** @description The id of the completion. */
+                completionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The completion is gone. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    createStarterTasks: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                /** @description The id of the loop. */
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StarterRequestInput"];
+            };
+        };
+        responses: {
+            /** @description The checks that were made. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StarterTasks"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    getMaintenanceCalendar: {
+        parameters: {
+            query?: {
+                /** @description Only checks of this loop; an id that names none finds none. */
+                loop?: string;
+                /** @description Only checks of this pump; an id that names none finds none. */
+                pump?: string;
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The calendar. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
         };
     };
     getPipes: {
@@ -7702,8 +13767,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7739,8 +13806,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7777,8 +13846,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7814,10 +13885,90 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    exportSite: {
+        parameters: {
+            query?: {
+                /** @description Whether readings are among it; `true` where it is left out. A site with too many for one document gives them loop by loop, at `/v1/loops/{loopId}/readings`. */
+                readings?: "true" | "false";
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+                /** @description JSON pointer (RFC 6901) to one value of the answer, which then comes as text/plain: a number in its shortest decimal notation, a string bare. */
+                pointer?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The site with all that it holds. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteCopy"];
+                    "text/plain": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    importSite: {
+        parameters: {
+            query?: {
+                /** @description The units of numbers, in and out; `metric` where it is not stated. */
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SiteCopyInput"];
+            };
+        };
+        responses: {
+            /** @description How much was stored. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteCopyCounts"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     getHealth: {
@@ -7846,8 +13997,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7878,8 +14031,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -7910,8 +14065,10 @@ interface operations {
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };

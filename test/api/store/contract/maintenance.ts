@@ -136,6 +136,7 @@ export function maintenance(store: () => Store): void {
     expect(await ids({})).toEqual(['t1', 't2', 't3']);
     expect(await ids({ loop: 'l1' })).toEqual(['t1', 't2']);
     expect(await ids({ pump: 'p1' })).toEqual(['t3']);
+    expect(await ids({ loop: null })).toEqual(['t3']);
     expect(await ids({ name: 'Later' })).toEqual(['t2']);
     expect(await ids({ loops: ['l1', 'none'] })).toEqual(['t1', 't2']);
     expect(await ids({ loops: [] })).toEqual([]);
