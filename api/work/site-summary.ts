@@ -8,11 +8,11 @@ import { zoneAround } from '../calendar/zone.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { PumpRecord, SiteRecord } from '../store/store.ts';
 import { findSite } from './find-records.ts';
-import { type SummaryMeans, type SummedLoops, sumLoops } from './sum-loops.ts';
+import { added, type SummaryMeans, type SummedLoops, sumLoops, type YearlyWork } from './sum-loops.ts';
 import { digestOfVersions } from './summary-page.ts';
 import { type TariffPrice, tariffPrice } from './tariff-price.ts';
 
-export interface SiteSummary extends Omit<SummedLoops, 'service'> {
+export interface SiteSummary extends Omit<SummedLoops, 'service' | 'storedService'> {
   readonly site: SiteRecord;
   readonly tariff: TariffPrice | null;
   /** Money per kWh of a loop that runs alike all day; null: not known. */
@@ -52,7 +52,7 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   const tasks = [
     await store.maintenanceTotals({ ...ofSite, otherThan: 'wet-end-service' }),
     await store.maintenanceTotals({ ...ofSite, kind: 'wet-end-service', loop: null }),
-  ].reduce(added, storedService);
+  ].reduce<YearlyWork>(added, storedService);
   const attention = {
     service: pricedAttention(service, labourRate),
     tasks: pricedAttention(tasks, labourRate),

@@ -34,7 +34,10 @@ const attention = perContext((context) =>
     'SummaryAttention',
     z.strictObject({
       service: attentionFigures(context, 'for the service that installed pumps state'),
-      tasks: attentionFigures(context, 'for the routine checks that are stored'),
+      tasks: attentionFigures(
+        context,
+        'for the routine checks that are stored, but for wet-end services that installed pumps state',
+      ),
       hours: computedNumber(context, { description: 'Hours of work a year in all [h].', example: 21 }),
       parts: computedNumber(context, { description: 'Parts a year in all [money].', example: 160 }),
       cost: orNull(context, { description: 'What both cost a year in all [money].', example: 790 }),
