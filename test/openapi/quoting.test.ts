@@ -27,7 +27,8 @@ afterAll(() => server.stop());
 describe('the quote of the seahorse bank', () => {
   it('has the figures of the interface, the cheapest to run first', async () => {
     const { loop, offers, price, currency } = seahorseBank();
-    const body = { loop, pumps: offers, price, currency };
+    const pumps = offers.map(({ pump, count }) => ({ pump, count }));
+    const body = { loop, pumps, price, currency };
     const response = await app.call('/v1/recommendations', sent('POST', body));
     const { ranking, rejected } = recommendationAnswer.parse(await response.json());
     expect(quoted.lines.map(({ pump, setting, annualCost }) => [pump, setting, annualCost])).toEqual(
@@ -39,15 +40,24 @@ describe('the quote of the seahorse bank', () => {
     expect(costs).toEqual(costs.toSorted((a, b) => a - b));
   });
 
-  it('names what the pumps cost together', () => {
-    const small = quoted.lines.find(({ pump }) => pump === 'Inline 60');
-    expect(small === undefined || small.purchase === 3 * 145).toBe(true);
+  it('has what each costs over the years, as the service keeps it', async () => {
+    const list: { items: { id: string }[] } = JSON.parse(await (await app.call('/v1/comparisons')).text());
+    const [kept] = list.items;
+    const answer = await (await app.call(`/v1/comparisons/${kept?.id}`)).text();
+    const { options }: { options: { presentValue: number }[] } = JSON.parse(answer);
+    expect(quoted.lines.map(({ presentValue }) => presentValue).toSorted()).toEqual(
+      options.map(({ presentValue }) => presentValue).toSorted(),
+    );
+  });
+
+  it('names what the pumps cost to buy: nothing where they are there already', () => {
+    expect(quoted.lines.find(({ pump }) => pump === 'Inline 60')?.purchase).toBe(0);
     expect(quoted.lines.find(({ pump }) => pump === 'Canister 250')?.purchase).toBe(780);
   });
 
-  it('stores nothing', async () => {
-    expect(await (await app.call('/v1/pumps?pointer=/next')).status).toBe(404);
-    expect(JSON.parse(await (await app.call('/v1/loops')).text()).items).toEqual([]);
+  it('stores no pump and no loop', async () => {
+    for (const path of ['/v1/pumps', '/v1/loops'])
+      expect(JSON.parse(await (await app.call(path)).text()).items).toEqual([]);
   });
 });
 

@@ -16,8 +16,10 @@ const HEADER = `// biome-ignore-all format: written by a program.
 export async function typesText(): Promise<string> {
   // A field with a default may be left out of a request.
   const nodes = await openapiTypescript(DOCUMENT, { defaultNonNullable: false });
-  // Only what the client imports is offered.
-  const text = astToString(nodes).replaceAll(/^export ((?:type|interface) (?!paths\b|components\b))/gm, '$1');
+  // Only what the client imports is offered, and the words stay in the document: a change of them is none of the types.
+  const text = astToString(nodes)
+    .replaceAll(/^export ((?:type|interface) (?!paths\b|components\b))/gm, '$1')
+    .replaceAll(/^ *\/\*\*[\s\S]*?\*\/\n/gm, '');
   return `${HEADER}${text}`;
 }
 

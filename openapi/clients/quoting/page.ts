@@ -29,6 +29,8 @@ const lineRow = (line: QuoteLine, place: number): string => `<tr${place === 0 ? 
 <td class="figure">${rounded(line.annualEnergy, 0)}</td>
 <td class="figure">${rounded(line.annualCost, 2)}</td>
 <td class="figure">${rounded(line.purchase, 2)}</td>
+<td class="figure">${rounded(line.presentValue, 0)}</td>
+<td class="figure">${rounded(line.payback, 1)}</td>
 </tr>`;
 
 const outletRow = ({ name, flow, margin }: QuoteLine['outlets'][number]): string =>
@@ -52,7 +54,7 @@ function leftOutOf({ leftOut }: Quote): string {
 }
 
 export function quotePage(quote: Quote): string {
-  const { client, loop, summary, lines, currency, price, cautions, basis } = quote;
+  const { client, loop, summary, lifeCycle, years, lines, currency, price, cautions, basis } = quote;
   const all = [...new Set([...cautions, ...(lines[0]?.cautions ?? [])])];
   return `<!doctype html>
 <html lang="en">
@@ -66,8 +68,9 @@ export function quotePage(quote: Quote): string {
 <h1><bdi>${escaped(loop)}</bdi>: pumps compared</h1>
 <p>For <bdi>${escaped(client)}</bdi>.</p>
 <p>${escaped(summary)}</p>
+<p>${escaped(lifeCycle)}</p>
 <table>
-<thead><tr><th>Pump</th><th class="figure">Setting</th><th class="figure">W</th><th class="figure">kWh a year</th><th class="figure">${escaped(currency)} a year</th><th class="figure">Purchase, ${escaped(currency)}</th></tr></thead>
+<thead><tr><th>Pump</th><th class="figure">Setting</th><th class="figure">W</th><th class="figure">kWh a year</th><th class="figure">${escaped(currency)} a year</th><th class="figure">Purchase, ${escaped(currency)}</th><th class="figure">All of ${years} years, ${escaped(currency)} of today</th><th class="figure">Back after, years</th></tr></thead>
 <tbody>
 ${lines.map(lineRow).join('\n')}
 </tbody>

@@ -19,11 +19,12 @@ export function seahorseBank(): QuoteRequest {
     client: 'Skerry Point Marine Station',
     loop,
     offers: [
-      { pump: pump('pump-inline-60.json'), count: 3 },
-      { pump: pump('pump-canister-120.json'), count: 1 },
-      { pump: pump('pump-canister-250.json'), count: 1 },
-      { pump: pump('pump-canister-600.json'), count: 1 },
+      { pump: pump('pump-inline-60.json'), count: 3, ageYears: 2 },
+      { pump: pump('pump-canister-120.json'), count: 1, ageYears: 0 },
+      { pump: pump('pump-canister-250.json'), count: 1, ageYears: 0 },
+      { pump: pump('pump-canister-600.json'), count: 1, ageYears: 0 },
     ],
+    terms: { years: 10, discountRate: 0.04, inflation: 0.02, energyInflation: 0.03, labourRate: 30 },
     price: 0.21,
     currency: 'EUR',
   };

@@ -34,6 +34,16 @@ export function answerOf<Answer>({ data, error }: { data?: Answer; error?: Probl
   throw error === undefined ? new Error('the service gave no answer') : new Refused(error);
 }
 
+type ComparisonBody = NonNullable<
+  paths['/v1/comparisons']['post']['requestBody']
+>['content']['application/json'];
+
+/** What each option costs over the years; the service keeps the comparison. */
+export const compared = async (service: Service, body: ComparisonBody) =>
+  answerOf(await service.POST('/v1/comparisons', { body }));
+
+export type Comparison = Awaited<ReturnType<typeof compared>>;
+
 type RecommendationBody = NonNullable<
   paths['/v1/recommendations']['post']['requestBody']
 >['content']['application/json'];

@@ -11,13 +11,16 @@ function cell(value: string | number | null): string {
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
 
-const HEADER = ['pump', 'count', 'setting', 'power', 'annualEnergy', 'annualCost', 'purchase', 'currency'];
+const HEADER = [
+  ...['pump', 'count', 'setting', 'power', 'annualEnergy'],
+  ...['annualCost', 'purchase', 'presentValue', 'payback', 'currency'],
+];
 
 /** A row a line of the quote, cheapest first. */
 export function quoteTable({ lines, currency }: Quote): string {
   const rows = lines.map((line) => [
     ...[line.pump, line.count, line.setting, line.power, line.annualEnergy],
-    ...[line.annualCost, line.purchase, currency],
+    ...[line.annualCost, line.purchase, line.presentValue, line.payback, currency],
   ]);
   return [HEADER, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
 }
