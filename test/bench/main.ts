@@ -2,6 +2,7 @@
 import type { BenchRow } from './bench-row.ts';
 import { benchTable } from './bench-table.ts';
 import { leastSquaresBench } from './least-squares-bench.ts';
+import { readingsBench } from './readings-bench.ts';
 import { recommendationBench } from './recommendation-bench.ts';
 import { scheduleBench } from './schedule-bench.ts';
 import { selectionBench } from './selection-bench.ts';
@@ -16,6 +17,7 @@ for (const bench of [
   scheduleBench,
   setpointBench,
   summaryBench,
+  readingsBench,
 ]) {
   rows.push(...(await bench()));
 }

@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { conditionOf } from '../../../models/condition/condition.ts';
+import { predictedAt } from '../../../models/condition/predicted.ts';
+import type { Reading } from '../../../models/condition/reading.ts';
+import { expectClose } from '../../expect-close.ts';
+import { LITRE_PER_HOUR } from '../example-loops.ts';
+import { DAY, readingsOf, START, stationWith, YEAR } from './synthetic.ts';
+
+const SETTING = 80;
+const station = stationWith();
+const condition = (readings: readonly Reading[]) =>
+  conditionOf({ station, setting: SETTING, readings, price: 0.21, cleaningCost: null });
+
+const expected = predictedAt(station, SETTING);
+if (expected === null) throw new Error('nothing flows');
+
+/** Readings of a total flow that falls by a share of the prediction each year, in a straight line. */
+const falling = (perYear: number, { days = 200, noise = 0 } = {}): readonly Reading[] =>
+  Array.from({ length: days }, (_, i) => ({
+    time: START + i * DAY,
+    setting: SETTING,
+    flow: expected.flow * (1 - (perYear * i * DAY) / YEAR + noise * Math.sin(12.9898 * i * i)),
+  }));
+
+describe('the date of a shortfall', () => {
+  const far = station.loop.system.outlets.findIndex(({ name }) => name === 'far end');
+  const need = (3000 * LITRE_PER_HOUR) / (expected.outletFlows[far] ?? Number.NaN);
+
+  it('is when a straight fall meets the required flow of the limiting outlet', () => {
+    const { shortfall } = condition(falling(0.1));
+    expect(shortfall?.outlet).toBe('far end');
+    expectClose(shortfall?.at ?? 0, START + ((1 - need) / 0.1) * YEAR, { absolute: 2 });
+    expectClose(shortfall?.interval.earliest ?? 0, shortfall?.at ?? 0, { absolute: 2 });
+  });
+
+  it('lies within its interval, which noise widens', () => {
+    const { shortfall } = condition(falling(0.1, { noise: 0.02 }));
+    if (shortfall === null || shortfall.interval.latest === null) throw new Error('no interval');
+    const { earliest, latest } = shortfall.interval;
+    expect(earliest).toBeLessThan(shortfall.at);
+    expect(shortfall.at).toBeLessThan(latest);
+    const truth = START + ((1 - need) / 0.1) * YEAR;
+    expect(earliest).toBeLessThan(truth);
+    expect(truth).toBeLessThan(latest);
+  });
+
+  it('has no end where the trend may be none', () => {
+    const { shortfall } = condition(falling(0.05, { days: 12, noise: 0.02 }));
+    if (shortfall !== null) expect(shortfall.interval.latest).toBeNull();
+  });
+
+  it('has passed where the flow is below already', () => {
+    const { shortfall } = condition(falling(0.4));
+    expect(shortfall?.at).toBeLessThan(START + 200 * DAY);
+    const steady = falling(0).map((one) => ({ ...one, flow: 0.8 * expected.flow }));
+    expect(condition(steady).shortfall?.outlet).toBe('far end');
+  });
+
+  it('is none while the flow rises or stands, or falls too slowly to tell of', () => {
+    for (const perYear of [-0.1, 0, 0.001]) expect(condition(falling(perYear)).shortfall).toBeNull();
+  });
+
+  it('goes by the flow of the outlet itself where that was measured', () => {
+    const readings = falling(0).map((one, i) => ({
+      ...one,
+      outletFlows: { left: (expected.outletFlows[1] ?? 0) * (1 - (0.5 * i * DAY) / YEAR) },
+    }));
+    expect(condition(readings).shortfall?.outlet).toBe('left');
+  });
+});
+
+describe('the trend of the residuals', () => {
+  const clogging = { days: 365, settings: [70, 80], fault: (passed: number) => ({ intake: 12 * passed }) };
+  const slopeOf = (readings: readonly Reading[]): number => {
+    const flow = condition(readings).assessed.find(({ measure }) => measure === 'flow');
+    return flow?.trend?.slope ?? Number.NaN;
+  };
+
+  it('is moved by less than 5 % by one wild reading in ten', () => {
+    const clean = slopeOf(readingsOf({ ...clogging, noise: 0.01 }));
+    expect(clean).toBeLessThan(-0.05);
+    for (let seed = 1; seed <= 8; seed += 1) {
+      const steady = readingsOf({ ...clogging, noise: 0.01, seed });
+      // Some of the same readings, wild.
+      const wild = steady.map((one, i) =>
+        (i * 7919 + seed) % 10 === 0 && one.flow !== undefined
+          ? { ...one, flow: (2 + (i % 4)) * one.flow }
+          : one,
+      );
+      expect(Math.abs(slopeOf(wild) / slopeOf(steady) - 1)).toBeLessThan(0.05);
+    }
+  });
+
+  it('is the same by minutes as by days', () => {
+    const days = falling(0.1);
+    const often = days.flatMap((one) => [0, 1, 2].map((i) => ({ ...one, time: one.time + i * 60_000 })));
+    expectClose(slopeOf(often), slopeOf(days), { relative: 1e-3 });
+  });
+});

@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { predictedAt } from '../../../models/condition/predicted.ts';
+import { cheapestInterval, waiting } from '../../../models/condition/waiting.ts';
+import { expectClose } from '../../expect-close.ts';
+import { stationWith } from './synthetic.ts';
+
+const HOURS = 8.766;
+
+describe('the cheapest interval of cleaning', () => {
+  it('is the least of (C + g T^2/2)/T, looked for along T', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 500, noNaN: true }),
+        fc.double({ min: 0.5, max: 900, noNaN: true }),
+        (cost, growth) => {
+          const { everyYears, annualCost } = cheapestInterval(cost, growth);
+          const costAt = (years: number) => (cost + (growth * years ** 2) / 2) / years;
+          expectClose(costAt(everyYears), annualCost, { relative: 1e-12 });
+          for (const factor of [0.5, 0.9, 0.99, 1.01, 1.1, 2]) {
+            expect(costAt(factor * everyYears)).toBeGreaterThanOrEqual(annualCost * (1 - 1e-12));
+          }
+        },
+      ),
+      { seed: 1 },
+    );
+  });
+
+  it('spends as much on cleaning as on waste', () => {
+    const { everyYears, annualCost } = cheapestInterval(18, 36);
+    // sqrt(2 x 18/36) = 1 year, sqrt(2 x 18 x 36) = 36, half of it 18 of cleaning.
+    expectClose(everyYears, 1, { relative: 1e-12 });
+    expectClose(annualCost, 36, { relative: 1e-12 });
+  });
+});
+
+describe('the cost of waiting', () => {
+  const base = {
+    power: 100,
+    exponent: 3,
+    flow: { residual: 0, slope: 0 },
+    drawn: { residual: 0, slope: 0 },
+    price: 0.2,
+    cleaningCost: 10,
+  };
+
+  it('is what the excess power costs, and half of a year of its growth', () => {
+    const found = waiting({ ...base, drawn: { residual: 0.1, slope: 0.2 } });
+    expectClose(found?.excessCost ?? 0, 0.1 * 100 * HOURS * 0.2, { relative: 1e-12 });
+    expectClose(found?.growthPerYear ?? 0, 0.2 * 100 * HOURS * 0.2, { relative: 1e-12 });
+    expectClose(found?.costOfAYear ?? 0, (0.1 + 0.1) * 100 * HOURS * 0.2, { relative: 1e-12 });
+  });
+
+  it('is none without growth, and tells no interval without a cost of cleaning', () => {
+    expect(waiting(base)).toBeNull();
+    expect(waiting({ ...base, flow: { residual: -0.1, slope: 0.1 } })).toBeNull();
+    expect(waiting({ ...base, drawn: { residual: 0, slope: 0.1 }, cleaningCost: null })?.cleaning).toBeNull();
+  });
+
+  it('meets what winning back the flow of a clogged loop takes, solved for', () => {
+    const clean = predictedAt(stationWith(), 70);
+    const clogged = stationWith({ intake: 10 });
+    const atSame = predictedAt(clogged, 70);
+    if (clean === null || atSame === null) throw new Error('nothing flows');
+    let raised = atSame;
+    for (let setting = 70; raised.flow < clean.flow; setting += 0.01) {
+      const next = predictedAt(clogged, setting);
+      if (next === null) throw new Error('nothing flows');
+      raised = next;
+    }
+    const { exponent } = clogged.pump.fit.powerLaw;
+    const found = waiting({
+      ...base,
+      power: clean.power,
+      exponent,
+      flow: { residual: atSame.flow / clean.flow - 1, slope: -1 },
+      drawn: { residual: atSame.power / clean.power - 1, slope: 0 },
+      price: 1,
+    });
+    const excess = (raised.power - clean.power) * HOURS;
+    // Friction is not quite a square, and standby power does not go with the speed.
+    expectClose(found?.excessCost ?? 0, excess, { relative: 0.05 });
+  });
+});
