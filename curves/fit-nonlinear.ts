@@ -11,6 +11,8 @@ export interface NonlinearQuestion {
   /** Bounds of each parameter; unbounded where left out. */
   readonly low?: readonly number[] | undefined;
   readonly high?: readonly number[] | undefined;
+  /** Whether the start is known to be near the least: then no damped steps are taken first. */
+  readonly isNear?: boolean | undefined;
 }
 
 export interface NonlinearFit {
@@ -64,7 +66,8 @@ export function fitNonlinear(question: NonlinearQuestion): Result<NonlinearFit, 
   const high = inScale(question.high ?? start.map(() => UNBOUNDED));
   const scaledAt = (units: readonly number[]) =>
     residualsAt(units.map((unit, index) => unit * (scales[index] ?? 1)));
-  const begun = descendInBursts(scaledAt, { start: inScale(start), low, high });
+  const within = { start: inScale(start), low, high };
+  const begun = question.isNear === true ? within.start : descendInBursts(scaledAt, within);
   const polished = polish(scaledAt, { start: begun, low, high });
   if (!polished.ok) return polished;
   const { units, jacobian } = polished.value;

@@ -6,6 +6,7 @@ import type { PowerLaw } from '../curves/power-law.ts';
 import { failed, type Result, success } from '../curves/result.ts';
 import { buildSpeedMap, type SpeedMap, type SpeedMapFailure, speedRatioAt } from '../curves/speed-map.ts';
 import type { DocumentPath } from './network/network.ts';
+import { type PowerFailure, powerBeyondRange } from './power-range.ts';
 import type { Pump } from './pump.ts';
 
 /** The curves of a pump as plain data: stored as fitted, reloaded bit for bit. */
@@ -20,7 +21,7 @@ export interface PumpModel {
   readonly fit: PumpFit;
 }
 
-export type PumpFailure = (SpeedMapFailure | HeadCurveFailure | PowerLawFailure) & {
+export type PumpFailure = (SpeedMapFailure | HeadCurveFailure | PowerLawFailure | PowerFailure) & {
   readonly path: DocumentPath;
 };
 
@@ -36,6 +37,8 @@ export function fitPump(pump: Pump): Result<PumpFit, PumpFailure> {
   const powerPoints = pump.powerPoints.map((point) => ({ ...point, speedRatio: speedRatio(point.setting) }));
   const powerLaw = fitPowerLaw(powerPoints, { standbyPower: pump.standbyPower });
   if (!powerLaw.ok) return failed({ ...powerLaw.failure, path: at('powerPoints', powerLaw.failure) });
+  const beyond = powerBeyondRange(powerLaw.value, { speedMap: speedMap.value, settings: pump.settings });
+  if (beyond !== null) return failed({ ...beyond, path: ['powerPoints'] });
   return success({ speedMap: speedMap.value, headCurve: headCurve.value, powerLaw: powerLaw.value });
 }
 

@@ -32,6 +32,10 @@ function placeOf(failure: PumpFailure): Place {
       return { member: 'setting', detail: 'has no speed above 0' };
     case 'power-not-above-standby':
       return { member: 'power', detail: `must be above standbyPower, ${failure.standbyPower} W` };
+    case 'power-beyond-range':
+      return {
+        detail: `give a power at setting ${failure.setting} % that no pump draws: one of them is far off the others`,
+      };
     case 'power-falls-with-speed':
       return {
         member: 'power',

@@ -13,6 +13,7 @@ import { type NextReading, nextReadings, type SettledParameter, settledParameter
 import { repeatVariance } from './noise.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
 import { hasStaticHead } from './separable.ts';
+import { tellingRows } from './telling-rows.ts';
 
 export interface Calibration {
   /** Empty where the readings settle nothing. */
@@ -29,6 +30,8 @@ export interface Calibration {
   /** Readings that said something, and the rows they make. */
   readonly used: number;
   readonly rows: number;
+  /** Whether rows were left out for their number. */
+  readonly isThinned: boolean;
 }
 
 /** What rows are collected by for an installation. */
@@ -46,18 +49,20 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
  */
 export function calibrate(
   installation: Installation,
-  { rows, used }: MeasuredRows,
+  { rows: all, used }: MeasuredRows,
   setting: number,
 ): Result<Calibration, Unsolved> {
+  const rows = tellingRows(all, installation.loop.network?.branches.length ?? 1);
   const solved = solving(() => calibrated(installation, rows, setting));
-  return solved.ok ? success({ ...solved.value, used, rows: rows.length }) : solved;
+  const isThinned = rows.length < all.length;
+  return solved.ok ? success({ ...solved.value, used, rows: rows.length, isThinned }) : solved;
 }
 
 function calibrated(
   installation: Installation,
   measured: readonly Measured[],
   setting: number,
-): Omit<Calibration, 'used' | 'rows'> {
+): Omit<Calibration, 'used' | 'rows' | 'isThinned'> {
   const { loop, pump } = installation;
   const predict = prediction(installation);
   const withStaticHead = hasStaticHead(loop);

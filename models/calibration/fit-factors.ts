@@ -37,7 +37,7 @@ export function fitFactors(
   names: readonly ParameterName[],
   predict: Prediction,
 ): Result<FittedFactors, FitFactorsFailure> {
-  const first = fitOnce({ rows, names, predict, variances: ASSUMED_VARIANCES, start: names.map(() => 1) });
+  const first = fitOnce({ rows, names, predict, variances: ASSUMED_VARIANCES, start: null });
   if (!first.ok) return first;
   const { values, assessment } = first.value;
   return fitOnce({ rows, names, predict, variances: assessment.variances, start: values });
@@ -48,7 +48,8 @@ interface OneFit {
   readonly names: readonly ParameterName[];
   readonly predict: Prediction;
   readonly variances: Variances;
-  readonly start: readonly number[];
+  /** Null: as entered. */
+  readonly start: readonly number[] | null;
 }
 
 function fitOnce({
@@ -66,7 +67,8 @@ function fitOnce({
         (row) => Math.sqrt(row.count / variances[row.measure]) * departure(row, predict(row, factors)),
       );
     },
-    start,
+    start: start ?? names.map(() => 1),
+    isNear: start !== null,
     low: bounds.map(({ low }) => low),
     high: bounds.map(({ high }) => high),
   });

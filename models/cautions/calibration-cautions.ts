@@ -8,6 +8,7 @@ export function calibrationCautions({
   parameters,
   speeds,
   used,
+  isThinned,
   nextReadings,
 }: Calibration): readonly Caution[] {
   const isRatio = parameters.some(({ name }) => name === 'frictionOverHead');
@@ -15,6 +16,7 @@ export function calibrationCautions({
     ...(speeds?.differs === true ? [caution('speed-map-suspect')] : []),
     ...(nextReadings.some(({ zeroFlow }) => zeroFlow) ? [caution('shut-valve-briefly')] : []),
     ...(isRatio ? [caution('ratio-as-friction')] : []),
+    ...(isThinned ? [caution('readings-thinned')] : []),
     ...(used < FEW_READINGS ? [caution('few-readings')] : []),
     caution('meter-bias'),
   ];

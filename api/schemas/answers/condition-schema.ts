@@ -83,7 +83,7 @@ const judgedSchema = (context: SchemaContext) =>
       shutValve: count(context, 'Left out because a valve was shut: a flow of 0 while the pump ran.', 0),
       otherSetting: count(
         context,
-        'Left out for a setting that the installed pump does not have, or beyond the 200 most frequent.',
+        'Left out for a setting that the installed pump does not have, or beyond the most frequent ones: 200, fewer on loops of over 100 branches.',
         0,
       ),
     }),

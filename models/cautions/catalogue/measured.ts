@@ -26,6 +26,12 @@ export const MEASURED_CAUTIONS = {
       'A head at no flow is read against a valve shut for some seconds and no longer: the pump heats the water that it holds, and the animals get none meanwhile.',
     source: COMMON_PRACTICE,
   },
+  'readings-thinned': {
+    severity: 'note',
+    sentence:
+      'Readings of so many settings of so large a loop are not all computed: those of shut outlets, then those beside a head, then the settings that were read most often were taken.',
+    source: 'limit of the computation',
+  },
   'few-readings': {
     severity: 'note',
     sentence:
