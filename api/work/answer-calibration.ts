@@ -107,7 +107,7 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
 
 async function applied(
   { store }: Means,
-  { siteId, loop, from = 0 }: Asked,
+  { siteId, loop, from: asked }: Asked,
   { calibration, pump, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {
   const { parameters, factors, badEnd, used } = calibration;
@@ -116,6 +116,8 @@ async function applied(
       'The readings tell no factor that could be put to use: see `notIdentifiable` of the answer without `apply`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
+  const { range } = await store.readingSpan({ siteId, loop: loop.id });
+  const from = asked ?? range?.first ?? to;
   const kept: AppliedCalibration = {
     ...{ parameters, factors, badEnd, from, to },
     pump: { id: pump.id, fit: pump.fit },

@@ -3,8 +3,8 @@ import { type Assessment, covarianceBehindRatio, type LinearRow, quadraticForm }
 import { type Factors, factorOf } from './factors.ts';
 import type { LimitingMargin } from './limiting-margin.ts';
 
-/** No pump is taken to give less of its head, nor a loop less of its friction. */
-const LEAST = { friction: 0.02, head: 0.05 } as const;
+/** No pump is taken to give less of its head, and no loop to be as good as without friction, or as good as shut. */
+const WITHIN = { friction: { low: 0.02, high: 1e3 }, head: { low: 0.05, high: 10 } } as const;
 
 /**
  * Friction and head where the limiting margin is at the low end of its interval of 95 %, on the ellipse of both:
@@ -24,7 +24,8 @@ export function badEndOf(
     const row = covariance[names.findIndex((name) => factorOf(name) === wanted)];
     if (row === undefined || !(deviation > 0)) return factors[wanted];
     const along = row.reduce((sum, entry, j) => sum + entry * (gradient[j] ?? 0), 0);
-    return Math.max(LEAST[wanted], factors[wanted] - (t * along) / deviation);
+    const { low, high } = WITHIN[wanted];
+    return Math.min(high, Math.max(low, factors[wanted] - (t * along) / deviation));
   };
   return { friction: moved('friction'), head: moved('head') };
 }

@@ -237,6 +237,13 @@ describe('a calibration that is undone', () => {
     await calibrate(app, { apply: true }, { 'If-Match': '*' });
     await calibrate(app, { apply: true, from: at(1) }, { 'If-Match': '*' });
     expect(await factorsNow()).toEqual(['2 true', '1 false']);
+    const listed = await jsonOf(await app.call(app.calibration));
+    expect(listed).toMatchObject({
+      items: [
+        { from: at(1), readings: 3 },
+        { from: at(0), readings: 4 },
+      ],
+    });
     const undo = async () =>
       app.call(app.calibration, { method: 'DELETE', headers: { 'If-Match': await versionOf(app) } });
     expect((await undo()).status).toBe(204);

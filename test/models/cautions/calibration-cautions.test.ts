@@ -1,0 +1,54 @@
+/** Cautions about a calibration, each where it applies and not else. */
+import { describe, expect, it } from 'vitest';
+import type { Calibration } from '../../../models/calibration/calibrate.ts';
+import { calibrationCautions } from '../../../models/cautions/calibration-cautions.ts';
+
+const PLAIN: Calibration = {
+  parameters: [
+    { name: 'friction', value: 1.2, standardError: 0.02, interval: { low: 1.1, high: 1.3 } },
+    { name: 'head', value: 0.95, standardError: 0.01, interval: { low: 0.9, high: 1 } },
+  ],
+  factors: { friction: 1.2, head: 0.95, power: 1 },
+  badEnd: { friction: 1.25, head: 0.94 },
+  notIdentifiable: [],
+  limiting: null,
+  nextReadings: [],
+  speeds: null,
+  ...{ used: 40, rows: 8, isThinned: false },
+};
+
+const codesOf = (change: Partial<Calibration>): readonly string[] =>
+  calibrationCautions({ ...PLAIN, ...change }).map(({ code }) => code);
+
+const shut = {
+  ...({ measure: 'head', setting: 80, outlet: null, shut: [], zeroFlow: true } as const),
+  ...{ predicted: 3, margin: null, parameters: [] },
+};
+
+describe('cautions about a calibration', () => {
+  it('always say that no interval shows the bias of a meter', () => {
+    expect(codesOf({})).toEqual(['meter-bias']);
+  });
+
+  const ratio = {
+    name: 'frictionOverHead',
+    value: 1,
+    standardError: 0.1,
+    interval: { low: 0, high: 2 },
+  } as const;
+
+  it.each([
+    { code: 'few-readings', change: { used: 9 } },
+    { code: 'ratio-as-friction', change: { parameters: [ratio] } },
+    { code: 'speed-map-suspect', change: { speeds: { points: [], differs: true } } },
+    { code: 'readings-thinned', change: { isThinned: true } },
+    { code: 'shut-valve-briefly', change: { nextReadings: [shut] } },
+  ])('give $code', ({ code, change }) => {
+    expect(codesOf(change)).toContain(code);
+  });
+
+  it('give none of these where a speed map agrees and a gauge is read while water moves', () => {
+    const open = { ...shut, zeroFlow: false };
+    expect(codesOf({ speeds: { points: [], differs: false }, nextReadings: [open] })).toEqual(['meter-bias']);
+  });
+});
