@@ -37,6 +37,20 @@ function renamed(branch: Branch, name: (outlet: string) => string, lift: number)
   };
 }
 
+/** A name that no other outlet has: counted on where it is taken, also by being cut. */
+function uniqueNames(): (full: string) => string {
+  const taken = new Set<string>();
+  return (full) => {
+    let name = full.slice(0, NAME_MAX);
+    for (let count = 2; taken.has(name); count += 1) {
+      const suffix = ` (${count})`;
+      name = full.slice(0, NAME_MAX - suffix.length) + suffix;
+    }
+    taken.add(name);
+    return name;
+  };
+}
+
 function prefixes(loops: readonly Loop[]): readonly string[] {
   const names = loops.map(({ name }) => name);
   return names.map((name, place) =>
@@ -56,6 +70,7 @@ export function consolidatedLoop({
   intake: own,
 }: Consolidation): Result<PipeworkLoop, ConsolidationFailure> {
   const names = prefixes(loops);
+  const unique = uniqueNames();
   const joined: Branch[] = [];
   let first: PipeworkLoop | undefined;
   for (const [place, loop] of loops.entries()) {
@@ -64,7 +79,7 @@ export function consolidatedLoop({
     if (!isSame(loop.water, first.water)) return failed({ code: 'other-water', place });
     if (loop.frictionMultiplier !== first.frictionMultiplier)
       return failed({ code: 'other-friction', place });
-    const named = (outlet: string) => `${names[place]}: ${outlet}`.slice(0, NAME_MAX);
+    const named = (outlet: string) => unique(`${names[place]}: ${outlet}`);
     joined.push(renamed(loop.discharge, named, loop.staticHead));
   }
   if (first === undefined) throw new Error('invariant: a consolidation joins loops');

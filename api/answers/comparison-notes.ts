@@ -3,6 +3,9 @@ import type { AssemblyFigures } from '../work/comparison/assembly-figures.ts';
 import type { ComparisonContext } from '../work/comparison/comparison-context.ts';
 import type { OptionFigures } from '../work/comparison/option-figures.ts';
 
+const isCalibrated = (one: AssemblyFigures): boolean =>
+  (one.found?.parts ?? []).some(({ calibration }) => calibration !== null && calibration !== undefined);
+
 const nameOf = ({ candidate, found }: AssemblyFigures): string =>
   candidate?.pump.name ?? found?.loop.document.name ?? 'What has a stated power';
 
@@ -32,6 +35,9 @@ function notesOf(one: AssemblyFigures, isRisky: boolean): readonly (string | nul
       : null,
     running.settingFrom === 'power' && asked.hoursPerDay !== 24
       ? `${name} is taken to use nothing in the hours that it does not run.`
+      : null,
+    asked.consolidate !== undefined && isCalibrated(one)
+      ? `The loops of ${one.found?.loop.document.name} are joined as entered: their calibrations are left out.`
       : null,
     isRisky && count > 1 && running.duty?.onePumpDown === undefined
       ? `What ${name} still gives with one pump at rest is not known: nothing is supposed.`

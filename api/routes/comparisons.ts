@@ -40,8 +40,8 @@ async function answerOf(store: Store, siteId: string, record: ComparisonRecord) 
   const stale = await isStale(store, siteId, record.document);
   const { document: _, ...rest } = record;
   const body = { ...recordBody({ ...rest, document: { ...figures, name } }), stale };
-  // Whether it is stale moves without its version.
-  return { body, validator: { basis: [record.id, record.version, stale] } };
+  // Whether it is stale moves without its version: it is never answered 304.
+  return { body, validator: { version: record.version, derived: true } };
 }
 
 const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) => {

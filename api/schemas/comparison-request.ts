@@ -7,6 +7,7 @@ import { boundedList } from './bounded-list.ts';
 import { comparisonAssembly } from './comparison-assembly.ts';
 import { MINUTES_PER_FAILURE } from './life-cycle-terms.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS, YEARS_MAX } from './money-fields.ts';
+import { checkGrowth } from './money-growth.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 import { acceptedFields } from './record-fields.ts';
 import { PRICE } from './running-fields.ts';
@@ -15,6 +16,7 @@ import { nameField } from './text-field.ts';
 
 const OPTIONS_MAX = 20;
 const ASSEMBLIES_MAX = 50;
+const ASSEMBLIES_IN_ALL = 200;
 const EXTRAS_MAX = 200;
 const WEEK = 7 * 24;
 
@@ -119,6 +121,35 @@ const terms = (context: SchemaContext) => ({
   labourRate: numberField(context, LABOUR_RATE).optional(),
 });
 
+function checkOptions(
+  {
+    years,
+    options,
+  }: {
+    readonly years: number;
+    readonly options: readonly {
+      readonly assemblies: readonly unknown[];
+      readonly extras: readonly { readonly year: number }[];
+    }[];
+  },
+  issues: z.RefinementCtx,
+): void {
+  const actual = options.reduce((sum, { assemblies }) => sum + assemblies.length, 0);
+  if (actual > ASSEMBLIES_IN_ALL) {
+    const message = `have ${actual} assemblies; ${ASSEMBLIES_IN_ALL} are the limit`;
+    const params = { limit: ASSEMBLIES_IN_ALL, actual };
+    issues.addIssue({ code: 'custom', path: ['options'], message, params });
+  }
+  for (const [i, { extras }] of options.entries()) {
+    for (const [j, { year }] of extras.entries()) {
+      if (year <= years) continue;
+      const path = ['options', i, 'extras', j, 'year'];
+      const message = `must be at most ${years}, the years looked at`;
+      issues.addIssue({ code: 'custom', path, message });
+    }
+  }
+}
+
 export const comparisonRequest = perContext((context) =>
   named(
     context,
@@ -144,19 +175,8 @@ export const comparisonRequest = perContext((context) =>
         ),
         ...acceptedFields(context),
       })
-      .superRefine(({ years, options }, issues) => {
-        for (const [i, { extras }] of options.entries()) {
-          for (const [j, { year }] of extras.entries()) {
-            if (year <= years) continue;
-            const path = ['options', i, 'extras', j, 'year'];
-            issues.addIssue({
-              code: 'custom',
-              path,
-              message: `must be at most ${years}, the years looked at`,
-            });
-          }
-        }
-      }),
+      .superRefine(checkGrowth)
+      .superRefine(checkOptions),
     { description: 'Options, and how money of several years is made comparable.' },
   ),
 );

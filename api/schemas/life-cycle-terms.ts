@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS } from './money-fields.ts';
+import { checkGrowth } from './money-growth.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 
 export const OBJECTIVES = ['energy-cost', 'life-cycle-cost'] as const;
@@ -27,14 +28,16 @@ export const lifeCycleTerms = perContext((context) =>
   named(
     context,
     'LifeCycleTerms',
-    z.strictObject({
-      years: wholeNumber(context, { ...YEARS, default: LIFE_CYCLE_DEFAULTS.years }),
-      discountRate: numberField(context, { ...DISCOUNT_RATE, default: 0 }),
-      inflation: numberField(context, { ...INFLATION, default: 0 }),
-      energyInflation: numberField(context, ENERGY_INFLATION).optional(),
-      labourRate: numberField(context, LABOUR_RATE).optional(),
-      minutesPerFailure: numberField(context, { ...MINUTES_PER_FAILURE, default: 120 }),
-    }),
+    z
+      .strictObject({
+        years: wholeNumber(context, { ...YEARS, default: LIFE_CYCLE_DEFAULTS.years }),
+        discountRate: numberField(context, { ...DISCOUNT_RATE, default: 0 }),
+        inflation: numberField(context, { ...INFLATION, default: 0 }),
+        energyInflation: numberField(context, ENERGY_INFLATION).optional(),
+        labourRate: numberField(context, LABOUR_RATE).optional(),
+        minutesPerFailure: numberField(context, { ...MINUTES_PER_FAILURE, default: 120 }),
+      })
+      .superRefine(checkGrowth),
     { description: 'What counts for the objective `life-cycle-cost`; pumps are taken as bought anew.' },
   ),
 );

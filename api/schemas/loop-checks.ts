@@ -32,6 +32,12 @@ function placesOf(discharge: Branch): readonly Place[] {
   return places;
 }
 
+/** How many branches there are, and on how many levels. */
+export function extentOf(discharge: Branch): { readonly branches: number; readonly levels: number } {
+  const places = placesOf(discharge);
+  return { branches: places.length - 1, levels: Math.max(...places.map(({ depth }) => depth)) };
+}
+
 export function checkBranches(discharge: Branch, issues: z.RefinementCtx): void {
   const places = placesOf(discharge);
   const over = (noun: string, { limit, actual }: { limit: number; actual: number }) => {

@@ -8,25 +8,26 @@ export interface Rival {
   readonly reference: OptionCosts;
 }
 
-/** Zero of a straight line known at two places; null where it does not cross 0 at or above 0. */
-function zeroOfLine(at: number, other: number, valueAt: (place: number) => number): number | null {
-  const [first, second] = [valueAt(at), valueAt(other)];
-  const slope = (second - first) / (other - at);
-  if (slope === 0) return null;
-  const zero = at - first / slope;
-  return Number.isFinite(zero) && zero >= 0 ? zero : null;
+/** Of what both costs rise by: a difference this small is rounding. */
+const EQUAL = 1e-9;
+
+/** Where two straight costs meet, by their values at 0 and 1; null where they do not meet at or above 0. */
+function meeting(
+  { option, reference }: Rival,
+  costAt: (one: OptionCosts, place: number) => number,
+): number | null {
+  const [own, other] = [costAt(option, 0), costAt(reference, 0)];
+  const [ownRise, otherRise] = [costAt(option, 1) - own, costAt(reference, 1) - other];
+  const slope = otherRise - ownRise;
+  if (Math.abs(slope) <= EQUAL * (Math.abs(ownRise) + Math.abs(otherRise))) return null;
+  const place = (own - other) / slope;
+  return Number.isFinite(place) && place >= 0 ? place : null;
 }
 
 /** Money per kWh at which the present values are equal, which are straight in it; null without such a price. */
-export const breakEvenPrice = ({ option, reference }: Rival, terms: MoneyTerms): number | null =>
-  zeroOfLine(0, 1, (energyPrice) => {
-    const at = (one: OptionCosts) => lifeCycle({ ...one, energyPrice }, terms).presentValue;
-    return at(reference) - at(option);
-  });
+export const breakEvenPrice = (rival: Rival, terms: MoneyTerms): number | null =>
+  meeting(rival, (one, energyPrice) => lifeCycle({ ...one, energyPrice }, terms).presentValue);
 
 /** Value at risk of both at which the present values are equal; null without such a value. */
-export const breakEvenValueAtRisk = ({ option, reference }: Rival, terms: MoneyTerms): number | null =>
-  zeroOfLine(0, 1, (valueAtRisk) => {
-    const at = (one: OptionCosts) => lifeCycle({ ...one, valueAtRisk }, terms).presentValue;
-    return at(reference) - at(option);
-  });
+export const breakEvenValueAtRisk = (rival: Rival, terms: MoneyTerms): number | null =>
+  meeting(rival, (one, valueAtRisk) => lifeCycle({ ...one, valueAtRisk }, terms).presentValue);

@@ -44,33 +44,41 @@ const byElement = (costOf: (element: CostElement) => number): ByElement => ({
 
 const sumOf = (elements: ByElement): number => COST_ELEMENTS.reduce((sum, name) => sum + elements[name], 0);
 
-const falls = ({ year, everyYears }: ExtraCost, at: number): boolean =>
-  at === year || (everyYears !== undefined && at > year && (at - year) % everyYears === 0);
+interface PlainYear {
+  readonly year: number;
+  readonly elements: Record<CostElement, number>;
+  /** What is left of devices at the end, below 0. */
+  rest: number;
+}
 
-/** Today's money of every year, `rest` what is left of devices at the end. */
-function plainYears(option: OptionCosts, years: number) {
-  const alike = yearlyCosts(option);
-  const purchases = option.devices.flatMap((devices) => purchasesOf(devices, years));
-  return Array.from({ length: years + 1 }, (_, year) => {
-    const now = purchases.filter((purchase) => purchase.year === year);
-    const bought = now.reduce((sum, { cost }) => sum + cost, 0);
-    const rest = now.reduce((sum, { cost }) => sum + Math.min(0, cost), 0);
-    const extra = (element: CostElement) =>
-      option.extras.reduce(
-        (sum, one) => sum + (one.element === element && falls(one, year) ? one.cost : 0),
-        0,
-      );
-    const each = year === 0 ? { energy: 0, maintenance: 0, downtime: 0 } : alike;
-    const costs = byElement(extra);
-    const elements = {
-      ...costs,
-      purchase: costs.purchase + bought,
-      energy: costs.energy + each.energy,
-      maintenance: costs.maintenance + each.maintenance,
-      downtime: costs.downtime + each.downtime,
-    };
-    return { year, elements, rest };
-  });
+/** Years 0..N at which an extra is paid. */
+function payments({ year, everyYears }: ExtraCost, years: readonly PlainYear[]): readonly PlainYear[] {
+  return years.filter(
+    ({ year: at }) =>
+      at === year || (everyYears !== undefined && at > year && (at - year) % everyYears === 0),
+  );
+}
+
+/** Today's money of every year. */
+function plainYears(option: OptionCosts, years: number): readonly PlainYear[] {
+  const { energy, maintenance, downtime } = yearlyCosts(option);
+  const all: readonly PlainYear[] = Array.from({ length: years + 1 }, (_, year) => ({
+    year,
+    elements: { ...byElement(() => 0), ...(year === 0 ? {} : { energy, maintenance, downtime }) },
+    rest: 0,
+  }));
+  for (const extra of option.extras) {
+    for (const { elements } of payments(extra, all)) elements[extra.element] += extra.cost;
+  }
+  for (const devices of option.devices) {
+    for (const { year, cost } of purchasesOf(devices, years)) {
+      const at = all[year];
+      if (at === undefined) throw new Error(`invariant: a purchase in year ${year} of ${years}`);
+      at.elements.purchase += cost;
+      at.rest += Math.min(0, cost);
+    }
+  }
+  return all;
 }
 
 /**

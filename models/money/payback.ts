@@ -10,11 +10,14 @@ export interface Payback {
 
 /** Where the cumulated saving reaches 0, by lines through the ends of the years. */
 function crossing(savings: readonly number[]): number | null {
+  const [first = 0] = savings;
+  // What is saved at first and lost later is no payback.
+  if (first >= 0) return savings.reduce((sum, saving) => sum + saving, 0) >= 0 ? 0 : null;
   let sum = 0;
   for (const [year, saving] of savings.entries()) {
     const before = sum;
     sum += saving;
-    if (sum >= 0) return year === 0 ? 0 : year - 1 + -before / saving;
+    if (sum >= 0) return year - 1 + -before / saving;
   }
   return null;
 }
@@ -22,7 +25,8 @@ function crossing(savings: readonly number[]): number | null {
 /**
  * How long an option takes to become no dearer in all than the reference: simple by the costs in today's money, discounted by
  * their present values. What is left of devices at the end counts for neither.
- * Null where the option costs neither more at first nor less to run.
+ * 0 for an option that costs no more at first nor in all; null within an option that is cheaper at first alone.
+ * Null where both cost the same in every year.
  */
 export function payback(option: LifeCycle, reference: LifeCycle): Payback | null {
   const savings = (of: 'today' | 'discountedWithoutRest') =>

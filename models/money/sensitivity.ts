@@ -39,6 +39,9 @@ interface Changed {
   readonly terms: MoneyTerms;
 }
 
+/** Prices fall to nothing at most. */
+const risen = (times: number, rate: number): number => Math.max(-1, times * rate);
+
 function changed({ option, reference, terms }: Changed, input: SensitiveInput, times: number): Changed {
   const both = (change: (one: OptionCosts) => OptionCosts): Changed => ({
     option: change(option),
@@ -66,11 +69,18 @@ function changed({ option, reference, terms }: Changed, input: SensitiveInput, t
     case 'discount-rate':
       return { option, reference, terms: { ...terms, discountRate: times * terms.discountRate } };
     case 'inflation':
-      return { option, reference, terms: { ...terms, inflation: times * terms.inflation } };
+      return { option, reference, terms: { ...terms, inflation: risen(times, terms.inflation) } };
     case 'energy-inflation':
-      return { option, reference, terms: { ...terms, energyInflation: times * terms.energyInflation } };
+      return {
+        option,
+        reference,
+        terms: { ...terms, energyInflation: risen(times, terms.energyInflation) },
+      };
   }
 }
+
+/** Of both present values: an effect this small is rounding. */
+const NO_EFFECT = 1e-9;
 
 const saving = ({ option, reference, terms }: Changed): number =>
   lifeCycle(reference, terms).presentValue - lifeCycle(option, terms).presentValue;
@@ -79,6 +89,12 @@ const saving = ({ option, reference, terms }: Changed): number =>
 export function sensitivity(rival: Rival, terms: MoneyTerms): readonly Sensitivity[] {
   const asStated = { ...rival, terms };
   const now = saving(asStated);
+  const least =
+    NO_EFFECT *
+    [rival.option, rival.reference].reduce(
+      (sum, one) => sum + Math.abs(lifeCycle(one, terms).presentValue),
+      0,
+    );
   return SENSITIVE_INPUTS.map((input) => {
     const low = saving(changed(asStated, input, 1 - SENSITIVITY_CHANGE));
     const high = saving(changed(asStated, input, 1 + SENSITIVITY_CHANGE));
@@ -86,6 +102,6 @@ export function sensitivity(rival: Rival, terms: MoneyTerms): readonly Sensitivi
     const flips = [low, high].some((one) => Math.sign(one) !== Math.sign(now));
     return { input, low, high, effect, flips };
   })
-    .filter(({ effect }) => effect > 0)
+    .filter(({ effect }) => effect > least)
     .toSorted((a, b) => b.effect - a.effect);
 }

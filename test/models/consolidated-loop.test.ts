@@ -27,6 +27,20 @@ describe('a consolidation', () => {
     expect(system.outlets.map(({ name }) => name)).toEqual(['bay 1: jet', 'bay 2: jet']);
   });
 
+  it('tells outlets apart whatever their loops are called', () => {
+    const long = 'n'.repeat(120);
+    for (const names of [
+      [long, long, long],
+      ['bay', 'bay', 'bay 1'],
+      [`${long.slice(1)}a`, `${long.slice(1)}b`, `${long.slice(1)}c`],
+    ]) {
+      const { system } = modelOf(joined(...names.map((name) => bay(name))));
+      const found = system.outlets.map(({ name }) => name);
+      expect(new Set(found).size).toBe(3);
+      for (const name of found) expect(name.length).toBeLessThanOrEqual(120);
+    }
+  });
+
   it('of equal loops without a manifold passes n times the flow of one at the same head beyond the suction', () => {
     const wide = (loop: PipeworkLoop): PipeworkLoop => ({ ...loop, suction: [pipe(5, 0.001)] });
     const one = modelOf(wide(bay('a'))).system;

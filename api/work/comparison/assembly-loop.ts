@@ -1,10 +1,12 @@
 /** The loop of an assembly: stored, sent along, or several joined. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type ConsolidationFailure, consolidatedLoop } from '../../../models/consolidated-loop.ts';
-import type { Loop } from '../../../models/loop.ts';
+import type { Loop, PipeworkLoop } from '../../../models/loop.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { ComparisonQuestion } from '../../schemas/comparison-request.ts';
+import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../schemas/limits.ts';
+import { extentOf } from '../../schemas/loop-checks.ts';
 import { findLoop } from '../find-records.ts';
 import type { ReadyLoop, VersionedLoop } from '../loop-cache.ts';
 import type { ComparisonContext } from './comparison-context.ts';
@@ -59,10 +61,27 @@ async function joined(
   }
   const made = consolidatedLoop({ loops: parts.map(({ document }) => document), suction, manifold, intake });
   if (!made.ok) return failed(consolidationProblem(made.failure, path));
+  const beyond = beyondLimits(made.value, path);
+  if (beyond !== null) return failed(beyond);
   const loop = { id: null, version: null, document: made.value };
   const ready = context.loops.ready(loop, []);
   if (!ready.ok) return failed(elsewhere(ready.failure, path));
   return success({ loop, ready: ready.value, parts });
+}
+
+/** Each loop keeps the limits by itself; all of them together may not. */
+function beyondLimits({ discharge }: PipeworkLoop, path: Path): Problem | null {
+  const { branches, levels } = extentOf(discharge);
+  const pointer = toPointer([...path, 'loops']);
+  const over = (noun: string, { limit, actual }: { limit: number; actual: number }) =>
+    actual <= limit
+      ? []
+      : [{ pointer, detail: `have ${actual} ${noun} when joined; ${limit} are the limit`, limit, actual }];
+  const errors = [
+    ...over('branches', { limit: BRANCHES_MAX, actual: branches }),
+    ...over('levels of branches', { limit: BRANCH_DEPTH_MAX, actual: levels }),
+  ];
+  return errors.length === 0 ? null : invalidRequest(errors);
 }
 
 const MENDS = {

@@ -22,7 +22,7 @@ export function runningAtPower(
   const { annualEnergy } = annualUse({ power, standbyPower: 0, hoursPerDay, price });
   return {
     ...{ setting: null, settingFrom: 'power', feasible: true, detail: null },
-    ...{ power, annualEnergy, annualCost: annualEnergy * price, energyRange: null, duty: null },
+    ...{ power, annualEnergy, annualCost: annualEnergy * price, energyRange: null, duty: null, tariff: null },
   };
 }
 
@@ -63,6 +63,7 @@ const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' |
   annualCost: duty.annualCost ?? 0,
   energyRange: duty.doubt === null ? null : duty.doubt.annualEnergy,
   duty,
+  tariff: null,
 });
 
 const isServed = ({ outlets }: ToldDuty): boolean =>

@@ -34,22 +34,34 @@ export async function runningBySchedule(
   const { phases } = figures.value;
   const usual = phases.toSorted((a, b) => b.hours - a.hours)[0]?.usualSetting ?? sources.installed.setting;
   const short = plan.phases.filter((_, place) => phases[place]?.feasible === false);
-  const duty = runnable.candidate.count > 1 && usual > 0 ? await dutyAt(usual) : null;
+  const atUsual = usual > 0 ? await dutyAt(usual) : null;
+  const duty = atUsual?.ok ? atUsual.value : null;
+  const { tariff } = priced.value;
   return success({
     ...useOf(figures.value),
+    energyRange: doubtOfYear(figures.value, duty),
+    // One that was sent along has no version.
+    tariff: schedule.document.tariff === tariff?.id ? tariff : null,
     setting: usual,
     settingFrom: 'schedule',
     feasible: short.length === 0,
     detail: short.length === 0 ? null : `Not served: ${short.map(({ phase }) => phase.name).join(', ')}.`,
-    duty: duty?.ok ? duty.value : null,
+    duty,
   });
+}
+
+/** A year is as doubtful as its usual setting. */
+function doubtOfYear({ total }: YearFigures, duty: ToldDuty | null): Running['energyRange'] {
+  if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
+  const scale = total.energy / duty.annualEnergy;
+  const { low, high } = duty.doubt.annualEnergy;
+  return { low: scale * low, high: scale * high };
 }
 
 const useOf = ({ total, hours }: YearFigures) => ({
   power: hours === 0 ? 0 : (WATTS_PER_KILOWATT * total.energy) / hours,
   annualEnergy: total.energy,
   annualCost: total.cost,
-  energyRange: null,
 });
 
 /** A plan takes records; where a pump came with the request, its id and times mean nothing. */

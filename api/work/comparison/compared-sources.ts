@@ -26,14 +26,17 @@ export function comparedSources(
   const assemblies = options.flatMap((option) => option.assemblies);
   const scheduled = assemblies.flatMap(({ found, schedule }) => {
     const id = found?.loop.id ?? null;
-    return id === null ? [] : [{ id, version: schedule?.version ?? null, tariff: schedule?.document.tariff }];
+    return id === null ? [] : [{ id, version: schedule?.version ?? null }];
   });
+  const ofSchedules = assemblies.flatMap(({ running: { tariff } }) =>
+    tariff === null ? [] : [{ id: tariff.id, version: tariff.version }],
+  );
   return {
     site: siteText(site),
     loops: once(assemblies.flatMap(({ found }) => (found?.parts ?? []).flatMap(stored))),
     pumps: once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate)))),
-    tariffs: energyPrice.tariff === null ? [] : stored(energyPrice.tariff),
-    schedules: once(scheduled.map(({ id, version }) => ({ id, version }))),
+    tariffs: once([...(energyPrice.tariff === null ? [] : stored(energyPrice.tariff)), ...ofSchedules]),
+    schedules: once(scheduled),
   };
 }
 

@@ -1,10 +1,12 @@
 /** An option of a comparison: its assemblies, and its costs in today's money. */
+import { setImmediate } from 'node:timers/promises';
 import { type Result, success } from '../../../curves/result.ts';
 import { type FailureMode, lossesPerYear, type RiskTerms } from '../../../models/money/expected-loss.ts';
 import type { CostElement, ExtraCost, OptionCosts } from '../../../models/money/option-costs.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { ComparisonQuestion, EXTRA_KINDS } from '../../schemas/comparison-request.ts';
 import { type AssemblyFigures, assemblyFigures } from './assembly-figures.ts';
+import type { AskedAssembly } from './assembly-loop.ts';
 import type { ComparisonContext } from './comparison-context.ts';
 
 export type AskedOption = ComparisonQuestion['options'][number];
@@ -34,7 +36,7 @@ export async function optionFigures(
 ): Promise<Result<OptionFigures, Problem>> {
   const assemblies: AssemblyFigures[] = [];
   for (const [index, one] of asked.assemblies.entries()) {
-    const found = await assemblyFigures(context, one, ['options', place, 'assemblies', index]);
+    const found = await figuresOnce(context, one, ['options', place, 'assemblies', index]);
     if (!found.ok) return found;
     assemblies.push(found.value);
   }
@@ -46,6 +48,21 @@ export async function optionFigures(
     lossRange: { low: losses('low'), high: losses('high') },
     energyRange: { low: energyAt(assemblies, 'low'), high: energyAt(assemblies, 'high') },
   });
+}
+
+/** What is asked for again is not worked out again; before each that is, other requests have their turn. */
+async function figuresOnce(
+  context: ComparisonContext,
+  asked: AskedAssembly,
+  path: readonly (string | number)[],
+): Promise<Result<AssemblyFigures, Problem>> {
+  const key = JSON.stringify(asked);
+  const known = context.known.get(key);
+  if (known !== undefined) return success(known);
+  await setImmediate();
+  const found = await assemblyFigures(context, asked, path);
+  if (found.ok) context.known.set(key, found.value);
+  return found;
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -1,5 +1,6 @@
 /** What an assembly is asked to run, and what it runs at. */
 import type { RecommendationAnswer } from '../../schemas/answers/recommendation-schema.ts';
+import type { VersionOf } from '../../store/comparison-contract.ts';
 import type { ScheduleRecord } from '../../store/store.ts';
 import type { Candidate } from '../candidates.ts';
 import type { AskedAssembly, AssemblyLoop } from './assembly-loop.ts';
@@ -22,6 +23,8 @@ export interface Running {
   readonly energyRange: { readonly low: number; readonly high: number } | null;
   /** Null where nothing was solved. */
   readonly duty: ToldDuty | null;
+  /** That of its schedule, where its hours are priced by it. */
+  readonly tariff: VersionOf | null;
 }
 
 export interface Runnable {

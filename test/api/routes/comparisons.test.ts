@@ -244,11 +244,27 @@ describe('a stored comparison', () => {
     expect((await app.call(`/v1/comparisons/${id}`)).status).toBe(404);
   });
 
-  it('is a 304 while it stands', async () => {
+  it('is deleted by the ETag that was read, and never a 304: it may have gone stale', async () => {
     const { id } = await compared(running());
-    const etag = (await app.call(`/v1/comparisons/${id}`)).headers.get('etag') ?? '';
-    const again = await app.call(`/v1/comparisons/${id}`, { headers: { 'If-None-Match': etag } });
-    expect(again.status).toBe(304);
+    const path = `/v1/comparisons/${id}`;
+    const etag = (await app.call(path)).headers.get('etag') ?? '';
+    expect(etag).toBe('"1-metric"');
+    expect((await app.call(path, { headers: { 'If-None-Match': etag } })).status).toBe(200);
+    const gone = await app.call(path, { method: 'DELETE', headers: { 'If-Match': etag } });
+    expect(gone.status).toBe(204);
+  });
+
+  it('goes stale by the tariff of a schedule that its energy is priced by', async () => {
+    const tariff = await created(app, '/v1/tariffs', example('tariff.json'));
+    const installed = { pump: app.pumpId, count: 1, setting: 80 };
+    const loop = await created(app, '/v1/loops', { ...example('loop-kelp-flume.json'), installed });
+    const schedule = { ...example('schedule.json'), tariff };
+    await app.call(`/v1/loops/${loop}/schedule`, sent('PUT', schedule));
+    const made = await compared({ years: 5, options: [{ name: 'a', assemblies: [{ loop }] }] });
+    expect((await read(made.id)).stale).toBe(false);
+    const dearer = { ...example('tariff.json'), otherwise: { name: 'base', price: 0.5 } };
+    await app.call(`/v1/tariffs/${tariff}`, sent('PUT', dearer, { 'If-Match': '*' }));
+    expect((await read(made.id)).stale).toBe(true);
   });
 });
 
@@ -260,6 +276,13 @@ describe('what makes no sense', () => {
     options: [{ name: 'a', assemblies: [assembly], ...more }],
   });
   const powered = { power: 100 };
+  const wide = (outlets: number) => ({
+    ...kelp,
+    discharge: {
+      run: [{ pipe: 'sch80 1-1/2', length: 2.5 }],
+      branches: Array.from({ length: outlets }, (_, i) => ({ run: [], outlet: { name: `o${i}` } })),
+    },
+  });
 
   it.each([
     { why: 'no options', body: { years: 5, options: [] }, pointer: '/options' },
@@ -267,6 +290,43 @@ describe('what makes no sense', () => {
     { why: 'years below 1', body: { ...option(powered), years: 0 }, pointer: '/years' },
     { why: 'half a year', body: { ...option(powered), years: 2.5 }, pointer: '/years' },
     { why: 'a discount of -100 %', body: { ...option(powered), discountRate: -1 }, pointer: '/discountRate' },
+    {
+      why: 'a discount of nearly -100 % for a century: sums beyond all numbers',
+      body: { ...option(powered), years: 100, discountRate: -0.9999999 },
+      pointer: '/discountRate',
+    },
+    {
+      why: 'a discount that is -100 % once it is 20 % more',
+      body: { ...option(powered), discountRate: -0.9 },
+      pointer: '/discountRate',
+    },
+    {
+      why: 'prices that grow beyond all numbers',
+      body: { ...option(powered), years: 100, inflation: 10 },
+      pointer: '/inflation',
+    },
+    {
+      why: 'energy prices that do',
+      body: { ...option(powered), years: 100, energyInflation: 10 },
+      pointer: '/energyInflation',
+    },
+    {
+      why: 'more assemblies in all than one request may have',
+      body: {
+        years: 5,
+        price: 0.2,
+        options: Array.from({ length: 5 }, (_, i) => ({ name: `${i}`, assemblies: Array(41).fill(powered) })),
+      },
+      pointer: '/options',
+    },
+    {
+      why: 'more branches than a loop may have, joined',
+      body: option({
+        consolidate: { loops: [wide(1200), wide(1200)], suction: [], manifold: [] },
+        pump: example('pump-canister-250.json'),
+      }),
+      pointer: '/options/0/assemblies/0/consolidate/loops',
+    },
     { why: 'prices that fall by all', body: { ...option(powered), inflation: -1 }, pointer: '/inflation' },
     { why: 'another currency', body: { ...option(powered), currency: 'USD' }, pointer: '/currency' },
     {

@@ -86,6 +86,11 @@ describe('a ranking by life-cycle cost', () => {
       body: { lifeCycle: { discountRate: -1 } },
       pointer: '/lifeCycle/discountRate',
     },
+    {
+      why: 'rates that lead beyond all numbers',
+      body: { lifeCycle: { years: 100, discountRate: -0.9999999 } },
+      pointer: '/lifeCycle/discountRate',
+    },
     { why: 'an unknown term', body: { lifeCycle: { tax: 1 } }, pointer: '/lifeCycle/tax' },
     { why: 'another objective', body: { objective: 'beauty' }, pointer: '/objective' },
   ])('refuses $why', async ({ body, pointer }) => {

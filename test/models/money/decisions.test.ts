@@ -21,6 +21,7 @@ const NOTHING: OptionCosts = {
   valueAtRisk: 0,
   lossesPerYear: 0,
 };
+const EXTRAS = [{ element: 'operation', cost: 2500, year: 2, everyYears: 2 }] as const;
 const TERMS = { years: 10, discountRate: 0.05, inflation: 0, energyInflation: 0 };
 const OLD = { ...NOTHING, energy: 2000 };
 /** 600 now, and 200 a year less than the 400 of the old one. */
@@ -64,6 +65,11 @@ describe('a payback', () => {
     expect(found?.discounted).toBeNull();
   });
 
+  it('does not exist for what is cheaper at first and dearer in all', () => {
+    const cheap = { ...NOTHING, energy: 3000 };
+    expect(paybackOf(cheap, NEW)).toEqual({ simple: null, discounted: null });
+  });
+
   it('does not exist between equals', () => {
     expect(paybackOf(OLD)).toBeNull();
   });
@@ -81,6 +87,12 @@ describe('a break-even', () => {
   it('price is null where none makes up for the rest', () => {
     expect(breakEvenPrice({ option: { ...NEW, energy: 3000 }, reference: OLD }, TERMS)).toBeNull();
     expect(breakEvenPrice({ option: OLD, reference: OLD }, TERMS)).toBeNull();
+  });
+
+  it('price is null between equal energies that differ by rounding alone', () => {
+    // 3 x 0.1 is not 0.3.
+    const rival = { option: { ...OLD, energy: 3 * 0.1, parts: 10 }, reference: { ...OLD, energy: 0.3 } };
+    expect(breakEvenPrice(rival, TERMS)).toBeNull();
   });
 
   it('value at risk is where more failures cost as much as the option saves', () => {
@@ -106,6 +118,19 @@ describe('sensitivities', () => {
     // 1000 kWh less at 0.24 instead of 0.2, ten years at 5 %.
     const price = found.find(({ input }) => input === 'energy-price');
     expectClose(price?.high ?? 0, 1000 * 0.24 * 7.721735 - 600, { relative: 1e-6 });
+  });
+
+  it('leave out what changes by rounding alone', () => {
+    // Both have the same parts, which rise by inflation; the difference is in energy.
+    const terms = { ...TERMS, inflation: 0.04, energyInflation: 0.04 };
+    const found = sensitivity(
+      {
+        option: { ...NEW, devices: [], parts: 1234.56, extras: EXTRAS },
+        reference: { ...OLD, parts: 1234.56, extras: EXTRAS },
+      },
+      terms,
+    );
+    expect(found.map(({ input }) => input)).not.toContain('inflation');
   });
 
   it('say where the cheaper of the two changes', () => {
