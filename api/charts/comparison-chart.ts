@@ -1,6 +1,6 @@
 /** The life-cycle cost of options by element, and how it adds up over the years. */
 import type { Markup } from '../markup/markup.ts';
-import { isolatedName } from '../markup/name-text.ts';
+import { shortName } from '../markup/name-text.ts';
 import type { ChartedComparison, ChartedOption } from './charted-comparison.ts';
 import { breakEvenYear, comparisonDescription, comparisonLegend } from './comparison-words.ts';
 import { costBars } from './cost-bars.ts';
@@ -20,7 +20,7 @@ export function comparisonChart(figures: ChartedComparison, { id }: { readonly i
   const years = shown.options.flatMap(({ years: all }) => all.map(({ year }) => year));
   return drawSheet({
     id,
-    title: isolatedName(figures.name),
+    title: shortName(figures.name),
     subtitle: `Present values in ${figures.currency}: by element, and added up year by year`,
     description: comparisonDescription(shown),
     axis: linearAxis({ name: 'end of year', unit: null, values: years, ticks: 8 }),

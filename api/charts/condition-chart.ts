@@ -1,7 +1,7 @@
 /** How far what was measured on a loop departs from what is predicted, and where that is going. */
 import { sayNumber } from '../answers/say.ts';
 import type { Markup } from '../markup/markup.ts';
-import { isolatedName, plainName } from '../markup/name-text.ts';
+import { plainName, shortName } from '../markup/name-text.ts';
 import type { ConditionFigures, ResidualSeries } from './condition-figures.ts';
 import { type Axis, linearAxis } from './kit/axis.ts';
 import { dateAxis } from './kit/date-axis.ts';
@@ -22,7 +22,7 @@ export function conditionChart(figures: ConditionFigures, { id }: { readonly id:
   const { loopName, verdict, summary, series } = figures;
   return drawSheet({
     id,
-    title: `${isolatedName(loopName)}: measured against predicted`,
+    title: `${shortName(loopName)}: measured against predicted`,
     subtitle: `Found: ${verdict}`,
     description: descriptionOf(figures),
     axis: dateAxis(figures),

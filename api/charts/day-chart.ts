@@ -1,6 +1,6 @@
 /** The settings, flow, power and price of a loop through one day. */
 import { type Markup, markup } from '../markup/markup.ts';
-import { isolatedName, plainName, shortened } from '../markup/name-text.ts';
+import { isolatedName, plainName, shortened, shortName } from '../markup/name-text.ts';
 import { unitInForce } from '../units/convert.ts';
 import type { DayFigures, DayStep } from './day-figures.ts';
 import { DAY_LINE, SHORT_LINE } from './day-styles.ts';
@@ -23,7 +23,7 @@ export function dayChart(figures: DayFigures, { id }: { readonly id: string }): 
   const { loopName, date } = figures;
   return drawSheet({
     id,
-    title: `${isolatedName(loopName)}: settings through ${date}`,
+    title: `${shortName(loopName)}: settings through ${date}`,
     subtitle: daySubtitle(figures),
     description: dayDescription(figures),
     axis: clockAxis(figures),

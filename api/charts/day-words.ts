@@ -1,7 +1,7 @@
 /** What the chart of a day says in words. */
 import { MS_PER_HOUR } from '../../models/calendar/zone-offsets.ts';
 import { say, sayNumber } from '../answers/say.ts';
-import { isolatedName, plainName } from '../markup/name-text.ts';
+import { plainName, shortName } from '../markup/name-text.ts';
 import type { DayFigures } from './day-figures.ts';
 import { SHORT_LINE } from './day-styles.ts';
 import type { LegendRow } from './kit/legend.ts';
@@ -18,7 +18,7 @@ const pumpWords = ({ pumpName, count }: DayFigures, name: (text: string) => stri
 const isShort = ({ steps }: DayFigures): boolean => steps.some(({ feasible }) => !feasible);
 
 export const daySubtitle = (figures: DayFigures): string =>
-  `${pumpWords(figures, isolatedName)}: ${totalWords(figures)} in the day`;
+  `${pumpWords(figures, shortName)}: ${totalWords(figures)} in the day`;
 
 export const dayLegend = (figures: DayFigures): readonly LegendRow[] =>
   isShort(figures) ? [{ sample: { line: SHORT_LINE }, text: 'no setting gives all that is required' }] : [];

@@ -2,7 +2,7 @@
 
 import { pumpAtSetting } from '../../models/pump-at-setting.ts';
 import type { Markup } from '../markup/markup.ts';
-import { isolatedName } from '../markup/name-text.ts';
+import { shortName } from '../markup/name-text.ts';
 import { inUnit, quantityAxis } from './in-units.ts';
 import { mark } from './kit/marks.ts';
 import type { LineStyle } from './kit/palette.ts';
@@ -34,7 +34,7 @@ export function loopChart(figures: LoopFigures, { id }: { readonly id: string })
   const curves = curvesOf(figures);
   return drawSheet({
     id,
-    title: `${isolatedName(loopName)}: pump and system`,
+    title: `${shortName(loopName)}: pump and system`,
     subtitle: loopSubtitle(figures),
     description: loopDescription(figures),
     axis: quantityAxis({ name: 'total flow', quantity: 'flow', system, values: [curves.until], ticks: 7 }),

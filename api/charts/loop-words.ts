@@ -1,6 +1,6 @@
 /** What the chart of a loop says in words. */
 import { say, sayNumber } from '../answers/say.ts';
-import { isolatedName, plainName } from '../markup/name-text.ts';
+import { plainName, shortName } from '../markup/name-text.ts';
 import type { LegendRow } from './kit/legend.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from './loop-figures.ts';
 import { DUTY, OTHER_CROSSING, REQUIRED, SYSTEM_LINE } from './loop-styles.ts';
@@ -19,7 +19,7 @@ const pumpWords = ({ duty: { count, setting }, model }: ShownPump, name: (text: 
 
 export function loopSubtitle({ shown }: LoopFigures): string {
   if (shown === null) return 'No pump is installed, and none that is stored serves: the system alone';
-  return `${pumpWords(shown, isolatedName)}, ${ORIGINS[shown.origin]}`;
+  return `${pumpWords(shown, shortName)}, ${ORIGINS[shown.origin]}`;
 }
 
 function dutyWords({ duty }: ShownPump, { system }: LoopFigures): string {
@@ -54,15 +54,14 @@ export function loopLegend(
   const rows: LegendRow[] = [];
   if (shown !== null) {
     rows.push({ sample: { mark: DUTY }, text: dutyWords(shown, figures) });
-    rows.push({ sample: { line: PUMP_LINE }, text: pumpWords(shown, isolatedName) });
+    rows.push({ sample: { line: PUMP_LINE }, text: pumpWords(shown, shortName) });
     if (isBeyond)
       rows.push({ sample: { line: BEYOND_LINE }, text: 'the same beyond its entered points: a guess' });
     if (isDoubtful) rows.push({ sample: { band: 'haze' }, text: doubtWords(shown, figures) });
   }
   if (needed.length > 0)
     rows.push({ sample: { line: SYSTEM_LINE }, text: 'system curve: the head that the loop needs' });
-  if (required !== null)
-    rows.push({ sample: { mark: REQUIRED }, text: requiredWords(figures, isolatedName) });
+  if (required !== null) rows.push({ sample: { mark: REQUIRED }, text: requiredWords(figures, shortName) });
   if (isCrossedAgain) {
     rows.push({
       sample: { mark: OTHER_CROSSING },

@@ -4,7 +4,7 @@ import { pumpAtSetting } from '../../models/pump-at-setting.ts';
 import type { PumpModel } from '../../models/pump-model.ts';
 import { say, sayNumber } from '../answers/say.ts';
 import type { Markup } from '../markup/markup.ts';
-import { isolatedName } from '../markup/name-text.ts';
+import { shortName } from '../markup/name-text.ts';
 import { DEFAULT_DENSITY } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { type EnteredPower, enteredPower } from './entered-power.ts';
@@ -64,7 +64,7 @@ export function pumpChart(
   );
   return drawSheet({
     id,
-    title: `${isolatedName(pump.name)}: head and power`,
+    title: `${shortName(pump.name)}: head and power`,
     subtitle: `Each line is one setting of the controller, as fitted to the entered points`,
     description: descriptionOf(figures),
     axis: quantityAxis({ name: 'flow', quantity: 'flow', system, values: flows, ticks: 7 }),

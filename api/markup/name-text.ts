@@ -43,3 +43,9 @@ export function shortened(
   }
   return `${kept.trimEnd()}\u2026`;
 }
+
+/** About fifty letters of usual type. */
+const SHORT = { width: 420, size: 14 } as const;
+
+/** A name that leaves room for what stands beside it on the same line. */
+export const shortName = (name: string): string => isolatedName(shortened(plainName(name), SHORT));

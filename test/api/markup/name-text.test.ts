@@ -1,6 +1,6 @@
 /** Names of users in lines of other text. */
 import { describe, expect, it } from 'vitest';
-import { isolatedName, plainName, shortened, textWidth } from '../../../api/markup/name-text.ts';
+import { isolatedName, plainName, shortened, shortName, textWidth } from '../../../api/markup/name-text.ts';
 
 describe('a name', () => {
   it('is kept apart from the direction of the text around it', () => {
@@ -29,5 +29,10 @@ describe('what does not fit', () => {
   it('is never cut within a letter of several code points', () => {
     const family = '👨‍👩‍👧';
     expect(shortened(family.repeat(9), room).replace('…', '')).toBe(family.repeat(3));
+  });
+
+  it('of a long name leaves room for what stands beside it', () => {
+    expect(shortName('far end')).toBe('\u2068far end\u2069');
+    expect(shortName('x'.repeat(120))).toMatch(/^\u2068x{40,60}…\u2069$/);
   });
 });
