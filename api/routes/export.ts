@@ -10,7 +10,14 @@ import { type Problem, problem } from '../http/problem.ts';
 import { noBody, type RequestBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import { example } from '../openapi/examples.ts';
-import { members, siteCopyAnswer, siteCopyCounts, siteCopyInput } from '../schemas/site-copy.ts';
+import {
+  members,
+  SITE_COPY_FORMAT,
+  SITE_COPY_VERSION,
+  siteCopyAnswer,
+  siteCopyCounts,
+  siteCopyInput,
+} from '../schemas/site-copy.ts';
 import type { SiteContents } from '../store/site-contents-contract.ts';
 import { described } from '../units/described.ts';
 import { documentedContext, type SchemaContext } from '../units/schema-context.ts';
@@ -31,6 +38,16 @@ const exportQuery = (context: SchemaContext) =>
     }).optional(),
   });
 
+/** As someone would write it by hand; an export states ids, versions and times besides. */
+const WRITTEN_BY_HAND = {
+  format: SITE_COPY_FORMAT,
+  formatVersion: SITE_COPY_VERSION,
+  site: example('site'),
+  tariffs: [example('tariff')],
+  pumps: [example('pump-canister-250')],
+  loops: [example('loop-kelp-flume')],
+};
+
 /** Larger than other bodies, and read in pieces. */
 const copyBody: RequestBody<SiteCopy> = {
   async read(request, system) {
@@ -42,7 +59,7 @@ const copyBody: RequestBody<SiteCopy> = {
   document: () => ({
     mediaType: MEDIA_TYPE,
     schema: siteCopyInput(documentedContext('request')),
-    example: example('answers/export'),
+    example: WRITTEN_BY_HAND,
   }),
 };
 

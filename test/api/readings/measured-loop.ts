@@ -3,9 +3,6 @@ import { expect } from 'vitest';
 import { created, example, type Json, jsonOf, sent } from '../requests.ts';
 import { type StockedApp, stockedApp } from '../stocked-app.ts';
 
-/** The clock of the app begins at 2026-01-15T12:00Z. */
-export const NOW = Date.UTC(2026, 0, 15, 12);
-
 export interface MeasuredLoop extends StockedApp {
   readonly readings: string;
   readonly condition: string;
