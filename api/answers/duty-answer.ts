@@ -5,7 +5,6 @@ import { dutyCautions } from '../../models/cautions/duty-cautions.ts';
 import type { ExactDuty } from '../../models/duty-point.ts';
 import { limitingOutlet, outletFigures } from '../../models/margins.ts';
 import { outletReaches } from '../../models/outlet-reach.ts';
-import type { Pump } from '../../models/pump.ts';
 import type { ConditionContext } from '../../models/selection/conditions.ts';
 import type { DutyHeat } from '../../models/selection/duty-heat.ts';
 import type { Trim } from '../../models/trim.ts';
@@ -19,16 +18,7 @@ export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 const SECONDS_PER_HOUR = 3600;
 const PERCENT = 100;
 
-export function dutyAnswer({
-  candidate,
-  pumpId,
-  context,
-  duty,
-  use,
-  trims,
-  doubt,
-  reachVelocity = null,
-}: {
+interface ToldDuty {
   readonly candidate: number;
   /** Null where the pump came with the request. */
   readonly pumpId: string | null;
@@ -44,7 +34,21 @@ export function dutyAnswer({
   readonly doubt: DutyAnswer['doubt'];
   /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
-}): DutyAnswer {
+  /** Whether it has no price where the ranking goes by life-cycle cost. */
+  readonly isUnpriced?: boolean;
+}
+
+export function dutyAnswer({
+  candidate,
+  pumpId,
+  context,
+  duty,
+  use,
+  trims,
+  doubt,
+  reachVelocity = null,
+  isUnpriced = false,
+}: ToldDuty): DutyAnswer {
   const { loop, pump } = context;
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);
@@ -74,14 +78,10 @@ export function dutyAnswer({
     heat: use.heat,
     cautions: [
       ...dutyCautions(context, duty, reachVelocity),
-      ...purchaseCautions(use.lifeCycleCost, pump.pump),
+      ...(isUnpriced ? [caution('purchase-not-counted')] : []),
     ],
   };
 }
-
-/** A pump that is ranked by its life-cycle cost as if it were free. */
-const purchaseCautions = (lifeCycleCost: number | null | undefined, { price }: Pump) =>
-  typeof lifeCycleCost === 'number' && price === undefined ? [caution('purchase-not-counted')] : [];
 
 const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({
   branch: toPointer(path),

@@ -128,6 +128,7 @@ function checkOptions(
   }: {
     readonly years: number;
     readonly options: readonly {
+      readonly name: string;
       readonly assemblies: readonly unknown[];
       readonly extras: readonly { readonly year: number }[];
     }[];
@@ -140,7 +141,12 @@ function checkOptions(
     const params = { limit: ASSEMBLIES_IN_ALL, actual };
     issues.addIssue({ code: 'custom', path: ['options'], message, params });
   }
-  for (const [i, { extras }] of options.entries()) {
+  const names = options.map(({ name }) => name);
+  for (const [i, { name, extras }] of options.entries()) {
+    if (names.indexOf(name) !== i) {
+      const message = `is "${name}", the name of another option`;
+      issues.addIssue({ code: 'custom', path: ['options', i, 'name'], message });
+    }
     for (const [j, { year }] of extras.entries()) {
       if (year <= years) continue;
       const path = ['options', i, 'extras', j, 'year'];

@@ -130,7 +130,8 @@ function rankedAnswer(
   const others = worst === null ? [] : [worst];
   const doubt = doubtAnswer({ pump, duty, running, assurance, land, others });
   const context = { loop: shared.loop, pump, limits, elevation: running.elevation };
-  return dutyAnswer({ candidate, pumpId: pump.id, context, duty, use, trims, doubt });
+  const isUnpriced = running.lifeCycle !== undefined && pump.pump.price === undefined;
+  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, doubt });
 }
 
 /** Null without an assurance. */

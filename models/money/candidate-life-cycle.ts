@@ -13,13 +13,14 @@ export interface LifeCycleTerms extends MoneyTerms {
 
 /**
  * Present value of buying `count` equal pumps anew, their energy, service and the work that their failures make: the same
- * elements as those of a comparison, without pipework and losses. A pump without a price counts as free.
+ * elements as those of a comparison, without pipework and losses. Null of a pump without a price.
  */
 export function candidateLifeCycle(
   { pump, count, annualCost }: { readonly pump: Pump; readonly count: number; readonly annualCost: number },
   { labourRate, minutesPerFailure, ...terms }: LifeCycleTerms,
-): number {
-  const { price = 0, expectedLifeYears = null, service = null, failures } = pump;
+): number | null {
+  const { price, expectedLifeYears = null, service = null, failures } = pump;
+  if (price === undefined) return null;
   const attention = deviceAttention({
     devices: count,
     service,

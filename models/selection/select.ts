@@ -24,7 +24,7 @@ export interface Ranked {
   readonly annualEnergy: number;
   readonly annualCost: number | null;
   readonly heat: DutyHeat;
-  /** Present value; null where it is not asked for, or no price is known. */
+  /** Present value; null where it is not asked for, or a price of pump or energy is not known. */
   readonly lifeCycleCost: number | null;
 }
 
@@ -98,6 +98,12 @@ function lifeCycleOf(
   return candidateLifeCycle({ pump: pump.pump, count, annualCost }, lifeCycle);
 }
 
+/** Those without a life-cycle cost come after those with one. */
+function lifeCycleFirst(a: Ranked, b: Ranked): number {
+  if (a.lifeCycleCost !== null && b.lifeCycleCost !== null) return a.lifeCycleCost - b.lifeCycleCost;
+  return Number(a.lifeCycleCost === null) - Number(b.lifeCycleCost === null);
+}
+
 type Counted = (ranked: Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>) => {
   readonly cost: number;
   readonly energy: number;
@@ -112,7 +118,7 @@ const withHeat: Counted = (ranked) => {
 
 function cheaperFirst(a: Ranked, b: Ranked, counted: Counted): number {
   return (
-    (a.lifeCycleCost ?? 0) - (b.lifeCycleCost ?? 0) ||
+    lifeCycleFirst(a, b) ||
     counted(a).cost - counted(b).cost ||
     counted(a).energy - counted(b).energy ||
     a.duty.power - b.duty.power ||

@@ -7,7 +7,7 @@ import type { StoredComparison } from '../../store/comparison-contract.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { comparedSources } from './compared-sources.ts';
 import { type ComparisonMeans, comparisonContext } from './comparison-context.ts';
-import { type OptionFigures, optionFigures } from './option-figures.ts';
+import { type KnownAssemblies, type OptionFigures, optionFigures } from './option-figures.ts';
 
 const NAME_MAX = 120;
 
@@ -19,8 +19,9 @@ export async function makeComparison(
   const context = await comparisonContext(means, question, asked);
   if (!context.ok) return context;
   const options: OptionFigures[] = [];
+  const known: KnownAssemblies = new Map();
   for (const [place, option] of question.options.entries()) {
-    const figures = await optionFigures(context.value, option, place);
+    const figures = await optionFigures(context.value, option, { place, known });
     if (!figures.ok) return figures;
     options.push(figures.value);
   }

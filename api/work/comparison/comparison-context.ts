@@ -14,7 +14,6 @@ import type { UnitSystem } from '../../units/unit-system.ts';
 import { findSite, findTariff } from '../find-records.ts';
 import type { LoopCache } from '../loop-cache.ts';
 import type { RecommendationMeans } from '../recommend.ts';
-import type { AssemblyFigures } from './assembly-figures.ts';
 
 export interface ComparisonMeans {
   readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
@@ -48,8 +47,6 @@ export interface ComparisonContext extends ComparisonMeans {
   /** Of the calendar: what schedules are walked through. */
   readonly year: number;
   readonly now: number;
-  /** Assemblies worked out so far, by what was asked. */
-  readonly known: Map<string, AssemblyFigures>;
 }
 
 export async function comparisonContext(
@@ -72,7 +69,6 @@ export async function comparisonContext(
   return success({
     ...means,
     ...{ siteId, site, system, minutesPerFailure, year, now },
-    known: new Map<string, AssemblyFigures>(),
     terms: { years, discountRate, inflation, energyInflation },
     labourRate: question.labourRate ?? site.document.labourRate ?? 0,
     energyPrice: energyPrice.value,

@@ -21,6 +21,9 @@ export interface OptionFigures {
   readonly energyRange: { readonly low: number; readonly high: number };
 }
 
+/** Assemblies worked out so far, by what was asked. */
+export type KnownAssemblies = Map<string, AssemblyFigures>;
+
 const ELEMENT_OF_KIND = {
   pipework: 'purchase',
   installation: 'installation',
@@ -32,11 +35,11 @@ const ELEMENT_OF_KIND = {
 export async function optionFigures(
   context: ComparisonContext,
   asked: AskedOption,
-  place: number,
+  { place, known }: { readonly place: number; readonly known: KnownAssemblies },
 ): Promise<Result<OptionFigures, Problem>> {
   const assemblies: AssemblyFigures[] = [];
   for (const [index, one] of asked.assemblies.entries()) {
-    const found = await figuresOnce(context, one, ['options', place, 'assemblies', index]);
+    const found = await figuresOnce(context, one, { path: ['options', place, 'assemblies', index], known });
     if (!found.ok) return found;
     assemblies.push(found.value);
   }
@@ -54,14 +57,14 @@ export async function optionFigures(
 async function figuresOnce(
   context: ComparisonContext,
   asked: AskedAssembly,
-  path: readonly (string | number)[],
+  { path, known }: { readonly path: readonly (string | number)[]; readonly known: KnownAssemblies },
 ): Promise<Result<AssemblyFigures, Problem>> {
   const key = JSON.stringify(asked);
-  const known = context.known.get(key);
-  if (known !== undefined) return success(known);
+  const before = known.get(key);
+  if (before !== undefined) return success(before);
   await setImmediate();
   const found = await assemblyFigures(context, asked, path);
-  if (found.ok) context.known.set(key, found.value);
+  if (found.ok) known.set(key, found.value);
   return found;
 }
 

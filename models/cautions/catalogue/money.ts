@@ -27,7 +27,7 @@ export const MONEY_CAUTIONS = {
   },
   'purchase-not-counted': {
     severity: 'warning',
-    sentence: 'The pump has no price: its life-cycle cost leaves the purchase out.',
+    sentence: 'The pump has no price: it has no life-cycle cost, and ranks after those that have one.',
     source: COMMON_PRACTICE,
   },
 } as const satisfies Record<string, CautionRow>;

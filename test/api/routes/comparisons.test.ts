@@ -286,6 +286,11 @@ describe('what makes no sense', () => {
 
   it.each([
     { why: 'no options', body: { years: 5, options: [] }, pointer: '/options' },
+    {
+      why: 'two options of one name',
+      body: { years: 5, price: 1, options: [...option(powered).options, ...option(powered).options] },
+      pointer: '/options/1/name',
+    },
     { why: 'no years', body: { options: option(powered).options }, pointer: '/years' },
     { why: 'years below 1', body: { ...option(powered), years: 0 }, pointer: '/years' },
     { why: 'half a year', body: { ...option(powered), years: 2.5 }, pointer: '/years' },

@@ -66,9 +66,13 @@ describe('a ranking by life-cycle cost', () => {
     expect((await answered(answer, await ask(dear))).best?.pump.name).toBe('thrifty');
   });
 
-  it('says where a pump has no price', async () => {
+  it('ranks a pump without a price after those with one, and says so', async () => {
     const { price: _, ...free } = small;
+    const both = await answered(answer, await ask(asked({ pumps: [free, thrifty] })));
+    expect(both.ranking.map(({ pump }) => pump.name)).toEqual(['thrifty', 'cheap']);
     const found = await answered(answer, await ask(asked({ pumps: [free] })));
+    expect(found.best?.lifeCycleCost).toBeNull();
+    expect(found.summary).not.toContain('Bought anew');
     expect(found.best?.cautions.map(({ code }) => code)).toContain('purchase-not-counted');
   });
 

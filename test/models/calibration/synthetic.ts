@@ -84,7 +84,7 @@ export interface Noise {
   readonly power: number;
 }
 
-export type Shows = (duty: DutyPoint) => Partial<Pick<Reading, 'flow' | 'head' | 'power'>>;
+type Shows = (duty: DutyPoint) => Partial<Pick<Reading, 'flow' | 'head' | 'power'>>;
 
 /** `times` readings at each of `settings`, with relative noise. */
 export function readings(
