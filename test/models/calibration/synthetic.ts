@@ -84,8 +84,6 @@ export interface Noise {
   readonly power: number;
 }
 
-type Shows = (duty: DutyPoint) => Partial<Pick<Reading, 'flow' | 'head' | 'power'>>;
-
 /** `times` readings at each of `settings`, with relative noise. */
 export function readings(
   { loop, truth, settings, times }: { loop: Loop; truth: Truth; settings: readonly number[]; times: number },
