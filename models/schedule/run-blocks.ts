@@ -1,7 +1,7 @@
 /** The runs of phases as blocks of mean power, for a bill. */
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
 import type { Block } from './block.ts';
-import type { SchedulePlan } from './phase-plan.ts';
+import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 import type { PhaseRun } from './phase-starts.ts';
 import { planAt } from './plan-at.ts';
 import { type MeanDuty, RAMP_PIECES, rampMeans } from './ramp.ts';
@@ -61,7 +61,15 @@ export function runBlocks(
 /** The setting that a run ends at. */
 export function lastSetting(plan: SchedulePlan, run: PhaseRun, prices: Prices, memory: Memory): number {
   const one = planAt(plan, run.phase);
-  if (one.volume === null) return one.own.setting;
+  if (one.volume === null) return lastOfPulses(one, run);
   const { blocks } = volumeRun(one, run, prices, volumesOf(memory, run.phase));
   return blocks.at(-1)?.setting ?? one.own.setting;
+}
+
+/** Each period of a pulse ends in its other part; a run may end before that. */
+function lastOfPulses({ own, other, phase: { pulse } }: PhasePlan, { from, until }: PhaseRun): number {
+  if (pulse === undefined || other === null) return own.setting;
+  const period = pulse.periodMinutes * MS_PER_MINUTE;
+  const rest = (until - from) % period;
+  return rest === 0 || rest > (1 - pulse.share) * period ? other.setting : own.setting;
 }

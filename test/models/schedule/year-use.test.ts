@@ -181,6 +181,26 @@ describe('the steps of a day', () => {
     expect(ramp.at(-1)?.setting).toBe(planOf(phases).phases[0]?.own.setting);
   });
 
+  it('ramp up from the part of a pulse that ran last', () => {
+    // Periods of an hour from 22:00 on, whose last half is the weak one: at 07:00 that is what runs.
+    const pulsing = { ...night, pulse: { otherFactor: 0.2, periodMinutes: 60, share: 0.5 } };
+    const both = [{ ...day, rampMinutes: 60 }, pulsing];
+    const found = stepsWithin(
+      planOf(both),
+      { phases: both, holidays: rates.holidays, zone },
+      { rates, zone },
+      { from: Date.UTC(2026, 0, 15, 6), until: Date.UTC(2026, 0, 15, 12) },
+      newMemory(),
+    );
+    const weak = planOf(both).phases[1]?.other?.setting ?? Number.NaN;
+    const strong = planOf(both).phases[1]?.own.setting ?? Number.NaN;
+    const last = found.filter(({ phase }) => phase === 1).at(-1);
+    const first = found.find(({ phase }) => phase === 0);
+    expect(last?.setting).toBe(weak);
+    expect(strong).toBeGreaterThan(weak);
+    expect(first?.setting).toBeLessThan((weak + strong) / 2);
+  });
+
   it('fall back to a setting that serves every phase', () => {
     const plan = planOf(phases);
     expect(fallbackSetting(plan)).toBe(plan.phases[0]?.own.setting);
