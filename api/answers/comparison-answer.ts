@@ -92,8 +92,9 @@ function optionAnswer(
     presentValue: cycle.presentValue,
     range: { low: Math.min(...ends), high: Math.max(...ends) },
     elements: { ...cycle.elements },
-    years: cycle.years.map(({ year, elements, total, presentValue, cumulated }) => ({
+    years: cycle.years.map(({ year, elements, total, presentValue, cumulated, discounted }) => ({
       ...{ year, total, presentValue, cumulated },
+      running: discounted.running,
       elements: { ...elements },
     })),
     payback: place === 0 ? null : payback(cycle, first),

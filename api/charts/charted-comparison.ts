@@ -8,8 +8,8 @@ export interface ChartedOption {
   readonly presentValue: number;
   /** Present values, adding up to that of the option. */
   readonly elements: ByElement;
-  /** Present value of all costs up to and with a year. */
-  readonly years: readonly { readonly year: number; readonly cumulated: number }[];
+  /** Present value of all costs up to and with a year, and of what runs through it; the rest is paid at its end. */
+  readonly years: readonly { readonly year: number; readonly running: number; readonly cumulated: number }[];
   /** Against the first option; null for that one, and for one that costs the same. */
   readonly payback: { readonly discounted: number | null } | null;
 }

@@ -47,7 +47,11 @@ function cumulatedPanel({ options, currency }: ChartedComparison): Panel {
 const optionLine = (plot: Plot, { years }: ChartedOption, place: number): Markup | null =>
   lineThrough(
     plot,
-    years.map(({ year, cumulated }) => ({ x: year, y: cumulated })),
+    years.flatMap(({ year, running, cumulated }, place) => {
+      const before = years[place - 1];
+      const paid = { x: year, y: cumulated };
+      return before === undefined ? [paid] : [{ x: year, y: before.cumulated + running }, paid];
+    }),
     optionStyle(place).line,
   );
 
@@ -66,9 +70,9 @@ function breakEvenMark(plot: Plot, option: ChartedOption): Markup | null {
   return value === null ? null : mark([plot.x(breakEven), plot.y(value)], BREAK_EVEN);
 }
 
-/** On the line between the ends of two years. */
+/** On its line: inside a year by what runs through it. */
 function valueAt({ years }: ChartedOption, year: number): number | null {
   const [before, after] = [years[Math.floor(year)], years[Math.ceil(year)]];
   if (before === undefined || after === undefined) return null;
-  return before.cumulated + (year - Math.floor(year)) * (after.cumulated - before.cumulated);
+  return before.cumulated + (year - Math.floor(year)) * after.running;
 }

@@ -31,6 +31,7 @@ export function candidateLifeCycle(
     devices: [{ price: count * price, lifeYears: expectedLifeYears, isNew: true, ageYears: 0 }],
     ...{ energy: 1, energyPrice: annualCost, labourRate, extras: [], valueAtRisk: 0, lossesPerYear: 0 },
     attentionHours: attention.hours,
+    failureHours: attention.failureHours,
     parts: attention.parts,
   };
   return lifeCycle(costs, terms).presentValue;

@@ -9,6 +9,8 @@ export interface DeviceService {
 
 export interface DeviceAttention {
   readonly hours: number;
+  /** Of these, what failures make. */
+  readonly failureHours: number;
   readonly parts: number;
 }
 
@@ -29,6 +31,7 @@ export function deviceAttention({
   readonly minutesPerFailure: number;
 }): DeviceAttention {
   const times = service === null ? 0 : MONTHS_PER_YEAR / service.everyMonths;
-  const minutes = times * (service?.minutes ?? 0) + failures * minutesPerFailure;
-  return { hours: (devices * minutes) / MINUTES_PER_HOUR, parts: devices * times * (service?.parts ?? 0) };
+  const failureHours = (devices * failures * minutesPerFailure) / MINUTES_PER_HOUR;
+  const serviceHours = (devices * times * (service?.minutes ?? 0)) / MINUTES_PER_HOUR;
+  return { hours: serviceHours + failureHours, failureHours, parts: devices * times * (service?.parts ?? 0) };
 }

@@ -18,9 +18,14 @@ export interface CostYear {
   readonly presentValue: number;
   /** Present values up to and with this year. */
   readonly cumulated: number;
-  /** In today's money, what is left of devices at the end apart: what paybacks count. */
-  readonly today: number;
-  readonly discountedWithoutRest: number;
+  /** What paybacks count: what runs through the year, and what is paid at its end, what is left of devices apart. */
+  readonly today: Spent;
+  readonly discounted: Spent;
+}
+
+export interface Spent {
+  readonly running: number;
+  readonly paid: number;
 }
 
 export interface LifeCycle {
@@ -81,6 +86,20 @@ function plainYears(option: OptionCosts, years: number): readonly PlainYear[] {
   return all;
 }
 
+/** What runs through every year alike, extras of every year among it. */
+function yearly(option: OptionCosts): ByElement {
+  const elements = { ...byElement(() => 0), ...yearlyCosts(option) };
+  for (const { element, cost, year, everyYears } of option.extras) {
+    if (everyYears === 1 && year <= 1) elements[element] += cost;
+  }
+  return elements;
+}
+
+function spent(all: ByElement, running: ByElement, year: number, rest: number): Spent {
+  const through = year === 0 ? 0 : sumOf(running);
+  return { running: through, paid: sumOf(all) - rest - through };
+}
+
 /**
  * Life-cycle cost C = sum over the years n = 0..N and the elements of C_n ((1+p)/(1+i))^n, with p the rise of energy prices for
  * energy and of all others for the rest: purchase in year 0, replacements, what is left at the end, running costs at the end of
@@ -92,6 +111,7 @@ export function lifeCycle(option: OptionCosts, terms: MoneyTerms): LifeCycle {
   const { discountRate, inflation, energyInflation } = terms;
   const riseOf = (element: CostElement) => (element === 'energy' ? energyInflation : inflation);
   const totals = { ...byElement(() => 0) };
+  const running = yearly(option);
   const years: CostYear[] = [];
   let cumulated = 0;
   for (const { year, elements: plain, rest } of plainYears(option, terms.years)) {
@@ -104,8 +124,18 @@ export function lifeCycle(option: OptionCosts, terms: MoneyTerms): LifeCycle {
     cumulated += presentValue;
     years.push({
       ...{ year, elements, total: sumOf(elements), presentValue, cumulated },
-      today: sumOf(plain) - rest,
-      discountedWithoutRest: presentValue - rest * presentFactor({ year, rise: inflation, discountRate }),
+      today: spent(
+        byElement((name) => plain[name]),
+        running,
+        year,
+        rest,
+      ),
+      discounted: spent(
+        present,
+        byElement((name) => running[name] * presentFactor({ year, rise: riseOf(name), discountRate })),
+        year,
+        rest * presentFactor({ year, rise: inflation, discountRate }),
+      ),
     });
   }
   return { presentValue: sumOf(totals), elements: totals, years };

@@ -30,8 +30,9 @@ export interface OptionCosts {
   /** kWh a year, and money per kWh of them. */
   readonly energy: number;
   readonly energyPrice: number;
-  /** Hours that people give to its devices in a year, and money an hour. */
+  /** Hours that people give to its devices in a year, those that failures make among them; money an hour. */
   readonly attentionHours: number;
+  readonly failureHours: number;
   readonly labourRate: number;
   /** Money of parts a year. */
   readonly parts: number;

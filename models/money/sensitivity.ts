@@ -57,13 +57,20 @@ function changed({ option, reference, terms }: Changed, input: SensitiveInput, t
       return both((one) => ({
         ...one,
         devices: one.devices.map((devices) => ({ ...devices, price: times * devices.price })),
+        extras: one.extras.map((extra) =>
+          extra.element === 'purchase' ? { ...extra, cost: times * extra.cost } : extra,
+        ),
       }));
     case 'labour-rate':
       return both((one) => ({ ...one, labourRate: times * one.labourRate }));
     case 'attention':
       return both((one) => ({ ...one, attentionHours: times * one.attentionHours }));
     case 'failures':
-      return both((one) => ({ ...one, lossesPerYear: times * one.lossesPerYear }));
+      return both((one) => ({
+        ...one,
+        lossesPerYear: times * one.lossesPerYear,
+        attentionHours: one.attentionHours + (times - 1) * one.failureHours,
+      }));
     case 'value-at-risk':
       return both((one) => ({ ...one, valueAtRisk: times * one.valueAtRisk }));
     case 'discount-rate':

@@ -65,6 +65,7 @@ const year = perContext((context) =>
       elements: described(context, elements(context), { description: 'In the money of that year.' }),
       total: money(context, 'All elements.', 138.2),
       presentValue: money(context, 'What they are worth now.', 132.9),
+      running: money(context, 'Of that, what runs through the year; the rest is paid at its end.', 132.9),
       cumulated: money(context, 'Present values up to and with this year.', 1092.9),
     }),
     { description: 'A year of an option.' },

@@ -3,7 +3,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import { type FailureRate, failureRate } from '../../../models/failure-rate.ts';
 import type { InstalledPump } from '../../../models/loop.ts';
 import { taskWork } from '../../../models/maintenance/task.ts';
-import { deviceAttention } from '../../../models/money/device-attention.ts';
+import { type DeviceAttention, deviceAttention } from '../../../models/money/device-attention.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { MaintenanceTaskRecord } from '../../store/maintenance-task-contract.ts';
@@ -26,7 +26,7 @@ export interface AssemblyFigures {
   readonly servedShare: number;
   /** Of one pump a year; null where nothing is counted. */
   readonly failures: FailureRate | null;
-  readonly attention: { readonly hours: number; readonly parts: number };
+  readonly attention: DeviceAttention;
   readonly price: number;
   readonly lifeYears: number | null;
   readonly ageYears: number;
@@ -144,7 +144,7 @@ function servedShare(duty: ToldDuty | null): number {
 async function attentionOf(
   { deps: { store }, siteId, minutesPerFailure }: ComparisonContext,
   { found, candidate, count, failures }: Pick<AssemblyFigures, 'found' | 'candidate' | 'count' | 'failures'>,
-): Promise<{ readonly hours: number; readonly parts: number }> {
+): Promise<DeviceAttention> {
   const service = candidate?.pump.service ?? null;
   const devices = deviceAttention({
     devices: count,
@@ -163,7 +163,7 @@ async function attentionOf(
       parts += timesAYear * each;
     }
   }
-  return { hours, parts };
+  return { ...devices, hours, parts };
 }
 
 const isService = ({ document }: MaintenanceTaskRecord): boolean => document.kind === 'wet-end-service';

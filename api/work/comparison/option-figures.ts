@@ -89,6 +89,7 @@ function costsOf(
     // Of schedules, what their hours cost in the mean.
     energyPrice: energy === 0 ? energyPrice.price : cost / energy,
     attentionHours: sum(assemblies.map(({ attention }) => attention.hours)),
+    failureHours: sum(assemblies.map(({ attention }) => attention.failureHours)),
     labourRate,
     parts: sum(assemblies.map(({ attention }) => attention.parts)),
     extras: extras.map(

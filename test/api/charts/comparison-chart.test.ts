@@ -31,7 +31,11 @@ const option = (
   feasible: true,
   presentValue: at.at(-1) ?? 0,
   elements,
-  years: at.map((cumulated, year) => ({ year, cumulated })),
+  years: at.map((cumulated, year) => ({
+    year,
+    cumulated,
+    running: year === 0 ? 0 : cumulated - (at[year - 1] ?? 0),
+  })),
   payback: breakEven === null ? null : { discounted: breakEven },
 });
 

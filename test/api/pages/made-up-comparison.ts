@@ -21,7 +21,14 @@ function option(
   const years = Array.from({ length: 11 }, (_, year) => {
     const total = year === 0 ? first : yearly;
     const elements = { ...NOTHING, ...(year === 0 ? { purchase: first } : { energy: yearly }) };
-    return { year, elements, total, presentValue: total, cumulated: first + year * yearly };
+    return {
+      year,
+      elements,
+      total,
+      presentValue: total,
+      running: year === 0 ? 0 : yearly,
+      cumulated: first + year * yearly,
+    };
   });
   const presentValue = first + 10 * yearly;
   return {

@@ -15,6 +15,7 @@ const NOTHING: OptionCosts = {
   energy: 0,
   energyPrice: 0.2,
   attentionHours: 0,
+  failureHours: 0,
   labourRate: 30,
   parts: 0,
   extras: [],
@@ -42,6 +43,26 @@ describe('a payback', () => {
     expectClose(found?.discounted ?? Number.NaN, -Math.log(1 - (600 * 0.05) / 200) / Math.log(1.05), {
       absolute: 0.02,
     });
+  });
+
+  it('counts what is paid at the end of a year no sooner', () => {
+    // 600 more now and 150 a year less to run; the old one is bought anew for 400 at the end of year 2: 300 are back
+    // when it comes, and then 700. A line through the ends of years would say 1 + 450/550.
+    const worn = {
+      ...OLD,
+      energy: 1750,
+      devices: [{ price: 400, lifeYears: 10, isNew: false, ageYears: 8 }],
+    };
+    const found = paybackOf(NEW, worn);
+    expectClose(found?.simple ?? Number.NaN, 2, { relative: 1e-12 });
+    // Of six months more at 400 a year than the lump leaves open: 900 - 150 - 150 - 400 = 200, and 200/150 of year 3 on.
+    const dear = { ...NEW, devices: [{ price: 900, lifeYears: null, isNew: true, ageYears: 0 }] };
+    expectClose(paybackOf(dear, worn)?.simple ?? Number.NaN, 2 + 200 / 150, { relative: 1e-12 });
+  });
+
+  it('takes extras of every year as running', () => {
+    const cared = { ...OLD, extras: [{ element: 'operation' as const, cost: 100, year: 1, everyYears: 1 }] };
+    expectClose(paybackOf(NEW, cared)?.simple ?? Number.NaN, 2, { relative: 1e-12 });
   });
 
   it('falls inside a year by a line', () => {
@@ -133,6 +154,20 @@ describe('sensitivities', () => {
     expect(found.map(({ input }) => input)).not.toContain('inflation');
   });
 
+  it('count the work of failures with failures, pipework with purchase', () => {
+    const failing = {
+      ...NEW,
+      attentionHours: 5,
+      failureHours: 4,
+      extras: [{ element: 'purchase' as const, cost: 100, year: 0 }],
+    };
+    const found = sensitivity({ option: failing, reference: OLD }, TERMS);
+    const effect = (input: string) => found.find((one) => one.input === input)?.effect ?? Number.NaN;
+    // A fifth of 4 h at 30 in ten years at 5 %; a fifth of 600 and 100.
+    expectClose(effect('failures'), 0.2 * 4 * 30 * 7.721735, { relative: 1e-6 });
+    expectClose(effect('purchase-prices'), 140, { relative: 1e-9 });
+  });
+
   it('say where the cheaper of the two changes', () => {
     const close = { ...NEW, devices: [{ price: 1400, lifeYears: null, isNew: true, ageYears: 0 }] };
     const found = sensitivity({ option: close, reference: OLD }, TERMS);
@@ -190,6 +225,7 @@ describe('the attention of devices', () => {
   it('of devices without a known service is that of their failures', () => {
     expect(deviceAttention({ devices: 2, service: null, failures: 0.5, minutesPerFailure: 60 })).toEqual({
       hours: 1,
+      failureHours: 1,
       parts: 0,
     });
   });
