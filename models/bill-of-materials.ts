@@ -101,12 +101,20 @@ function ofOutlet({ nozzleDiameter, nozzleCount = 1 }: Outlet): readonly Piece[]
     : [piece('nozzle', `nozzle, ${millimetres(nozzleDiameter)}`, nozzleCount)];
 }
 
+const TEES = new Set(['tee-run', 'tee-branch']);
+
+/** Of a split that is stated; one that is not is unnamed, unless the branches have tees of their own. */
+function teesOf({ split, branches = [] }: Branch, size: string | null, pointer: string): readonly Piece[] {
+  if (split !== undefined) return [piece('tee', sized('tee', size), branches.length - 1)];
+  const has = ({ run }: Branch) => run.some((element) => 'fitting' in element && TEES.has(element.fitting));
+  return branches.some(has) ? [] : [{ kind: 'unnamed', pointer: `${pointer}/branches` }];
+}
+
 function ofBranch(branch: Branch, upstream: string | null, pointer: string): readonly Piece[] {
   const children = branch.branches ?? [];
   const downstream = children.map(firstSizeOfBranch).find((size) => size !== null) ?? null;
   const { pieces, last } = ofRun(branch.run, { upstream, downstream, pointer: `${pointer}/run` });
-  const tees =
-    branch.split === undefined ? [] : [piece('tee', sized('tee', last ?? downstream), children.length - 1)];
+  const tees = children.length < 2 ? [] : teesOf(branch, last ?? downstream, pointer);
   return [
     ...pieces,
     ...tees,
@@ -138,7 +146,8 @@ function gathered(pieces: readonly Piece[]): readonly Material[] {
 /**
  * The materials of a loop: pipes of its runs by length [m], fittings and valves by the size of the pipe they belong to, a
  * tee for each branch beyond the first where a split is stated, nozzles, screens. The pump is no part of it.
- * A loss that names no thing (a coefficient, an equivalent length, a head at a flow) is listed as unnamed.
+ * A loss that names no thing (a coefficient, an equivalent length, a head at a flow) is listed as unnamed, and so is a split
+ * without a tee.
  */
 export function billOfMaterials(loop: PipeworkLoop): BillOfMaterials {
   const { suction, discharge, intake } = loop;

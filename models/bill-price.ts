@@ -27,20 +27,20 @@ function priced(material: Material, price: MaterialPrice | undefined): PricedMat
   return { ...material, bought, cost };
 }
 
-/** `total` is that of the materials that have a price; of two prices of one name the last counts. */
+/** `total` is that of the materials that have a price, null where none has; of two prices of one name the last counts. */
 export function priceBill(
   materials: readonly Material[],
   prices: readonly MaterialPrice[],
 ): {
   readonly materials: readonly PricedMaterial[];
-  readonly total: number;
+  readonly total: number | null;
   readonly unpriced: readonly string[];
 } {
   const byName = new Map(prices.map((price) => [price.name, price]));
   const all = materials.map((material) => priced(material, byName.get(material.name)));
   return {
     materials: all,
-    total: all.reduce((sum, { cost }) => sum + (cost ?? 0), 0),
+    total: all.some(({ cost }) => cost !== null) ? all.reduce((sum, { cost }) => sum + (cost ?? 0), 0) : null,
     unpriced: all.filter(({ cost }) => cost === null).map(({ name }) => name),
   };
 }

@@ -2,13 +2,14 @@
 import type { z } from '@hono/zod-openapi';
 import { about } from '../../models/cautions/about.ts';
 import { caution } from '../../models/cautions/catalogue.ts';
-import { candidateAt, type PlanQuestion } from '../../models/plan/upgrade.ts';
+import { candidateAt } from '../../models/plan/upgrade.ts';
 import { upgradeValue } from '../../models/plan/upgrade-value.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { upgradePlanSchema } from '../schemas/answers/upgrade-plan-schema.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import type { UpgradePlanRecord } from '../store/upgrade-plan-contract.ts';
 import { leftOutWords } from './left-out-words.ts';
+import { outlivedUpgrades } from './outlived-upgrades.ts';
 import { upgradePlanSummary } from './upgrade-plan-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof upgradePlanSchema>>>;
@@ -49,22 +50,12 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
     summary: upgradePlanSummary(document),
     cautions: [
       caution('plan-as-stated'),
-      ...about('plan-outlives-upgrade', outlived(question, plan.items)),
+      ...about('plan-outlives-upgrade', outlivedUpgrades(question, plan.items)),
       ...(plan.status === 'time-limit' ? [caution('plan-not-proven')] : []),
     ],
     basis: { modelVersion: document.modelVersion, loop: null, pumps: [] },
   };
 }
-
-/** Names of the upgrades whose life ends before the plan. */
-const outlived = (
-  question: PlanQuestion,
-  items: UpgradePlanRecord['document']['plan']['plan']['items'],
-): readonly string[] =>
-  items.flatMap(({ candidate, year }) => {
-    const { name, lifeYears } = candidateAt(question, candidate);
-    return lifeYears < question.years - year + 1 ? [name] : [];
-  });
 
 /** In a list. */
 export function upgradePlanItem(record: UpgradePlanRecord) {

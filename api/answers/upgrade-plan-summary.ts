@@ -1,6 +1,7 @@
 /** An upgrade plan in a few sentences. */
 import { candidateAt } from '../../models/plan/upgrade.ts';
 import type { StoredUpgradePlan } from '../store/upgrade-plan-contract.ts';
+import { outlivedUpgrades } from './outlived-upgrades.ts';
 import { sayNumber } from './say.ts';
 
 /** More upgrades than these are counted, not named. */
@@ -29,5 +30,10 @@ export function upgradePlanSummary({ question, currency, plan: found }: StoredUp
       ? 'a better plan may exist'
       : `a better one could exceed it by ${sayNumber(100 * gap, 2)} % at most`;
   const proof = status === 'optimal' ? '' : ` The search was ended by its time: ${better}.`;
-  return `Make ${first}${rest}: ${items.length} of ${question.candidates.length} upgrades for ${money(spent)}, worth ${money(presentValue)} of present value over ${question.years} years.${proof}${more}`;
+  const outlived = outlivedUpgrades(question, items);
+  const caveat =
+    outlived.length === 0
+      ? ''
+      : ` Saved on after their life, without a replacement: ${outlived.join(', ')}; enter what replaces them, or fewer years.`;
+  return `Make ${first}${rest}: ${items.length} of ${question.candidates.length} upgrades for ${money(spent)}, worth ${money(presentValue)} of present value over ${question.years} years.${caveat}${proof}${more}`;
 }

@@ -45,7 +45,10 @@ export async function answerBill(
     currency,
     complete: priced.unpriced.length === 0 && bill.unnamed.length === 0,
     unnamed: bill.unnamed,
-    extra: { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
+    extra:
+      priced.total === null || priced.unpriced.length > 0
+        ? null
+        : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
     summary: summaryOf(priced, { currency, unnamed: bill.unnamed.length }),
     cautions: [caution('materials-as-entered')],
     basis: { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] },
@@ -61,8 +64,11 @@ function summaryOf(
   { currency, unnamed }: { readonly currency: string; readonly unnamed: number },
 ): string {
   const all = `${materials.length} materials`;
-  const none = unnamed === 0 ? '' : ` ${unnamed} elements state a loss without naming what causes it.`;
-  if (unpriced.length === materials.length) return `${all}, none with a price.${none}`;
+  const none =
+    unnamed === 0
+      ? ''
+      : ` ${unnamed} ${unnamed === 1 ? 'place says' : 'places say'} not what stands there: see unnamed.`;
+  if (total === null) return `${all}, none with a price.${none}`;
   const cost = `${all}, ${sayNumber(total, 6)} ${currency}`;
   return unpriced.length === 0
     ? `${cost}.${none}`

@@ -112,11 +112,12 @@ function tooMany(meanDemand: number): Problem {
 
 const several = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
-function summaryOf({ positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
+function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
   const probability = `${sayNumber(100 * shelf.probability)} %`;
   const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
   const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;
-  const first = `${keep} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
+  const seen = failures.count === 0 ? 'None of the devices watched failed; going by that, ' : '';
+  const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
   if (atHighRate.spares === shelf.spares) return first;
   return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
 }

@@ -50,7 +50,12 @@ export const billSchema = perContext((context) =>
     'BillOfMaterials',
     z.strictObject({
       materials: described(context, z.array(material(context)), { description: 'By kind, then name.' }),
-      total: computedNumber(context, { description: 'Of all that has a price.', example: 36.25 }),
+      total: orNull(
+        computedNumber(context, {
+          description: 'Of all that has a price; null where nothing has.',
+          example: 36.25,
+        }),
+      ),
       currency: described(context, z.string(), { description: "The site's.", examples: ['EUR'] }),
       complete: described(context, z.boolean(), {
         description: 'Whether all that is on the bill has a price, and every element is named.',
@@ -61,11 +66,13 @@ export const billSchema = perContext((context) =>
         examples: [['elbow-90, sch80 2']],
       }),
       unnamed: described(context, z.array(z.string()), {
-        description: 'Elements that state a loss but not what causes it, as JSON pointers into the loop.',
+        description:
+          'Elements that state a loss but not what causes it, and splits without a stated tee, as JSON pointers into the loop.',
         examples: [['/discharge/branches/1/run/0']],
       }),
-      extra: described(context, extra(context), {
-        description: 'The total as one of the `extras` of an option of a comparison, to paste there.',
+      extra: described(context, orNull(extra(context)), {
+        description:
+          'Null unless all that is on the bill has a price; else the total as one of the `extras` of an option of a comparison, to paste there.',
       }),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',

@@ -9,7 +9,7 @@ export const PLAN_CAUTIONS = {
     source: COMMON_PRACTICE,
   },
   'plan-outlives-upgrade': {
-    severity: 'note',
+    severity: 'warning',
     sentence:
       'The life of an upgrade ends before the plan does, and its saving is counted on: what replaces it then is not in the plan.',
     source: 'lives as entered',

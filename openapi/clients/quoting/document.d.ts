@@ -2707,6 +2707,7 @@ export interface components {
             };
             total: number;
             presentValue: number;
+            running: number;
             cumulated: number;
         };
         ComparisonAssemblyFigures: {
@@ -2844,7 +2845,7 @@ export interface components {
                 bought: number | null;
                 cost: number | null;
             }[];
-            total: number;
+            total: number | null;
             currency: string;
             complete: boolean;
             unpriced: string[];
@@ -2854,7 +2855,7 @@ export interface components {
                 kind: "pipework";
                 cost: number;
                 year: number;
-            };
+            } | null;
             summary: string;
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
