@@ -9,7 +9,8 @@ import { makeLogger } from '../watch/log.ts';
 import { workerPool } from '../work/heavy-work.ts';
 import { serviceAt } from './demo/call.ts';
 import { dutyView, recommendationLines, recommendationView } from './demo/show.ts';
-import { loadWorld } from './demo/world.ts';
+import { comparisonLines, comparisonView } from './demo/show-comparison.ts';
+import { bankComparison, loadWorld } from './demo/world.ts';
 
 const DEMO_DATABASE = 'file:./data/demo.sqlite';
 
@@ -52,6 +53,9 @@ async function show(url: string): Promise<void> {
     say();
     for (const line of recommendationLines(name, recommendation, installed)) say(line);
   }
+  const bank = await bankComparison(service);
+  say();
+  for (const line of comparisonLines(comparisonView.parse(bank))) say(line);
   say();
   say(
     'Every answer also carries cautions about the loop itself (electricity near water, entrapment, drain-back).',

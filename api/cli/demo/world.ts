@@ -50,3 +50,13 @@ export async function loadWorld(service: Service): Promise<readonly DemoLoop[]> 
   }
   return loops;
 }
+
+/** Three small pumps against a larger one on the seahorse bank: made once. */
+export async function bankComparison(service: Service): Promise<unknown> {
+  const { id } = await findOrCreate(
+    service,
+    '/v1/comparisons',
+    exampleNamed('comparison-seahorse-bank.json'),
+  );
+  return service.get(`/v1/comparisons/${id}`);
+}
