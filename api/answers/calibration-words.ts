@@ -77,10 +77,11 @@ function marginWords({ limiting }: Calibration): string {
   if (limiting === null || limiting.margin === null || limiting.doubt === null) return '';
   const { interval } = limiting.doubt;
   if (interval === null) return '';
-  const [low, middle, high] = [interval.low, limiting.margin, interval.high].map((share) =>
+  const [low, middle, high] = [interval.low, Math.abs(limiting.margin), interval.high].map((share) =>
     sayNumber(PERCENT * share),
   );
-  return ` ${limiting.outlet} is ${middle} % above its requirement at setting ${sayNumber(limiting.setting)} % (${low} to ${high} %).`;
+  const side = limiting.margin < 0 ? 'less' : 'more';
+  return ` ${limiting.outlet} gets ${middle} % ${side} than it needs at setting ${sayNumber(limiting.setting)} % (${low} to ${high} %).`;
 }
 
 export function calibrationSummary(calibration: Calibration, applied: boolean): string {

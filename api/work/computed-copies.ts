@@ -30,6 +30,7 @@ const comparisonShape = z.strictObject({
   figures: z.record(z.string(), z.unknown()),
   sources: z.strictObject({
     site: z.string(),
+    checks: z.string(),
     loops: versions,
     pumps: versions,
     tariffs: versions,

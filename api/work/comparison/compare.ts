@@ -25,7 +25,7 @@ export async function makeComparison(
     if (!figures.ok) return figures;
     options.push(figures.value);
   }
-  const sources = comparedSources(context.value, options);
+  const sources = await comparedSources(context.value, options);
   const name =
     question.name ??
     question.options

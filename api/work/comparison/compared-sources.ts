@@ -19,10 +19,20 @@ function once(versions: readonly VersionOf[]): readonly VersionOf[] {
 const stored = ({ id, version }: { id: string | null; version: number | null }): readonly VersionOf[] =>
   id === null ? [] : [{ id, version }];
 
-export function comparedSources(
-  { site, energyPrice }: ComparisonContext,
+/** Attention counts them: hours and money for parts a year, loop by loop. */
+async function checksText(store: Store, siteId: string, loops: readonly VersionOf[]): Promise<string> {
+  const totals: (string | number)[][] = [];
+  for (const { id } of loops) {
+    const { hours, parts } = await store.maintenanceTotals({ siteId, loop: id, today: 0 });
+    totals.push([id, hours, parts]);
+  }
+  return JSON.stringify(totals);
+}
+
+export async function comparedSources(
+  { site, siteId, energyPrice, deps: { store } }: ComparisonContext,
   options: readonly OptionFigures[],
-): ComparisonSources {
+): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);
   const scheduled = assemblies.flatMap(({ found, schedule }) => {
     const id = found?.loop.id ?? null;
@@ -31,9 +41,11 @@ export function comparedSources(
   const ofSchedules = assemblies.flatMap(({ running: { tariff } }) =>
     tariff === null ? [] : [{ id: tariff.id, version: tariff.version }],
   );
+  const loops = once(assemblies.flatMap(({ found }) => (found?.parts ?? []).flatMap(stored)));
   return {
     site: siteText(site),
-    loops: once(assemblies.flatMap(({ found }) => (found?.parts ?? []).flatMap(stored))),
+    checks: await checksText(store, siteId, loops),
+    loops,
     pumps: once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate)))),
     tariffs: once([...(energyPrice.tariff === null ? [] : stored(energyPrice.tariff)), ...ofSchedules]),
     schedules: once(scheduled),
@@ -69,6 +81,7 @@ export async function isStale(
     (await moved(sources.loops, store.getLoop)) ||
     (await moved(sources.pumps, store.getPump)) ||
     (await moved(sources.tariffs, store.getTariff)) ||
-    (await moved(sources.schedules, store.getSchedule))
+    (await moved(sources.schedules, store.getSchedule)) ||
+    (await checksText(store, siteId, sources.loops)) !== sources.checks
   );
 }

@@ -235,6 +235,16 @@ describe('a stored comparison', () => {
     expect((await read(made.id)).stale).toBe(true);
   });
 
+  it('goes stale when its loop is to be checked more often', async () => {
+    const made = await compared(running());
+    const starter = await app.call(`${app.loop}/starter-tasks`, sent('POST', {}));
+    expect(starter.status).toBe(201);
+    expect((await read(made.id)).stale).toBe(true);
+    expect(optionOf(await compared(running()), 0).attention.hours).toBeGreaterThan(
+      optionOf(made, 0).attention.hours,
+    );
+  });
+
   it('is listed by name, and deleted', async () => {
     const { id } = await compared({ ...running(), name: 'Flume' });
     const list: { items: Json[] } = JSON.parse(await (await app.call('/v1/comparisons?name=Flume')).text());

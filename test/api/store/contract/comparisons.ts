@@ -36,7 +36,14 @@ export const exampleComparison = (name: string): StoredComparison => ({
     cautions: [caution('estimate')],
     basis: { modelVersion: '1', loops: [], pumps: [], tariffs: [], schedules: [] },
   },
-  sources: { site: '[]', loops: [{ id: 'l1', version: 2 }], pumps: [], tariffs: [], schedules: [] },
+  sources: {
+    site: '[]',
+    checks: '[]',
+    loops: [{ id: 'l1', version: 2 }],
+    pumps: [],
+    tariffs: [],
+    schedules: [],
+  },
 });
 
 export function comparisons(store: () => Store): void {
