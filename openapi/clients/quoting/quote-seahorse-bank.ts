@@ -1,5 +1,5 @@
-/** Quotes the demo's seahorse bank, three small pumps or one larger: `quote-seahorse-bank.ts <address> <folder>`. */
-import { readFileSync, writeFileSync } from 'node:fs';
+/** Quotes the demo's seahorse bank, three small pumps or one larger: `quote-seahorse-bank.ts <address> <folder>` writes both files. */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { quotePage } from './page.ts';
@@ -33,6 +33,7 @@ export function seahorseBank(): QuoteRequest {
 const [, script, address = 'http://127.0.0.1:8080', folder = '.'] = process.argv;
 if (script !== undefined && import.meta.url === pathToFileURL(script).href) {
   const quoted = await quote(serviceAt(address), seahorseBank());
+  mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'quote.html'), quotePage(quoted));
   writeFileSync(join(folder, 'quote.csv'), quoteTable(quoted));
 }
