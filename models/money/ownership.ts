@@ -19,6 +19,8 @@ export interface Purchase {
 
 /** Lives under a tenth of a year would be bought without end. */
 const LIFE_MIN = 0.1;
+/** What floating point makes of a whole number of years is that number. */
+const SLIVER = 1e-12;
 
 /**
  * The purchases of N years in today's money: a new device now, each next one when the life of the one before is over, at L, 2 L,
@@ -36,13 +38,12 @@ export function purchasesOf(
   const life = Math.max(lifeYears, LIFE_MIN);
   const purchases = [...first];
   let boughtAt = isNew ? 0 : null;
-  let ends = isNew ? life : Math.max(life - ageYears, 1);
-  while (ends < years) {
-    purchases.push({ year: Math.ceil(ends), cost: price });
-    boughtAt = ends;
-    ends += life;
+  const firstEnd = isNew ? life : Math.max(life - ageYears, 1);
+  for (let n = 0; firstEnd + n * life < years * (1 - SLIVER); n += 1) {
+    boughtAt = firstEnd + n * life;
+    purchases.push({ year: Math.ceil(boughtAt * (1 - SLIVER)), cost: price });
   }
   if (boughtAt === null) return purchases;
   const unused = (boughtAt + life - years) / life;
-  return unused > 0 ? [...purchases, { year: years, cost: -price * unused }] : purchases;
+  return unused > SLIVER ? [...purchases, { year: years, cost: -price * unused }] : purchases;
 }

@@ -8,27 +8,27 @@ export interface Payback {
   readonly discounted: number | null;
 }
 
-/** Where the cumulated saving reaches 0: inside a year by what runs through it, at its end by what is paid there. */
+/**
+ * Where the cumulated saving, once below 0, first reaches 0 again: inside a year by what runs through it, at its end by what is
+ * paid there. 0 where it never is below.
+ */
 function crossing(savings: readonly Spent[]): number | null {
-  const [first] = savings;
-  // What is saved at first and lost later is no payback.
-  if (first === undefined || first.paid >= 0) {
-    return savings.reduce((sum, { running, paid }) => sum + running + paid, 0) >= 0 ? 0 : null;
-  }
   let sum = 0;
+  let isShort = false;
   for (const [year, { running, paid }] of savings.entries()) {
-    if (running > 0 && sum + running >= 0) return year - 1 + -sum / running;
+    if (isShort && running > 0 && sum + running >= 0) return year - 1 + -sum / running;
     sum += running + paid;
-    if (sum >= 0) return year;
+    if (isShort && sum >= 0) return year;
+    isShort = sum < 0;
   }
-  return null;
+  return isShort ? null : 0;
 }
 
 /**
- * How long an option takes to become no dearer in all than the reference: simple by the costs in today's money, discounted by
+ * How long an option takes until what it costs more than the reference has first come back: simple by the costs in today's money, discounted by
  * their present values. Running costs are spread over their year, replacements and extras are paid at its end; what is left of
  * devices at the end counts for neither.
- * 0 for an option that costs no more at first nor in all; null within an option that is cheaper at first alone.
+ * 0 for an option that costs no more up to any year; null within one whose excess does not come back.
  * Null where both cost the same in every year.
  */
 export function payback(option: LifeCycle, reference: LifeCycle): Payback | null {

@@ -60,6 +60,16 @@ describe('a payback', () => {
     expectClose(paybackOf(dear, worn)?.simple ?? Number.NaN, 2 + 200 / 150, { relative: 1e-12 });
   });
 
+  it('counts what is paid later too', () => {
+    // 1500 at the end of year 2 and 200 a year less: 200, 400 - 1500 = -1100, and 0 again after 2 + 5.5 years.
+    const later = {
+      ...NOTHING,
+      energy: 1000,
+      extras: [{ element: 'installation' as const, cost: 1500, year: 2 }],
+    };
+    expectClose(paybackOf(later)?.simple ?? Number.NaN, 7.5, { relative: 1e-12 });
+  });
+
   it('takes extras of every year as running', () => {
     const cared = { ...OLD, extras: [{ element: 'operation' as const, cost: 100, year: 1, everyYears: 1 }] };
     expectClose(paybackOf(NEW, cared)?.simple ?? Number.NaN, 2, { relative: 1e-12 });

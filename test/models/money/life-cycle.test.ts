@@ -122,6 +122,36 @@ describe('what is bought', () => {
     ]);
   });
 
+  it('of a life in tenths of a year is due in the year that whole tenths say', () => {
+    const lives = fc.record({
+      tenths: fc.integer({ min: 1, max: 200 }),
+      years: fc.integer({ min: 1, max: 60 }),
+    });
+    fc.assert(
+      fc.property(lives, ({ tenths, years }) => {
+        const due: number[] = [];
+        for (let at = tenths; at < 10 * years; at += tenths) due.push(Math.ceil(at / 10));
+        const bought = purchasesOf({ ...device, lifeYears: tenths / 10 }, years).filter(
+          ({ cost }) => cost > 0,
+        );
+        expect(bought.map(({ year }) => year)).toEqual([0, ...due]);
+      }),
+      { seed: 1, numRuns: 500 },
+    );
+  });
+
+  it('every 1.4 years for 20 costs 6579.03 of 1000 each at 10 %', () => {
+    // By exact fractions, apart from the code: purchases at 0, 1.4, .. 19.6, each at the end of its year, less the rest at 20.
+    const option = { ...NOTHING, devices: [{ ...device, price: 1000, lifeYears: 1.4 }] };
+    const { presentValue } = lifeCycle(option, {
+      years: 20,
+      discountRate: 0.1,
+      inflation: 0,
+      energyInflation: 0,
+    });
+    expectClose(presentValue, 6579.03, { absolute: 0.005 });
+  });
+
   it('lasts where its life is not known', () => {
     expect(purchasesOf({ ...device, lifeYears: null }, 30)).toEqual([{ year: 0, cost: 800 }]);
   });
