@@ -39,6 +39,9 @@ function notesOf(one: AssemblyFigures, isRisky: boolean): readonly (string | nul
     asked.consolidate !== undefined && isCalibrated(one)
       ? `The loops of ${one.found?.loop.document.name} are joined as entered: their calibrations are left out.`
       : null,
+    isRisky && count > 1 && running.settingFrom === 'schedule'
+      ? `What ${name} still gives with one pump at rest is held against the full requirement of its loop, not that of a phase.`
+      : null,
     isRisky && count > 1 && running.duty?.onePumpDown === undefined
       ? `What ${name} still gives with one pump at rest is not known: nothing is supposed.`
       : null,

@@ -41,7 +41,7 @@ async function answerOf(store: Store, siteId: string, record: ComparisonRecord) 
   const { document: _, ...rest } = record;
   const body = { ...recordBody({ ...rest, document: { ...figures, name } }), stale };
   // Whether it is stale moves without its version: it is never answered 304.
-  return { body, validator: { version: record.version, derived: true } };
+  return { body, validator: { version: record.version, derived: stale } };
 }
 
 const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) => {

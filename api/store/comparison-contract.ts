@@ -23,7 +23,7 @@ export interface VersionOf {
 export interface ComparisonSources {
   /** What of the site they follow from, as one text. */
   readonly site: string;
-  /** What the routine checks of its loops ask of a year, as one text. */
+  /** What the routine checks of its loops and pumps ask of a year, as one text. */
   readonly checks: string;
   readonly loops: readonly VersionOf[];
   readonly pumps: readonly VersionOf[];

@@ -86,7 +86,8 @@ export const comparisonAssemblyFigures = perContext((context) =>
         description: 'From the counts of the pump; null where it has none, and none is then expected.',
       }),
       attentionHours: computedNumber(context, {
-        description: 'Hours of work that its pumps, and the routine checks of its loops, ask for in a year.',
+        description:
+          'Hours of work that its pumps ask for in a year, by service and failures; routine checks count in the option.',
         example: 1.76667,
       }),
       price: money(context, 'Of all its pumps.', 780),

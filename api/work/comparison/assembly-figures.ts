@@ -2,11 +2,9 @@
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type FailureRate, failureRate } from '../../../models/failure-rate.ts';
 import type { InstalledPump } from '../../../models/loop.ts';
-import { taskWork } from '../../../models/maintenance/task.ts';
 import { type DeviceAttention, deviceAttention } from '../../../models/money/device-attention.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import type { MaintenanceTaskRecord } from '../../store/maintenance-task-contract.ts';
 import type { ScheduleRecord } from '../../store/store.ts';
 import { type Candidate, findCandidates } from '../candidates.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
@@ -33,7 +31,6 @@ export interface AssemblyFigures {
 }
 
 const MS_PER_YEAR = 365.25 * 86_400_000;
-const MINUTES_PER_HOUR = 60;
 
 export async function assemblyFigures(
   context: ComparisonContext,
@@ -61,11 +58,11 @@ export async function assemblyFigures(
     ...{ asked, found: found.value, candidate: candidate.value, count, schedule, failures },
     running: running.value,
     servedShare: servedShare(running.value.duty),
-    attention: await attentionOf(context, {
-      found: found.value,
-      candidate: candidate.value,
-      count,
-      failures,
+    attention: deviceAttention({
+      devices: count,
+      service: pump?.service ?? null,
+      failures: failures?.value ?? 0,
+      minutesPerFailure: context.minutesPerFailure,
     }),
     price: count * (pump?.price ?? 0),
     lifeYears: pump?.expectedLifeYears ?? null,
@@ -139,31 +136,3 @@ function servedShare(duty: ToldDuty | null): number {
   );
   return Math.min(1, ...shares);
 }
-
-/** Services and failures of the pumps, and the routine checks of the loops; a check that is the pump's service counts once. */
-async function attentionOf(
-  { deps: { store }, siteId, minutesPerFailure }: ComparisonContext,
-  { found, candidate, count, failures }: Pick<AssemblyFigures, 'found' | 'candidate' | 'count' | 'failures'>,
-): Promise<DeviceAttention> {
-  const service = candidate?.pump.service ?? null;
-  const devices = deviceAttention({
-    devices: count,
-    service,
-    failures: failures?.value ?? 0,
-    minutesPerFailure,
-  });
-  let { hours, parts } = devices;
-  for (const { id } of found?.parts ?? []) {
-    if (id === null) continue;
-    const tasks = await store.allMaintenanceTasks({ siteId, loop: id });
-    for (const task of tasks.outcome === 'all' ? tasks.records : []) {
-      if (isService(task) && service !== null) continue;
-      const { timesAYear, minutes, parts: each } = taskWork(task.document);
-      hours += (timesAYear * minutes) / MINUTES_PER_HOUR;
-      parts += timesAYear * each;
-    }
-  }
-  return { ...devices, hours, parts };
-}
-
-const isService = ({ document }: MaintenanceTaskRecord): boolean => document.kind === 'wet-end-service';

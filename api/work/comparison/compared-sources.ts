@@ -19,12 +19,17 @@ function once(versions: readonly VersionOf[]): readonly VersionOf[] {
 const stored = ({ id, version }: { id: string | null; version: number | null }): readonly VersionOf[] =>
   id === null ? [] : [{ id, version }];
 
-/** Attention counts them: hours and money for parts a year, loop by loop. */
-async function checksText(store: Store, siteId: string, loops: readonly VersionOf[]): Promise<string> {
-  const totals: (string | number)[][] = [];
-  for (const { id } of loops) {
-    const { hours, parts } = await store.maintenanceTotals({ siteId, loop: id, today: 0 });
-    totals.push([id, hours, parts]);
+/** Attention counts them: hours and money for parts a year, by loop and by pump. */
+async function checksText(
+  store: Store,
+  siteId: string,
+  { loops, pumps }: Pick<ComparisonSources, 'loops' | 'pumps'>,
+): Promise<string> {
+  const choices = [...loops.map(({ id }) => ({ loop: id })), ...pumps.map(({ id }) => ({ pump: id }))];
+  const totals: ((typeof choices)[number] & { hours: number; parts: number })[] = [];
+  for (const choice of choices) {
+    const { hours, parts } = await store.maintenanceTotals({ siteId, ...choice, today: 0 });
+    totals.push({ ...choice, hours, parts });
   }
   return JSON.stringify(totals);
 }
@@ -42,11 +47,12 @@ export async function comparedSources(
     tariff === null ? [] : [{ id: tariff.id, version: tariff.version }],
   );
   const loops = once(assemblies.flatMap(({ found }) => (found?.parts ?? []).flatMap(stored)));
+  const pumps = once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate))));
   return {
     site: siteText(site),
-    checks: await checksText(store, siteId, loops),
+    checks: await checksText(store, siteId, { loops, pumps }),
     loops,
-    pumps: once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate)))),
+    pumps,
     tariffs: once([...(energyPrice.tariff === null ? [] : stored(energyPrice.tariff)), ...ofSchedules]),
     schedules: once(scheduled),
   };
@@ -82,6 +88,6 @@ export async function isStale(
     (await moved(sources.pumps, store.getPump)) ||
     (await moved(sources.tariffs, store.getTariff)) ||
     (await moved(sources.schedules, store.getSchedule)) ||
-    (await checksText(store, siteId, sources.loops)) !== sources.checks
+    (await checksText(store, siteId, sources)) !== sources.checks
   );
 }

@@ -1,6 +1,7 @@
 /** An option of a comparison: its assemblies, and its costs in today's money. */
 import { setImmediate } from 'node:timers/promises';
 import { type Result, success } from '../../../curves/result.ts';
+import type { DeviceAttention } from '../../../models/money/device-attention.ts';
 import { type FailureMode, lossesPerYear, type RiskTerms } from '../../../models/money/expected-loss.ts';
 import type { CostElement, ExtraCost, OptionCosts } from '../../../models/money/option-costs.ts';
 import type { Problem } from '../../http/problem.ts';
@@ -8,6 +9,7 @@ import type { ComparisonQuestion, EXTRA_KINDS } from '../../schemas/comparison-r
 import { type AssemblyFigures, assemblyFigures } from './assembly-figures.ts';
 import type { AskedAssembly } from './assembly-loop.ts';
 import type { ComparisonContext } from './comparison-context.ts';
+import { optionChecks } from './option-checks.ts';
 
 export type AskedOption = ComparisonQuestion['options'][number];
 
@@ -47,7 +49,10 @@ export async function optionFigures(
   return success({
     asked,
     assemblies,
-    costs: costsOf(context, asked, assemblies, losses('value')),
+    costs: costsOf(context, asked, assemblies, {
+      losses: losses('value'),
+      checks: await optionChecks(context, assemblies),
+    }),
     lossRange: { low: losses('low'), high: losses('high') },
     energyRange: { low: energyAt(assemblies, 'low'), high: energyAt(assemblies, 'high') },
   });
@@ -74,7 +79,7 @@ function costsOf(
   { labourRate, energyPrice }: ComparisonContext,
   { extras, risk }: AskedOption,
   assemblies: readonly AssemblyFigures[],
-  losses: number,
+  { losses, checks }: { readonly losses: number; readonly checks: Pick<DeviceAttention, 'hours' | 'parts'> },
 ): OptionCosts {
   const energy = sum(assemblies.map(({ running }) => running.annualEnergy));
   const cost = sum(assemblies.map(({ running }) => running.annualCost));
@@ -88,10 +93,10 @@ function costsOf(
     energy,
     // Of schedules, what their hours cost in the mean.
     energyPrice: energy === 0 ? energyPrice.price : cost / energy,
-    attentionHours: sum(assemblies.map(({ attention }) => attention.hours)),
+    attentionHours: checks.hours + sum(assemblies.map(({ attention }) => attention.hours)),
     failureHours: sum(assemblies.map(({ attention }) => attention.failureHours)),
     labourRate,
-    parts: sum(assemblies.map(({ attention }) => attention.parts)),
+    parts: checks.parts + sum(assemblies.map(({ attention }) => attention.parts)),
     extras: extras.map(
       ({ kind, cost: each, year, everyYears }): ExtraCost => ({
         element: ELEMENT_OF_KIND[kind],
