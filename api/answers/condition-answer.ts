@@ -90,6 +90,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     ...(used < FEW.readings || days < FEW.days ? [caution('condition-few-readings')] : []),
     ...(differs && !cameAbout(flow) ? [caution('condition-steady')] : []),
     ...(isOpen ? [caution('condition-place-open')] : []),
+    ...(figures.hasStaticHead ? [caution('condition-static-head')] : []),
     ...(throttles ? [caution('condition-openings')] : []),
     ...(total > readings.length ? [caution('condition-sampled')] : []),
     ...(shortfall === null ? [] : [caution('condition-straight-line')]),

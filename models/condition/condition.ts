@@ -1,5 +1,6 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
-import { type Assessed, assessSeries } from './assess-series.ts';
+import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
+import { type Assessed, assessSeries, PRESENT_DAYS } from './assess-series.ts';
 import { predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
@@ -25,6 +26,8 @@ export interface Condition extends Judged {
   readonly shortfall: Shortfall | null;
   /** Null without a price, or where the drift is not told apart from none. */
   readonly waiting: Waiting | null;
+  /** Whether there is static head, with which speed does not win flow back by its power law. */
+  readonly hasStaticHead: boolean;
   readonly used: number;
   readonly leftOut: LeftOut;
 }
@@ -34,7 +37,7 @@ export function conditionOf(question: ConditionQuestion): Condition {
   const { station, readings } = question;
   const residuals = residualsOf(station, readings);
   const assessed = residuals.series.flatMap((series) => assessSeries(series) ?? []);
-  const judged = judge(assessed, pressureGaps(station, residuals));
+  const judged = judge(ofNow(assessed), pressureGaps(station, residuals));
   const expected = predictedAt(station, question.setting);
   // What a doubtful meter says of the future is as doubtful.
   const isTrusted = judged.slip === null && expected !== null;
@@ -43,13 +46,26 @@ export function conditionOf(question: ConditionQuestion): Condition {
     ...judged,
     assessed,
     shortfall: isTrusted ? shortfall({ assessed, outlets, predicted: expected.outletFlows }) : null,
-    waiting: isTrusted ? waitingOf(question, { assessed, power: expected.power }) : null,
+    waiting: isTrusted && !lifts(station) ? waitingOf(question, { assessed, power: expected.power }) : null,
+    hasStaticHead: lifts(station),
     used: residuals.used.length,
     leftOut: residuals.leftOut,
   };
 }
 
+const lifts = ({ loop: { system } }: Station): boolean => Math.abs(system.stateAt(0).head) > STATIC_HEAD;
+
+/** Less is none [m]. */
+const STATIC_HEAD = 1e-6;
+
 const STEADY = { residual: 0, slope: 0 } as const;
+
+/** Series that go on to the present of the readings: what was last measured long ago says nothing of now. */
+function ofNow(assessed: readonly Assessed[]): readonly Assessed[] {
+  const lastOf = ({ points }: Assessed) => points.at(-1)?.time ?? 0;
+  const now = Math.max(...assessed.map(lastOf));
+  return assessed.filter((one) => lastOf(one) > now - PRESENT_DAYS * MS_PER_DAY);
+}
 
 /** A trend counts that its interval tells apart from none. */
 function drift(one: Assessed | null) {

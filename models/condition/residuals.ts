@@ -66,12 +66,16 @@ export function totalFlow(reading: Reading, outlets: readonly string[]): number 
   return sum;
 }
 
+/** At the pump, or at an outlet that gives nothing: the data are about a loop with all of them open. */
+const hasShutValve = ({ flow, outletFlows = {} }: Reading): boolean =>
+  flow === 0 || Object.values(outletFlows).includes(0);
+
 /** Readings in the order of time. Throws `SolveFailure`. */
 export function residualsOf(station: Station, readings: readonly Reading[]): Residuals {
   const leftOut: Kept = { stopped: 0, shutValve: 0, otherSetting: 0 };
   const running = readings.filter((reading) => {
     if (reading.setting === 0) leftOut.stopped += 1;
-    else if (reading.flow === 0) leftOut.shutValve += 1;
+    else if (hasShutValve(reading)) leftOut.shutValve += 1;
     else if (!inRange(station, reading.setting)) leftOut.otherSetting += 1;
     else return true;
     return false;

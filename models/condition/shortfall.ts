@@ -62,6 +62,9 @@ function crossing(
     return time > horizon ? null : Math.round(Math.max(first.time, time));
   };
   const expected = at(trend.slope);
+  if (isShort && (expected === null || expected > last.time)) {
+    return { at: last.time, interval: { earliest: first.time, latest: last.time } };
+  }
   if (expected === null) return null;
   const ends = [at(trend.interval.low), at(trend.interval.high)];
   const known = ends.filter((end) => end !== null);

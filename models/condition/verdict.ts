@@ -69,7 +69,11 @@ export function judge(assessed: readonly Assessed[], gaps: PressureGaps): Judged
   const isMore = isAbove(flow, THRESHOLDS.flowUp);
   if (isAbove(power, THRESHOLDS.powerUp) && !isMore) return verdict('draws-more-than-its-curve');
   if (isBelow(flow, THRESHOLDS.flowDown)) {
-    return verdict(placeOf(gaps) ?? (isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow'));
+    // A clog takes power with the flow; where power is known not to fall, pressures alone do not place one.
+    const isDrawnLess = power === null || power.residual < 0;
+    return verdict(
+      placeOf(gaps, isDrawnLess) ?? (isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow'),
+    );
   }
   if (isMore || isBelow(power, THRESHOLDS.powerFarDown)) {
     return verdict(flow === null ? 'less-flow' : 'entries-doubtful');
@@ -77,12 +81,14 @@ export function judge(assessed: readonly Assessed[], gaps: PressureGaps): Judged
   return verdict('as-expected');
 }
 
-function placeOf({ suction, discharge, pump }: PressureGaps): Verdict | null {
-  const places = [
+function placeOf({ suction, discharge, pump }: PressureGaps, isDrawnLess: boolean): Verdict | null {
+  const clogs = [
     { verdict: 'clogged-intake', over: -(suction ?? 0) / THRESHOLDS.suctionGap },
     { verdict: 'clogged-discharge', over: (discharge ?? 0) / THRESHOLDS.dischargeGap },
-    { verdict: 'worn-pump', over: -(pump ?? 0) / THRESHOLDS.pumpGap },
   ] as const;
-  const [first] = places.filter(({ over }) => over > 1).toSorted((a, b) => b.over - a.over);
+  const worn = { verdict: 'worn-pump', over: -(pump ?? 0) / THRESHOLDS.pumpGap } as const;
+  const [first] = [...(isDrawnLess ? clogs : []), worn]
+    .filter(({ over }) => over > 1)
+    .toSorted((a, b) => b.over - a.over);
   return first?.verdict ?? null;
 }

@@ -20,7 +20,8 @@ export interface CheapestInterval {
   readonly annualCost: number;
 }
 
-const KILOWATT_HOURS_PER_WATT_YEAR = 8.766;
+/** Of a year of 365 days, as everywhere. */
+const KILOWATT_HOURS_PER_WATT_YEAR = 8.76;
 
 interface Question {
   /** Power at the installed setting by the data [W]. */
@@ -37,19 +38,23 @@ interface Question {
 
 /**
  * Flow down by R at a setting is won back by speed, which without static head raises power by (1 + R)^-k: the excess is
- * P ((1 + Rp)(1 + R)^-k - 1), and grows by P (bp - k b) a year, Rp and bp those of power. Null where it does not grow.
+ * P ((1 + Rp)(1 + R)^-k - 1), Rp that of power, and grows by P (bp (1 + R)^-k - k b (1 + Rp)(1 + R)^-(k+1)) a year, b and bp
+ * the slopes of R and Rp. Null where there is no excess and none comes; without growth no interval is the cheapest.
  */
 export function waiting({ power, exponent, flow, drawn, price, cleaningCost }: Question): Waiting | null {
   const worth = power * KILOWATT_HOURS_PER_WATT_YEAR * price;
-  const growthPerYear = worth * (drawn.slope - exponent * flow.slope);
-  if (growthPerYear <= 0) return null;
-  const raised = (1 + drawn.residual) * (1 + flow.residual) ** -exponent;
-  const excessCost = Math.max(0, worth * (raised - 1));
+  const raise = (1 + flow.residual) ** -exponent;
+  const drawnNow = 1 + drawn.residual;
+  const excessCost = Math.max(0, worth * (drawnNow * raise - 1));
+  const slope = drawn.slope * raise - (exponent * flow.slope * drawnNow * raise) / (1 + flow.residual);
+  const growthPerYear = Math.max(0, worth * slope);
+  if (excessCost === 0 && growthPerYear === 0) return null;
   return {
     excessCost,
     growthPerYear,
     costOfAYear: excessCost + growthPerYear / 2,
-    cleaning: cleaningCost === null ? null : cheapestInterval(cleaningCost, growthPerYear),
+    cleaning:
+      cleaningCost === null || growthPerYear === 0 ? null : cheapestInterval(cleaningCost, growthPerYear),
   };
 }
 

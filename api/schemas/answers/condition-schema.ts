@@ -80,7 +80,11 @@ const judgedSchema = (context: SchemaContext) =>
     used: count(context, 'Those of a running pump with every valve open.', 360),
     leftOut: z.strictObject({
       stopped: count(context, 'Left out because the pump was stopped.', 5),
-      shutValve: count(context, 'Left out because a valve was shut: a flow of 0 while the pump ran.', 0),
+      shutValve: count(
+        context,
+        'Left out because a valve was shut: a flow of 0 while the pump ran, or an outlet at 0.',
+        0,
+      ),
       otherSetting: count(
         context,
         'Left out for a setting that the installed pump does not have, or beyond the most frequent ones: 200, fewer on loops of over 100 branches.',

@@ -8,6 +8,12 @@ export const CONDITION_CAUTIONS = {
       'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
     source: 'trend of the residuals',
   },
+  'condition-static-head': {
+    severity: 'note',
+    sentence:
+      'The loop lifts water: what waiting costs is not told, since with static head speed does not win flow back by the power law.',
+    source: 'affinity laws',
+  },
   'condition-place-open': {
     severity: 'note',
     sentence:

@@ -56,6 +56,19 @@ describe('the date of a shortfall', () => {
     expect(condition(steady).shortfall?.outlet).toBe('far end');
   });
 
+  it('has passed where the flow fell at once, however slow the trend through all of it', () => {
+    for (const seed of [1, 2, 3, 4, 5]) {
+      const readings = Array.from({ length: 365 }, (_, i) => ({
+        time: START + i * DAY,
+        setting: SETTING,
+        flow: expected.flow * (i < 335 ? 1 : 0.6) * (1 + 0.01 * Math.sin(12.9898 * (i + seed) ** 2)),
+      }));
+      const { shortfall } = condition(readings);
+      expect(shortfall).not.toBeNull();
+      expect(shortfall?.at ?? Number.NaN).toBeLessThanOrEqual(START + 364 * DAY);
+    }
+  });
+
   it('is none while the flow rises or stands, or falls too slowly to tell of', () => {
     for (const perYear of [-0.1, 0, 0.001]) expect(condition(falling(perYear)).shortfall).toBeNull();
   });

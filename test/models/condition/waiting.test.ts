@@ -5,7 +5,8 @@ import { cheapestInterval, waiting } from '../../../models/condition/waiting.ts'
 import { expectClose } from '../../expect-close.ts';
 import { stationWith } from './synthetic.ts';
 
-const HOURS = 8.766;
+// 8760 hours, as of every year of the service.
+const HOURS = 8.76;
 
 describe('the cheapest interval of cleaning', () => {
   it('is the least of (C + g T^2/2)/T, looked for along T', () => {
@@ -53,8 +54,25 @@ describe('the cost of waiting', () => {
 
   it('is none without growth, and tells no interval without a cost of cleaning', () => {
     expect(waiting(base)).toBeNull();
-    expect(waiting({ ...base, flow: { residual: -0.1, slope: 0.1 } })).toBeNull();
+    const easing = waiting({ ...base, flow: { residual: -0.1, slope: 0.1 } });
+    expect(easing).toMatchObject({ growthPerYear: 0, cleaning: null });
+    expectClose(easing?.excessCost ?? 0, (0.9 ** -3 - 1) * 100 * HOURS * 0.2, { relative: 1e-12 });
     expect(waiting({ ...base, drawn: { residual: 0, slope: 0.1 }, cleaningCost: null })?.cleaning).toBeNull();
+  });
+
+  it('grows as its excess does, wherever the flow has come to', () => {
+    // The slope of the excess by a small step in time, apart from the formula.
+    for (const residual of [0, -0.05, -0.11, -0.19]) {
+      const at = (years: number) =>
+        waiting({
+          ...base,
+          flow: { residual: residual - 0.2 * years, slope: -0.2 },
+          drawn: { residual: 0.02 + 0.1 * years, slope: 0.1 },
+        });
+      const step = 1e-6;
+      const slope = ((at(step)?.excessCost ?? 0) - (at(0)?.excessCost ?? 0)) / step;
+      expectClose(at(0)?.growthPerYear ?? 0, slope, { relative: 1e-4 });
+    }
   });
 
   it('meets what winning back the flow of a clogged loop takes, solved for', () => {
