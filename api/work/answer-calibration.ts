@@ -13,10 +13,11 @@ import type { LoopRecord, PumpRecord, Store } from '../store/store.ts';
 import { collectReadings } from './collect-readings.ts';
 import { compileLoopOrProblem } from './compile-loop.ts';
 import { dataBasisOf } from './data-basis.ts';
-import { findPump } from './find-records.ts';
+import { findPump, findSite } from './find-records.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';
 import { unsolvedProblem } from './selection-problems.ts';
+import { sinceInstalled } from './since-installed.ts';
 import { writeProblem } from './write-problems.ts';
 
 interface Means {
@@ -42,12 +43,14 @@ interface Read {
   readonly calibration: Calibration;
   readonly model: LoopModel;
   readonly pump: PumpRecord;
+  /** The first instant whose readings count [ms]; 0: all. */
+  readonly from: number;
 }
 
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
   { store, heavyWork }: Means,
-  { siteId, loop, from = 0 }: Asked,
+  { siteId, loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
   const { installed } = loop.document;
@@ -55,6 +58,8 @@ async function readAll(
     const detail = 'The loop has no installed pump that its readings could be of.';
     return failed(problem('no-installed-pump', detail));
   }
+  // Readings before are of another pump.
+  const from = Math.max(asked, sinceInstalled(installed, await findSite(store)));
   const pump = await findPump(store, installed.pump, null);
   if (!pump.ok) return pump;
   const model = compileLoopOrProblem(loop.document);
@@ -73,7 +78,7 @@ async function readAll(
   });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  return success({ calibration: done.value.value, model: model.value, pump: pump.value });
+  return success({ calibration: done.value.value, model: model.value, pump: pump.value, from });
 }
 
 /** Every reading before it is taken, none of which is later than now. */
@@ -83,7 +88,7 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
   const now = means.clock().getTime();
   const read = await readAll(means, asked, asked.to ?? justAfter(now));
   if (!read.ok) return read;
-  const { calibration, model, pump } = read.value;
+  const { calibration, model, pump, from } = read.value;
   const to = asked.to ?? now;
   const loop = asked.apply ? await applied(means, asked, { ...read.value, now, to }) : success(asked.loop);
   if (!loop.ok) return loop;
@@ -91,7 +96,7 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
     loop: loop.value,
     body: {
       ...calibrationFigures(calibration),
-      readings: { used: calibration.used, rows: calibration.rows, from: asked.from ?? null, to },
+      readings: { used: calibration.used, rows: calibration.rows, from: from === 0 ? null : from, to },
       applied: asked.apply,
       dataBasis: dataBasisOf(loop.value),
       summary: calibrationSummary(calibration, asked.apply),

@@ -1,13 +1,9 @@
 /** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { dayOfText } from '../../models/calendar/civil-text.ts';
-import { startOfDay } from '../../models/calendar/zone-offsets.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
-import type { InstalledPump } from '../../models/loop.ts';
 import { attentionOf } from '../../models/maintenance/attention.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { type CleaningSource, conditionAnswer } from '../answers/condition-answer.ts';
-import { zoneAround } from '../calendar/zone.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { LoopRecord, PumpRecord, SiteRecord, Store } from '../store/store.ts';
 import { computeCondition, isLongCondition } from './condition-work.ts';
@@ -17,6 +13,7 @@ import type { HeavyWork } from './heavy-work.ts';
 import type { LoopCache } from './loop-cache.ts';
 import { readingsJudged } from './readings-judged.ts';
 import { unsolvedProblem } from './selection-problems.ts';
+import { sinceInstalled } from './since-installed.ts';
 import { tariffPrice } from './tariff-price.ts';
 import { timeRange } from './time-range.ts';
 
@@ -32,13 +29,6 @@ interface Services {
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
   readonly loops: LoopCache;
-}
-
-/** The start of the day that the pump was put in, by the clocks of the site; readings before are of another pump. */
-function sinceInstalled({ since }: InstalledPump, { document }: SiteRecord): number {
-  const day = since === undefined ? null : dayOfText(since.slice(0, 10));
-  if (day === null || since === undefined) return 0;
-  return startOfDay(zoneAround(document.timeZone, Number(since.slice(0, 4))), day);
 }
 
 interface Cleaning {

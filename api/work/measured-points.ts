@@ -24,12 +24,19 @@ export async function measuredPoints(
     loop,
     density,
     setting,
-  }: { readonly loop: string; readonly density: number; readonly setting: number | null },
+    since,
+  }: {
+    readonly loop: string;
+    readonly density: number;
+    readonly setting: number | null;
+    /** Readings before are of another pump [ms]. */
+    readonly since: number;
+  },
 ): Promise<Measured> {
   const key = { siteId: DEFAULT_SITE_ID, loop };
   const { changes, range } = await store.readingSpan(key);
   if (range === null) return { points: [], basis: changes };
-  const from = range.last - DAYS * DAY;
+  const from = Math.max(since, range.last - DAYS * DAY);
   const readings = await store.sampledReadings({ ...key, from, before: range.last + 1, apart: DAY });
   const points = readings.flatMap((reading) => {
     const { flow } = reading;

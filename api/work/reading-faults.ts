@@ -34,10 +34,12 @@ function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string
     const range = `${settings.min}..${settings.max} %, the settings of the installed pump`;
     faults.push({ path: ['setting'], detail: `must be 0 (stopped) or within ${range}, not ${setting}` });
   }
-  if (flow === 0 && setting > 0 && head === undefined && dischargePressure === undefined) {
+  const allShut = outlets.size > 0 && [...outlets].every((name) => outletFlows[name] === 0);
+  const isStill = flow === 0 || allShut;
+  if (isStill && setting > 0 && head === undefined && dischargePressure === undefined) {
     const detail =
       'must not be 0 while the pump runs; against a shut valve state the head or the discharge pressure too';
-    faults.push({ path: ['flow'], detail });
+    faults.push({ path: [flow === 0 ? 'flow' : 'outletFlows'], detail });
   }
   for (const name of Object.keys(outletFlows)) {
     if (!outlets.has(name)) {
