@@ -24,7 +24,7 @@ const SLIVER = 1e-12;
 
 /**
  * The purchases of N years in today's money: a new device now, each next one when the life of the one before is over, at L, 2 L,
- * .. < N; a device that is there is not bought, and has the life L - age left, at least to the end of the first year. What is
+ * .. < N; a device that is there is not bought, and has the life L - age left, or where that is over the first year. What is
  * unused of the last one at N comes back pro rata, unless it was there already.
  *
  * A purchase inside a year is paid at its end.
@@ -38,7 +38,8 @@ export function purchasesOf(
   const life = Math.max(lifeYears, LIFE_MIN);
   const purchases = [...first];
   let boughtAt = isNew ? 0 : null;
-  const firstEnd = isNew ? life : Math.max(life - ageYears, 1);
+  const left = life - ageYears;
+  const firstEnd = isNew ? life : left > 0 ? left : 1;
   for (let n = 0; firstEnd + n * life < years * (1 - SLIVER); n += 1) {
     boughtAt = firstEnd + n * life;
     purchases.push({ year: Math.ceil(boughtAt * (1 - SLIVER)), cost: price });

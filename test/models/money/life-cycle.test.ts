@@ -109,7 +109,22 @@ describe('what is bought', () => {
     expect(purchasesOf({ ...device, isNew: false, ageYears: 0 }, 4)).toEqual([]);
   });
 
-  it('outlives its life by a year at least when it is older than that', () => {
+  it('that has half a year left is bought inside the first year, and again a life after that moment', () => {
+    const old = { price: 800, lifeYears: 8, isNew: false, ageYears: 7.5 };
+    // By hand: bought at 0.5 and 8.5; of the second (16.5 - 10)/8 is unused at 10, (16.5 - 9)/8 at 9.
+    expect(purchasesOf(old, 10)).toEqual([
+      { year: 1, cost: 800 },
+      { year: 9, cost: 800 },
+      { year: 10, cost: -650 },
+    ]);
+    expect(purchasesOf(old, 9)).toEqual([
+      { year: 1, cost: 800 },
+      { year: 9, cost: 800 },
+      { year: 9, cost: -750 },
+    ]);
+  });
+
+  it('outlives its life by a year when it is older than that', () => {
     expect(purchasesOf({ ...device, isNew: false, ageYears: 9 }, 5)).toEqual([{ year: 1, cost: 800 }]);
   });
 
