@@ -112,8 +112,8 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
 
 async function applied(
   { store }: Means,
-  { siteId, loop, from: asked }: Asked,
-  { calibration, pump, now, to }: Read & { readonly now: number; readonly to: number },
+  { siteId, loop }: Asked,
+  { calibration, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {
   const { parameters, factors, badEnd, used } = calibration;
   if (parameters.length === 0) {
@@ -122,7 +122,7 @@ async function applied(
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   const { range } = await store.readingSpan({ siteId, loop: loop.id });
-  const from = asked ?? range?.first ?? to;
+  const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
     ...{ parameters, factors, badEnd, from, to },
     pump: { id: pump.id, fit: pump.fit },

@@ -69,7 +69,7 @@ function calibrated(
   const told = tell(measured, attemptsFor(measured, withStaticHead), predict);
   const { fitted, notIdentifiable } = told;
   const factors = fitted?.factors ?? AS_ENTERED;
-  const rows = fitted?.rows ?? measured.map((row) => linearRow(row, factors, predict));
+  const rows = measured.map((row) => linearRow(row, factors, predict));
   const limiting = loop.system.passesWater
     ? limitingMargin(installation, { setting, factors, predict })
     : null;
@@ -79,12 +79,12 @@ function calibrated(
     badEnd:
       fitted === null || limiting === null
         ? factors
-        : badEndOf(factors, fitted.assessment, { rows, slopes: limiting.slopes }),
+        : badEndOf(factors, fitted.assessment, { rows: fitted.rows, slopes: limiting.slopes }),
     notIdentifiable,
     limiting:
       limiting === null
         ? null
-        : { ...limiting, doubt: fitted === null ? null : doubtOf(limiting, fitted.assessment, rows) },
+        : { ...limiting, doubt: fitted === null ? null : doubtOf(limiting, fitted.assessment, fitted.rows) },
     nextReadings:
       limiting === null
         ? []
@@ -114,7 +114,9 @@ function tell(measured: readonly Measured[], attempts: Attempts, predict: Predic
   }
   const notIdentifiable = [...doubts, ...outOfReach];
   if (plain.length === 0) return { fitted: null, notIdentifiable };
-  const together = fitFactors(measured, plain, predict);
+  // The ratio alone rests on flows: heads would be held against a head as entered.
+  const flows = measured.filter(({ measure }) => measure !== 'head');
+  const together = fitFactors(plain.includes('frictionOverHead') ? flows : measured, plain, predict);
   if (together.ok) return { fitted: together.value, notIdentifiable };
   return { fitted: null, notIdentifiable: plain.map(implausible) };
 }

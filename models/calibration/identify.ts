@@ -37,14 +37,14 @@ export function attemptsFor(gauges: readonly Gauge[], withStaticHead: boolean): 
   const noPower: readonly NotIdentifiable[] = hasPower
     ? []
     : [{ name: 'power', reason: 'no-power-readings' }];
+  const separate = maySeparate(gauges, withStaticHead);
   if (!tellsRatio(gauges)) {
     return {
-      separate: null,
+      separate: separate ? ['friction', 'head', ...power] : null,
       plain: power,
-      outOfReach: [...bothOf({ reason: 'no-flow-readings' }), ...noPower],
+      outOfReach: [...(separate ? [] : bothOf({ reason: 'no-flow-readings' })), ...noPower],
     };
   }
-  const separate = maySeparate(gauges, withStaticHead);
   return {
     separate: separate ? ['friction', 'head', ...power] : null,
     plain: ['frictionOverHead', ...power],

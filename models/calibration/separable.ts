@@ -13,17 +13,23 @@ export const hasStaticHead = ({ network, system }: LoopModel): boolean =>
 
 const isFlow = ({ measure }: Gauge): boolean => measure === 'flow' || measure === 'outletFlow';
 
-/** Whether anything measured depends on friction over head at all. */
-export const tellsRatio = (gauges: readonly Gauge[]): boolean =>
-  gauges.some((gauge) => isFlow(gauge) || (gauge.measure === 'head' && !gauge.zeroFlow));
+/** Whether a flow was measured: heads alone settle another combination of friction and head than their ratio. */
+export const tellsRatio = (gauges: readonly Gauge[]): boolean => gauges.some(isFlow);
+
+/** Heads at a flow and at none together tell the pump's apart from the loop's. */
+const headsTellApart = (gauges: readonly Gauge[]): boolean => {
+  const heads = gauges.filter(({ measure }) => measure === 'head');
+  return heads.some(({ zeroFlow }) => zeroFlow) && heads.some(({ zeroFlow }) => !zeroFlow);
+};
 
 /**
  * Without static head flows fix only friction over head, whatever the settings: with flows there must be a head across the
- * pump, a head at no flow, or outlets shut at some of them and not at others. With static head flows at two settings do.
+ * pump, a head at no flow, or outlets shut at some of them and not at others; without flows, heads both at a flow and at none. With
+ * static head flows at two settings do.
  */
 export function maySeparate(gauges: readonly Gauge[], withStaticHead: boolean): boolean {
   const flows = gauges.filter(isFlow);
-  if (flows.length === 0) return false;
+  if (flows.length === 0) return headsTellApart(gauges);
   const valves = new Set(flows.map(({ shut }) => JSON.stringify(shut)));
   const settings = new Set(flows.map(({ setting }) => setting));
   const hasHead = gauges.some(({ measure }) => measure === 'head');
