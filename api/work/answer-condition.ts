@@ -55,7 +55,8 @@ async function cleaningOf(
   const tasks = await store.allMaintenanceTasks({ siteId: site.id, loop: loop.id });
   const records = tasks.outcome === 'all' ? tasks.records : [];
   const task = records.find(({ document }) => document.kind === 'screen-cleaning');
-  if (task !== undefined) return priced(task.document, 'maintenance-task');
+  const ofTask = task === undefined ? null : priced(task.document, 'maintenance-task');
+  if (ofTask !== null) return ofTask;
   const { service } = pump.document;
   return service === undefined ? null : priced(service, 'pump-service');
 }

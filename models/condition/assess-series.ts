@@ -103,6 +103,13 @@ function trendOf(points: readonly DayPoint[]): Trend | null {
 export const onTrend = ({ slope, intercept }: Trend, time: number): number =>
   intercept + (slope * time) / MS_PER_YEAR;
 
+/** Series that go on to the present of the readings: what was last measured long ago says nothing of now. */
+export function ofNow(assessed: readonly Assessed[]): readonly Assessed[] {
+  const lastOf = ({ points }: Assessed) => points.at(-1)?.time ?? 0;
+  const now = Math.max(...assessed.map(lastOf));
+  return assessed.filter((one) => lastOf(one) > now - PRESENT_DAYS * MS_PER_DAY);
+}
+
 /** What a change must be of the residual to be how it came about. */
 const CAME_ABOUT = 0.3;
 

@@ -1,6 +1,5 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
-import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
-import { type Assessed, assessSeries, PRESENT_DAYS } from './assess-series.ts';
+import { type Assessed, assessSeries, ofNow } from './assess-series.ts';
 import { predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
@@ -37,7 +36,8 @@ export function conditionOf(question: ConditionQuestion): Condition {
   const { station, readings } = question;
   const residuals = residualsOf(station, readings);
   const assessed = residuals.series.flatMap((series) => assessSeries(series) ?? []);
-  const judged = judge(ofNow(assessed), pressureGaps(station, residuals));
+  const present = ofNow(assessed);
+  const judged = judge(present, pressureGaps(station, residuals));
   const expected = predictedAt(station, question.setting);
   // What a doubtful meter says of the future is as doubtful.
   const isTrusted = judged.slip === null && expected !== null;
@@ -45,8 +45,9 @@ export function conditionOf(question: ConditionQuestion): Condition {
   return {
     ...judged,
     assessed,
-    shortfall: isTrusted ? shortfall({ assessed, outlets, predicted: expected.outletFlows }) : null,
-    waiting: isTrusted && !lifts(station) ? waitingOf(question, { assessed, power: expected.power }) : null,
+    shortfall: isTrusted ? shortfall({ assessed: present, outlets, predicted: expected.outletFlows }) : null,
+    waiting:
+      isTrusted && !lifts(station) ? waitingOf(question, { assessed: present, power: expected.power }) : null,
     hasStaticHead: lifts(station),
     used: residuals.used.length,
     leftOut: residuals.leftOut,
@@ -59,13 +60,6 @@ const lifts = ({ loop: { system } }: Station): boolean => Math.abs(system.stateA
 const STATIC_HEAD = 1e-6;
 
 const STEADY = { residual: 0, slope: 0 } as const;
-
-/** Series that go on to the present of the readings: what was last measured long ago says nothing of now. */
-function ofNow(assessed: readonly Assessed[]): readonly Assessed[] {
-  const lastOf = ({ points }: Assessed) => points.at(-1)?.time ?? 0;
-  const now = Math.max(...assessed.map(lastOf));
-  return assessed.filter((one) => lastOf(one) > now - PRESENT_DAYS * MS_PER_DAY);
-}
 
 /** A trend counts that its interval tells apart from none. */
 function drift(one: Assessed | null) {
@@ -82,5 +76,14 @@ function waitingOf(
   const drawn = drift(assessed.find(({ measure }) => measure === 'power') ?? null);
   if (price === null || (flow === null && drawn === null)) return null;
   const { exponent } = station.pump.fit.powerLaw;
-  return waiting({ power, exponent, flow: flow ?? STEADY, drawn: drawn ?? STEADY, price, cleaningCost });
+  const standbyPower = station.count * station.pump.pump.standbyPower;
+  return waiting({
+    power,
+    standbyPower,
+    exponent,
+    flow: flow ?? STEADY,
+    drawn: drawn ?? STEADY,
+    price,
+    cleaningCost,
+  });
 }

@@ -1,20 +1,37 @@
 /** Readings that a meter, or the unit that it was read in, explains better than the loop does. */
 import { type Assessed, cameAbout } from './assess-series.ts';
+import type { PressureGaps } from './pressure-gaps.ts';
 
-/** What the readings differ by: flow or power measured is about `factor` times what it should be. */
+/** What the readings differ by: flow, power or head measured is about `factor` times what it should be. */
 export interface MeterSlip {
-  readonly meter: 'flow' | 'power';
+  readonly meter: 'flow' | 'power' | 'head';
   readonly likely:
     | 'gallons-and-litres'
     | 'hours-and-minutes'
     | 'watts-and-kilowatts'
     | 'apparent-power'
+    | 'feet-and-metres'
+    | 'kilopascals-and-metres'
     | null;
   /** The known factor that it comes close to; null where there is none. */
   readonly factor: number | null;
 }
 
 type Level = Pick<Assessed, 'residual' | 'trend' | 'points'>;
+
+interface Levels {
+  readonly flow: Level | null;
+  readonly power: Level | null;
+  readonly head: Level | null;
+}
+
+/** Feet in a metre, kilopascals in a metre of water. */
+const HEAD_FACTORS = [
+  { factor: 3.2808, likely: 'feet-and-metres' },
+  { factor: 10, likely: 'kilopascals-and-metres' },
+] as const;
+/** Share of the head by which a reading lies off a curve. */
+const OFF_CURVES = 0.08;
 
 /** Litres in a US gallon, minutes in an hour, watts in a kilowatt. */
 const FLOW_FACTORS = [
@@ -35,14 +52,38 @@ const APPARENT = { least: 1.35, most: 2.3, flow: 0.05 } as const;
 const isNear = (ratio: number, factor: number): boolean => Math.abs(Math.log(ratio / factor)) < NEAR;
 
 /** Null where the readings may well be right. */
-export function meterSlip({
-  flow,
-  power,
-}: {
-  readonly flow: Level | null;
-  readonly power: Level | null;
-}): MeterSlip | null {
-  return flowSlip(flow, power) ?? powerSlip(flow, power);
+export function meterSlip(
+  { flow, power, head }: Levels,
+  gaps: Pick<PressureGaps, 'pump' | 'system'>,
+): MeterSlip | null {
+  return (
+    flowSlip(flow, power) ?? powerSlip(flow, power) ?? headSlip(head, gaps) ?? flowBesideHead(flow, gaps)
+  );
+}
+
+/** A head off both curves at the measured flow, the pump's and the loop's, on one side: neither wear nor a clog does that. */
+function headSlip(
+  head: Level | null,
+  { pump, system }: Pick<PressureGaps, 'pump' | 'system'>,
+): MeterSlip | null {
+  if (head === null || pump === null || system === null) return null;
+  if (Math.min(Math.abs(pump), Math.abs(system)) < OFF_CURVES || pump * system < 0) return null;
+  const ratio = 1 + head.residual;
+  for (const { factor, likely } of HEAD_FACTORS) {
+    if (ratio > 0 && isNear(ratio, factor)) return { meter: 'head', likely, factor };
+    if (ratio > 0 && isNear(ratio, 1 / factor)) return { meter: 'head', likely, factor: 1 / factor };
+  }
+  return { meter: 'head', likely: null, factor: null };
+}
+
+/** A head below the pump's curve and above the loop's at the measured flow, from the first reading on: the flow reads low. */
+function flowBesideHead(
+  flow: Level | null,
+  { pump, system }: Pick<PressureGaps, 'pump' | 'system'>,
+): MeterSlip | null {
+  if (flow === null || pump === null || system === null || cameAbout(flow)) return null;
+  const isBetween = pump < -OFF_CURVES && system > OFF_CURVES;
+  return isBetween ? { meter: 'flow', likely: null, factor: null } : null;
 }
 
 function flowSlip(flow: Level | null, power: Level | null): MeterSlip | null {

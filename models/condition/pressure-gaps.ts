@@ -11,6 +11,8 @@ import { type Residuals, totalFlow } from './residuals.ts';
 export interface PressureGaps {
   /** Head across the pump above that of its curve: below 0 where the pump is worn. */
   readonly pump: number | null;
+  /** The same head above what the loop needs at that flow: above 0 where it is clogged. */
+  readonly system: number | null;
   /** Suction pressure above that of the suction side: below 0 where the intake is clogged. */
   readonly suction: number | null;
   /** Discharge pressure above that of the discharge side: above 0 where it is clogged. */
@@ -21,7 +23,7 @@ export interface PressureGaps {
 const SOLVED_MOST = 50;
 
 /**
- * At a flow Q that was measured: H/H_pump(Q) - 1, (p_s - p_s(Q))/(rho g H), (p_d - p_d(Q))/(rho g H), H predicted, each the
+ * At a flow Q that was measured: (H - H_pump(Q))/H, (H - H_loop(Q))/H, (p_s - p_s(Q))/(rho g H), (p_d - p_d(Q))/(rho g H), H predicted, each the
  * median over the latest readings. Unlike residuals at the setting, each of them answers to its own fault alone.
  * Throws `SolveFailure`.
  */
@@ -29,7 +31,12 @@ export function pressureGaps({ loop, pump, count }: Station, { used }: Residuals
   const outlets = loop.system.outlets.map(({ name }) => name);
   const perHead = pressurePerHead(loop);
   const elevation = loop.loop.pumpElevation;
-  const gaps = { pump: [] as number[], suction: [] as number[], discharge: [] as number[] };
+  const gaps = {
+    pump: [] as number[],
+    system: [] as number[],
+    suction: [] as number[],
+    discharge: [] as number[],
+  };
   const last = used.at(-1)?.reading.time ?? 0;
   const recent = used
     .filter(({ reading }) => reading.time > last - PRESENT_DAYS * MS_PER_DAY)
@@ -39,17 +46,26 @@ export function pressureGaps({ loop, pump, count }: Station, { used }: Residuals
     if (flow === undefined || flow <= 0) continue;
     const head = headOfReading(reading, perHead);
     const own = pumpAtSetting(pump, { setting: reading.setting, count }).headAt(flow).head;
-    if (head !== undefined) gaps.pump.push((head - own) / predicted.head);
+    const needed = loop.system.stateAt(flow).head;
+    if (head !== undefined) {
+      gaps.pump.push((head - own) / predicted.head);
+      gaps.system.push((head - needed) / predicted.head);
+    }
     if (loop.network === null) continue;
     const scale = perHead * predicted.head;
     const suction = perHead * (-elevation - loop.system.suctionLossAt(flow));
     if (reading.suctionPressure !== undefined) gaps.suction.push((reading.suctionPressure - suction) / scale);
     if (reading.dischargePressure === undefined) continue;
-    const discharge = suction + perHead * loop.system.stateAt(flow).head;
+    const discharge = suction + perHead * needed;
     gaps.discharge.push((reading.dischargePressure - discharge) / scale);
   }
   const middle = (values: readonly number[]) => (values.length === 0 ? null : median(values));
-  return { pump: middle(gaps.pump), suction: middle(gaps.suction), discharge: middle(gaps.discharge) };
+  return {
+    pump: middle(gaps.pump),
+    system: middle(gaps.system),
+    suction: middle(gaps.suction),
+    discharge: middle(gaps.discharge),
+  };
 }
 
 const hasPressure = ({ head, suctionPressure, dischargePressure }: Residuals['used'][number]['reading']) =>

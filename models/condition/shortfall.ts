@@ -25,7 +25,8 @@ interface Question {
 /**
  * The first outlet to fall short: predicted x (1 + R(t)) = required, R the trend of its own flow where that was measured,
  * else of the total flow; the ends of the slope's interval turn about the middle of the readings.
- * Null where no outlet has a requirement, none falls within ten years, or flow shows no trend and suffices.
+ * An outlet that is short already is so since the line crossed, or where no fall is told from noise, since all points are below.
+ * Null where no outlet has a requirement, none falls within ten years, or flow suffices and no fall is told from noise.
  */
 export function shortfall({ assessed, outlets, predicted }: Question): Shortfall | null {
   const total = flowOf(assessed);
@@ -50,9 +51,10 @@ function crossing(
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return null;
   const isShort = residual < level;
-  if (trend === null || trend.slope >= 0) {
-    return isShort ? { at: last.time, interval: { earliest: first.time, latest: last.time } } : null;
-  }
+  const isFalling = trend !== null && trend.interval.high < 0;
+  const shortSince = lastRunBelow(points, level) ?? last.time;
+  const already = { at: shortSince, interval: { earliest: shortSince, latest: last.time } };
+  if (trend === null || !isFalling) return isShort ? already : null;
   const horizon = last.time + HORIZON_YEARS * MS_PER_YEAR;
   const middle = (first.time + last.time) / 2;
   const at = (slope: number): number | null => {
@@ -62,15 +64,19 @@ function crossing(
     return time > horizon ? null : Math.round(Math.max(first.time, time));
   };
   const expected = at(trend.slope);
-  if (isShort && (expected === null || expected > last.time)) {
-    return { at: last.time, interval: { earliest: first.time, latest: last.time } };
-  }
+  if (isShort && (expected === null || expected > last.time)) return already;
   if (expected === null) return null;
   const ends = [at(trend.interval.low), at(trend.interval.high)];
   const known = ends.filter((end) => end !== null);
   const earliest = Math.min(expected, ...known);
   const latest = known.length < ends.length ? null : Math.max(expected, ...known);
   return { at: expected, interval: { earliest, latest } };
+}
+
+/** The time from which on every point is below a level; null where the last one is not. */
+function lastRunBelow(points: Assessed['points'], level: number): number | null {
+  const above = points.findLastIndex(({ residual }) => residual >= level);
+  return points[above + 1]?.time ?? null;
 }
 
 /** A line of another slope through the same point of the trend. */

@@ -21,6 +21,7 @@ export type Verdict = (typeof VERDICTS)[number];
 /** Shares of what is predicted; each must also be over two standard errors away from 0. Gaps are shares of the head. */
 export const THRESHOLDS = {
   flowDown: 0.05,
+  outletDown: 0.1,
   flowUp: 0.1,
   powerDown: 0.02,
   powerUp: 0.08,
@@ -56,24 +57,27 @@ export function flowOf(assessed: readonly Assessed[]): Assessed | null {
 
 /**
  * Signatures, the first that applies: too few readings; a slip of a meter; power up (fouled impeller, bearing) unless flow is
- * up too; flow down with a gap on the suction side, the discharge side or at the pump, the greatest of them; flow and power
- * down without pressures that tell where; flow down alone; flow up or power far down, which no fault explains.
+ * up too; flow down with a gap on the suction side, the discharge side or at the pump, the greatest of them; flow down with
+ * power, or with a pump that is on its curve; flow down alone, or one outlet's; flow up or power far down, which no fault explains.
  */
 export function judge(assessed: readonly Assessed[], gaps: PressureGaps): Judged {
   const flow = flowOf(assessed);
   const power = assessed.find(({ measure }) => measure === 'power') ?? null;
   const verdict = (one: Verdict): Judged => ({ verdict: one, slip: null });
   if (flow === null && power === null) return verdict('not-enough-readings');
-  const slip = meterSlip({ flow, power });
+  const head = assessed.find(({ measure }) => measure === 'head') ?? null;
+  const slip = meterSlip({ flow, power, head }, gaps);
   if (slip !== null) return { verdict: 'meter-doubtful', slip };
   const isMore = isAbove(flow, THRESHOLDS.flowUp);
   if (isAbove(power, THRESHOLDS.powerUp) && !isMore) return verdict('draws-more-than-its-curve');
   if (isBelow(flow, THRESHOLDS.flowDown)) {
-    // A clog takes power with the flow; where power is known not to fall, pressures alone do not place one.
-    const isDrawnLess = power === null || power.residual < 0;
-    return verdict(
-      placeOf(gaps, isDrawnLess) ?? (isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow'),
-    );
+    // A clog takes power with the flow: where power is seen to rise, pressures alone do not place one.
+    const found = placeOf(gaps, !isAbove(power, THRESHOLDS.powerDown));
+    const isSound = gaps.pump !== null && gaps.pump > -THRESHOLDS.pumpGap;
+    return verdict(found ?? (isSound || isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow'));
+  }
+  if (assessed.some((one) => one.measure === 'outletFlow' && isBelow(one, THRESHOLDS.outletDown))) {
+    return verdict('less-flow');
   }
   if (isMore || isBelow(power, THRESHOLDS.powerFarDown)) {
     return verdict(flow === null ? 'less-flow' : 'entries-doubtful');
@@ -81,13 +85,13 @@ export function judge(assessed: readonly Assessed[], gaps: PressureGaps): Judged
   return verdict('as-expected');
 }
 
-function placeOf({ suction, discharge, pump }: PressureGaps, isDrawnLess: boolean): Verdict | null {
+function placeOf({ suction, discharge, pump }: PressureGaps, mayBeClog: boolean): Verdict | null {
   const clogs = [
     { verdict: 'clogged-intake', over: -(suction ?? 0) / THRESHOLDS.suctionGap },
     { verdict: 'clogged-discharge', over: (discharge ?? 0) / THRESHOLDS.dischargeGap },
   ] as const;
   const worn = { verdict: 'worn-pump', over: -(pump ?? 0) / THRESHOLDS.pumpGap } as const;
-  const [first] = [...(isDrawnLess ? clogs : []), worn]
+  const [first] = [...(mayBeClog ? clogs : []), worn]
     .filter(({ over }) => over > 1)
     .toSorted((a, b) => b.over - a.over);
   return first?.verdict ?? null;

@@ -26,6 +26,8 @@ const KILOWATT_HOURS_PER_WATT_YEAR = 8.76;
 interface Question {
   /** Power at the installed setting by the data [W]. */
   readonly power: number;
+  /** Of that, what is drawn at any speed [W]. */
+  readonly standbyPower: number;
   /** Of the speed, in the pump's power law. */
   readonly exponent: number;
   /** Share of flow and of power beyond the data now, and their slopes a year. */
@@ -37,16 +39,24 @@ interface Question {
 }
 
 /**
- * Flow down by R at a setting is won back by speed, which without static head raises power by (1 + R)^-k: the excess is
- * P ((1 + Rp)(1 + R)^-k - 1), Rp that of power, and grows by P (bp (1 + R)^-k - k b (1 + Rp)(1 + R)^-(k+1)) a year, b and bp
- * the slopes of R and Rp. Null where there is no excess and none comes; without growth no interval is the cheapest.
+ * Flow down by R at a setting is won back by speed, which without static head raises what is drawn beyond standby Ps by
+ * (1 + R)^-k: the excess is (P (1 + Rp) - Ps)(1 + R)^-k + Ps - P, Rp that of power, and grows by
+ * P bp (1 + R)^-k - k b (P (1 + Rp) - Ps)(1 + R)^-(k+1) a year, b and bp the slopes of R and Rp. Null where there is no excess and none comes; without growth no interval is the cheapest.
  */
-export function waiting({ power, exponent, flow, drawn, price, cleaningCost }: Question): Waiting | null {
-  const worth = power * KILOWATT_HOURS_PER_WATT_YEAR * price;
+export function waiting({
+  power,
+  standbyPower,
+  exponent,
+  flow,
+  drawn,
+  price,
+  cleaningCost,
+}: Question): Waiting | null {
+  const worth = KILOWATT_HOURS_PER_WATT_YEAR * price;
   const raise = (1 + flow.residual) ** -exponent;
-  const drawnNow = 1 + drawn.residual;
-  const excessCost = Math.max(0, worth * (drawnNow * raise - 1));
-  const slope = drawn.slope * raise - (exponent * flow.slope * drawnNow * raise) / (1 + flow.residual);
+  const beyond = power * (1 + drawn.residual) - standbyPower;
+  const excessCost = Math.max(0, worth * (beyond * raise + standbyPower - power));
+  const slope = power * drawn.slope * raise - (exponent * flow.slope * beyond * raise) / (1 + flow.residual);
   const growthPerYear = Math.max(0, worth * slope);
   if (excessCost === 0 && growthPerYear === 0) return null;
   return {

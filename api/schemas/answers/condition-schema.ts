@@ -31,16 +31,25 @@ const slipSchema = perContext((context) =>
     context,
     'MeterSlip',
     z.strictObject({
-      meter: described(context, z.enum(['flow', 'power']), {
+      meter: described(context, z.enum(['flow', 'power', 'head']), {
         description: 'The meter in doubt.',
         examples: ['flow'],
       }),
       likely: described(
         context,
-        orNull(z.enum(['gallons-and-litres', 'hours-and-minutes', 'watts-and-kilowatts', 'apparent-power'])),
+        orNull(
+          z.enum([
+            'gallons-and-litres',
+            'hours-and-minutes',
+            'watts-and-kilowatts',
+            'apparent-power',
+            'feet-and-metres',
+            'kilopascals-and-metres',
+          ]),
+        ),
         {
           description:
-            'What was probably mistaken for what: a factor of 3.785, of 60, of 1000, or volt-amperes for watts; null where the figure is merely impossible.',
+            'What was probably mistaken for what: a factor of 3.785, of 60, of 1000, volt-amperes for watts, feet or kilopascals for metres; null where the figure merely does not fit.',
           examples: ['gallons-and-litres'],
         },
       ),
@@ -97,6 +106,7 @@ const THRESHOLD_WORDS = {
   flowDown: 'Flow at a setting below its prediction by more than this is down.',
   flowUp: 'Flow above by more than this is up, which no fault explains.',
   powerDown: 'Power below by more than this, beside less flow, is down.',
+  outletDown: 'The flow of one outlet below by more than this is down.',
   powerUp: 'Power above by more than this is up.',
   powerFarDown: 'Power below by more than this, beside the flow expected, is far down.',
   suctionGap: 'Suction pressure below that of the measured flow by this share of the head: clogged intake.',
@@ -110,6 +120,7 @@ const threshold = (context: SchemaContext, description: string) =>
 const thresholdsSchema = (context: SchemaContext) =>
   z.strictObject({
     flowDown: threshold(context, THRESHOLD_WORDS.flowDown),
+    outletDown: threshold(context, THRESHOLD_WORDS.outletDown),
     flowUp: threshold(context, THRESHOLD_WORDS.flowUp),
     powerDown: threshold(context, THRESHOLD_WORDS.powerDown),
     powerUp: threshold(context, THRESHOLD_WORDS.powerUp),
@@ -126,7 +137,7 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `draws-more-than-its-curve`: power up, flow not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too, else `less-flow`. `entries-doubtful`: flow up, or power far down. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
+          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `draws-more-than-its-curve`: power up, flow not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is down. `entries-doubtful`: flow up, or power far down. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
         examples: ['clogged-intake'],
       }),
       summary: described(context, z.string(), {

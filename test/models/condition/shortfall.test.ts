@@ -44,9 +44,26 @@ describe('the date of a shortfall', () => {
     expect(truth).toBeLessThan(latest);
   });
 
-  it('has no end where the trend may be none', () => {
-    const { shortfall } = condition(falling(0.05, { days: 12, noise: 0.02 }));
-    if (shortfall !== null) expect(shortfall.interval.latest).toBeNull();
+  it('is none of noise alone', () => {
+    for (let seed = 1; seed <= 40; seed += 1) {
+      const readings = Array.from({ length: 60 }, (_, i) => ({
+        time: START + i * DAY,
+        setting: SETTING,
+        flow: expected.flow * (1 + 0.03 * Math.sin(12.9898 * (i + 100 * seed) ** 2)),
+      }));
+      const trend = condition(readings).assessed[0]?.trend;
+      const isTold = trend !== null && trend !== undefined && trend.interval.high < 0;
+      expect(condition(readings).shortfall === null).toBe(!isTold);
+    }
+  });
+
+  it('has been since the first reading where all are alike and short', () => {
+    const steady = Array.from({ length: 12 }, (_, i) => ({
+      time: START + 3 * i * DAY,
+      setting: SETTING,
+      flow: 0.8 * expected.flow,
+    }));
+    expect(condition(steady).shortfall).toMatchObject({ outlet: 'far end', at: START });
   });
 
   it('has passed where the flow is below already', () => {

@@ -54,10 +54,64 @@ describe('the verdict on a synthetic loop', () => {
     ['flow and power alone cannot tell where it clogs', ['flow', 'power'], { intake: 25 }, 'clogged'],
     ['flow alone cannot tell why', ['flow'], { intake: 25 }, 'less-flow'],
     ['outlets stand for the flow', ['outlets', 'power'], { intake: 25 }, 'clogged'],
+    [
+      'a head on the curve of the pump tells that the loop resists',
+      ['flow', 'head'],
+      { intake: 25 },
+      'clogged',
+    ],
     ['a head beside the flow tells wear', ['flow', 'head'], { head: 0.8 }, 'worn-pump'],
     ['a fault of the first day on is told as well', ALL, { intake: 25 }, 'clogged-intake'],
   ] as const)('%s', (_, meters, fault, verdict) => {
     expect(verdictOf({ days: 40, meters, fault: () => fault })).toBe(verdict);
+  });
+});
+
+describe('a clog that pressures place', () => {
+  const power = (factor: number) =>
+    judged(
+      readingsOf({ days: 40, meters: ALL, fault: () => ({ intake: 25 }) }).map((one) => ({
+        ...one,
+        ...(one.power === undefined ? {} : { power: factor * one.power }),
+      })),
+    ).assessed.find(({ measure }) => measure === 'power')?.residual ?? Number.NaN;
+  const verdictAt = (residual: number) => {
+    const factor = (1 + residual) / (1 + power(1));
+    return judged(
+      readingsOf({ days: 40, meters: ALL, fault: () => ({ intake: 25 }) }).map((one) => ({
+        ...one,
+        ...(one.power === undefined ? {} : { power: factor * one.power }),
+      })),
+    ).verdict;
+  };
+
+  it('is placed whatever the power within its noise, and not beside a power that rises', () => {
+    expect([-0.01, -0.0001, 0.0001, 0.01].map(verdictAt)).toEqual(Array(4).fill('clogged-intake'));
+    expect(verdictAt(0.05)).not.toBe('clogged-intake');
+  });
+});
+
+describe('an outlet', () => {
+  it('that gives far less than its data is told beside a total as expected', () => {
+    const readings = readingsOf({ days: 40, meters: ['flow', 'outlets'] }).map((one) => ({
+      ...one,
+      outletFlows: Object.fromEntries(
+        Object.entries(one.outletFlows ?? {}).map(([name, flow], place) => [
+          name,
+          place === 0 ? 0.66 * flow : flow,
+        ]),
+      ),
+    }));
+    expect(judged(readings).verdict).toBe('less-flow');
+  });
+});
+
+describe('a meter that was read long ago', () => {
+  it('says nothing of now', () => {
+    const early = readingsOf({ days: 100, meters: ['flow'], fault: (t) => ({ intake: 25 * t }) });
+    const late = readingsOf({ days: 300, meters: ['power'] });
+    const found = judged([...early, ...late].toSorted((a, b) => a.time - b.time));
+    expect([found.verdict, found.shortfall, found.waiting]).toEqual(['as-expected', null, null]);
   });
 });
 
@@ -96,6 +150,31 @@ describe('a doubtful meter', () => {
       'power',
       likely,
     ]);
+  });
+
+  const beside = (change: (reading: Reading) => Reading) =>
+    judged(readingsOf({ days: 40, meters: ['flow', 'power', 'head'] }).map(change));
+  const head = (factor: number) =>
+    beside((one) => ({ ...one, ...(one.head === undefined ? {} : { head: factor * one.head }) }));
+
+  it.each([
+    [10.03, 'kilopascals-and-metres'],
+    [3.2808, 'feet-and-metres'],
+    [1 / 3.2808, 'feet-and-metres'],
+    [1.5, null],
+    [0.8, null],
+  ] as const)('reads %f times the head beside a flow as expected', (factor, likely) => {
+    const found = head(factor);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
+      'meter-doubtful',
+      'head',
+      likely,
+    ]);
+  });
+
+  it('reads a flow low that the head contradicts, from the first reading on', () => {
+    const low = beside((one) => ({ ...one, ...(one.flow === undefined ? {} : { flow: 0.8 * one.flow }) }));
+    expect([low.verdict, low.slip?.meter]).toEqual(['meter-doubtful', 'flow']);
   });
 
   it('is not blamed for a pump that comes to draw half as much again', () => {

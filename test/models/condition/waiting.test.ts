@@ -38,6 +38,7 @@ describe('the cheapest interval of cleaning', () => {
 describe('the cost of waiting', () => {
   const base = {
     power: 100,
+    standbyPower: 0,
     exponent: 3,
     flow: { residual: 0, slope: 0 },
     drawn: { residual: 0, slope: 0 },
@@ -58,6 +59,12 @@ describe('the cost of waiting', () => {
     expect(easing).toMatchObject({ growthPerYear: 0, cleaning: null });
     expectClose(easing?.excessCost ?? 0, (0.9 ** -3 - 1) * 100 * HOURS * 0.2, { relative: 1e-12 });
     expect(waiting({ ...base, drawn: { residual: 0, slope: 0.1 }, cleaningCost: null })?.cleaning).toBeNull();
+  });
+
+  it('leaves standby as it is, whatever the speed', () => {
+    // 90 W of 100 follow the speed: 90 (0.9^-3 - 1) W, 8760 h, 0.2 a kWh.
+    const found = waiting({ ...base, standbyPower: 10, flow: { residual: -0.1, slope: -0.1 } });
+    expectClose(found?.excessCost ?? 0, 90 * (0.9 ** -3 - 1) * HOURS * 0.2, { relative: 1e-12 });
   });
 
   it('grows as its excess does, wherever the flow has come to', () => {
