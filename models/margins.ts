@@ -31,13 +31,13 @@ export function outletFigures(
   });
 }
 
-/** Name of the outlet with the least margin; null where none has a requirement above 0. */
+/** Margins this near are one: outlets that are alike differ in their last digits. */
+const ALIKE = 1e-9;
+
+/** Name of the outlet with the least margin, the first of several alike; null where none has a requirement above 0. */
 export function limitingOutlet(outlets: readonly OutletFigures[]): string | null {
-  let least: OutletFigures | null = null;
-  for (const outlet of outlets) {
-    if (outlet.margin !== null && outlet.margin < (least?.margin ?? Number.POSITIVE_INFINITY)) least = outlet;
-  }
-  return least?.name ?? null;
+  const least = Math.min(...outlets.map(({ margin }) => margin ?? Number.POSITIVE_INFINITY));
+  return outlets.find(({ margin }) => margin !== null && margin <= least + ALIKE)?.name ?? null;
 }
 
 /** Whether any outlet asks for a flow above 0. */

@@ -25,6 +25,13 @@ describe('margins', () => {
     expect(limitingOutlet(figures.slice(1, 3))).toBeNull();
   });
 
+  it('name the first of outlets that are alike, whatever their last digits', () => {
+    const two = [outlet('left', 1e-4), outlet('right', 1e-4)];
+    for (const off of [-1e-15, 0, 1e-15]) {
+      expect(limitingOutlet(outletFigures(two, [1e-4 * (1 + off), 1e-4]))).toBe('left');
+    }
+  });
+
   it('come with the velocity of the stream where its area is known', () => {
     expectClose(figures[0]?.velocity ?? Number.NaN, 3, { relative: 1e-12 });
     expect(figures[1]?.velocity).toBeNull();
