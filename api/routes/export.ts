@@ -79,7 +79,7 @@ function exportRoute(api: Api): void {
       operationId: 'exportSite',
       summary: 'Export the site',
       description:
-        'All that the site holds as one document, as of one instant. What was entered is there to twelve digits, in the units in force; exported from where it was imported, it is the same.',
+        'All that the site holds as one document, as of one instant. What was entered is there to 15 digits, in the units in force; exported from where it was imported, it is the same.',
       body: noBody,
       answer: jsonAnswer({
         schema: siteCopyAnswer,
@@ -99,6 +99,10 @@ function exportRoute(api: Api): void {
     },
   );
 }
+
+/** They come in lists, a few thousand each. */
+const readingsOf = ({ records }: SiteCopy): number =>
+  records.readings.reduce((sum, { document }) => sum + document.readings.length, 0);
 
 function importRoute(api: Api): void {
   const { clock, newId } = api.deps;
@@ -128,7 +132,7 @@ function importRoute(api: Api): void {
       if (!done.ok) return done;
       const { records } = checked.value;
       return success({
-        body: members((kind) => records[kind].length),
+        body: { ...members((kind) => records[kind].length), readings: readingsOf(copy) },
         location: '/v1/site',
       });
     },

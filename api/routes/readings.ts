@@ -67,10 +67,17 @@ function takingRoute(api: Api, loops: LoopCache): void {
       if (!read.value.ok) return read.value;
       const written = await store.insertReadings({ siteId, loop: params.loopId, readings: read.value.value });
       if (written.outcome === 'missing') return failed(noRecord('loop', null));
+      if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
       return success({ body: { accepted, merged }, location: `/v1/loops/${params.loopId}/readings` });
     },
   );
+}
+
+/** A reading of the same instant that is there already takes part in what is wrong. */
+function stillProblem(time: number): Problem {
+  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a shut valve state the head too, or both pressures`;
+  return invalidRequest([{ pointer: '/readings', detail }]);
 }
 
 const MEANS_LIMIT_MAX = 1_000;

@@ -19,6 +19,8 @@ export interface NewReadings {
 /** `merged` of the readings met one of the same instant: what they state took its place, what they leave out stayed. */
 export type ReadingsWritten =
   | { readonly outcome: 'written'; readonly accepted: number; readonly merged: number }
+  /** What readings and those that were there say together: no flow at speed, and no head beside it. Nothing was written. */
+  | { readonly outcome: 'still'; readonly time: number }
   | { readonly outcome: 'missing' };
 
 /** How often readings of a loop were written, and the instants of the first and the last; null where there are none. */

@@ -204,13 +204,52 @@ export async function writeReadings(
   return merged;
 }
 
+/** The instant of a merged reading without a flow at speed and without a head, which by itself would be refused; null: none. */
+async function stillAmong(
+  all: Transaction<Tables>,
+  { siteId, loop, readings }: NewReadings,
+): Promise<number | null> {
+  const [first, last] = [readings[0], readings.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const still = await all
+    .selectFrom('reading')
+    .innerJoin('reading_series', 'reading_series.series', 'reading.series')
+    .select('time')
+    .where('site_id', '=', siteId)
+    .where('loop_id', '=', loop)
+    .where('time', '>=', first.time)
+    .where('time', '<=', last.time)
+    .where('flow', '=', 0)
+    .where('setting', '>', 0)
+    .where('head', 'is', null)
+    .where((eb) => eb.or([eb('suction_pressure', 'is', null), eb('discharge_pressure', 'is', null)]))
+    .limit(1)
+    .executeTakeFirst();
+  return still?.time ?? null;
+}
+
+/** Undoes the transaction that it is thrown in. */
+class Still extends Error {
+  constructor(readonly time: number) {
+    super('no flow at speed');
+  }
+}
+
 export function readingWrites(db: Kysely<Tables>): Pick<ReadingStore, 'insertReadings'> {
   const statements = statementsFor(db);
   return {
     async insertReadings(written) {
-      const merged = await unlessReferenceBroken(() =>
-        db.transaction().execute((all) => writeReadings(all, written, statements)),
-      );
+      const write = async (all: Transaction<Tables>): Promise<number> => {
+        const merged = await writeReadings(all, written, statements);
+        const still = merged === 0 ? null : await stillAmong(all, written);
+        if (still !== null) throw new Still(still);
+        return merged;
+      };
+      const merged = await unlessReferenceBroken(() => db.transaction().execute(write)).catch((error) => {
+        if (error instanceof Still) return error;
+        throw error;
+      });
+      if (merged instanceof Still) return { outcome: 'still', time: merged.time };
       return merged === undefined
         ? { outcome: 'missing' }
         : { outcome: 'written', accepted: written.readings.length, merged };

@@ -5,7 +5,7 @@ import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../http/problem.ts';
 import type { UnseenDocument } from '../schemas/copied-kinds.ts';
 import type { LoopRecord, PumpRecord, ScheduleRecord } from '../store/records.ts';
-import type { RecordKind, SiteContents } from '../store/site-contents-contract.ts';
+import type { CopiedReadings, RecordKind, SiteContents } from '../store/site-contents-contract.ts';
 import type { StoredRecord } from '../store/stored.ts';
 import { scheduleProblem } from './check-schedule.ts';
 import { compileLoopOrProblem } from './compile-loop.ts';
@@ -13,6 +13,7 @@ import { calibrationWith, comparisonOf, upgradePlanOf } from './computed-copies.
 import { fitPumpOrProblem } from './fit-pump.ts';
 import { pauseAfter } from './pause.ts';
 import type { CopiedRecord, SiteCopy } from './read-site-copy.ts';
+import { readingFaults } from './reading-faults.ts';
 import { referenceFaults } from './site-copy-references.ts';
 
 interface Means {
@@ -81,6 +82,22 @@ function refuseMisfits(
   }
 }
 
+/** Settings are not judged, nor names of outlets: pump and loop may have changed since. */
+function refuseReadings(
+  errors: Errors,
+  copies: readonly StoredRecord<CopiedReadings>[],
+  { models, now }: { readonly models: ReadonlyMap<string, LoopModel>; readonly now: number },
+): void {
+  for (const [place, { document }] of copies.entries()) {
+    if (errors.length >= FAULTS_MAX) return;
+    const outlets = models.get(document.loop)?.system.outlets.map(({ name }) => name) ?? [];
+    const rules = { outlets, settings: null, now, mayBeFormer: true };
+    for (const { path, detail } of readingFaults(document.readings, rules)) {
+      errors.push({ pointer: toPointer(['readings', place, 'readings', ...path]), detail });
+    }
+  }
+}
+
 /** Those that are what was exported; the rest is told. */
 function computed<Document>(
   kind: RecordKind,
@@ -127,6 +144,7 @@ export async function checkSiteCopy(
   const models = await compiled(loops, errors);
   if (errors.length === 0) errors.push(...referenceFaults(named));
   if (errors.length === 0) refuseMisfits(errors, named.schedules, models);
+  if (errors.length === 0) refuseReadings(errors, named.readings, { models, now: means.now });
   if (errors.length > 0) return failed(invalidRequest(errors));
   const pumps = new Map(named.pumps.map((pump) => [pump.id, pump]));
   return success({

@@ -9,6 +9,8 @@ export interface ReadingRules {
   readonly settings: { readonly min: number; readonly max: number } | null;
   /** [ms] */
   readonly now: number;
+  /** Whether outlets may be named that the loop had once. */
+  readonly mayBeFormer?: boolean;
 }
 
 interface ReadingFault {
@@ -24,7 +26,7 @@ const FAULTS_MAX = 10;
 const utc = (time: number): string => new Date(time).toISOString();
 
 function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string>): readonly ReadingFault[] {
-  const { time, setting, flow, head, dischargePressure, outletFlows = {} } = one;
+  const { time, setting, flow, head, suctionPressure, dischargePressure, outletFlows = {} } = one;
   const { settings, now } = rules;
   const faults: ReadingFault[] = [];
   if (time > now + AHEAD_MOST) {
@@ -36,12 +38,13 @@ function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string
   }
   const allShut = outlets.size > 0 && [...outlets].every((name) => outletFlows[name] === 0);
   const isStill = flow === 0 || allShut;
-  if (isStill && setting > 0 && head === undefined && dischargePressure === undefined) {
+  const tellsHead = head !== undefined || (suctionPressure !== undefined && dischargePressure !== undefined);
+  if (isStill && setting > 0 && !tellsHead) {
     const detail =
-      'must not be 0 while the pump runs; against a shut valve state the head or the discharge pressure too';
+      'must not be 0 while the pump runs; against a shut valve state the head too, or both pressures';
     faults.push({ path: [flow === 0 ? 'flow' : 'outletFlows'], detail });
   }
-  for (const name of Object.keys(outletFlows)) {
+  for (const name of rules.mayBeFormer === true ? [] : Object.keys(outletFlows)) {
     if (!outlets.has(name)) {
       faults.push({ path: ['outletFlows', name], detail: 'is no outlet of this loop' });
     }

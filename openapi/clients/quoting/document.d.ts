@@ -1968,6 +1968,7 @@ export interface components {
             };
             thresholds: {
                 flowDown: number;
+                outletDown: number;
                 flowUp: number;
                 powerDown: number;
                 powerUp: number;
@@ -2037,8 +2038,8 @@ export interface components {
             readings: number;
         };
         MeterSlip: {
-            meter: "flow" | "power";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power") | null;
+            meter: "flow" | "power" | "head";
+            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres") | null;
             factor: number | null;
         };
         Shortfall: {

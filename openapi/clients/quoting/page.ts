@@ -12,6 +12,7 @@ const escaped = (text: string): string =>
 const STYLE = `body { font: 11pt/1.45 serif; color: #111; max-width: 46rem; margin: 2rem auto; padding: 0 1rem; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; margin: 1rem 0; }
 th, td { border-bottom: 1px solid #888; padding: .3rem .5rem; text-align: start; vertical-align: top; }
+td:first-child { min-width: 7rem; }
 th.figure, td.figure { text-align: end; overflow-wrap: normal; }
 tr.first td { font-weight: bold; }
 @media print { body { margin: 0; max-width: none; } tr { break-inside: avoid; } }`;

@@ -47,7 +47,11 @@ describe('an export', () => {
     const said = await response.text();
     expect(response.status, said).toBe(201);
     const counts = Object.fromEntries(KINDS.map((kind) => [kind, copy[kind].length]));
-    expect(JSON.parse(said)).toEqual(counts);
+    const readings = copy.readings.reduce(
+      (sum, { readings: list }) => sum + (Array.isArray(list) ? list.length : Number.NaN),
+      0,
+    );
+    expect(JSON.parse(said)).toEqual({ ...counts, readings });
     expect(withoutFits(await exported(target, units))).toEqual(withoutFits(text));
     if (units === 'metric') expect(await exported(target, units)).toBe(text);
   });
@@ -109,6 +113,7 @@ describe('an import', () => {
     ['/readings/0/loop', 'none'],
     ['/readings/0/readings/1/time', '2020-01-01T00:00:00Z'],
     ['/readings/0/readings/0/flow', -1],
+    ['/readings/0/readings/8/time', '2090-01-01T00:00:00Z'],
   ])('is refused with %s %j, and stores nothing', async (pointer, value, place = pointer) => {
     const target = await appUnderTest();
     const before = await exported(target);

@@ -50,6 +50,24 @@ describe('readings of the pump before', () => {
     const found = await answered(calibration, await app.call(`${loop}/calibration`, sent('POST', {})));
     expect(found.readings).toEqual({ used: 5, from: '2026-01-12T00:00:00.000Z' });
     for (const { value } of found.parameters) expectClose(value, 1, { relative: 1e-4 });
+    const apply = sent('POST', { apply: true }, { 'If-Match': '*' });
+    expect((await app.call(`${loop}/calibration`, apply)).status).toBe(200);
+    const kept = await (await app.call(`${loop}/calibration`)).text();
+    // As the answer told.
+    expect(kept).toContain('"from":"2026-01-12T00:00:00.000Z"');
+  });
+});
+
+describe('heads alone', () => {
+  it('tell neither friction nor head: what they settle is another combination', async () => {
+    const heads = (await day('2026-01-13', { flow: 1, power: 1, head: 0.85 })).map(
+      ({ time, setting, head }) => ({
+        ...{ time, setting, head },
+      }),
+    );
+    expect((await post(heads)).status).toBe(201);
+    const found = await answered(calibration, await app.call(`${loop}/calibration`, sent('POST', {})));
+    expect(found.parameters).toEqual([]);
   });
 });
 
@@ -64,6 +82,15 @@ describe('readings with an outlet shut', () => {
     expect((await post([...healthy, ...shut])).status).toBe(201);
     const found = await answered(condition, await app.call(`${loop}/condition`));
     expect(found).toMatchObject({ verdict: 'as-expected', readings: { leftOut: { shutValve: 10 } } });
+  });
+
+  it('are refused where two posts make one without a flow at speed, and the second is not stored', async () => {
+    const time = '2026-01-14T00:00:00Z';
+    expect((await post([{ time, setting: 0, flow: 0 }])).status).toBe(201);
+    const { status, errors } = await refused(await post([{ time, setting: 80 }]));
+    expect([status, errors?.[0]?.pointer]).toEqual([422, '/readings']);
+    expect(await (await app.call(`${loop}/readings?pointer=/items/0/setting`)).text()).toBe('0');
+    expect((await post([{ time, setting: 80, head: 3 }])).status).toBe(201);
   });
 
   it('are refused where all are, while the pump runs and no head is told', async () => {
