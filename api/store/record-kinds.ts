@@ -1,7 +1,9 @@
 /** The list of every kind of record of a site, which each new kind joins. */
 import type { Kysely } from 'kysely';
 import { CALIBRATIONS } from './calibrations-whole.ts';
-import { comparisonRecord, comparisonStore } from './comparison-store.ts';
+import type { StoredComparison } from './comparison-contract.ts';
+import { comparisonStore } from './comparison-store.ts';
+import { keptRecord } from './kept-documents.ts';
 import { countedIn, type KindOfRecord, later, type RecordTable, writtenTo } from './kind-of-record.ts';
 import { loopWrites } from './loop-store.ts';
 import { COMPLETIONS, TASKS } from './maintenance-whole.ts';
@@ -12,7 +14,8 @@ import { scheduleStore } from './schedule-store.ts';
 import type { Tables } from './schema.ts';
 import { type KindsOfRecords, RECORDS_OF_A_KIND_MAX, type RecordKind } from './site-contents-contract.ts';
 import { tariffWrites } from './tariff-store.ts';
-import { upgradePlanRecord, upgradePlanStore } from './upgrade-plan-store.ts';
+import type { StoredUpgradePlan } from './upgrade-plan-contract.ts';
+import { upgradePlanStore } from './upgrade-plan-store.ts';
 
 const common = (table: RecordTable) => ({ most: RECORDS_OF_A_KIND_MAX, count: countedIn(table) });
 
@@ -65,14 +68,20 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
   },
   comparisons: {
     ...common('comparison'),
-    read: async (db, siteId) => later(await comparisonRows(db, siteId).execute(), comparisonRecord),
+    read: async (db, siteId) =>
+      later(await comparisonRows(db, siteId).execute(), (row) =>
+        keptRecord<StoredComparison>(row, 'comparison'),
+      ),
     write: writtenTo('comparison', ({ db, record: { document }, ...where }) =>
       comparisonStore(db).insertComparison({ ...where, document }),
     ),
   },
   upgradePlans: {
     ...common('upgrade_plan'),
-    read: async (db, siteId) => later(await planRows(db, siteId).execute(), upgradePlanRecord),
+    read: async (db, siteId) =>
+      later(await planRows(db, siteId).execute(), (row) =>
+        keptRecord<StoredUpgradePlan>(row, 'upgrade_plan'),
+      ),
     write: writtenTo('upgrade_plan', ({ db, record: { document }, ...where }) =>
       upgradePlanStore(db).insertUpgradePlan({ ...where, document }),
     ),

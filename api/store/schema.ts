@@ -41,11 +41,8 @@ export interface TariffRow extends RowCommon {
   readonly site_id: string;
 }
 
-export interface ComparisonRow extends RowCommon {
-  readonly site_id: string;
-}
-
-export interface UpgradePlanRow extends RowCommon {
+/** Of a comparison or an upgrade plan. */
+export interface KeptRow extends RowCommon {
   readonly site_id: string;
 }
 
@@ -118,8 +115,8 @@ export interface Tables {
   readonly tariff: TariffRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;
-  readonly comparison: ComparisonRow;
-  readonly upgrade_plan: UpgradePlanRow;
+  readonly comparison: KeptRow;
+  readonly upgrade_plan: KeptRow;
   readonly maintenance_task: MaintenanceTaskRow;
   readonly maintenance_completion: CompletionRow;
   readonly reading_series: ReadingSeriesRow;

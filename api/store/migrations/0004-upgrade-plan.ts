@@ -1,34 +1,7 @@
 /** Upgrade plans, each kept as it was found. */
 import type { Migration } from 'kysely';
-
-const TABLE = 'upgrade_plan';
+import { makeKeptTable } from './kept-table.ts';
 
 export const upgradePlan: Migration = {
-  async up(db) {
-    await db.schema
-      .createTable(TABLE)
-      .addColumn('site_id', 'text', (column) => column.notNull())
-      .addColumn('id', 'text', (column) => column.notNull())
-      .addColumn('version', 'integer', (column) => column.notNull())
-      .addColumn('created_at', 'bigint', (column) => column.notNull())
-      .addColumn('updated_at', 'bigint', (column) => column.notNull())
-      .addColumn('name', 'text', (column) => column.notNull())
-      .addColumn('document', 'text', (column) => column.notNull())
-      .addColumn('digest', 'text', (column) => column.notNull())
-      .addPrimaryKeyConstraint('upgrade_plan_key', ['site_id', 'id'])
-      .addForeignKeyConstraint('upgrade_plan_of_site', ['site_id'], 'site', ['id'], (key) =>
-        key.onDelete('restrict'),
-      )
-      .execute();
-    await db.schema
-      .createIndex('upgrade_plan_by_creation')
-      .on(TABLE)
-      .columns(['site_id', 'created_at', 'id'])
-      .execute();
-    await db.schema
-      .createIndex('upgrade_plan_by_name')
-      .on(TABLE)
-      .columns(['site_id', 'name', 'created_at', 'id'])
-      .execute();
-  },
+  up: (db) => makeKeptTable(db, 'upgrade_plan'),
 };

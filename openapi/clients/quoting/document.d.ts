@@ -1,6 +1,3 @@
-// biome-ignore-all format: written by a program.
-// biome-ignore-all lint: written by a program.
-// biome-ignore-all assist: written by a program.
 /** The types of the interface; `emit-types.ts` writes them from openapi/openapi.json. */
 export interface paths {
     "/v1/site": {

@@ -6,10 +6,7 @@ import openapiTypescript, { astToString } from 'openapi-typescript';
 const DOCUMENT = new URL('../../openapi.json', import.meta.url);
 const TYPES = fileURLToPath(new URL('document.d.ts', import.meta.url));
 
-const HEADER = `// biome-ignore-all format: written by a program.
-// biome-ignore-all lint: written by a program.
-// biome-ignore-all assist: written by a program.
-/** The types of the interface; \`emit-types.ts\` writes them from openapi/openapi.json. */
+const HEADER = `/** The types of the interface; \`emit-types.ts\` writes them from openapi/openapi.json. */
 `;
 
 /** The types as they should stand. */
