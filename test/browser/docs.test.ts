@@ -2,7 +2,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../api/server.ts';
-import { appUnderTest } from '../api/app-under-test.ts';
+import { stockedApp } from '../api/stocked-app.ts';
 import { noChromium, seriousFaults, startChromium, watchedPage } from './chromium.ts';
 
 if (noChromium !== undefined)
@@ -13,7 +13,7 @@ describe.skipIf(noChromium !== undefined)('the reference page in a browser', () 
   let browser: Browser;
 
   beforeAll(async () => {
-    const { api } = await appUnderTest();
+    const { api } = await stockedApp();
     server = await startServer({ fetch: api.app.fetch, host: '127.0.0.1', port: 0 });
     browser = await startChromium();
   });
@@ -37,17 +37,25 @@ describe.skipIf(noChromium !== undefined)('the reference page in a browser', () 
     await page.close();
   });
 
-  it('sends the example of an operation as it stands, and shows the answer', async () => {
-    const { page, faults } = await watchedPage(browser, server.url);
-    await page.goto(`${server.url}/docs#/pumps/createPump`);
-    const operation = page.locator('#operations-pumps-createPump');
-    await operation.locator('.try-out__btn').click();
-    await operation.locator('.execute').click();
-    const status = operation.locator('.live-responses-table .response-col_status').last();
-    await status.waitFor();
-    expect(await status.textContent()).toContain('201');
-    expect(faults).toEqual([]);
-    expect(await seriousFaults(page)).toEqual([]);
-    await page.close();
-  });
+  // The second names a stored loop, the third has one in its address.
+  it.each([
+    { tag: 'pumps', operation: 'createPump', expected: '201' },
+    { tag: 'maintenance', operation: 'createMaintenanceTask', expected: '201' },
+    { tag: 'loops', operation: 'getLoop', expected: '200' },
+  ])(
+    'sends the example of $operation as it stands, and shows the answer',
+    async ({ tag, operation: id, expected }) => {
+      const { page, faults } = await watchedPage(browser, server.url);
+      await page.goto(`${server.url}/docs#/${tag}/${id}`);
+      const operation = page.locator(`#operations-${tag}-${id}`);
+      await operation.locator('.try-out__btn').click();
+      await operation.locator('.execute').click();
+      const status = operation.locator('.live-responses-table .response-col_status').last();
+      await status.waitFor();
+      expect(await status.textContent()).toContain(expected);
+      expect(faults).toEqual([]);
+      expect(await seriousFaults(page)).toEqual([]);
+      await page.close();
+    },
+  );
 });

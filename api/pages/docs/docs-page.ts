@@ -34,7 +34,8 @@ export const DOCS_PAGE = `<!doctype html>
 /**
  * Nothing is asked of any other host: no validator, no fonts, no pictures. The heading of an operation is a button, so what
  * would be a link inside of it is plain text; its address still opens it. There is one server: the one that gave the page.
- * Fields get names, and texts that scroll can be reached by the keyboard.
+ * Where an example names a loop, a pump or a tariff, or an address needs an id, that of the first stored one is put in, so that
+ * it works as it stands. Fields get names, and texts that scroll can be reached by the keyboard.
  */
 export const DOCS_START = `'use strict';
 const plain = {
@@ -44,16 +45,52 @@ const plain = {
     ServersContainer: () => () => null,
   },
 };
-SwaggerUIBundle({
-  url: '/openapi.json',
-  dom_id: '#reference',
-  deepLinking: true,
-  validatorUrl: null,
-  docExpansion: 'list',
-  defaultModelsExpandDepth: -1,
-  syntaxHighlight: false,
-  plugins: [() => plain],
-});
+const collections = {
+  loop: '/v1/loops',
+  pump: '/v1/pumps',
+  tariff: '/v1/tariffs',
+  task: '/v1/maintenance-tasks',
+  comparison: '/v1/comparisons',
+  plan: '/v1/upgrade-plans',
+};
+const firstId = async (path) => {
+  const answer = await fetch(path + '?limit=1');
+  return answer.ok ? (await answer.json()).items[0]?.id : undefined;
+};
+const putIn = (ids, value) => {
+  if (typeof value !== 'object' || value === null) return;
+  for (const [name, member] of Object.entries(value)) {
+    if (typeof member === 'string' && typeof ids[name] === 'string') value[name] = ids[name];
+    else putIn(ids, member);
+  }
+};
+const withStoredIds = (spec, ids) => {
+  for (const item of Object.values(spec.paths)) {
+    for (const { parameters = [], requestBody } of Object.values(item)) {
+      for (const parameter of parameters) {
+        const id = parameter.in === 'path' ? ids[parameter.name.replace(/Id$/, '')] : undefined;
+        if (id !== undefined) parameter.example = id;
+      }
+      for (const { examples = {} } of Object.values(requestBody?.content ?? {})) putIn(ids, examples);
+    }
+  }
+  return spec;
+};
+const show = async () => {
+  const spec = await (await fetch('/openapi.json')).json();
+  const found = await Promise.all(Object.entries(collections).map(async ([name, path]) => [name, await firstId(path)]));
+  SwaggerUIBundle({
+    spec: withStoredIds(spec, Object.fromEntries(found)),
+    dom_id: '#reference',
+    deepLinking: true,
+    validatorUrl: null,
+    docExpansion: 'list',
+    defaultModelsExpandDepth: -1,
+    syntaxHighlight: false,
+    plugins: [() => plain],
+  });
+};
+show();
 const names = [
   ['textarea.body-param__text', () => 'Request body'],
   ['select.examples-select-element', () => 'Example'],
