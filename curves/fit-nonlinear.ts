@@ -28,7 +28,8 @@ export interface NonlinearFit {
 export type NonlinearFailure =
   | { readonly code: 'not-finite' }
   | { readonly code: 'fewer-rows-than-parameters'; readonly rows: number; readonly parameters: number }
-  | { readonly code: 'singular'; readonly conditionNumber: number };
+  | { readonly code: 'singular'; readonly conditionNumber: number }
+  | { readonly code: 'not-settled'; readonly steps: number };
 
 const UNBOUNDED = 1e300;
 /** Damped steps go in bursts of this many, until a burst gains less than a share of the sum, or this many bursts. */
@@ -49,7 +50,7 @@ const squares = (residuals: readonly number[]): number =>
  * (test/curves/fit-nonlinear.test.ts).
  *
  * Errors: `not-finite` where a residual at the start is no number, `fewer-rows-than-parameters`, `singular` where the
- * rows do not settle the parameters.
+ * rows do not settle the parameters, `not-settled` where the undamped steps come to no end.
  * Source: Levenberg (1944), Marquardt (1963); NIST/ITL StRD, non-linear regression.
  */
 export function fitNonlinear(question: NonlinearQuestion): Result<NonlinearFit, NonlinearFailure> {
@@ -139,12 +140,12 @@ function polish(residualsAt: Residuals, { start, low, high }: Within): Result<Po
     // So near to the least the sum is flat to its last digit, while the step still has some to give.
     const moved = farthest(whole.at, units);
     const next = moved <= POLISH.flat ? whole : shortened(stepBy, squares(residuals));
-    if (next === null) break;
+    if (next === null) return success({ units, jacobian });
     ({ at: units, residuals } = next);
     jacobian = slopesAt(units);
-    if (moved <= POLISH.settled) break;
+    if (moved <= POLISH.settled) return success({ units, jacobian });
   }
-  return success({ units, jacobian });
+  return failed({ code: 'not-settled', steps: POLISH.steps });
 }
 
 const farthest = (units: readonly number[], from: readonly number[]): number =>

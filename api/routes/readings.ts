@@ -54,8 +54,9 @@ function takingRoute(api: Api, loops: LoopCache): void {
       if (!ready.ok) return ready;
       const { model } = ready.value;
       const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
+      const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
-        outlets: model.system.outlets.map(({ name }) => name),
+        outlets,
         settings: pump === undefined ? null : pump.document.settings,
         now: clock().getTime(),
       };
@@ -65,7 +66,8 @@ function takingRoute(api: Api, loops: LoopCache): void {
         : success(readReadings(work));
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
-      const written = await store.insertReadings({ siteId, loop: params.loopId, readings: read.value.value });
+      const key = { siteId, loop: params.loopId };
+      const written = await store.insertReadings({ ...key, readings: read.value.value, outlets });
       if (written.outcome === 'missing') return failed(noRecord('loop', null));
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;

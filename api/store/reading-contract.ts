@@ -16,6 +16,11 @@ export interface NewReadings {
   readonly readings: readonly Reading[];
 }
 
+export interface CheckedReadings extends NewReadings {
+  /** Names of the outlets of the loop: with 0 at all of them nothing flows. */
+  readonly outlets: readonly string[];
+}
+
 /** `merged` of the readings met one of the same instant: what they state took its place, what they leave out stayed. */
 export type ReadingsWritten =
   | { readonly outcome: 'written'; readonly accepted: number; readonly merged: number }
@@ -57,7 +62,7 @@ export interface ReadingBucket {
 
 export interface ReadingStore {
   /** All of them or none. `missing`: there is no such loop. */
-  insertReadings(readings: NewReadings): Promise<ReadingsWritten>;
+  insertReadings(readings: CheckedReadings): Promise<ReadingsWritten>;
   readingSpan(key: { readonly siteId: string; readonly loop: string }): Promise<ReadingSpan>;
   /** In the order of time, at most `limit` of them. */
   readingsBetween(choice: ReadingChoice & { readonly limit: number }): Promise<readonly Reading[]>;

@@ -2,7 +2,7 @@
 import type { Compilable, CompiledQuery, Kysely, Transaction } from 'kysely';
 import type { Reading } from '../../models/condition/reading.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import type { NewReadings, ReadingStore } from './reading-contract.ts';
+import type { CheckedReadings, NewReadings, ReadingStore } from './reading-contract.ts';
 import type { Tables } from './schema.ts';
 
 type Value = number | string | null;
@@ -207,19 +207,29 @@ export async function writeReadings(
 /** The instant of a merged reading without a flow at speed and without a head, which by itself would be refused; null: none. */
 async function stillAmong(
   all: Transaction<Tables>,
-  { siteId, loop, readings }: NewReadings,
+  { siteId, loop, readings, outlets }: CheckedReadings,
 ): Promise<number | null> {
   const [first, last] = [readings[0], readings.at(-1)];
   if (first === undefined || last === undefined) return null;
   const still = await all
     .selectFrom('reading')
     .innerJoin('reading_series', 'reading_series.series', 'reading.series')
-    .select('time')
+    .select('reading.time')
     .where('site_id', '=', siteId)
     .where('loop_id', '=', loop)
-    .where('time', '>=', first.time)
-    .where('time', '<=', last.time)
-    .where('flow', '=', 0)
+    .where('reading.time', '>=', first.time)
+    .where('reading.time', '<=', last.time)
+    .where((eb) => {
+      const shut = eb
+        .selectFrom('reading_outlet')
+        .select(({ fn }) => fn.countAll<number>().as('count'))
+        .whereRef('reading_outlet.series', '=', 'reading.series')
+        .whereRef('reading_outlet.time', '=', 'reading.time')
+        .where('reading_outlet.flow', '=', 0)
+        .where('reading_outlet.outlet', 'in', outlets);
+      const noFlow = eb('reading.flow', '=', 0);
+      return outlets.length === 0 ? noFlow : eb.or([noFlow, eb(shut, '=', outlets.length)]);
+    })
     .where('setting', '>', 0)
     .where('head', 'is', null)
     .where((eb) => eb.or([eb('suction_pressure', 'is', null), eb('discharge_pressure', 'is', null)]))

@@ -1,18 +1,26 @@
 /** What readings say about the friction of a loop and the head and power of its pump. */
 import { type Result, success } from '../../curves/result.ts';
+import { hasStaticHead } from '../has-static-head.ts';
 import { solving, type Unsolved } from '../solve-failure.ts';
 import { badEndOf } from './bad-end.ts';
+import { type Drift, driftOf } from './drift.ts';
 import { AS_ENTERED, type Factors, factorOf, type ParameterName } from './factors.ts';
 import { type FittedFactors, fitFactors } from './fit-factors.ts';
 import { type GaugeSpeeds, gaugeSpeeds } from './gauge-speeds.ts';
-import { type Attempts, attemptsFor, bothOf, doubtsAbout, type NotIdentifiable } from './identify.ts';
+import {
+  type Attempts,
+  attemptsFor,
+  bothOf,
+  doubtsAbout,
+  type NotIdentifiable,
+  rowsBehind,
+} from './identify.ts';
 import { type Doubt, doubtOf, type LimitingMargin, limitingMargin } from './limiting-margin.ts';
 import { linearRow } from './linear-rows.ts';
 import type { Measured, MeasuredRows, Station } from './measured.ts';
 import { type NextReading, nextReadings, type SettledParameter, settledParameters } from './next-readings.ts';
 import { repeatVariance } from './noise.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
-import { hasStaticHead } from './separable.ts';
 import { tellingRows } from './telling-rows.ts';
 
 export interface Calibration {
@@ -32,6 +40,8 @@ export interface Calibration {
   readonly rows: number;
   /** Whether rows were left out for their number. */
   readonly isThinned: boolean;
+  /** Null where the readings stay as they are in the course of time. */
+  readonly drift: Drift | null;
 }
 
 /** What rows are collected by for an installation. */
@@ -55,14 +65,15 @@ export function calibrate(
   const rows = tellingRows(all, installation.loop.network?.branches.length ?? 1);
   const solved = solving(() => calibrated(installation, rows, setting));
   const isThinned = rows.length < all.length;
-  return solved.ok ? success({ ...solved.value, used, rows: rows.length, isThinned }) : solved;
+  const facts = { used, rows: rows.length, isThinned, drift: driftOf(rows) };
+  return solved.ok ? success({ ...solved.value, ...facts }) : solved;
 }
 
 function calibrated(
   installation: Installation,
   measured: readonly Measured[],
   setting: number,
-): Omit<Calibration, 'used' | 'rows' | 'isThinned'> {
+): Omit<Calibration, 'used' | 'rows' | 'isThinned' | 'drift'> {
   const { loop, pump } = installation;
   const predict = prediction(installation);
   const withStaticHead = hasStaticHead(loop);
@@ -109,14 +120,15 @@ function tell(measured: readonly Measured[], attempts: Attempts, predict: Predic
   if (separate !== null) {
     const apart = fitFactors(measured, separate, predict);
     if (apart.ok) doubts.push(...doubtsAbout(apart.value.assessment));
-    else doubts.push(...bothOf({ reason: 'not-distinct' }));
+    else
+      doubts.push(
+        ...bothOf({ reason: apart.failure.code === 'implausible' ? 'implausible' : 'not-distinct' }),
+      );
     if (apart.ok && doubts.length === 0) return { fitted: apart.value, notIdentifiable: outOfReach };
   }
   const notIdentifiable = [...doubts, ...outOfReach];
   if (plain.length === 0) return { fitted: null, notIdentifiable };
-  // The ratio alone rests on flows: heads would be held against a head as entered.
-  const flows = measured.filter(({ measure }) => measure !== 'head');
-  const together = fitFactors(plain.includes('frictionOverHead') ? flows : measured, plain, predict);
+  const together = fitFactors(rowsBehind(measured, plain), plain, predict);
   if (together.ok) return { fitted: together.value, notIdentifiable };
   return { fitted: null, notIdentifiable: plain.map(implausible) };
 }

@@ -24,7 +24,7 @@ export type FitFactorsFailure =
 /** Beyond these no clogging, wear or meter is meant, but other pipework or another pump. */
 export const PLAUSIBLE = {
   friction: { low: 0.02, high: 50 },
-  head: { low: 0.2, high: 3 },
+  head: { low: 0.3, high: 1.5 },
   power: { low: 0.1, high: 10 },
 } as const;
 

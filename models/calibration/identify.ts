@@ -70,10 +70,23 @@ export function doubtsAbout({
   });
 }
 
+/** The rows that parameters rest on: the ratio alone on flows, since heads would be held against a head as entered. */
+export const rowsBehind = <Row extends Pick<Gauge, 'measure'>>(
+  rows: readonly Row[],
+  names: readonly ParameterName[],
+): readonly Row[] =>
+  names.includes('frictionOverHead') ? rows.filter(({ measure }) => measure !== 'head') : rows;
+
+export interface Settled {
+  readonly assessment: Assessment;
+  readonly rows: readonly LinearRow[];
+}
+
 /** What rows would settle at a point, those of readings yet to be taken included; null: nothing. */
-export function settledBy(rows: readonly LinearRow[], { separate, plain }: Attempts): Assessment | null {
+export function settledBy(rows: readonly LinearRow[], { separate, plain }: Attempts): Settled | null {
   const apart = separate === null ? null : assess(rows, separate);
-  if (apart?.ok === true && doubtsAbout(apart.value).length === 0) return apart.value;
-  const together = plain.length === 0 ? null : assess(rows, plain);
-  return together?.ok === true ? together.value : null;
+  if (apart?.ok === true && doubtsAbout(apart.value).length === 0) return { assessment: apart.value, rows };
+  const behind = rowsBehind(rows, plain);
+  const together = plain.length === 0 ? null : assess(behind, plain);
+  return together?.ok === true ? { assessment: together.value, rows: behind } : null;
 }

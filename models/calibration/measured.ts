@@ -1,4 +1,5 @@
 /** Readings brought together: one row for each thing measured at one setting of one state of the valves. */
+import { headOfReading } from '../condition/head-of-reading.ts';
 import type { Reading } from '../condition/reading.ts';
 import { GRAVITY } from '../gravity.ts';
 
@@ -22,6 +23,17 @@ export interface Measured extends Gauge {
   readonly count: number;
   /** Sum of (value/mean - 1)^2. */
   readonly spread: number;
+  readonly course: Course;
+}
+
+/** How the values of a row go with time [ms]: sums about the means of both. */
+export interface Course {
+  readonly first: number;
+  readonly last: number;
+  /** Sum of (time - mean)^2. */
+  readonly timeSpread: number;
+  /** Sum of (time - mean)(value/mean - 1). */
+  readonly withTime: number;
 }
 
 export interface MeasuredRows {
@@ -61,6 +73,11 @@ interface Group {
   count: number;
   mean: number;
   squares: number;
+  meanTime: number;
+  timeSquares: number;
+  products: number;
+  readonly first: number;
+  last: number;
 }
 
 /**
@@ -77,27 +94,41 @@ export function rowCollector(station: Station): RowCollector {
       if (values.length > 0) used += 1;
       for (const { value, ...gauge } of values) {
         const key = JSON.stringify(gauge);
-        const group = groups.get(key) ?? { gauge, count: 0, mean: 0, squares: 0 };
-        groups.set(key, including(group, value));
+        const group = groups.get(key) ?? emptyGroup(gauge, reading.time);
+        groups.set(key, including(group, value, reading.time));
       }
       return groups.size > ROWS_MAX ? { code: 'too-many-rows', limit: ROWS_MAX } : null;
     },
     rows: () => ({
       used,
-      rows: [...groups.values()].map(({ gauge, count, mean, squares }) => ({
+      rows: [...groups.values()].map(({ gauge, count, mean, squares, ...times }) => ({
         ...gauge,
         ...{ count, mean, spread: squares / mean ** 2 },
+        course: {
+          ...{ first: times.first, last: times.last },
+          ...{ timeSpread: times.timeSquares, withTime: times.products / mean },
+        },
       })),
     }),
   };
 }
 
-/** Welford's (1962) sums, which keep their digits however many values come. */
-function including(group: Group, value: number): Group {
+const emptyGroup = (gauge: Gauge, time: number): Group => ({
+  ...{ gauge, count: 0, mean: 0, squares: 0 },
+  ...{ meanTime: time, timeSquares: 0, products: 0, first: time, last: time },
+});
+
+/** Welford's (1962) sums, which keep their digits however many values come; readings come in the order of time. */
+function including(group: Group, value: number, time: number): Group {
   const off = value - group.mean;
+  const later = time - group.meanTime;
   group.count += 1;
   group.mean += off / group.count;
+  group.meanTime += later / group.count;
   group.squares += off * (value - group.mean);
+  group.timeSquares += later * (time - group.meanTime);
+  group.products += later * (value - group.mean);
+  group.last = time;
   return group;
 }
 
@@ -113,15 +144,10 @@ function valuesOf(reading: Reading, station: Station): readonly Value[] {
   const add = (measure: Measure, value: number | undefined, outlet: string | null = null) => {
     if (value !== undefined && value > 0) values.push({ ...place, measure, outlet, value });
   };
-  add('head', headOf(reading, station.density));
+  add('head', headOfReading(reading, station.density * GRAVITY));
   if (zeroFlow) return values;
   add('flow', flow);
   add('power', power);
   for (const outlet of station.outlets) add('outletFlow', outletFlows[outlet], outlet);
   return values;
-}
-
-function headOf({ head, suctionPressure, dischargePressure }: Reading, density: number): number | undefined {
-  if (head !== undefined || suctionPressure === undefined || dischargePressure === undefined) return head;
-  return (dischargePressure - suctionPressure) / (density * GRAVITY);
 }

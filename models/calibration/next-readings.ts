@@ -71,8 +71,8 @@ export function nextReadings(
     const withIt = [...rows, { ...row, slopes }];
     const settled = settledBy(withIt, attemptsFor([...measured, gauge], withStaticHead));
     if (settled === null) return [];
-    const margin = doubtOf(limiting, settled, withIt);
-    return [{ ...gauge, predicted, margin, parameters: settledParameters(factors, settled) }];
+    const margin = doubtOf(limiting, settled.assessment, settled.rows);
+    return [{ ...gauge, predicted, margin, parameters: settledParameters(factors, settled.assessment) }];
   });
   const errorOf = ({ margin }: NextReading) => margin?.standardError ?? Number.POSITIVE_INFINITY;
   const ranked = judged.toSorted((a, b) => compare(errorOf(a), errorOf(b)));

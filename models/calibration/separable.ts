@@ -1,15 +1,8 @@
 /** Whether friction and head can be told apart by what was measured. */
-import type { LoopModel } from '../loop-model.ts';
 import type { Gauge } from './measured.ts';
 
 /** Largest condition number of the scaled Jacobian, and largest standard error of a factor, at which factors stand apart. */
 export const SEPARATE = { conditionNumber: 1e3, standardError: 0.25 } as const;
-
-/** Whether water is lifted to any outlet. */
-export const hasStaticHead = ({ network, system }: LoopModel): boolean =>
-  network === null
-    ? system.passesWater && system.stateAt(0).head > 0
-    : network.branches.some(({ outlet, lift }) => outlet !== null && lift !== 0);
 
 const isFlow = ({ measure }: Gauge): boolean => measure === 'flow' || measure === 'outletFlow';
 

@@ -1,4 +1,5 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
+import { hasStaticHead } from '../has-static-head.ts';
 import { type Assessed, assessSeries, ofNow } from './assess-series.ts';
 import { predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
@@ -42,22 +43,18 @@ export function conditionOf(question: ConditionQuestion): Condition {
   // What a doubtful meter says of the future is as doubtful.
   const isTrusted = judged.slip === null && expected !== null;
   const { outlets } = station.loop.system;
+  const withStaticHead = hasStaticHead(station.loop);
   return {
     ...judged,
     assessed,
     shortfall: isTrusted ? shortfall({ assessed: present, outlets, predicted: expected.outletFlows }) : null,
     waiting:
-      isTrusted && !lifts(station) ? waitingOf(question, { assessed: present, power: expected.power }) : null,
-    hasStaticHead: lifts(station),
+      isTrusted && !withStaticHead ? waitingOf(question, { assessed: present, power: expected.power }) : null,
+    hasStaticHead: withStaticHead,
     used: residuals.used.length,
     leftOut: residuals.leftOut,
   };
 }
-
-const lifts = ({ loop: { system } }: Station): boolean => Math.abs(system.stateAt(0).head) > STATIC_HEAD;
-
-/** Less is none [m]. */
-const STATIC_HEAD = 1e-6;
 
 const STEADY = { residual: 0, slope: 0 } as const;
 

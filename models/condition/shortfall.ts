@@ -2,7 +2,6 @@
 import type { Trend } from '../../curves/theil-sen.ts';
 import type { SystemOutlet } from '../system.ts';
 import { type Assessed, MS_PER_YEAR, onTrend } from './assess-series.ts';
-import { flowOf } from './verdict.ts';
 
 /** Instants [ms]. */
 export interface Shortfall {
@@ -24,18 +23,19 @@ interface Question {
 
 /**
  * The first outlet to fall short: predicted x (1 + R(t)) = required, R the trend of its own flow where that was measured,
- * else of the total flow; the ends of the slope's interval turn about the middle of the readings.
+ * else of the total flow; the ends of the slope's interval turn about the middle of the readings. Where no total was
+ * measured, outlets that were not measured are not told of.
  * An outlet that is short already is so since the line crossed, or where no fall is told from noise, since all points are below.
  * Null where no outlet has a requirement, none falls within ten years, or flow suffices and no fall is told from noise.
  */
 export function shortfall({ assessed, outlets, predicted }: Question): Shortfall | null {
-  const total = flowOf(assessed);
+  const total = assessed.find(({ measure }) => measure === 'flow') ?? null;
   const found = outlets.flatMap(({ name, requiredFlow }, i): Shortfall[] => {
     const flow = predicted[i];
     if (requiredFlow === null || requiredFlow <= 0 || flow === undefined || flow <= 0) return [];
     const own = assessed.find(({ outlet }) => outlet === name);
     const one = own ?? total;
-    if (one === null || one === undefined) return [];
+    if (one === null) return [];
     const when = crossing(one, requiredFlow / flow - 1);
     return when === null ? [] : [{ outlet: name, ...when }];
   });

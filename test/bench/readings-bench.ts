@@ -140,7 +140,7 @@ async function fill(store: Store, loop: string): Promise<string> {
         time: Date.parse(row.time),
         flow: row.flow / 3.6e6,
       }));
-      await store.insertReadings({ siteId: DEFAULT_SITE_ID, loop, readings });
+      await store.insertReadings({ siteId: DEFAULT_SITE_ID, loop, readings, outlets: [] });
     }
   });
   return `${YEAR_ROWS} rows stored in ${(time / 1000).toFixed(1)} s`;

@@ -61,6 +61,11 @@ describe('non-linear least squares', () => {
     });
   });
 
+  it('answers that the steps come to no end where the least is nowhere', () => {
+    const fit = fitNonlinear({ residualsAt: ([a = 0]) => [Math.exp(-a)], start: [1], isNear: true });
+    expect(fit).toMatchObject({ ok: false, failure: { code: 'not-settled' } });
+  });
+
   it('answers that there is nothing to start from', () => {
     const fit = fitNonlinear({ residualsAt: () => [Number.NaN], start: [1] });
     expect(fit).toEqual({ ok: false, failure: { code: 'not-finite' } });

@@ -8,6 +8,18 @@ export const MEASURED_CAUTIONS = {
       'Errors and intervals follow from the scatter of the readings: a meter that reads high or low throughout moves the factors by as much, and no interval shows it.',
     source: COMMON_PRACTICE,
   },
+  'readings-drift': {
+    severity: 'warning',
+    sentence:
+      'The readings change in their course, by more than their noise: the factors are those of the middle of that time, not of its end. Clean and mend first, then calibrate `from` that day on.',
+    source: 'straight line through the readings of each setting',
+  },
+  'fault-as-reference': {
+    severity: 'warning',
+    sentence:
+      'More friction or less head than entered is also what clogging and wear look like: once applied it is what condition measures by, and is no longer told as a fault. Apply it for a loop that was clean and sound when it was read.',
+    source: COMMON_PRACTICE,
+  },
   'ratio-as-friction': {
     severity: 'note',
     sentence:

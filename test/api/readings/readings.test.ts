@@ -118,6 +118,16 @@ describe('readings', () => {
     await taken(await posted(bare, bare.readings, [{ time: '2026-01-15T10:00:00Z', setting: 5, flow: 100 }]));
   });
 
+  it('that together say no flow at speed are refused, whichever came first', async () => {
+    const time = '2026-01-15T10:00:00Z';
+    const rest = { 'far end': 0, left: 0 };
+    await taken(await posted(app, app.readings, [{ time, setting: 80, power: 120, outletFlows: rest }]));
+    const last = [{ time, setting: 80, outletFlows: { right: 0 } }];
+    const problem = await refused(await posted(app, app.readings, last));
+    expect(problem).toMatchObject({ status: 422, errors: [{ pointer: '/readings' }] });
+    expect((await listed()).items[0]).toMatchObject({ outletFlows: rest });
+  });
+
   it('against a shut valve state a flow of 0 beside a head', async () => {
     const time = '2026-01-15T10:00:00Z';
     await taken(await posted(app, app.readings, [{ time, setting: 80, flow: 0, head: 3.2 }]));

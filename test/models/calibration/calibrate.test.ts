@@ -173,6 +173,14 @@ describe('what readings without noise tell', () => {
     expect(reasonsOf(told)).toContain('friction implausible');
   });
 
+  it('is the ratio alone where heads are beyond all pumps, as pressures in the wrong unit are', () => {
+    const loop = curveLoop();
+    const slipped = silently(loop, ['flow', 'head']).map((one) => ({ ...one, head: 3.28 * (one.head ?? 0) }));
+    const told = calibrated({ loop }, slipped);
+    expect(told.parameters.map(({ name }) => name)).toEqual(['frictionOverHead']);
+    expect(reasonsOf(told)).toContain('head implausible');
+  });
+
   it('leaves readings of a stopped pump, and of settings that it has not, aside', () => {
     const loop = curveLoop();
     const told = calibrated({ loop }, [

@@ -4,6 +4,7 @@ import { gaugeSpeeds } from '../../../models/calibration/gauge-speeds.ts';
 import type { Gauge, Measured } from '../../../models/calibration/measured.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, pumpModelOf } from '../example-loops.ts';
+import { AT_ONCE } from './synthetic.ts';
 
 const pump = pumpModelOf(canister);
 
@@ -12,7 +13,7 @@ const squared = ({ setting }: Gauge): number => 4 * (setting / 100) ** 2;
 
 const head = (setting: number, mean: number, change: Partial<Measured> = {}): Measured => ({
   ...{ measure: 'head', outlet: null, shut: [], zeroFlow: false },
-  ...{ setting, mean, count: 1, spread: 0 },
+  ...{ setting, mean, count: 1, spread: 0, course: AT_ONCE },
   ...change,
 });
 

@@ -10,6 +10,7 @@ import {
 import { tellingRows } from '../../../models/calibration/telling-rows.ts';
 import type { Reading } from '../../../models/condition/reading.ts';
 import { expectClose } from '../../expect-close.ts';
+import { AT_ONCE } from './synthetic.ts';
 
 const STATION = {
   density: 1000,
@@ -118,7 +119,7 @@ describe('rows of readings', () => {
 describe('the rows that are computed', () => {
   const row = (change: Partial<Measured>): Measured => ({
     ...{ measure: 'flow', outlet: null, shut: [], zeroFlow: false },
-    ...{ setting: 80, mean: 1e-3, count: 1, spread: 0 },
+    ...{ setting: 80, mean: 1e-3, count: 1, spread: 0, course: AT_ONCE },
     ...change,
   });
   const many = Array.from({ length: 40 }, (_, place) => row({ setting: 30 + place, count: 1 + place }));

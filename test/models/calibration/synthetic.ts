@@ -1,7 +1,7 @@
 /** Loops whose true friction, head and power are known, read with noise. */
 
 import { type Calibration, calibrate, stationFor } from '../../../models/calibration/calibrate.ts';
-import { rowCollector } from '../../../models/calibration/measured.ts';
+import { type Course, rowCollector } from '../../../models/calibration/measured.ts';
 import type { Reading } from '../../../models/condition/reading.ts';
 import { withMoreFriction } from '../../../models/doubt/more-friction.ts';
 import { type DutyPoint, dutyPoint } from '../../../models/duty-point.ts';
@@ -12,6 +12,9 @@ import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
 import { fitPump, type PumpModel } from '../../../models/pump-model.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister, LITRE_PER_HOUR, loopOf, outlet, pipe } from '../example-loops.ts';
+
+/** Of a row of one reading. */
+export const AT_ONCE: Course = { first: 0, last: 0, timeSpread: 0, withTime: 0 };
 
 export interface Truth {
   readonly friction: number;

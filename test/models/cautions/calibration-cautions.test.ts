@@ -1,11 +1,12 @@
 /** Cautions about a calibration, each where it applies and not else. */
 import { describe, expect, it } from 'vitest';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
+import type { ParameterName } from '../../../models/calibration/factors.ts';
 import { calibrationCautions } from '../../../models/cautions/calibration-cautions.ts';
 
 const PLAIN: Calibration = {
   parameters: [
-    { name: 'friction', value: 1.2, standardError: 0.02, interval: { low: 1.1, high: 1.3 } },
+    { name: 'friction', value: 1.2, standardError: 0.06, interval: { low: 1.08, high: 1.32 } },
     { name: 'head', value: 0.95, standardError: 0.01, interval: { low: 0.9, high: 1 } },
   ],
   factors: { friction: 1.2, head: 0.95, power: 1 },
@@ -14,7 +15,7 @@ const PLAIN: Calibration = {
   limiting: null,
   nextReadings: [],
   speeds: null,
-  ...{ used: 40, rows: 8, isThinned: false },
+  ...{ used: 40, rows: 8, isThinned: false, drift: null },
 };
 
 const codesOf = (change: Partial<Calibration>): readonly string[] =>
@@ -30,6 +31,10 @@ describe('cautions about a calibration', () => {
     expect(codesOf({})).toEqual(['meter-bias']);
   });
 
+  const parameter = (name: ParameterName, value: number) => ({
+    ...{ name, value, standardError: 0.001 },
+    interval: { low: value - 0.002, high: value + 0.002 },
+  });
   const ratio = {
     name: 'frictionOverHead',
     value: 1,
@@ -37,11 +42,15 @@ describe('cautions about a calibration', () => {
     interval: { low: 0, high: 2 },
   } as const;
 
-  it.each([
+  it.each<{ code: string; change: Partial<Calibration> }>([
     { code: 'few-readings', change: { used: 9 } },
     { code: 'ratio-as-friction', change: { parameters: [ratio] } },
     { code: 'speed-map-suspect', change: { speeds: { points: [], differs: true } } },
     { code: 'readings-thinned', change: { isThinned: true } },
+    { code: 'readings-drift', change: { drift: { measure: 'flow', change: -0.1 } } },
+    { code: 'fault-as-reference', change: { parameters: [parameter('friction', 1.11)] } },
+    { code: 'fault-as-reference', change: { parameters: [parameter('frictionOverHead', 1.2)] } },
+    { code: 'fault-as-reference', change: { parameters: [parameter('head', 0.9)] } },
     { code: 'shut-valve-briefly', change: { nextReadings: [shut] } },
   ])('give $code', ({ code, change }) => {
     expect(codesOf(change)).toContain(code);

@@ -90,6 +90,17 @@ describe('the date of a shortfall', () => {
     for (const perYear of [-0.1, 0, 0.001]) expect(condition(falling(perYear)).shortfall).toBeNull();
   });
 
+  it('says nothing of outlets that were not measured by the fall of one that was', () => {
+    const left = expected.outletFlows[1] ?? Number.NaN;
+    const readings = falling(0).map(({ time, setting }, i) => ({
+      ...{ time, setting },
+      outletFlows: { left: left * (1 - (0.05 * i * DAY) / YEAR) },
+    }));
+    const told = condition(readings);
+    expect(told.assessed[0]?.trend?.interval.high).toBeLessThan(0);
+    expect(told.shortfall?.outlet).not.toBe('far end');
+  });
+
   it('goes by the flow of the outlet itself where that was measured', () => {
     const readings = falling(0).map((one, i) => ({
       ...one,

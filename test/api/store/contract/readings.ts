@@ -17,7 +17,8 @@ export function readings(store: () => Store): void {
       await store().insertLoop({ siteId, id: 'l1', document: exampleLoop(), now: T0 });
     }
   };
-  const write = (list: readonly Reading[]) => store().insertReadings({ ...key, readings: list });
+  const write = (list: readonly Reading[]) =>
+    store().insertReadings({ ...key, readings: list, outlets: ['a', 'b'] });
   const all = () => store().readingsBetween({ ...key, ...ALWAYS, limit: 1_000 });
 
   it('keeps readings of a loop as they were measured, in the order of time, in their own site', async () => {
@@ -45,6 +46,18 @@ export function readings(store: () => Store): void {
       { time: T0, setting: 71, power: 51, flow: 1, outletFlows: { a: 1, b: 3 } },
       { time: T0 + 1, setting: 72, power: 60, head: 2 },
     ]);
+  });
+
+  it('writes none where merging leaves no flow at speed and no head beside it', async () => {
+    await withLoops();
+    const before = { time: T0, setting: 70, power: 50, outletFlows: { a: 0, b: 2 } };
+    await write([before]);
+    const shut = { time: T0, setting: 70, outletFlows: { b: 0 } };
+    expect(await write([shut])).toEqual({ outcome: 'still', time: T0 });
+    expect(await write([{ time: T0, setting: 70, flow: 0 }])).toEqual({ outcome: 'still', time: T0 });
+    expect(await all()).toEqual([before]);
+    expect(await write([{ ...shut, head: 3 }])).toMatchObject({ outcome: 'written', merged: 1 });
+    expect(await write([{ time: T0, setting: 0, flow: 0 }])).toMatchObject({ outcome: 'written' });
   });
 
   it('writes many at once and reads those of a range, so many at most', async () => {
@@ -118,7 +131,12 @@ export function readings(store: () => Store): void {
   it('writes none where one cannot be, and none without the loop', async () => {
     await withLoops();
     expect(
-      await store().insertReadings({ siteId: A, loop: 'away', readings: [{ time: T0, setting: 1 }] }),
+      await store().insertReadings({
+        siteId: A,
+        loop: 'away',
+        readings: [{ time: T0, setting: 1 }],
+        outlets: [],
+      }),
     ).toEqual({
       outcome: 'missing',
     });
@@ -130,7 +148,12 @@ export function readings(store: () => Store): void {
   it('loses the readings with their loop, and keeps those of others', async () => {
     await withLoops();
     await write([{ time: T0, setting: 70, outletFlows: { a: 1 } }]);
-    await store().insertReadings({ siteId: B, loop: 'l1', readings: [{ time: T0, setting: 70 }] });
+    await store().insertReadings({
+      siteId: B,
+      loop: 'l1',
+      readings: [{ time: T0, setting: 70 }],
+      outlets: [],
+    });
     expect(await store().deleteLoop({ siteId: A, id: 'l1', expectedVersion: 'any' })).toEqual({
       outcome: 'deleted',
     });
