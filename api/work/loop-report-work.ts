@@ -5,9 +5,10 @@ import { textOfDate } from '../../models/calendar/civil-text.ts';
 import { solving } from '../../models/solve-failure.ts';
 import type { DayFigures } from '../charts/day-figures.ts';
 import type { Problem } from '../http/problem.ts';
-import type { LoopReport, ReportedDuty } from '../pages/loop-report/report-figures.ts';
+import type { LoopReport, Measured, ReportedDuty } from '../pages/loop-report/report-figures.ts';
 import type { LoopRecord } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
+import { answerCondition } from './answer-condition.ts';
 import { answerDutyPoint } from './answer-duty-point.ts';
 import { dayFigures, siteDay } from './day-figures.ts';
 import { findSite } from './find-records.ts';
@@ -40,6 +41,18 @@ async function presentDuty(
   const answered = await answerDutyPoint({ ...deps, loops: means.loops }, { loop, asked: {}, system });
   if (!answered.ok) return answered;
   return success({ duty: answered.value.body, basis: answered.value.validator.basis });
+}
+
+/** Null where no pump is installed, or nothing was measured since it was. */
+async function measuredCondition(
+  { deps, means }: ChartMeans,
+  { loop }: ReportQuestion,
+): Promise<Result<{ readonly told: Measured; readonly basis: unknown } | null, Problem>> {
+  if (loop.document.installed === undefined) return success(null);
+  const answered = await answerCondition({ ...deps, loops: means.loops }, { loop, asked: {} });
+  if (!answered.ok) return answered;
+  const { body, validator } = answered.value;
+  return success(body.readings.total === 0 ? null : { told: body, basis: validator.basis });
 }
 
 /** Null where the loop has no schedule. */
@@ -79,19 +92,22 @@ export async function loopReportOf(
   const { body: recommendation, validator } = recommended.value;
   const present = await presentDuty(parts, question);
   if (!present.ok) return present;
+  const measured = await measuredCondition(parts, question);
+  if (!measured.ok) return measured;
   const charted = await chosenChartFigures(parts, question, chosenPump(recommendation.best, question));
   if (!charted.ok) return charted;
   const site = await findSite(store);
   const day = siteDay(site.document.timeZone, clock().getTime());
   const scheduled = await scheduledDay(parts, question, day);
   if (!scheduled.ok) return scheduled;
-  const others = [present.value?.basis, charted.value.basis, scheduled.value?.basis];
+  const others = [present, measured, charted, scheduled].map(({ value }) => value?.basis);
   return success({
     report: {
       site,
       loop,
       recommendation,
       present: present.value?.duty ?? null,
+      measured: measured.value?.told ?? null,
       chart: charted.value.figures,
       day: scheduled.value?.figures ?? null,
       date: textOfDate(civilDate(day)),

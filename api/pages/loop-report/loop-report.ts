@@ -10,6 +10,7 @@ import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { candidatesSection } from './candidates-section.ts';
 import { doubtSection } from './doubt-section.ts';
+import { measuredSection } from './measured-section.ts';
 import { outletsSection } from './outlets-section.ts';
 import { presentSection } from './present-section.ts';
 import type { LoopReport } from './report-figures.ts';
@@ -30,6 +31,7 @@ export function loopReport(report: LoopReport): string {
       dangersSection(cautions),
       best === null ? null : outletsSection(best, system),
       presentSection(report),
+      measuredSection(report),
       candidatesSection(report),
       drawn(loopChart(chart, { id: 'duty' })),
       day === null ? null : drawn(dayChart(day, { id: 'day' })),

@@ -1,4 +1,6 @@
 /** What the report of a loop tells. */
+
+import type { Verdict } from '../../../models/condition/verdict.ts';
 import type { DayFigures } from '../../charts/day-figures.ts';
 import type { LoopFigures } from '../../charts/loop-figures.ts';
 import type { RecommendationAnswer } from '../../schemas/answers/recommendation-schema.ts';
@@ -11,12 +13,23 @@ export interface LoopReport {
   readonly recommendation: RecommendationAnswer;
   /** How the installed pump runs now; null where none is installed. */
   readonly present: ReportedDuty | null;
+  /** What the readings of the installed pump mean; null where there are none. */
+  readonly measured: Measured | null;
   readonly chart: LoopFigures;
   /** Null where the loop has no schedule. */
   readonly day: DayFigures | null;
   readonly date: string;
   readonly program: string;
   readonly system: UnitSystem;
+}
+
+export interface Measured {
+  readonly verdict: Verdict;
+  readonly summary: string;
+  /** Instants, RFC 3339. */
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly readings: { readonly total: number };
 }
 
 export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;

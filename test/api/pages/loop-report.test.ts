@@ -70,6 +70,19 @@ describe('the report of a loop', () => {
     expect(text).toContain('Recommended: Canister 250 70 %');
   });
 
+  it('tells what was measured, and is anew once more is', async () => {
+    const installed = { pump: app.pumpId, count: 1, setting: 80, checkValves: true };
+    const id = await created(app, '/v1/loops', { ...FLUME, installed });
+    const report = `/v1/loops/${id}/report`;
+    expect(readable(await pageAt(report))).not.toContain('As measured');
+    await app.call(`/v1/loops/${id}/readings`, sent('POST', example('readings.json')));
+    const text = readable(await pageAt(report));
+    expect(text).toContain('As measured Kelp flume:');
+    expect(text).toContain(
+      '12 readings, 2025-10-23 to 2026-01-08. The recommendation rests on the data, which the loop departs from',
+    );
+  });
+
   it('says plainly that no pump serves, and why', async () => {
     const id = await created(app, '/v1/loops', { ...FLUME, staticHead: 30 });
     const text = readable(await pageAt(`/v1/loops/${id}/report?pump=${app.pumpId}`));
