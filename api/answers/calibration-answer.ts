@@ -2,6 +2,8 @@
 import type { z } from '@hono/zod-openapi';
 import type { Calibration } from '../../models/calibration/calibrate.ts';
 import type { NotIdentifiable } from '../../models/calibration/identify.ts';
+import type { Gauge, Measure } from '../../models/calibration/measured.ts';
+import type { Misfit } from '../../models/calibration/misfit.ts';
 import type { NextReading, SettledParameter } from '../../models/calibration/next-readings.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { calibrationSchema } from '../schemas/answers/calibration-schema.ts';
@@ -11,7 +13,7 @@ export type CalibrationAnswer = WithoutUnits<z.output<ReturnType<typeof calibrat
 
 type Figures = Pick<
   CalibrationAnswer,
-  'parameters' | 'notIdentifiable' | 'limiting' | 'nextReadings' | 'speedMap'
+  'parameters' | 'notIdentifiable' | 'misfits' | 'limiting' | 'nextReadings' | 'speedMap'
 >;
 
 export const calibrationFigures = (calibration: Calibration): Figures => {
@@ -19,6 +21,7 @@ export const calibrationFigures = (calibration: Calibration): Figures => {
   return {
     parameters: calibration.parameters.map(parameterAnswer),
     notIdentifiable: calibration.notIdentifiable.map(notIdentifiableAnswer),
+    misfits: calibration.misfits.map(misfitAnswer),
     limiting:
       limiting === null
         ? null
@@ -45,16 +48,27 @@ const notIdentifiableAnswer = (one: NotIdentifiable) => ({
   readings: [...helpfulReadings(one)],
 });
 
-function nextReadingAnswer(next: NextReading): CalibrationAnswer['nextReadings'][number] {
-  const { measure, setting, outlet, shut, zeroFlow, predicted, margin, parameters } = next;
-  const isFlow = measure === 'flow' || measure === 'outletFlow';
-  return {
-    ...{ measure, setting, outlet, shut: [...shut], zeroFlow, margin },
-    predicted: {
-      flow: isFlow ? predicted : null,
-      head: measure === 'head' ? predicted : null,
-      power: measure === 'power' ? predicted : null,
-    },
-    parameters: parameters.map(parameterAnswer),
-  };
-}
+const gaugeAnswer = ({ measure, setting, outlet, shut, zeroFlow }: Gauge) => ({
+  ...{ measure, setting, outlet, shut: [...shut], zeroFlow },
+});
+
+/** Under the quantity that a measure is of. */
+const shown = (measure: Measure, value: number) => ({
+  flow: measure === 'flow' || measure === 'outletFlow' ? value : null,
+  head: measure === 'head' ? value : null,
+  power: measure === 'power' ? value : null,
+});
+
+const misfitAnswer = (misfit: Misfit): CalibrationAnswer['misfits'][number] => ({
+  ...gaugeAnswer(misfit),
+  measured: shown(misfit.measure, misfit.measured),
+  predicted: shown(misfit.measure, misfit.predicted),
+  off: misfit.off,
+});
+
+const nextReadingAnswer = (next: NextReading): CalibrationAnswer['nextReadings'][number] => ({
+  ...gaugeAnswer(next),
+  predicted: shown(next.measure, next.predicted),
+  margin: next.margin,
+  parameters: next.parameters.map(parameterAnswer),
+});

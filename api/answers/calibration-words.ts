@@ -1,7 +1,8 @@
 /** What a calibration tells, in words. */
 import type { Calibration } from '../../models/calibration/calibrate.ts';
 import type { NotIdentifiable } from '../../models/calibration/identify.ts';
-import type { NextReading, SettledParameter } from '../../models/calibration/next-readings.ts';
+import type { Gauge } from '../../models/calibration/measured.ts';
+import type { SettledParameter } from '../../models/calibration/next-readings.ts';
 import { SEPARATE } from '../../models/calibration/separable.ts';
 import { sayNumber } from './say.ts';
 
@@ -42,7 +43,7 @@ export function reasonWords(one: NotIdentifiable): string {
     case 'no-power-readings':
       return 'No reading states a power.';
     case 'no-flow-readings':
-      return 'No reading states a flow, or a head while water moves.';
+      return 'No reading states a flow, without which heads tell another mixture of friction and head than their ratio.';
     case 'ratio-alone':
       return 'Flows on a loop without static head tell friction over head alone, whatever the settings.';
     case 'not-distinct':
@@ -57,9 +58,9 @@ export function reasonWords(one: NotIdentifiable): string {
 }
 
 const parameterWords = ({ name, value, interval }: SettledParameter): string =>
-  `${NAMES[name]} is ${sayNumber(value)} times as entered (${sayNumber(interval.low)} to ${sayNumber(interval.high)}).`;
+  `${NAMES[name]} is ${sayNumber(value)} times as entered (95 %: ${sayNumber(interval.low)} to ${sayNumber(interval.high)}).`;
 
-function readingWords({ measure, setting, outlet, shut, zeroFlow }: NextReading): string {
+function readingWords({ measure, setting, outlet, shut, zeroFlow }: Gauge): string {
   const what = {
     flow: 'the total flow',
     outletFlow: `the flow of ${outlet}`,
@@ -84,6 +85,15 @@ function marginWords({ limiting }: Calibration): string {
   return ` ${limiting.outlet} gets ${middle} % ${side} than it needs at setting ${sayNumber(limiting.setting)} % (${low} to ${high} %).`;
 }
 
+function misfitWords({ misfits }: Calibration): string {
+  const [worst] = misfits;
+  if (worst === undefined) return '';
+  const side = worst.off < 0 ? 'below' : 'above';
+  const others = misfits.length === 1 ? '' : ', and others besides';
+  const words = readingWords(worst);
+  return ` Not all fits together: ${words} is ${sayNumber(PERCENT * Math.abs(worst.off))} % ${side} what they give${others}.`;
+}
+
 export function calibrationSummary(calibration: Calibration, applied: boolean): string {
   const { parameters, nextReadings } = calibration;
   const [next] = nextReadings;
@@ -93,5 +103,5 @@ export function calibrationSummary(calibration: Calibration, applied: boolean): 
       : parameters.map(parameterWords).join(' ');
   const use = applied ? ' The loop is computed with it from now on.' : '';
   const best = next === undefined ? '' : ` Most would be gained by reading ${readingWords(next)}.`;
-  return `${told}${marginWords(calibration)}${use}${best}`;
+  return `${told}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
 }

@@ -2,6 +2,7 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { AppliedCalibration } from '../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../models/calibration/calibrate.ts';
+import { isFarOff } from '../../models/calibration/misfit.ts';
 import { calibrationCautions } from '../../models/cautions/calibration-cautions.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
@@ -119,6 +120,11 @@ async function applied(
   if (parameters.length === 0) {
     const detail =
       'The readings tell no factor that could be put to use: see `notIdentifiable` of the answer without `apply`.';
+    return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
+  }
+  if (isFarOff(calibration.misfits)) {
+    const detail =
+      'The factors do not give the flows that were measured: a reading is off by over 10 %, see `misfits` of the answer without `apply`. Mend what is off, or leave those readings out by `from` and `to`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   const { range } = await store.readingSpan({ siteId, loop: loop.id });

@@ -4,7 +4,7 @@ import { type Result, success } from '../../curves/result.ts';
 import { studentT95Both } from '../../curves/student-t.ts';
 import { type Factors, factorOf, type ParameterName } from './factors.ts';
 import type { Measured } from './measured.ts';
-import { ASSUMED_READINGS, ASSUMED_VARIANCES, type Variances, variancesOf } from './noise.ts';
+import { ASSUMED_READINGS, ASSUMED_VARIANCES, noiseOf, type Variances } from './noise.ts';
 
 /** A row with ln(mean/predicted) and d ln(predicted)/d factor. */
 export interface LinearRow extends Pick<Measured, 'measure' | 'count' | 'spread'> {
@@ -35,19 +35,19 @@ export function assess(
   names: readonly ParameterName[],
 ): Result<Assessment, Indistinct> {
   let variances = ASSUMED_VARIANCES;
+  let freeOfMisfit: number | null = null;
   let found = covarianceOf(rows, names, variances);
   for (let round = 0; round < ROUNDS; round += 1) {
     if (!found.ok) return found;
     const { matrix } = found.value;
-    variances = variancesOf(
-      rows.map((row) => ({ ...row, leverage: leverageOf(row, { names, matrix, variances }) })),
-    );
+    const by = { names, matrix, variances };
+    ({ variances, freeOfMisfit } = noiseOf(rows.map((row) => ({ ...row, leverage: leverageOf(row, by) }))));
     found = covarianceOf(rows, names, variances);
   }
   if (!found.ok) return found;
   const { matrix, conditionNumber } = found.value;
   const readings = rows.reduce((sum, { count }) => sum + count, 0);
-  const degrees = Math.max(0, readings - names.length) + ASSUMED_READINGS;
+  const degrees = freeOfMisfit ?? Math.max(0, readings - names.length) + ASSUMED_READINGS;
   return success({
     names,
     covariance: matrix,

@@ -18,6 +18,7 @@ import {
 import { type Doubt, doubtOf, type LimitingMargin, limitingMargin } from './limiting-margin.ts';
 import { linearRow } from './linear-rows.ts';
 import type { Measured, MeasuredRows, Station } from './measured.ts';
+import { type Misfit, misfitsOf } from './misfit.ts';
 import { type NextReading, nextReadings, type SettledParameter, settledParameters } from './next-readings.ts';
 import { repeatVariance } from './noise.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
@@ -30,6 +31,8 @@ export interface Calibration {
   /** Where the limiting margin is at the low end of its interval. */
   readonly badEnd: Pick<Factors, 'friction' | 'head'>;
   readonly notIdentifiable: readonly NotIdentifiable[];
+  /** Rows that do not fit the factors, the farthest first. */
+  readonly misfits: readonly Misfit[];
   /** At the setting asked about; null where no water passes. */
   readonly limiting: (LimitingMargin & { readonly doubt: Doubt | null }) | null;
   readonly nextReadings: readonly NextReading[];
@@ -92,6 +95,7 @@ function calibrated(
         ? factors
         : badEndOf(factors, fitted.assessment, { rows: fitted.rows, slopes: limiting.slopes }),
     notIdentifiable,
+    misfits: fitted === null ? [] : misfitsOf(fitted.measured, factors, predict),
     limiting:
       limiting === null
         ? null

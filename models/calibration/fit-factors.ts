@@ -12,6 +12,8 @@ export interface FittedFactors {
   readonly names: readonly ParameterName[];
   readonly values: readonly number[];
   readonly factors: Factors;
+  /** What it rests on, and that as it stands at the factors. */
+  readonly measured: readonly Measured[];
   readonly rows: readonly LinearRow[];
   readonly assessment: Assessment;
 }
@@ -79,5 +81,5 @@ function fitOnce({
   const linear = rows.map((row) => linearRow(row, factors, predict));
   const assessment = assess(linear, names);
   if (!assessment.ok) return assessment;
-  return success({ names, values, factors, rows: linear, assessment: assessment.value });
+  return success({ names, values, factors, measured: rows, rows: linear, assessment: assessment.value });
 }

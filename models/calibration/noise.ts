@@ -36,17 +36,40 @@ export interface Scatter {
   readonly leverage: number;
 }
 
+export interface Noise {
+  readonly variances: Variances;
+  /** Rows beyond the parameters, where their means depart from the fit by more than the scatter allows; null: nowhere. */
+  readonly freeOfMisfit: number | null;
+}
+
+/** Mean square of the departures of means over that of single readings, from which on the fit is taken to be lacking. */
+const LACKING = 3;
+/** Of a row, less leaves no departure to go by. */
+const FREE_LEAST = 0.5;
+
 /**
  * Relative variance of one reading, by measure: (2 s0^2 + SSE)/(2 + n - leverage), s0 being the assumed deviation, SSE and n
  * those of the measure's readings: few readings leave it near the assumed, many settle it.
+ *
+ * Where the means of rows depart from the fit by more than such readings scatter, the model is what is off: the mean square of
+ * that lack of fit, sum n r^2 over the rows beyond the parameters, then stands for the variance, and many readings do not
+ * make the factors surer. Source: Draper and Smith (1998), Applied Regression Analysis, pure error and lack of fit; Birge (1932).
  */
-export const variancesOf = (rows: readonly Scatter[]): Variances =>
-  forEach((measure) => {
+export function noiseOf(rows: readonly Scatter[]): Noise {
+  const freeRows: number[] = [];
+  const variances = forEach((measure) => {
     const own = rows.filter((row) => row.measure === measure);
-    const squares = total(own.map(({ count, spread, residual }) => spread + count * residual ** 2));
+    const lack = total(own.map(({ count, residual }) => count * residual ** 2));
+    const squares = total(own.map(({ spread }) => spread)) + lack;
     const free = total(own.map(({ count, leverage }) => count - leverage));
-    return (ASSUMED_READINGS * ASSUMED[measure] ** 2 + squares) / (ASSUMED_READINGS + free);
+    const single = (ASSUMED_READINGS * ASSUMED[measure] ** 2 + squares) / (ASSUMED_READINGS + free);
+    const beyond = total(own.map(({ leverage }) => 1 - leverage));
+    if (beyond < FREE_LEAST || lack / beyond < LACKING * single) return single;
+    freeRows.push(beyond);
+    return lack / beyond;
   });
+  return { variances, freeOfMisfit: freeRows.length === 0 ? null : Math.max(1, total(freeRows)) };
+}
 
 /** The same by the scatter of repeats about their own mean, whatever a model says of the mean. */
 export function repeatVariance(

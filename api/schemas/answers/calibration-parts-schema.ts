@@ -34,35 +34,48 @@ export const marginDoubt = (context: SchemaContext) =>
     }),
   });
 
-const predictedSchema = (context: SchemaContext) =>
+/** One of the three, by what is measured. */
+const shownSchema = (context: SchemaContext) =>
   z.strictObject({
     flow: orNull(computed(context, 'flow', { description: 'Of a flow; null else.', example: 7350 })),
     head: orNull(computed(context, 'head', { description: 'Of a head; null else.', example: 1.9 })),
     power: orNull(computed(context, 'power', { description: 'Of a power; null else.', example: 122 })),
   });
 
+const gaugeFields = (context: SchemaContext) => ({
+  measure: described(context, z.enum(['flow', 'outletFlow', 'head', 'power']), {
+    description:
+      'What is measured: the total flow, the flow of an outlet, the head across the pump, its power.',
+    examples: ['head'],
+  }),
+  setting: described(context, z.number(), { description: 'At this setting [%].', examples: [80] }),
+  outlet: described(context, orNull(z.string()), {
+    description: 'Of an `outletFlow`; null else.',
+    examples: [null],
+  }),
+  shut: described(context, z.array(z.string()), {
+    description: 'Outlets shut meanwhile; entered with the reading as flows of 0.',
+    examples: [[]],
+  }),
+  zeroFlow: described(context, z.boolean(), {
+    description:
+      'Whether a valve at the pump is shut for some seconds, no longer; entered as a flow of 0 beside the head.',
+    examples: [true],
+  }),
+});
+
+export const misfitSchema = (context: SchemaContext) =>
+  z.strictObject({
+    ...gaugeFields(context),
+    measured: described(context, shownSchema(context), { description: 'The mean of these readings.' }),
+    predicted: described(context, shownSchema(context), { description: 'What the factors give.' }),
+    off: computedNumber(context, { description: 'measured/predicted - 1.', example: -0.18 }),
+  });
+
 export const nextReadingSchema = (context: SchemaContext) =>
   z.strictObject({
-    measure: described(context, z.enum(['flow', 'outletFlow', 'head', 'power']), {
-      description:
-        'What to measure: the total flow, the flow of an outlet, the head across the pump, its power.',
-      examples: ['head'],
-    }),
-    setting: described(context, z.number(), { description: 'At this setting [%].', examples: [80] }),
-    outlet: described(context, orNull(z.string()), {
-      description: 'Of an `outletFlow`; null else.',
-      examples: [null],
-    }),
-    shut: described(context, z.array(z.string()), {
-      description: 'Outlets to shut meanwhile; entered with the reading as flows of 0.',
-      examples: [[]],
-    }),
-    zeroFlow: described(context, z.boolean(), {
-      description:
-        'Whether a valve at the pump is shut for some seconds, no longer; entered as a flow of 0 beside the head.',
-      examples: [true],
-    }),
-    predicted: described(context, predictedSchema(context), {
+    ...gaugeFields(context),
+    predicted: described(context, shownSchema(context), {
       description: 'What it would show, as far as is known.',
     }),
     margin: described(context, orNull(marginDoubt(context)), {

@@ -7,7 +7,12 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { bodyInstant } from '../instant.ts';
 import { basisSchema } from './basis-schema.ts';
-import { calibrationParameter, marginDoubt, nextReadingSchema } from './calibration-parts-schema.ts';
+import {
+  calibrationParameter,
+  marginDoubt,
+  misfitSchema,
+  nextReadingSchema,
+} from './calibration-parts-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
 
@@ -123,6 +128,10 @@ export const calibrationSchema = perContext((context) =>
       }),
       notIdentifiable: described(context, z.array(notIdentifiableSchema(context)), {
         description: 'The factors that the readings do not tell, and why.',
+      }),
+      misfits: described(context, z.array(misfitSchema(context)), {
+        description:
+          'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 10 % the factors cannot be applied.',
       }),
       limiting: described(context, orNull(limitingSchema(context)), {
         description: 'The limiting margin and its doubt; null where no water passes.',

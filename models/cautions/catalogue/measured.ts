@@ -8,6 +8,18 @@ export const MEASURED_CAUTIONS = {
       'Errors and intervals follow from the scatter of the readings: a meter that reads high or low throughout moves the factors by as much, and no interval shows it.',
     source: COMMON_PRACTICE,
   },
+  'readings-misfit': {
+    severity: 'warning',
+    sentence:
+      'Some readings do not fit together with the others whatever the factors: see `misfits`. A setting that is off is a matter of the speed map, an outlet of its branch, a head of the gauge; the intervals are widened by it.',
+    source: 'lack of fit against the scatter of repeats',
+  },
+  'factor-suspect': {
+    severity: 'warning',
+    sentence:
+      'Wear never lifts more head, and no fault of a pump changes its power so far: look at the units of the meters (a gauge in psi, watts that are volt-amperes), at the speed map and at the points of the pump before this is applied.',
+    source: COMMON_PRACTICE,
+  },
   'readings-drift': {
     severity: 'warning',
     sentence:
