@@ -3,13 +3,15 @@
 export interface TrendPoint {
   readonly x: number;
   readonly y: number;
+  /** Points are compared within their block alone; 0 where it is left out. */
+  readonly block?: number | undefined;
 }
 
 export interface Trend {
   readonly slope: number;
   /** The slopes that a confidence of the asked deviate leaves possible; infinite where points are too few to say. */
   readonly interval: { readonly low: number; readonly high: number };
-  /** Median of y - slope x. */
+  /** Median of y - slope x over the last block. */
   readonly intercept: number;
 }
 
@@ -25,10 +27,11 @@ export const TREND_POINTS_MAX = 1_000;
  * slope = median over pairs with x_i < x_j of (y_j - y_i)/(x_j - x_i). Interval: of the N slopes in order, those at the
  * ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V), V Kendall's variance
  * (n(n-1)(2n+5) - sum t(t-1)(2t+5))/18 with t the sizes of groups of equal x and of equal y.
- * Points may be in any order. Up to 29 % of them may be wild. Null with fewer than two distinct x.
+ * With blocks, as where something is put back to its start now and then, pairs are taken within each and V is the sum of
+ * theirs (the seasonal slope of Hirsch, Slack and Smith 1982). Points may be in any order. Up to 29 % of them may be wild. Null with fewer than two distinct x.
  * @param points at most `TREND_POINTS_MAX`; more throw.
  * @param deviate of the standard normal distribution, 1.959964 for 95 %.
- * Sources: Sen 1968, Journal of the American Statistical Association 63; Kendall 1955, Rank Correlation Methods (variance
+ * Sources: Hirsch, Slack and Smith 1982, Water Resources Research 18; Sen 1968, Journal of the American Statistical Association 63; Kendall 1955, Rank Correlation Methods (variance
  *   with ties). Example: Sen's seven points (1,9) (2,15) (3,19) (4,20) (10,45) (12,55) (18,78) rise by 4.
  */
 export function theilSen(points: readonly TrendPoint[], deviate: number = DEVIATE_95): Trend | null {
@@ -36,10 +39,12 @@ export function theilSen(points: readonly TrendPoint[], deviate: number = DEVIAT
   const slopes = slopesOf(points);
   if (slopes.length === 0) return null;
   const slope = medianOfSorted(slopes);
-  const half = (deviate * Math.sqrt(kendallVariance(points))) / 2;
+  const blocks = blocksOf(points);
+  const variance = blocks.reduce((sum, own) => sum + kendallVariance(own), 0);
+  const half = (deviate * Math.sqrt(variance)) / 2;
   const low = Math.floor(slopes.length / 2 - half) - 1;
   const high = Math.ceil(slopes.length / 2 + half);
-  const intercept = median(points.map(({ x, y }) => y - slope * x));
+  const intercept = median((blocks.at(-1) ?? []).map(({ x, y }) => y - slope * x));
   return {
     slope,
     interval: {
@@ -50,6 +55,19 @@ export function theilSen(points: readonly TrendPoint[], deviate: number = DEVIAT
   };
 }
 
+const blockOf = ({ block = 0 }: TrendPoint): number => block;
+
+/** By rising block. */
+function blocksOf(points: readonly TrendPoint[]): readonly (readonly TrendPoint[])[] {
+  const blocks = new Map<number, TrendPoint[]>();
+  for (const point of points) {
+    const own = blocks.get(blockOf(point));
+    if (own === undefined) blocks.set(blockOf(point), [point]);
+    else own.push(point);
+  }
+  return [...blocks].sort(([a], [b]) => a - b).map(([, own]) => own);
+}
+
 /** In ascending order. */
 function slopesOf(points: readonly TrendPoint[]): Float64Array {
   const slopes = new Float64Array((points.length * (points.length - 1)) / 2);
@@ -57,7 +75,7 @@ function slopesOf(points: readonly TrendPoint[]): Float64Array {
   for (const [i, a] of points.entries()) {
     for (let j = i + 1; j < points.length; j += 1) {
       const b = points[j];
-      if (b === undefined || b.x === a.x) continue;
+      if (b === undefined || b.x === a.x || blockOf(a) !== blockOf(b)) continue;
       slopes[count] = (b.y - a.y) / (b.x - a.x);
       count += 1;
     }

@@ -3,7 +3,7 @@ import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
 import { type Caution, caution } from '../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
-import { type Assessed, cameAbout, onTrend } from '../../models/condition/assess-series.ts';
+import { type Assessed, cameAbout, lastCycle, ofNow, onTrend } from '../../models/condition/assess-series.ts';
 import type { Condition } from '../../models/condition/condition.ts';
 import type { Reading } from '../../models/condition/reading.ts';
 import { flowOf, THRESHOLDS } from '../../models/condition/verdict.ts';
@@ -15,7 +15,7 @@ import { conditionSummary, dateOf } from './condition-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 
-export type CleaningSource = 'asked' | 'maintenance-task' | 'pump-service';
+export type RemedySource = 'asked' | 'maintenance-task' | 'pump-service';
 
 interface Facts {
   readonly model: LoopModel;
@@ -23,7 +23,10 @@ interface Facts {
   readonly readings: readonly Reading[];
   /** In the range, judged or not. */
   readonly total: number;
-  readonly cleaning: { readonly cost: number; readonly source: CleaningSource } | null;
+  /** Where the cost of the remedy comes from; null without one. */
+  readonly source: RemedySource | null;
+  /** Instants [ms] of the cleanings within the readings. */
+  readonly cleanings: readonly number[];
   readonly site: SiteRecord;
   readonly loop: LoopRecord;
   readonly pump: PumpRecord;
@@ -39,6 +42,7 @@ function evidenceOf({ measure, outlet, trend, ...one }: Assessed): Answer['evide
     predicted: one.predicted,
     measured: one.measured,
     residual: one.residual,
+    since: utc(one.since),
     standardError: one.standardError,
     trendPerYear: trend?.slope ?? null,
     interval: trend === null ? null : { ...trend.interval },
@@ -59,8 +63,9 @@ function evidenceOf({ measure, outlet, trend, ...one }: Assessed): Answer['evide
   }
 }
 
-function seriesOf({ measure, outlet, points, trend }: Assessed): Answer['series'][number] {
-  const [first, last] = [points[0], points.at(-1)];
+function seriesOf(one: Assessed): Answer['series'][number] {
+  const { measure, outlet, points, trend } = one;
+  const [first, last] = [lastCycle(one)[0], points.at(-1)];
   const onLine = (time: number) => ({
     time: utc(time),
     residual: trend === null ? 0 : onTrend(trend, time),
@@ -68,13 +73,16 @@ function seriesOf({ measure, outlet, points, trend }: Assessed): Answer['series'
   return {
     measure,
     outlet,
-    points: points.map((point) => ({ ...point, time: utc(point.time) })),
+    points: points.map(({ time, residual, readings }) => ({ time: utc(time), residual, readings })),
     line:
       trend === null || first === undefined || last === undefined
         ? null
         : { from: onLine(first.time), to: onLine(last.time) },
   };
 }
+
+/** Cleanings named in an answer. */
+const CLEANINGS_MOST = 50;
 
 const FEW = { readings: 30, days: 30 } as const;
 
@@ -83,12 +91,16 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
   const flow = flowOf(assessed);
   const [first, last] = [readings[0], readings.at(-1)];
   const days = first === undefined || last === undefined ? 0 : (last.time - first.time) / MS_PER_DAY;
-  const differs = flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown;
+  const power = ofNow(assessed).find(({ measure }) => measure === 'power');
+  const isSteady =
+    verdict === 'draws-more-than-its-curve'
+      ? power !== undefined && !cameAbout(power)
+      : flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown && !cameAbout(flow);
   const isOpen = verdict === 'clogged' || verdict === 'less-flow';
   const throttles = schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false;
   return [
     ...(used < FEW.readings || days < FEW.days ? [caution('condition-few-readings')] : []),
-    ...(differs && !cameAbout(flow) ? [caution('condition-steady')] : []),
+    ...(isSteady ? [caution('condition-steady')] : []),
     ...(isOpen ? [caution('condition-place-open')] : []),
     ...(figures.hasStaticHead ? [caution('condition-static-head')] : []),
     ...(throttles ? [caution('condition-openings')] : []),
@@ -101,7 +113,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
   ];
 }
 
-function waitingOf({ figures: { waiting }, cleaning, site }: Facts): Answer['waiting'] {
+function waitingOf({ figures: { waiting, remedy }, source, site }: Facts): Answer['waiting'] {
   if (waiting === null) return null;
   const cheapest = waiting.cleaning;
   return {
@@ -110,20 +122,21 @@ function waitingOf({ figures: { waiting }, cleaning, site }: Facts): Answer['wai
     growthPerYear: waiting.growthPerYear,
     costOfAYear: waiting.costOfAYear,
     cleaning:
-      cheapest === null || cleaning === null
+      cheapest === null || source === null
         ? null
         : {
+            ...{ remedy, source },
             cost: cheapest.cost,
-            source: cleaning.source,
             everyDays: Math.max(1, Math.round(365.25 * cheapest.everyYears)),
             annualCost: cheapest.annualCost,
+            endsAtShortfall: cheapest.endsAtShortfall,
           },
   };
 }
 
 export function conditionAnswer(facts: Facts): Answer {
-  const { figures, readings, total, loop, site, basis } = facts;
-  const { verdict, slip, assessed, shortfall, used, leftOut } = figures;
+  const { figures, readings, total, cleanings, loop, site, basis } = facts;
+  const { verdict, slip, places, running, also, assessed, shortfall, used, leftOut } = figures;
   const [first, last] = [readings[0], readings.at(-1)];
   const { name } = loop.document;
   return {
@@ -131,6 +144,9 @@ export function conditionAnswer(facts: Facts): Answer {
     summary: conditionSummary(figures, { name, currency: site.document.currency }),
     evidence: assessed.map(evidenceOf),
     meterSlip: slip === null ? null : { ...slip },
+    places: [...places],
+    pumpsRunning: running,
+    also,
     shortfall:
       shortfall === null
         ? null
@@ -144,6 +160,7 @@ export function conditionAnswer(facts: Facts): Answer {
           },
     waiting: waitingOf(facts),
     dataBasis: loop.calibration === null ? 'entered' : 'calibrated',
+    cleanings: cleanings.slice(-CLEANINGS_MOST).map(utc),
     from: first === undefined ? null : utc(first.time),
     to: last === undefined ? null : utc(last.time),
     readings: { total, judged: readings.length, used, leftOut: { ...leftOut } },

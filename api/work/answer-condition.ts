@@ -1,11 +1,11 @@
 /** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
-import { attentionOf } from '../../models/maintenance/attention.ts';
+import type { Remedy } from '../../models/condition/condition.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import { type CleaningSource, conditionAnswer } from '../answers/condition-answer.ts';
+import { conditionAnswer, type RemedySource } from '../answers/condition-answer.ts';
 import { type Problem, problem } from '../http/problem.ts';
-import type { LoopRecord, PumpRecord, SiteRecord, Store } from '../store/store.ts';
+import type { LoopRecord, Store } from '../store/store.ts';
 import { computeCondition, isLongCondition } from './condition-work.ts';
 import { findPump, findSite } from './find-records.ts';
 import { runHeavy } from './heavy-problem.ts';
@@ -16,6 +16,7 @@ import { unsolvedProblem } from './selection-problems.ts';
 import { sinceInstalled } from './since-installed.ts';
 import { tariffPrice } from './tariff-price.ts';
 import { timeRange } from './time-range.ts';
+import { upkeepOf } from './upkeep-of-loop.ts';
 
 export interface ConditionAsked {
   readonly from?: number | undefined;
@@ -29,36 +30,6 @@ interface Services {
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
   readonly loops: LoopCache;
-}
-
-interface Cleaning {
-  readonly cost: number;
-  readonly source: CleaningSource;
-}
-
-/** What one cleaning costs: as asked, else by the check of the loop's screen, else by the service of the pump. */
-async function cleaningOf(
-  store: Store,
-  {
-    asked,
-    site,
-    loop,
-    pump,
-  }: { asked: ConditionAsked; site: SiteRecord; loop: LoopRecord; pump: PumpRecord },
-): Promise<Cleaning | null> {
-  if (asked.cleaningCost !== undefined) return { cost: asked.cleaningCost, source: 'asked' };
-  const { labourRate } = site.document;
-  const priced = (work: { minutes: number; parts: number }, source: CleaningSource): Cleaning | null => {
-    const { cost } = attentionOf([{ ...work, timesAYear: 1 }], labourRate);
-    return cost === null || cost === 0 ? null : { cost, source };
-  };
-  const tasks = await store.allMaintenanceTasks({ siteId: site.id, loop: loop.id });
-  const records = tasks.outcome === 'all' ? tasks.records : [];
-  const task = records.find(({ document }) => document.kind === 'screen-cleaning');
-  const ofTask = task === undefined ? null : priced(task.document, 'maintenance-task');
-  if (ofTask !== null) return ofTask;
-  const { service } = pump.document;
-  return service === undefined ? null : priced(service, 'pump-service');
 }
 
 export async function answerCondition(
@@ -82,7 +53,10 @@ export async function answerCondition(
   const from = Math.max(range.value.from, sinceInstalled(installed, site));
   const { changes } = await store.readingSpan(key);
   const { readings, total } = await readingsJudged(store, { ...key, from, before: range.value.before });
-  const cleaning = await cleaningOf(store, { asked, site, loop, pump: pump.value });
+  const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
+  const [first, last] = [readings[0], readings.at(-1)];
+  const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
+  const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
   const { model } = ready.value;
   const work = {
     pump: { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
@@ -90,7 +64,8 @@ export async function answerCondition(
     setting: installed.setting,
     readings,
     price: asked.price ?? tariff.value?.price ?? site.document.price,
-    cleaningCost: cleaning?.cost ?? null,
+    cleanings,
+    costs: { cleaning: costOf('cleaning'), service: costOf('service') },
   };
   const done = isLongCondition(model, work)
     ? await runHeavy(heavyWork, 'condition', { loop: model.loop, work })
@@ -98,16 +73,19 @@ export async function answerCondition(
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
-  const facts = { model, figures: done.value.value, readings, total, cleaning };
+  const figures = done.value.value;
+  const stated = upkeep.costs[figures.remedy]?.source ?? null;
+  const source: RemedySource | null = asked.cleaningCost === undefined ? stated : 'asked';
+  const facts = { model, figures, readings, total, source, cleanings };
   const sources = { site, loop, pump: pump.value, schedule: schedule ?? null };
-  return success(answerOf({ ...facts, ...sources }, { tariff: tariff.value, changes }));
+  return success(answerOf({ ...facts, ...sources }, { tariff: tariff.value, changes, upkeep }));
 }
 
 function answerOf(
   facts: Omit<Parameters<typeof conditionAnswer>[0], 'basis'>,
-  rest: { readonly tariff: unknown; readonly changes: number },
+  rest: { readonly tariff: unknown; readonly changes: number; readonly upkeep: unknown },
 ) {
-  const { loop, pump, site, schedule, cleaning } = facts;
+  const { loop, pump, site, schedule } = facts;
   const basis = {
     modelVersion: MODEL_VERSION,
     loop: { id: loop.id, version: loop.version },
@@ -116,6 +94,6 @@ function answerOf(
   const body = conditionAnswer({ ...facts, basis });
   return {
     body,
-    validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version, cleaning } },
+    validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version } },
   };
 }

@@ -20,11 +20,11 @@ export const computeCondition = (
 
 /** Readings that are judged in about 50 ms, and network solves, in branches solved. */
 const LONG = { readings: 2_000, branches: 30_000 } as const;
-const SOLVES = { setting: 28, gaps: 50 } as const;
+const SOLVES = { setting: 28, gaps: 50, limit: 60, stopped: 3 * 28 } as const;
 
 export function isLongCondition({ network }: LoopModel, { readings }: ConditionWork): boolean {
   const settings = new Set(readings.map(({ setting }) => setting)).size;
   const branches = network?.branches.length ?? 1;
-  const solves = SOLVES.gaps + SOLVES.setting * settings;
+  const solves = SOLVES.gaps + SOLVES.limit + SOLVES.stopped + SOLVES.setting * settings;
   return readings.length > LONG.readings || branches * solves > LONG.branches;
 }

@@ -1,13 +1,16 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
 import { hasStaticHead } from '../has-static-head.ts';
 import { type Assessed, assessSeries, ofNow } from './assess-series.ts';
-import { predictedAt, type Station } from './predicted.ts';
+import { type Predicted, predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
 import { type LeftOut, residualsOf } from './residuals.ts';
 import { type Shortfall, shortfall } from './shortfall.ts';
-import { flowOf, type Judged, judge } from './verdict.ts';
+import { type FewerPumps, flowOf, type Judged, judge, type Verdict } from './verdict.ts';
 import { type Waiting, waiting } from './waiting.ts';
+
+/** What ends a drift: a cleaning of the loop, a service of its pump. */
+export type Remedy = 'cleaning' | 'service';
 
 export interface ConditionQuestion {
   readonly station: Station;
@@ -15,17 +18,21 @@ export interface ConditionQuestion {
   readonly setting: number;
   /** In the order of time. */
   readonly readings: readonly Reading[];
+  /** Instants [ms], rising, at which loop or pump were cleaned: what had grown until then begins anew. */
+  readonly cleanings: readonly number[];
   /** Money per kWh; null: not known. */
   readonly price: number | null;
-  /** Money for one cleaning; null: not known. */
-  readonly cleaningCost: number | null;
+  /** Money for each once; null: not known. */
+  readonly costs: Readonly<Record<Remedy, number | null>>;
 }
 
 export interface Condition extends Judged {
   readonly assessed: readonly Assessed[];
   readonly shortfall: Shortfall | null;
-  /** Null without a price, or where the drift is not told apart from none. */
+  /** Null without a price, where the drift is not told apart from none, or where nothing that drifts is at fault. */
   readonly waiting: Waiting | null;
+  /** What would end the drift. */
+  readonly remedy: Remedy;
   /** Whether there is static head, with which speed does not win flow back by its power law. */
   readonly hasStaticHead: boolean;
   readonly used: number;
@@ -34,26 +41,49 @@ export interface Condition extends Judged {
 
 /** Throws `SolveFailure` where the loop is not solved. */
 export function conditionOf(question: ConditionQuestion): Condition {
-  const { station, readings } = question;
-  const residuals = residualsOf(station, readings);
-  const assessed = residuals.series.flatMap((series) => assessSeries(series) ?? []);
-  const present = ofNow(assessed);
-  const judged = judge(present, pressureGaps(station, residuals));
-  const expected = predictedAt(station, question.setting);
-  // What a doubtful meter says of the future is as doubtful.
-  const isTrusted = judged.slip === null && expected !== null;
-  const { outlets } = station.loop.system;
+  const { station, setting, readings, cleanings } = question;
+  const { system } = station.loop;
   const withStaticHead = hasStaticHead(station.loop);
+  const residuals = residualsOf(station, readings);
+  const assessed = residuals.series.flatMap((series) => assessSeries(series, cleanings) ?? []);
+  const present = ofNow(assessed);
+  const since = Math.max(0, ...present.map((one) => one.since));
+  const predicted = predictedAt(station, setting);
+  const fewer = predicted === null ? [] : fewerPumps(station, setting, predicted);
+  const judged = judge({ assessed: present, gaps: pressureGaps(station, residuals, since), fewer });
+  const remedy = remedyOf(judged.verdict);
+  // What a doubtful meter says of the future is as doubtful.
+  const isTrusted = judged.slip === null && predicted !== null;
+  const short = isTrusted ? shortfall({ assessed: present, system, predicted }) : null;
+  const isDrift = isTrusted && !withStaticHead && judged.running === null;
+  const drifting = { assessed: present, power: predicted?.power ?? 0, remedy, longest: short?.years ?? null };
   return {
     ...judged,
     assessed,
-    shortfall: isTrusted ? shortfall({ assessed: present, outlets, predicted: expected.outletFlows }) : null,
-    waiting:
-      isTrusted && !withStaticHead ? waitingOf(question, { assessed: present, power: expected.power }) : null,
+    shortfall: short,
+    waiting: isDrift ? waitingOf(question, drifting) : null,
+    remedy,
     hasStaticHead: withStaticHead,
     used: residuals.used.length,
     leftOut: residuals.leftOut,
   };
+}
+
+const remedyOf = (verdict: Verdict): Remedy =>
+  verdict === 'worn-pump' || verdict === 'draws-more-than-its-curve' ? 'service' : 'cleaning';
+
+/** More pumps do not stop at once unseen. */
+const STOPPED_MOST = 3;
+
+/** What would be measured with some of several pumps standing still, behind check valves. */
+function fewerPumps(station: Station, setting: number, all: Predicted): readonly FewerPumps[] {
+  const stopped = Array.from({ length: Math.min(STOPPED_MOST, station.count - 1) }, (_, i) => i + 1);
+  return stopped.flatMap((still) => {
+    const running = station.count - still;
+    const some = predictedAt({ ...station, count: running }, setting);
+    if (some === null) return [];
+    return [{ running, flow: some.flow / all.flow - 1, power: some.power / all.power - 1 }];
+  });
 }
 
 const STEADY = { residual: 0, slope: 0 } as const;
@@ -65,9 +95,16 @@ function drift(one: Assessed | null) {
   return interval.low > 0 || interval.high < 0 ? { residual: one.residual, slope } : null;
 }
 
+interface Drifting {
+  readonly assessed: readonly Assessed[];
+  readonly power: number;
+  readonly remedy: Remedy;
+  readonly longest: number | null;
+}
+
 function waitingOf(
-  { station, price, cleaningCost }: ConditionQuestion,
-  { assessed, power }: { readonly assessed: readonly Assessed[]; readonly power: number },
+  { station, price, costs }: ConditionQuestion,
+  { assessed, power, remedy, longest }: Drifting,
 ): Waiting | null {
   const flow = drift(flowOf(assessed));
   const drawn = drift(assessed.find(({ measure }) => measure === 'power') ?? null);
@@ -81,6 +118,7 @@ function waitingOf(
     flow: flow ?? STEADY,
     drawn: drawn ?? STEADY,
     price,
-    cleaningCost,
+    cleaningCost: costs[remedy],
+    longest,
   });
 }

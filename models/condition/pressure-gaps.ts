@@ -2,9 +2,9 @@
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import { pumpAtSetting } from '../pump-at-setting.ts';
-import { PRESENT_DAYS } from './assess-series.ts';
 import { headOfReading } from './head-of-reading.ts';
 import { pressurePerHead, type Station } from './predicted.ts';
+import { PRESENT_DAYS } from './present.ts';
 import { type Residuals, totalFlow } from './residuals.ts';
 
 /** Shares of the predicted head; null where it was not measured beside a flow. */
@@ -24,10 +24,14 @@ const SOLVED_MOST = 50;
 
 /**
  * At a flow Q that was measured: (H - H_pump(Q))/H, (H - H_loop(Q))/H, (p_s - p_s(Q))/(rho g H), (p_d - p_d(Q))/(rho g H), H predicted, each the
- * median over the latest readings. Unlike residuals at the setting, each of them answers to its own fault alone.
+ * median over the readings of the present, which began at `since` [ms]. Unlike residuals at the setting, each of them answers to its own fault alone.
  * Throws `SolveFailure`.
  */
-export function pressureGaps({ loop, pump, count }: Station, { used }: Residuals): PressureGaps {
+export function pressureGaps(
+  { loop, pump, count }: Station,
+  { used }: Residuals,
+  since: number,
+): PressureGaps {
   const outlets = loop.system.outlets.map(({ name }) => name);
   const perHead = pressurePerHead(loop);
   const elevation = loop.loop.pumpElevation;
@@ -39,7 +43,7 @@ export function pressureGaps({ loop, pump, count }: Station, { used }: Residuals
   };
   const last = used.at(-1)?.reading.time ?? 0;
   const recent = used
-    .filter(({ reading }) => reading.time > last - PRESENT_DAYS * MS_PER_DAY)
+    .filter(({ reading }) => reading.time >= since && reading.time > last - PRESENT_DAYS * MS_PER_DAY)
     .filter(({ reading }) => hasPressure(reading) && totalFlow(reading, outlets) !== undefined);
   for (const { reading, predicted } of spread(recent)) {
     const flow = totalFlow(reading, outlets);

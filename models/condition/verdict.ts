@@ -6,10 +6,12 @@ import type { PressureGaps } from './pressure-gaps.ts';
 export const VERDICTS = [
   'not-enough-readings',
   'meter-doubtful',
+  'pump-stopped',
   'draws-more-than-its-curve',
   'clogged-intake',
   'clogged-discharge',
   'worn-pump',
+  'clogged-branch',
   'clogged',
   'less-flow',
   'entries-doubtful',
@@ -29,6 +31,10 @@ export const THRESHOLDS = {
   suctionGap: 0.04,
   dischargeGap: 0.04,
   pumpGap: 0.05,
+  headOff: 0.08,
+  pressureOff: 0.1,
+  stoppedFlow: 0.05,
+  stoppedPower: 0.08,
 } as const;
 
 const ERRORS = 2;
@@ -37,6 +43,26 @@ export interface Judged {
   readonly verdict: Verdict;
   /** Why meters are doubted; null where they are not. */
   readonly slip: MeterSlip | null;
+  /** The outlets of a clogged branch. */
+  readonly places: readonly string[];
+  /** How many of several pumps run where some stand still; null else. */
+  readonly running: number | null;
+  /** What pressures show besides a pump that draws more than its curve. */
+  readonly also: Verdict | null;
+}
+
+/** The residuals that there would be with fewer of the pumps running. */
+export interface FewerPumps {
+  readonly running: number;
+  readonly flow: number;
+  readonly power: number;
+}
+
+export interface Signs {
+  readonly assessed: readonly Assessed[];
+  readonly gaps: PressureGaps;
+  /** Of one pump: none. */
+  readonly fewer: readonly FewerPumps[];
 }
 
 const isBelow = (one: Assessed | null, threshold: number): boolean =>
@@ -56,42 +82,77 @@ export function flowOf(assessed: readonly Assessed[]): Assessed | null {
 }
 
 /**
- * Signatures, the first that applies: too few readings; a slip of a meter; power up (fouled impeller, bearing) unless flow is
- * up too; flow down with a gap on the suction side, the discharge side or at the pump, the greatest of them; flow down with
- * power, or with a pump that is on its curve; flow down alone, or one outlet's; flow up or power far down, which no fault explains.
+ * Signatures, the first that applies: too few readings; a slip of a meter; flow and power as with fewer pumps; power up (fouled
+ * impeller, bearing) unless flow is up too; some outlets down and the others not; flow down with a gap on the suction side, the
+ * discharge side or at the pump, the greatest of them; flow down with power, or with a pump that is on its curve; flow down
+ * alone, or one outlet's; flow up, power far down, head or pressures elsewhere, which no fault explains.
  */
-export function judge(assessed: readonly Assessed[], gaps: PressureGaps): Judged {
-  const flow = flowOf(assessed);
-  const power = assessed.find(({ measure }) => measure === 'power') ?? null;
-  const verdict = (one: Verdict): Judged => ({ verdict: one, slip: null });
+export function judge({ assessed, gaps, fewer }: Signs): Judged {
+  const of = (wanted: Assessed['measure']) => assessed.find(({ measure }) => measure === wanted) ?? null;
+  const [flow, power, head] = [flowOf(assessed), of('power'), of('head')];
+  const verdict = (one: Verdict, more: Partial<Judged> = {}): Judged => ({ ...PLAIN, verdict: one, ...more });
   if (flow === null && power === null) return verdict('not-enough-readings');
-  const head = assessed.find(({ measure }) => measure === 'head') ?? null;
   const slip = meterSlip({ flow, power, head }, gaps);
-  if (slip !== null) return { verdict: 'meter-doubtful', slip };
+  if (slip !== null) return verdict('meter-doubtful', { slip });
+  const stopped = fewer.find((one) => isAs(one, flow, power));
+  if (stopped !== undefined) return verdict('pump-stopped', { running: stopped.running });
   const isMore = isAbove(flow, THRESHOLDS.flowUp);
-  if (isAbove(power, THRESHOLDS.powerUp) && !isMore) return verdict('draws-more-than-its-curve');
-  if (isBelow(flow, THRESHOLDS.flowDown)) {
-    // A clog takes power with the flow: where power is seen to rise, pressures alone do not place one.
-    const found = placeOf(gaps, !isAbove(power, THRESHOLDS.powerDown));
-    const isSound = gaps.pump !== null && gaps.pump > -THRESHOLDS.pumpGap;
-    return verdict(found ?? (isSound || isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow'));
+  const isLess = isBelow(flow, THRESHOLDS.flowDown);
+  if (isAbove(power, THRESHOLDS.powerUp) && !isMore) {
+    return verdict('draws-more-than-its-curve', { also: isLess ? placeOf(gaps) : null });
   }
+  const places = cloggedOutlets(assessed);
+  if (places.length > 0) return verdict('clogged-branch', { places });
+  if (isLess) return verdict(lessBecause(power, gaps));
   if (assessed.some((one) => one.measure === 'outletFlow' && isBelow(one, THRESHOLDS.outletDown))) {
     return verdict('less-flow');
   }
   if (isMore || isBelow(power, THRESHOLDS.powerFarDown)) {
     return verdict(flow === null ? 'less-flow' : 'entries-doubtful');
   }
-  return verdict('as-expected');
+  const isElsewhere =
+    isOff(head, THRESHOLDS.headOff) ||
+    [of('suctionPressure'), of('dischargePressure')].some((one) => isOff(one, THRESHOLDS.pressureOff));
+  return verdict(isElsewhere ? 'entries-doubtful' : 'as-expected');
 }
 
-function placeOf({ suction, discharge, pump }: PressureGaps, mayBeClog: boolean): Verdict | null {
-  const clogs = [
-    { verdict: 'clogged-intake', over: -(suction ?? 0) / THRESHOLDS.suctionGap },
-    { verdict: 'clogged-discharge', over: (discharge ?? 0) / THRESHOLDS.dischargeGap },
-  ] as const;
-  const worn = { verdict: 'worn-pump', over: -(pump ?? 0) / THRESHOLDS.pumpGap } as const;
-  const [first] = [...(mayBeClog ? clogs : []), worn]
+const PLAIN = { slip: null, places: [], running: null, also: null } as const;
+
+const isOff = (one: Assessed | null, threshold: number): boolean =>
+  isAbove(one, threshold) || isBelow(one, threshold);
+
+const isAs = (one: FewerPumps, flow: Assessed | null, power: Assessed | null): boolean =>
+  flow !== null &&
+  power !== null &&
+  Math.abs(flow.residual - one.flow) < THRESHOLDS.stoppedFlow &&
+  Math.abs(power.residual - one.power) < THRESHOLDS.stoppedPower;
+
+/** Outlets that give less while those measured besides do not; none where all are alike. */
+function cloggedOutlets(assessed: readonly Assessed[]): readonly string[] {
+  const outlets = assessed.filter(({ measure }) => measure === 'outletFlow');
+  const down = outlets.filter((one) => isBelow(one, THRESHOLDS.outletDown));
+  const others = outlets.filter((one) => !down.includes(one));
+  const isApart = others.length > 0 && others.every((one) => !isBelow(one, THRESHOLDS.flowDown));
+  return isApart ? down.flatMap(({ outlet }) => outlet ?? []) : [];
+}
+
+function lessBecause(power: Assessed | null, gaps: PressureGaps): Verdict {
+  // A clog takes power with the flow: where power is seen to rise, pressures alone do not place one.
+  const found = isAbove(power, THRESHOLDS.powerDown) ? wornOf(gaps) : placeOf(gaps);
+  if (found !== null) return found;
+  const isSound = gaps.pump !== null && gaps.pump > -THRESHOLDS.pumpGap;
+  return isSound || isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow';
+}
+
+const wornOf = ({ pump }: PressureGaps): Verdict | null =>
+  (pump ?? 0) < -THRESHOLDS.pumpGap ? 'worn-pump' : null;
+
+function placeOf({ suction, discharge, pump }: PressureGaps): Verdict | null {
+  const [first] = [
+    { verdict: 'clogged-intake', over: -(suction ?? 0) / THRESHOLDS.suctionGap } as const,
+    { verdict: 'clogged-discharge', over: (discharge ?? 0) / THRESHOLDS.dischargeGap } as const,
+    { verdict: 'worn-pump', over: -(pump ?? 0) / THRESHOLDS.pumpGap } as const,
+  ]
     .filter(({ over }) => over > 1)
     .toSorted((a, b) => b.over - a.over);
   return first?.verdict ?? null;

@@ -18,6 +18,8 @@ export interface CheapestInterval {
   readonly everyYears: number;
   /** Cleaning and waste a year at that interval. */
   readonly annualCost: number;
+  /** Whether an outlet would fall short before they are cheapest: the interval is then the time until it does. */
+  readonly endsAtShortfall: boolean;
 }
 
 /** Of a year of 365 days, as everywhere. */
@@ -36,6 +38,8 @@ interface Question {
   /** Money per kWh. */
   readonly price: number;
   readonly cleaningCost: number | null;
+  /** Years from clean until an outlet falls short, above 0; null: none does. */
+  readonly longest: number | null;
 }
 
 /**
@@ -51,6 +55,7 @@ export function waiting({
   drawn,
   price,
   cleaningCost,
+  longest,
 }: Question): Waiting | null {
   const worth = KILOWATT_HOURS_PER_WATT_YEAR * price;
   const raise = (1 + flow.residual) ** -exponent;
@@ -64,21 +69,30 @@ export function waiting({
     growthPerYear,
     costOfAYear: excessCost + growthPerYear / 2,
     cleaning:
-      cleaningCost === null || growthPerYear === 0 ? null : cheapestInterval(cleaningCost, growthPerYear),
+      cleaningCost === null || growthPerYear === 0
+        ? null
+        : cheapestInterval(cleaningCost, growthPerYear, longest),
   };
 }
 
 /**
  * The interval T that makes (C + g T^2/2)/T least, waste growing from 0 at g a year each year: T = sqrt(2 C/g), at which a
- * year costs sqrt(2 C g); exact for growth in a straight line.
+ * year costs sqrt(2 C g); exact for growth in a straight line. Where outlets allow only a shorter one, `longest`, that is it.
  *
  * Source: the square-root rule of periodic work against a linearly growing cost (Harris 1913, How many parts to make at once,
  *   for lots; here of cleanings; from memory).
  */
-export function cheapestInterval(cost: number, growthPerYear: number): CheapestInterval {
+export function cheapestInterval(
+  cost: number,
+  growthPerYear: number,
+  longest: number | null = null,
+): CheapestInterval {
+  const cheapest = Math.sqrt((2 * cost) / growthPerYear);
+  const everyYears = Math.min(cheapest, longest ?? cheapest);
   return {
     cost,
-    everyYears: Math.sqrt((2 * cost) / growthPerYear),
-    annualCost: Math.sqrt(2 * cost * growthPerYear),
+    everyYears,
+    annualCost: cost / everyYears + (growthPerYear * everyYears) / 2,
+    endsAtShortfall: everyYears < cheapest,
   };
 }

@@ -45,6 +45,15 @@ describe('the Theil-Sen trend', () => {
     expectClose(moved.interval.high, (-3 / 2) * base.interval.low, { relative: 1e-12 });
   });
 
+  it('takes no notice of what lies between blocks, and goes through the last one', () => {
+    const line = (block: number, shift: number) =>
+      [0, 1, 2, 3].map((x) => ({ x: 4 * block + x, y: shift + 3 * x, block }));
+    const { slope, intercept } = trendOf([...line(0, 50), ...line(1, -7), ...line(2, 1)]);
+    expectClose(slope, 3, { absolute: 1e-12 });
+    expectClose(intercept, 1 - 3 * 8, { absolute: 1e-12 });
+    expect(theilSen([0, 1, 2].map((x) => ({ x, y: x, block: x })))).toBeNull();
+  });
+
   it('is moved by less than 5 % by wild points, one in ten', () => {
     for (let seed = 1; seed <= 20; seed += 1) {
       const random = mulberry32(seed);

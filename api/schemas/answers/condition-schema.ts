@@ -45,11 +45,13 @@ const slipSchema = perContext((context) =>
             'apparent-power',
             'feet-and-metres',
             'kilopascals-and-metres',
+            'psi-and-kilopascals',
+            'psi-and-metres',
           ]),
         ),
         {
           description:
-            'What was probably mistaken for what: a factor of 3.785, of 60, of 1000, volt-amperes for watts, feet or kilopascals for metres; null where the figure merely does not fit.',
+            'What was probably mistaken for what: a factor of 3.785 (US gallons) or 4.546, of 60, of 1000, volt-amperes for watts, feet, psi or kilopascals for metres, psi for kilopascals; null where the figure merely does not fit.',
           examples: ['gallons-and-litres'],
         },
       ),
@@ -112,6 +114,10 @@ const THRESHOLD_WORDS = {
   suctionGap: 'Suction pressure below that of the measured flow by this share of the head: clogged intake.',
   dischargeGap: 'Discharge pressure above that of the measured flow by this share: clogged discharge.',
   pumpGap: 'Head below the curve at the measured flow by this share: worn pump.',
+  headOff: 'Head elsewhere by more than this beside the flow expected: no fault explains it.',
+  pressureOff: 'A pressure elsewhere by this share of the head beside the flow expected.',
+  stoppedFlow: 'Flow within this of what fewer of several pumps give, and',
+  stoppedPower: 'power within this of what they draw: a pump stands still.',
 } as const;
 
 const threshold = (context: SchemaContext, description: string) =>
@@ -128,6 +134,10 @@ const thresholdsSchema = (context: SchemaContext) =>
     suctionGap: threshold(context, THRESHOLD_WORDS.suctionGap),
     dischargeGap: threshold(context, THRESHOLD_WORDS.dischargeGap),
     pumpGap: threshold(context, THRESHOLD_WORDS.pumpGap),
+    headOff: threshold(context, THRESHOLD_WORDS.headOff),
+    pressureOff: threshold(context, THRESHOLD_WORDS.pressureOff),
+    stoppedFlow: threshold(context, THRESHOLD_WORDS.stoppedFlow),
+    stoppedPower: threshold(context, THRESHOLD_WORDS.stoppedPower),
   });
 
 export const conditionSchema = perContext((context) =>
@@ -137,7 +147,7 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `draws-more-than-its-curve`: power up, flow not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is down. `entries-doubtful`: flow up, or power far down. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
+          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
         examples: ['clogged-intake'],
       }),
       summary: described(context, z.string(), {
@@ -148,11 +158,28 @@ export const conditionSchema = perContext((context) =>
         description: 'One row for each thing that was measured at least three times.',
       }),
       meterSlip: orNull(slipSchema(context)),
+      places: described(context, z.array(z.string()), {
+        description: 'The outlets of a `clogged-branch`; none else.',
+        examples: [[]],
+      }),
+      pumpsRunning: described(context, orNull(z.int()), {
+        description: 'How many of several pumps seem to run where one stands still; null else.',
+        examples: [null],
+      }),
+      also: described(context, orNull(z.enum(VERDICTS)), {
+        description: 'What pressures show besides a pump that draws more than its curve; null else.',
+        examples: [null],
+      }),
       shortfall: orNull(shortfallSchema(context)),
       waiting: orNull(waitingSchema(context)),
       dataBasis: described(context, z.enum(['entered', 'calibrated']), {
         description: 'Whether predictions rest on the data as entered or on a calibration of the loop.',
         examples: ['entered'],
+      }),
+      cleanings: described(context, z.array(z.iso.datetime()), {
+        description:
+          'When screen or wet end were cleaned in the meantime, by the completions of their checks: trends are taken between them, the latest 50.',
+        examples: [[]],
       }),
       from: instant(context, 'The first reading judged.'),
       to: instant(context, 'The last.'),

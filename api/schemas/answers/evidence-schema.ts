@@ -17,7 +17,7 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
     examples: [null],
   }),
   predicted: computed(context, quantity, {
-    description: 'What the data give: the median over the last 30 days of readings.',
+    description: 'What the data give: the median over the present, the readings from `since` on.',
     example: examples[0],
   }),
   measured: computed(context, quantity, {
@@ -29,11 +29,16 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
     'measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.',
     -0.12,
   ),
+  since: described(context, z.iso.datetime(), {
+    description:
+      'Where the present begins: 30 days before the last reading, later after a cleaning or where the last readings stand apart from those before.',
+    examples: ['2025-12-20T10:00:00.000Z'],
+  }),
   standardError: share(context, 'Standard error of the residual, by the scatter of the readings.', 0.004),
   trendPerYear: orNull(
     share(
       context,
-      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians. Null with fewer than six days of readings, or within a week.',
+      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions tell of some. Null with fewer than six days of readings, or within a week.',
       -0.11,
     ),
   ),

@@ -13,20 +13,28 @@ const cleaningSchema = perContext((context) =>
     context,
     'CheapestCleaning',
     z.strictObject({
-      cost: money(context, 'What one cleaning costs.', 15),
+      remedy: described(context, z.enum(['cleaning', 'service']), {
+        description: 'A cleaning; a service of the pump where that is worn or draws more than its curve.',
+        examples: ['cleaning'],
+      }),
+      cost: money(context, 'What it costs once.', 15),
       source: described(context, z.enum(['asked', 'maintenance-task', 'pump-service']), {
         description:
-          'Where that comes from: the query, the check of kind screen-cleaning of the loop, or the service that the pump states.',
+          'Where that comes from: the query; of a cleaning the check of kind screen-cleaning of the loop; else the service that the pump states, or the check of kind wet-end-service.',
         examples: ['maintenance-task'],
       }),
       everyDays: described(context, z.int(), {
         description:
-          'The interval at which cleanings and waste are cheapest together, sqrt(2 C/g) for a waste that grows by g a year each year; a shortfall may come sooner, and then decides.',
+          'The interval at which cleanings and waste are cheapest together, sqrt(2 C/g) for a waste that grows by g a year each year; the time until an outlet falls short where that is less.',
         examples: [210],
       }),
-      annualCost: money(context, 'Cleanings and waste of a year at that interval, sqrt(2 C g).', 52),
+      annualCost: money(context, 'Cleanings and waste of a year at that interval T: C/T + g T/2.', 52),
+      endsAtShortfall: described(context, z.boolean(), {
+        description: 'Whether an outlet would fall short before the cheapest interval has passed.',
+        examples: [false],
+      }),
     }),
-    { description: 'The cheapest interval of cleaning.' },
+    { description: 'The cheapest interval of cleaning, or of service.' },
   ),
 );
 

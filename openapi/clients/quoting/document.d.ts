@@ -1944,13 +1944,17 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-doubtful" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            verdict: "not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
             summary: string;
             evidence: components["schemas"]["Evidence"][];
             meterSlip: components["schemas"]["MeterSlip"] | null;
+            places: string[];
+            pumpsRunning: number | null;
+            also: ("not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected") | null;
             shortfall: components["schemas"]["Shortfall"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
+            cleanings: string[];
             from: string | null;
             to: string | null;
             readings: {
@@ -1973,6 +1977,10 @@ export interface components {
                 suctionGap: number;
                 dischargeGap: number;
                 pumpGap: number;
+                headOff: number;
+                pressureOff: number;
+                stoppedFlow: number;
+                stoppedPower: number;
             };
             series: components["schemas"]["ResidualSeries"][];
             cautions: components["schemas"]["Caution"][];
@@ -1987,6 +1995,7 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
+            since: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
@@ -2000,6 +2009,7 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
+            since: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
@@ -2013,6 +2023,7 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
+            since: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
@@ -2026,6 +2037,7 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
+            since: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
@@ -2036,7 +2048,7 @@ export interface components {
         };
         MeterSlip: {
             meter: "flow" | "power" | "head";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres") | null;
+            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
             factor: number | null;
         };
         Shortfall: {
@@ -2055,10 +2067,12 @@ export interface components {
             cleaning: components["schemas"]["CheapestCleaning"] | null;
         };
         CheapestCleaning: {
+            remedy: "cleaning" | "service";
             cost: number;
             source: "asked" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
+            endsAtShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
@@ -2096,6 +2110,24 @@ export interface components {
                 conditionNumber: number | null;
                 standardError: number | null;
                 readings: string[];
+            }[];
+            misfits: {
+                measure: "flow" | "outletFlow" | "head" | "power";
+                setting: number;
+                outlet: string | null;
+                shut: string[];
+                zeroFlow: boolean;
+                measured: {
+                    flow: number | null;
+                    head: number | null;
+                    power: number | null;
+                };
+                predicted: {
+                    flow: number | null;
+                    head: number | null;
+                    power: number | null;
+                };
+                off: number;
             }[];
             limiting: {
                 outlet: string | null;

@@ -38,6 +38,7 @@ const conditionBody = z.object({
         .nullable(),
     })
     .nullable(),
+  cleanings: z.array(z.string()),
   dataBasis: z.enum(['entered', 'calibrated']),
   readings: z.object({ total: z.int(), judged: z.int(), used: z.int() }),
   series: z.array(z.object({ measure: z.string(), points: z.array(z.unknown()), line: z.unknown() })),
@@ -144,6 +145,27 @@ describe('the condition of a loop', () => {
     expect((await app.call(app.condition, again)).status).toBe(304);
     await taken(await posted(app, app.readings, [{ time: '2026-01-15T10:00:00Z', setting: 80, flow: 6700 }]));
     expect((await app.call(app.condition, again)).status).toBe(200);
+  });
+
+  it('begins anew with every cleaning that was entered as done', async () => {
+    const task = { ...example('maintenance-task.json'), loop: app.loopId, kind: 'screen-cleaning' };
+    const id = await created(app, '/v1/maintenance-tasks', task);
+    const days = Array.from({ length: 90 }, (_, day) => ({
+      time: new Date(Date.UTC(2025, 9, 10, 12) + day * 86_400_000).toISOString(),
+      setting: 80,
+      // 8623 L/h by the data; 15 % less after each thirty days.
+      flow: 8623 * (1 - 0.15 * ((day % 30) / 30)),
+    }));
+    await taken(await posted(app, app.readings, days));
+    const before = await asked();
+    for (const at of ['2025-11-08T18:00:00Z', '2025-12-08T18:00:00Z']) {
+      const done = await app.call(`/v1/maintenance-tasks/${id}/completions`, sent('POST', { at }));
+      expect(done.status).toBe(201);
+    }
+    const after = await asked();
+    expect(after.cleanings).toEqual(['2025-11-08T18:00:00.000Z', '2025-12-08T18:00:00.000Z']);
+    expectClose(after.evidence[0]?.trendPerYear ?? 0, (-0.15 / 30) * 365.25, { relative: 1e-3 });
+    expect(Math.abs(before.evidence[0]?.trendPerYear ?? 1)).toBeLessThan(0.5);
   });
 
   it('takes the cost of cleaning from the check of the screen', async () => {

@@ -10,6 +10,8 @@ import { LITRE_PER_HOUR, modelOf, pumpModelOf } from '../example-loops.ts';
 
 export const DAY = 86_400_000;
 export const YEAR = 365.25 * DAY;
+/** Of remedies. */
+export const NO_COSTS = { cleaning: null, service: null };
 export const START = Date.UTC(2025, 0, 1);
 
 /** A canister whose power rises with flow, as that of small centrifugal pumps does. */

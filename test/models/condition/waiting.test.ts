@@ -44,6 +44,7 @@ describe('the cost of waiting', () => {
     drawn: { residual: 0, slope: 0 },
     price: 0.2,
     cleaningCost: 10,
+    longest: null,
   };
 
   it('is what the excess power costs, and half of a year of its growth', () => {
