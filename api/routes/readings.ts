@@ -4,15 +4,17 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import type { Api } from '../http/api.ts';
 import { defineRoute } from '../http/define-route.ts';
 import { jsonAnswer } from '../http/json-answer.ts';
+import { noContent } from '../http/no-content.ts';
 import { decodeCursor, encodeCursor, PAGE_LIMIT_DEFAULT, PAGE_LIMIT_MAX } from '../http/paging.ts';
-import { invalidRequest, type Problem } from '../http/problem.ts';
+import { invalidRequest, type Problem, problem } from '../http/problem.ts';
 import { readingsBody } from '../http/readings-body.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import { example } from '../openapi/examples.ts';
 import { readingList, readingsTaken } from '../schemas/answers/readings-schema.ts';
-import { rangeQuery } from '../schemas/instant.ts';
+import { describedInstant, rangeQuery } from '../schemas/instant.ts';
 import { queryWhole } from '../schemas/query-field.ts';
+import { READINGS_DELETED_MAX } from '../store/reading-contract.ts';
 import { described } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { findLoop, findSite, noRecord } from '../work/find-records.ts';
@@ -21,6 +23,7 @@ import type { LoopCache } from '../work/loop-cache.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from '../work/reading-pages.ts';
 import { isLongText, readReadings } from '../work/readings-work.ts';
 import { timeRange } from '../work/time-range.ts';
+import { writeProblem } from '../work/write-problems.ts';
 import { readingsTable } from './readings-table.ts';
 
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
@@ -164,7 +167,52 @@ function readingRoute(api: Api): void {
   );
 }
 
+const deletedRange = perContext((context) => {
+  const instant = (description: string, example: string) =>
+    describedInstant(context, { description, example });
+  return z.strictObject({
+    from: instant('From this instant on, with its offset.', '2026-01-01T00:00:00Z'),
+    to: instant('Before this instant, with its offset.', '2026-02-01T00:00:00Z'),
+  });
+});
+
+function deletingRoute(api: Api): void {
+  const { store } = api.deps;
+  defineRoute(
+    api,
+    {
+      ...common,
+      method: 'delete',
+      operationId: 'deleteReadings',
+      summary: 'Delete readings of a loop',
+      description: `Deletes the readings from \`from\` on and before \`to\`, at most ${READINGS_DELETED_MAX}, as when a meter was read in a wrong unit. If-Match takes the ETag of the loop, whose version stays.`,
+      conditional: true,
+      query: deletedRange,
+      body: noBody,
+      answer: noContent('The readings are deleted, if there were any.'),
+    },
+    async ({ params, query: asked, siteId, expectedVersion }) => {
+      const loop = await findLoop(store, params.loopId, null);
+      if (!loop.ok) return loop;
+      const { version } = loop.value;
+      if (expectedVersion !== 'any' && expectedVersion !== version) {
+        return failed(writeProblem({ outcome: 'stale', version }, 'loop'));
+      }
+      const range = timeRange(asked);
+      if (!range.ok) return range;
+      const deleted = await store.deleteReadings({ siteId, loop: params.loopId, ...range.value });
+      if (deleted.outcome === 'deleted') return success({ body: null });
+      const { limit, actual } = deleted;
+      const detail = `There are ${actual} readings from \`from\` to \`to\`, more than are deleted at once: choose a shorter time.`;
+      return failed(
+        problem('limit-exceeded', detail, { limit, actual, errors: [{ parameter: 'to', detail }] }),
+      );
+    },
+  );
+}
+
 export function readingRoutes(api: Api, loops: LoopCache): void {
   takingRoute(api, loops);
   readingRoute(api);
+  deletingRoute(api);
 }

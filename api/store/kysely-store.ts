@@ -6,6 +6,7 @@ import { completionStore } from './completion-store.ts';
 import { loopReads, loopWrites } from './loop-store.ts';
 import { taskReads, taskWrites } from './maintenance-task-store.ts';
 import { pumpReads, pumpWrites } from './pump-store.ts';
+import { readingDeletion } from './reading-deletion.ts';
 import { readingReads } from './reading-reads.ts';
 import { readingWrites } from './reading-writes.ts';
 import { scheduleStore } from './schedule-store.ts';
@@ -37,6 +38,7 @@ export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...completionStore(db),
   ...readingReads(db),
   ...readingWrites(db),
+  ...readingDeletion(db),
   async ping() {
     await sql`select 1`.execute(db);
   },

@@ -28,7 +28,14 @@ export type ReadingsWritten =
   | { readonly outcome: 'still'; readonly time: number }
   | { readonly outcome: 'missing' };
 
-/** How often readings of a loop were written, and the instants of the first and the last; null where there are none. */
+/** Deleted at once. */
+export const READINGS_DELETED_MAX = 50_000;
+
+export type ReadingsDeleted =
+  | { readonly outcome: 'deleted'; readonly readings: number }
+  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
+
+/** How often readings of a loop were written or deleted, and the instants of the first and the last; null where there are none. */
 export interface ReadingSpan {
   readonly changes: number;
   readonly range: { readonly first: number; readonly last: number } | null;
@@ -63,6 +70,8 @@ export interface ReadingBucket {
 export interface ReadingStore {
   /** All of them or none. `missing`: there is no such loop. */
   insertReadings(readings: CheckedReadings): Promise<ReadingsWritten>;
+  /** All of the choice, or none where they are too many. */
+  deleteReadings(choice: ReadingChoice): Promise<ReadingsDeleted>;
   readingSpan(key: { readonly siteId: string; readonly loop: string }): Promise<ReadingSpan>;
   /** In the order of time, at most `limit` of them. */
   readingsBetween(choice: ReadingChoice & { readonly limit: number }): Promise<readonly Reading[]>;

@@ -1,6 +1,7 @@
 /** Readings read from a database: one by one, sampled, and averaged there by hours and days. */
-import { type Expression, expressionBuilder, type Kysely, type SqlBool, sql } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import type { Reading } from '../../models/condition/reading.ts';
+import { isChosen } from './chosen-readings.ts';
 import type {
   BucketOffset,
   BucketRequest,
@@ -10,7 +11,7 @@ import type {
 } from './reading-contract.ts';
 import type { ReadingOutletRow, ReadingRow, Tables } from './schema.ts';
 
-type Reads = Omit<ReadingStore, 'insertReadings'>;
+type Reads = Omit<ReadingStore, 'insertReadings' | 'deleteReadings'>;
 type Key = Pick<ReadingChoice, 'siteId' | 'loop'>;
 
 const seriesOf = (db: Kysely<Tables>, { siteId, loop }: Key) =>
@@ -20,11 +21,6 @@ const seriesOf = (db: Kysely<Tables>, { siteId, loop }: Key) =>
     .where('site_id', '=', siteId)
     .where('loop_id', '=', loop)
     .executeTakeFirst();
-
-function isChosen(series: number, { from, before }: ReadingChoice): Expression<SqlBool> {
-  const column = expressionBuilder<Tables, 'reading' | 'reading_outlet'>();
-  return column.and([column('series', '=', series), column('time', '>=', from), column('time', '<', before)]);
-}
 
 type Measures = Omit<ReadingRow, 'series'>;
 

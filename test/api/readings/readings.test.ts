@@ -128,6 +128,23 @@ describe('readings', () => {
     expect((await listed()).items[0]).toMatchObject({ outletFlows: rest });
   });
 
+  it('are deleted by a stretch of time, with the ETag of the loop', async () => {
+    await taken(await app.call(app.readings, sent('POST', example('readings.json'))));
+    const range = '?from=2025-10-01T00:00:00Z&to=2025-11-01T00:00:00Z';
+    const remove = (query: string, headers: Record<string, string>) =>
+      app.call(`${app.readings}${query}`, { method: 'DELETE', headers });
+    expect((await refused(await remove(range, {}))).status).toBe(428);
+    expect((await refused(await remove(range, { 'If-Match': '"9-metric"' }))).status).toBe(412);
+    expect((await refused(await remove('?from=2025-10-01T00:00:00Z', { 'If-Match': '*' }))).status).toBe(422);
+    const before = (await listed()).items.length;
+    const early = (await listed(range)).items.length;
+    expect(early).toBeGreaterThan(0);
+    const tag = (await app.call(app.loop)).headers.get('etag') ?? '';
+    expect((await remove(range, { 'If-Match': tag })).status).toBe(204);
+    expect((await listed()).items).toHaveLength(before - early);
+    expect((await listed(range)).items).toEqual([]);
+  });
+
   it('against a shut valve state a flow of 0 beside a head', async () => {
     const time = '2026-01-15T10:00:00Z';
     await taken(await posted(app, app.readings, [{ time, setting: 80, flow: 0, head: 3.2 }]));

@@ -60,6 +60,19 @@ export function readings(store: () => Store): void {
     expect(await write([{ time: T0, setting: 0, flow: 0 }])).toMatchObject({ outcome: 'written' });
   });
 
+  it('deletes those of a stretch of time with the flows of their outlets, and counts as a change', async () => {
+    await withLoops();
+    await write([0, 1, 2, 3].map((i) => ({ time: T0 + i, setting: 70, outletFlows: { a: i + 1 } })));
+    const { changes } = await store().readingSpan(key);
+    const choice = { ...key, from: T0 + 1, before: T0 + 3 };
+    expect(await store().deleteReadings(choice)).toEqual({ outcome: 'deleted', readings: 2 });
+    expect((await all()).map(({ time }) => time)).toEqual([T0, T0 + 3]);
+    expect((await store().readingSpan(key)).changes).toBe(changes + 1);
+    await write([{ time: T0 + 1, setting: 70 }]);
+    expect((await all())[1]).toEqual({ time: T0 + 1, setting: 70 });
+    expect(await store().deleteReadings({ ...choice, siteId: B })).toMatchObject({ readings: 0 });
+  });
+
   it('writes many at once and reads those of a range, so many at most', async () => {
     await withLoops();
     const many = Array.from({ length: 333 }, (_, i) => ({ time: T0 + i * MINUTE, setting: 70, flow: i }));
