@@ -108,6 +108,12 @@ export interface InstalledPump {
   readonly since?: string | undefined;
 }
 
+/** Bores [m] of the pipes that the pressure gauges before and behind the pump are tapped into. */
+export interface Gauges {
+  readonly suctionDiameter: number;
+  readonly dischargeDiameter: number;
+}
+
 interface LoopCommon {
   readonly name: string;
   readonly water: WaterState;
@@ -120,6 +126,7 @@ interface LoopCommon {
   readonly siphonBreakDepth?: number | undefined;
   /** What the overflow of the tank carries [m3/s]. */
   readonly overflowCapacity?: number | undefined;
+  readonly gauges?: Gauges | undefined;
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
 }

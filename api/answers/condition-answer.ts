@@ -103,6 +103,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     ...(isSteady ? [caution('condition-steady')] : []),
     ...(isOpen ? [caution('condition-place-open')] : []),
     ...(figures.hasStaticHead ? [caution('condition-static-head')] : []),
+    ...(figures.lacksGauges ? [caution('gauges-unlike')] : []),
     ...(throttles ? [caution('condition-openings')] : []),
     ...(total > readings.length ? [caution('condition-sampled')] : []),
     ...(shortfall === null ? [] : [caution('condition-straight-line')]),

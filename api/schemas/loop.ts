@@ -8,6 +8,7 @@ import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { powerCutFields } from './basin.ts';
 import { branch } from './branch.ts';
+import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
 import { keyedUnion } from './keyed-union.ts';
@@ -39,6 +40,7 @@ const commonFields = (context: SchemaContext) => ({
   tank: tank(context).optional(),
   intake: intake(context).optional(),
   ...powerCutFields(context),
+  gauges: gauges(context).optional(),
   frictionMultiplier: numberField(context, {
     description: 'Multiplies the loss of every run element, of splits and of a system curve.',
     minimum: 0.01,

@@ -38,7 +38,7 @@ const HEAD_ENTRY: EnteredQuantity = {
   example: 2.1,
 };
 const pressureEntry = (place: string, example: number): EnteredQuantity => ({
-  description: `Pressure just ${place} the pump, at its level, above that of the air.`,
+  description: `Pressure just ${place} the pump as its gauge shows it, at the pump's level, above that of the air; in pipes of unlike bores state \`gauges\` of the loop.`,
   minimum: VACUUM,
   maximum: PRESSURE_MAX,
   example,

@@ -132,9 +132,9 @@ export async function chosenChartFigures(
   const { density } = ready.value.model.water;
   const setting = shown?.duty.setting ?? null;
   const { store } = parts.deps;
-  const { installed } = loop.document;
+  const { installed, gauges } = loop.document;
   const since = installed === undefined ? 0 : sinceInstalled(installed, await findSite(store));
-  const lately = await measuredPoints(store, { loop: loop.id, density, setting, since });
+  const lately = await measuredPoints(store, { loop: loop.id, density, gauges, setting, since });
   const measured = lately.points;
   const asNeeded = await systemCurve(parts, loop, null);
   if (!asNeeded.ok) return asNeeded;

@@ -1,6 +1,8 @@
 /** What was lately measured on a loop, as points for its chart. */
+import { velocityRise } from '../../models/condition/gauges.ts';
 import { headOfReading } from '../../models/condition/head-of-reading.ts';
 import { GRAVITY } from '../../models/gravity.ts';
+import type { Gauges } from '../../models/loop.ts';
 import type { MeasuredPoint } from '../charts/loop-figures.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import type { Store } from '../store/store.ts';
@@ -23,11 +25,13 @@ export async function measuredPoints(
   {
     loop,
     density,
+    gauges,
     setting,
     since,
   }: {
     readonly loop: string;
     readonly density: number;
+    readonly gauges: Gauges | undefined;
     readonly setting: number | null;
     /** Readings before are of another pump [ms]. */
     readonly since: number;
@@ -42,7 +46,8 @@ export async function measuredPoints(
     const { flow } = reading;
     if (flow === undefined || flow <= 0) return [];
     const isAtSetting = setting !== null && Math.abs(reading.setting - setting) <= SAME_SETTING;
-    return [{ flow, head: headOfReading(reading, density * GRAVITY) ?? null, isAtSetting }];
+    const told = { pressurePerHead: density * GRAVITY, rise: velocityRise(gauges, flow) };
+    return [{ flow, head: headOfReading(reading, told) ?? null, isAtSetting }];
   });
   return { points, basis: changes };
 }

@@ -1,5 +1,6 @@
 /** What readings say about the friction of a loop and the head and power of its pump. */
 import { type Result, success } from '../../curves/result.ts';
+import { lacksGauges } from '../condition/gauges.ts';
 import { hasStaticHead } from '../has-static-head.ts';
 import { solving, type Unsolved } from '../solve-failure.ts';
 import { badEndOf } from './bad-end.ts';
@@ -41,6 +42,8 @@ export interface Calibration {
   /** Readings that said something, and the rows they make. */
   readonly used: number;
   readonly rows: number;
+  /** Whether heads came of pressures at gauges whose bores would matter and are not stated. */
+  readonly lacksGauges: boolean;
   /** Whether rows were left out for their number. */
   readonly isThinned: boolean;
   /** Null where the readings stay as they are in the course of time. */
@@ -53,6 +56,7 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
   outlets: loop.system.outlets.map(({ name }) => name),
   knowsPipework: loop.network !== null,
   settings: pump.pump.settings,
+  gauges: loop.loop.gauges,
 });
 
 /**
@@ -62,11 +66,11 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
  */
 export function calibrate(
   installation: Installation,
-  { rows: all, used }: MeasuredRows,
+  { rows: all, used, usesGauges }: MeasuredRows,
   setting: number,
 ): Result<Calibration, Unsolved> {
   const rows = tellingRows(all, installation.loop.network?.branches.length ?? 1);
-  const solved = solving(() => calibrated(installation, rows, setting));
+  const solved = solving(() => calibrated(installation, { rows, usesGauges }, setting));
   const isThinned = rows.length < all.length;
   const facts = { used, rows: rows.length, isThinned, drift: driftOf(rows) };
   return solved.ok ? success({ ...solved.value, ...facts }) : solved;
@@ -74,7 +78,7 @@ export function calibrate(
 
 function calibrated(
   installation: Installation,
-  measured: readonly Measured[],
+  { rows: measured, usesGauges }: Pick<MeasuredRows, 'rows' | 'usesGauges'>,
   setting: number,
 ): Omit<Calibration, 'used' | 'rows' | 'isThinned' | 'drift'> {
   const { loop, pump } = installation;
@@ -84,6 +88,8 @@ function calibrated(
   const { fitted, notIdentifiable } = told;
   const factors = fitted?.factors ?? AS_ENTERED;
   const rows = measured.map((row) => linearRow(row, factors, predict));
+  const open = { setting, outlet: null, shut: [], zeroFlow: false };
+  const now = (measure: 'flow' | 'head') => predict({ ...open, measure }, factors);
   const limiting = loop.system.passesWater
     ? limitingMargin(installation, { setting, factors, predict })
     : null;
@@ -95,6 +101,7 @@ function calibrated(
         ? factors
         : badEndOf(factors, fitted.assessment, { rows: fitted.rows, slopes: limiting.slopes }),
     notIdentifiable,
+    lacksGauges: usesGauges && lacksGauges(loop, { flow: now('flow'), head: now('head') }),
     misfits: fitted === null ? [] : misfitsOf(fitted.measured, factors, predict),
     limiting:
       limiting === null

@@ -1,7 +1,11 @@
 /** Readings brought together: one row for each thing measured at one setting of one state of the valves. */
+
+import { velocityRise } from '../condition/gauges.ts';
 import { headOfReading } from '../condition/head-of-reading.ts';
 import type { Reading } from '../condition/reading.ts';
+import { totalFlow } from '../condition/residuals.ts';
 import { GRAVITY } from '../gravity.ts';
+import type { Gauges } from '../loop.ts';
 
 export type Measure = 'flow' | 'outletFlow' | 'head' | 'power';
 
@@ -40,6 +44,8 @@ export interface MeasuredRows {
   readonly rows: readonly Measured[];
   /** Readings that said something. */
   readonly used: number;
+  /** Whether heads came of pressures. */
+  readonly usesGauges: boolean;
 }
 
 export interface TooManyRows {
@@ -56,6 +62,7 @@ export interface Station {
   /** Whether outlets can be shut in computing: not where the pipework is not known. */
   readonly knowsPipework: boolean;
   readonly settings: { readonly min: number; readonly max: number };
+  readonly gauges: Gauges | undefined;
 }
 
 interface Value extends Gauge {
@@ -82,16 +89,18 @@ interface Group {
 
 /**
  * Collects rows of readings at running settings of the pump. An outlet read at 0 is taken as shut; a total flow of 0, or 0 at
- * every outlet, as a valve shut at the pump, of which only the head says anything. The head is that across the pump, else the
- * difference of both pressures.
+ * every outlet, as a valve shut at the pump, of which only the head says anything. The head is that across the pump, else that of
+ * both pressures; where gauges stand in unlike bores, with the total flow beside them.
  */
 export function rowCollector(station: Station): RowCollector {
   const groups = new Map<string, Group>();
   let used = 0;
+  let usesGauges = false;
   return {
     add(reading) {
       const values = valuesOf(reading, station);
       if (values.length > 0) used += 1;
+      usesGauges ||= reading.head === undefined && values.some(({ measure }) => measure === 'head');
       for (const { value, ...gauge } of values) {
         const key = JSON.stringify(gauge);
         const group = groups.get(key) ?? emptyGroup(gauge, reading.time);
@@ -100,7 +109,7 @@ export function rowCollector(station: Station): RowCollector {
       return groups.size > ROWS_MAX ? { code: 'too-many-rows', limit: ROWS_MAX } : null;
     },
     rows: () => ({
-      used,
+      ...{ used, usesGauges },
       rows: [...groups.values()].map(({ gauge, count, mean, squares, ...times }) => ({
         ...gauge,
         ...{ count, mean, spread: squares / mean ** 2 },
@@ -144,10 +153,25 @@ function valuesOf(reading: Reading, station: Station): readonly Value[] {
   const add = (measure: Measure, value: number | undefined, outlet: string | null = null) => {
     if (value !== undefined && value > 0) values.push({ ...place, measure, outlet, value });
   };
-  add('head', headOfReading(reading, station.density * GRAVITY));
+  add('head', headOf(reading, station, { zeroFlow }));
   if (zeroFlow) return values;
   add('flow', flow);
   add('power', power);
   for (const outlet of station.outlets) add('outletFlow', outletFlows[outlet], outlet);
   return values;
+}
+
+/** Undefined too where the velocity heads at the gauges matter and no total flow tells them. */
+function headOf(
+  reading: Reading,
+  { density, gauges, outlets }: Station,
+  { zeroFlow }: Pick<Gauge, 'zeroFlow'>,
+): number | undefined {
+  const flow = zeroFlow ? 0 : totalFlow(reading, outlets);
+  const areAlike = velocityRise(gauges, 1) === 0;
+  const rise =
+    areAlike || reading.head !== undefined ? 0 : flow === undefined ? undefined : velocityRise(gauges, flow);
+  return rise === undefined
+    ? undefined
+    : headOfReading(reading, { pressurePerHead: density * GRAVITY, rise });
 }

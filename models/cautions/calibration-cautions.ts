@@ -26,6 +26,7 @@ export function calibrationCautions({
   nextReadings,
   drift,
   misfits,
+  lacksGauges,
 }: Calibration): readonly Caution[] {
   const isRatio = parameters.some(({ name }) => name === 'frictionOverHead');
   return [
@@ -36,6 +37,7 @@ export function calibrationCautions({
     ...(drift === null ? [] : [caution('readings-drift')]),
     ...(parameters.some(isLikeFault) ? [caution('fault-as-reference')] : []),
     ...(isRatio ? [caution('ratio-as-friction')] : []),
+    ...(lacksGauges ? [caution('gauges-unlike')] : []),
     ...(isThinned ? [caution('readings-thinned')] : []),
     ...(used < FEW_READINGS ? [caution('few-readings')] : []),
     caution('meter-bias'),

@@ -1,6 +1,7 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
 import { hasStaticHead } from '../has-static-head.ts';
 import { type Assessed, assessSeries, ofNow } from './assess-series.ts';
+import { lacksGauges } from './gauges.ts';
 import { type Predicted, predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
@@ -35,6 +36,8 @@ export interface Condition extends Judged {
   readonly remedy: Remedy;
   /** Whether there is static head, with which speed does not win flow back by its power law. */
   readonly hasStaticHead: boolean;
+  /** Whether pressures came of gauges whose bores would matter and are not stated. */
+  readonly lacksGauges: boolean;
   readonly used: number;
   readonly leftOut: LeftOut;
 }
@@ -64,6 +67,10 @@ export function conditionOf(question: ConditionQuestion): Condition {
     waiting: isDrift ? waitingOf(question, drifting) : null,
     remedy,
     hasStaticHead: withStaticHead,
+    lacksGauges:
+      predicted !== null &&
+      present.some(({ measure }) => measure === 'suctionPressure' || measure === 'dischargePressure') &&
+      lacksGauges(station.loop, predicted),
     used: residuals.used.length,
     leftOut: residuals.leftOut,
   };

@@ -4,6 +4,7 @@ import { GRAVITY } from '../gravity.ts';
 import type { LoopModel } from '../loop-model.ts';
 import { pumpAtSetting } from '../pump-at-setting.ts';
 import type { PumpModel } from '../pump-model.ts';
+import { velocityHeads } from './gauges.ts';
 
 /** A loop with the pumps installed on it. */
 export interface Station {
@@ -28,20 +29,23 @@ export const pressurePerHead = ({ water }: LoopModel): number => water.density *
 
 /**
  * The duty of the installed pumps at a setting [%], with the pressures just before and behind them at their level:
- * p_s = rho g (-pumpElevation - suction loss), p_d = p_s + rho g H; velocity heads are left out of both.
+ * p_s = rho g (-pumpElevation - suction loss - v_s^2/2g), p_d = rho g (-pumpElevation - suction loss + H - v_d^2/2g), the velocities
+ * those at the gauges, 0 where their bores are not stated.
  * Null where no water moves. Throws `SolveFailure`.
  */
 export function predictedAt({ loop, pump, count }: Station, setting: number): Predicted | null {
   const duty = dutyPoint(loop, pumpAtSetting(pump, { setting, count }));
   if (duty.flow <= 0) return null;
   const perHead = pressurePerHead(loop);
-  const suction = loop.network === null ? null : perHead * (-loop.loop.pumpElevation - duty.suctionLoss);
+  const before = -loop.loop.pumpElevation - duty.suctionLoss;
+  const velocity = velocityHeads(loop.loop.gauges, duty.flow);
+  const isKnown = loop.network !== null;
   return {
     flow: duty.flow,
     head: duty.head,
     power: duty.power,
-    suctionPressure: suction,
-    dischargePressure: suction === null ? null : suction + perHead * duty.head,
+    suctionPressure: isKnown ? perHead * (before - velocity.suction) : null,
+    dischargePressure: isKnown ? perHead * (before + duty.head - velocity.discharge) : null,
     outletFlows: duty.outletFlows,
   };
 }

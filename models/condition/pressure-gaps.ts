@@ -2,6 +2,7 @@
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import { pumpAtSetting } from '../pump-at-setting.ts';
+import { velocityHeads } from './gauges.ts';
 import { headOfReading } from './head-of-reading.ts';
 import { pressurePerHead, type Station } from './predicted.ts';
 import { PRESENT_DAYS } from './present.ts';
@@ -48,7 +49,9 @@ export function pressureGaps(
   for (const { reading, predicted } of spread(recent)) {
     const flow = totalFlow(reading, outlets);
     if (flow === undefined || flow <= 0) continue;
-    const head = headOfReading(reading, perHead);
+    const velocity = velocityHeads(loop.loop.gauges, flow);
+    const rise = velocity.discharge - velocity.suction;
+    const head = headOfReading(reading, { pressurePerHead: perHead, rise });
     const own = pumpAtSetting(pump, { setting: reading.setting, count }).headAt(flow).head;
     const needed = loop.system.stateAt(flow).head;
     if (head !== undefined) {
@@ -57,10 +60,11 @@ export function pressureGaps(
     }
     if (loop.network === null) continue;
     const scale = perHead * predicted.head;
-    const suction = perHead * (-elevation - loop.system.suctionLossAt(flow));
+    const before = -elevation - loop.system.suctionLossAt(flow);
+    const suction = perHead * (before - velocity.suction);
     if (reading.suctionPressure !== undefined) gaps.suction.push((reading.suctionPressure - suction) / scale);
     if (reading.dischargePressure === undefined) continue;
-    const discharge = suction + perHead * needed;
+    const discharge = perHead * (before + needed - velocity.discharge);
     gaps.discharge.push((reading.dischargePressure - discharge) / scale);
   }
   const middle = (values: readonly number[]) => (values.length === 0 ? null : median(values));

@@ -1,5 +1,6 @@
 /** Readings against predictions: one series of residuals for each thing that was measured. */
 import { at } from '../network/linear-tree.ts';
+import { velocityRise } from './gauges.ts';
 import { headOfReading } from './head-of-reading.ts';
 import { type Predicted, predictions, pressurePerHead, type Station } from './predicted.ts';
 import type { Reading } from './reading.ts';
@@ -115,7 +116,10 @@ function seriesOf({ loop }: Station, used: Residuals['used']): readonly Residual
   const all = [
     series('flow', (reading, { flow }) => [totalFlow(reading, outlets), flow]),
     series('power', (reading, { power }) => [reading.power, power]),
-    series('head', (reading, { head }) => [headOfReading(reading, perHead), head]),
+    series('head', (reading, { flow, head }) => {
+      const rise = velocityRise(loop.loop.gauges, totalFlow(reading, outlets) ?? flow);
+      return [headOfReading(reading, { pressurePerHead: perHead, rise }), head];
+    }),
     series('suctionPressure', (reading, { suctionPressure }) => [reading.suctionPressure, suctionPressure]),
     series('dischargePressure', (reading, one) => [reading.dischargePressure, one.dischargePressure]),
     ...outlets.map((name, i) =>

@@ -20,6 +20,12 @@ export const MEASURED_CAUTIONS = {
       'Wear never lifts more head, and no fault of a pump changes its power so far: look at the units of the meters (a gauge in psi, watts that are volt-amperes), at the speed map and at the points of the pump before this is applied.',
     source: COMMON_PRACTICE,
   },
+  'gauges-unlike': {
+    severity: 'warning',
+    sentence:
+      'The pipes before and behind the pump are of unlike bores, so gauges in them miss part of the head, by the rise of the velocity heads: state `gauges` of the loop, or the head itself.',
+    source: 'ISO 9906, total head of a pump',
+  },
   'readings-drift': {
     severity: 'warning',
     sentence:

@@ -378,7 +378,7 @@ export interface paths {
         get: operations["listReadings"];
         put?: never;
         post: operations["takeReadings"];
-        delete?: never;
+        delete: operations["deleteReadings"];
         options?: never;
         head?: never;
         patch?: never;
@@ -1109,6 +1109,7 @@ export interface components {
             basin?: components["schemas"]["Basin"];
             siphonBreakDepth?: number;
             overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             systemCurve: components["schemas"]["SystemCurve"];
@@ -1170,6 +1171,10 @@ export interface components {
             area: number;
             freeboard: number;
         };
+        Gauges: {
+            suctionDiameter: number;
+            dischargeDiameter: number;
+        };
         InstalledPump: {
             pump: string;
             count: number;
@@ -1207,6 +1212,7 @@ export interface components {
             basin?: components["schemas"]["Basin"];
             siphonBreakDepth?: number;
             overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
@@ -1289,6 +1295,7 @@ export interface components {
             basin?: components["schemas"]["BasinInput"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
+            gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
@@ -1350,6 +1357,10 @@ export interface components {
             area: number | string;
             freeboard: number | string;
         };
+        GaugesInput: {
+            suctionDiameter: number | string;
+            dischargeDiameter: number | string;
+        };
         InstalledPumpInput: {
             pump: string;
             count?: number;
@@ -1385,6 +1396,7 @@ export interface components {
             basin?: components["schemas"]["BasinInput"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
+            gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
             staticHead?: number | string;
@@ -1473,6 +1485,7 @@ export interface components {
             basin?: components["schemas"]["Basin"];
             siphonBreakDepth?: number;
             overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             systemCurve: components["schemas"]["SystemCurve"];
@@ -1491,6 +1504,7 @@ export interface components {
             basin?: components["schemas"]["Basin"];
             siphonBreakDepth?: number;
             overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
@@ -5186,6 +5200,43 @@ interface operations {
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    deleteReadings: {
+        parameters: {
+            query: {
+                from: string;
+                to: string;
+                units?: "metric" | "us";
+            };
+            header: {
+                "If-Match": string;
+            };
+            path: {
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            412: components["responses"]["Problem412"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
             431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];

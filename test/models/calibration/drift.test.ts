@@ -7,7 +7,13 @@ import { expectClose } from '../../expect-close.ts';
 import { normals } from './synthetic.ts';
 
 const DAY = 86_400_000;
-const STATION = { density: 1000, outlets: [], knowsPipework: false, settings: { min: 30, max: 100 } };
+const STATION = {
+  density: 1000,
+  outlets: [],
+  knowsPipework: false,
+  settings: { min: 30, max: 100 },
+  gauges: undefined,
+};
 
 const driftIn = (readings: readonly Reading[]) => {
   const collector = rowCollector(STATION);

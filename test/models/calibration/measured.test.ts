@@ -6,17 +6,19 @@ import {
   type MeasuredRows,
   ROWS_MAX,
   rowCollector,
+  type Station,
 } from '../../../models/calibration/measured.ts';
 import { tellingRows } from '../../../models/calibration/telling-rows.ts';
 import type { Reading } from '../../../models/condition/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { AT_ONCE } from './synthetic.ts';
 
-const STATION = {
+const STATION: Station = {
   density: 1000,
   outlets: ['near', 'far'],
   knowsPipework: true,
   settings: { min: 30, max: 100 },
+  gauges: undefined,
 };
 
 const collected = (readings: readonly Reading[], station = STATION): MeasuredRows => {
@@ -50,6 +52,25 @@ describe('rows of readings', () => {
     ]);
     expect(rows.rows.map(({ count }) => count)).toEqual([2, 2, 2, 2, 1, 1, 1, 1]);
     expect(rows.used).toBe(3);
+  });
+
+  it('take the velocity heads at unlike gauges into the head, where a flow tells them', () => {
+    const gauges = { suctionDiameter: 0.05, dischargeDiameter: 0.025 };
+    const flow = (Math.PI / 4) * 0.05 ** 2;
+    const pressures = { suctionPressure: 0, dischargePressure: 9.80665e3 };
+    const { rows } = collected(
+      [
+        { time: 0, setting: 80, flow, ...pressures },
+        { time: 1, setting: 70, ...pressures },
+        { time: 2, setting: 60, flow: 0, ...pressures },
+      ],
+      { ...STATION, gauges },
+    );
+    const heads = rows.filter(({ measure }) => measure === 'head');
+    // 1 m of water, and 1 m/s before the pump, 4 m/s behind it.
+    expect(heads.map(({ setting }) => setting)).toEqual([80, 60]);
+    expectClose(heads[0]?.mean ?? Number.NaN, 1 + 15 / (2 * 9.80665), { relative: 1e-9 });
+    expectClose(heads[1]?.mean ?? Number.NaN, 1, { relative: 1e-9 });
   });
 
   it('take the difference of both pressures for a head, and neither alone', () => {
@@ -86,7 +107,7 @@ describe('rows of readings', () => {
 
   it('leave readings with a shut outlet aside where the pipework is not known', () => {
     const reading = { time: 0, setting: 80, flow: 2e-3, outletFlows: { near: 0 } };
-    expect(collected([reading], { ...STATION, knowsPipework: false })).toEqual({ rows: [], used: 0 });
+    expect(collected([reading], { ...STATION, knowsPipework: false })).toMatchObject({ rows: [], used: 0 });
   });
 
   it('carry the mean and the squares of any values, in any order', () => {
