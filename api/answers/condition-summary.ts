@@ -1,14 +1,15 @@
 /** The condition of a loop in a few plain sentences. */
-import { type Assessed, ofNow } from '../../models/condition/assess-series.ts';
+import type { Assessed } from '../../models/condition/assess-series.ts';
 import type { Condition } from '../../models/condition/condition.ts';
 import type { MeterSlip } from '../../models/condition/meter-slip.ts';
+import { ofNow } from '../../models/condition/of-now.ts';
 import type { Shortfall } from '../../models/condition/shortfall.ts';
 import { flowOf, type Verdict } from '../../models/condition/verdict.ts';
 import { sayNumber } from './say.ts';
 
 const VERDICT_WORDS = {
   'not-enough-readings':
-    'There are not enough readings to judge by: at least three of flow or power while the pump runs are needed.',
+    'There are not enough readings to judge by: at least three that state a flow or a power while the pump runs are needed.',
   'meter-doubtful': 'The readings do not fit together: a meter, or the unit it was read in, is doubtful',
   'pump-stopped': 'Flow and power are as if a pump stood still',
   'draws-more-than-its-curve':

@@ -1,6 +1,7 @@
 /** JSON text as a value, its nesting checked first. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { type Problem, problem } from './problem.ts';
+import { type PathPart, toPointer } from './json-pointer.ts';
+import { invalidRequest, type Problem, problem } from './problem.ts';
 
 export const NESTING_MAX = 100;
 
@@ -28,6 +29,22 @@ export function nestingOf(text: string): number {
   return deepest;
 }
 
+/** No validator hands on a member of this name, so that what it holds would be lost unseen. */
+const NOT_KEPT = '__proto__';
+/** A text without these holds no such member, spelt out or escaped. */
+const MAY_HOLD = /proto__|\\u/;
+
+/** The place of a member that is not kept; null without one. */
+function notKept(value: unknown, path: readonly PathPart[] = []): readonly PathPart[] | null {
+  if (typeof value !== 'object' || value === null) return null;
+  for (const [name, member] of Object.entries(value)) {
+    const at = [...path, Array.isArray(value) ? Number(name) : name];
+    const found = name === NOT_KEPT ? at : notKept(member, at);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
 /** Parsers recurse; the limit keeps what a body can make them do within the stack. Of two equal keys the last counts. */
 export function parseJson(text: string): Result<unknown, Problem> {
   const actual = nestingOf(text);
@@ -37,7 +54,11 @@ export function parseJson(text: string): Result<unknown, Problem> {
   }
   try {
     const value: unknown = JSON.parse(text);
-    return success(value);
+    const lost = MAY_HOLD.test(text) ? notKept(value) : null;
+    if (lost === null) return success(value);
+    return failed(
+      invalidRequest([{ pointer: toPointer(lost), detail: 'is not a field here' }]),
+    );
   } catch (error) {
     const reason = error instanceof SyntaxError ? error.message : 'not JSON';
     return failed(problem('malformed-json', `The body is not JSON: ${reason}.`));

@@ -56,8 +56,14 @@ const reach = perContext((context) =>
   ),
 );
 
+/** Readings carry the flows of outlets under their names; no member of a document can be called this. */
+const NOT_A_MEMBER = '__proto__';
+
 const outletName = (context: SchemaContext) =>
-  nameField(context, { description: 'Names the outlet within its loop.', example: 'far end' });
+  nameField(context, { description: 'Names the outlet within its loop.', example: 'far end' }).refine(
+    (name) => name !== NOT_A_MEMBER,
+    'must be another name',
+  );
 
 export const outlet = perContext(
   (context): z.ZodType<Outlet> =>

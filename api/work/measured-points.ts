@@ -1,4 +1,5 @@
 /** What was lately measured on a loop, as points for its chart. */
+import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
 import { velocityRise } from '../../models/condition/gauges.ts';
 import { headOfReading } from '../../models/condition/head-of-reading.ts';
 import { GRAVITY } from '../../models/gravity.ts';
@@ -7,7 +8,6 @@ import type { MeasuredPoint } from '../charts/loop-figures.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import type { Store } from '../store/store.ts';
 
-const DAY = 86_400_000;
 /** One reading of each day of these: enough to see, and few enough to draw. */
 const DAYS = 90;
 /** Settings count as one within this [%]. */
@@ -40,8 +40,8 @@ export async function measuredPoints(
   const key = { siteId: DEFAULT_SITE_ID, loop };
   const { changes, range } = await store.readingSpan(key);
   if (range === null) return { points: [], basis: changes };
-  const from = Math.max(since, range.last - DAYS * DAY);
-  const readings = await store.sampledReadings({ ...key, from, before: range.last + 1, apart: DAY });
+  const from = Math.max(since, range.last - DAYS * MS_PER_DAY);
+  const readings = await store.sampledReadings({ ...key, from, before: range.last + 1, apart: MS_PER_DAY });
   const points = readings.flatMap((reading) => {
     const { flow } = reading;
     if (flow === undefined || flow <= 0) return [];

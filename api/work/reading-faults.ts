@@ -38,6 +38,9 @@ function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string
   }
   const allShut = outlets.size > 0 && [...outlets].every((name) => outletFlows[name] === 0);
   const isStill = flow === 0 || allShut;
+  if (allShut && flow !== undefined && flow > 0) {
+    faults.push({ path: ['flow'], detail: 'must be 0 where every outlet is' });
+  }
   const tellsHead = head !== undefined || (suctionPressure !== undefined && dischargePressure !== undefined);
   if (isStill && setting > 0 && !tellsHead) {
     const detail =

@@ -44,6 +44,15 @@ async function tasksOf(store: Store, choice: TaskChoice): Promise<readonly Maint
   return tasks.outcome === 'all' ? tasks.records : [];
 }
 
+/** The service of one pump, as often as there are pumps on the loop. */
+const ofAll = (
+  service: PumpRecord['document']['service'],
+  { document: { installed } }: LoopRecord,
+): { readonly minutes: number; readonly parts: number } | undefined => {
+  if (service === undefined || installed === undefined) return undefined;
+  return { minutes: installed.count * service.minutes, parts: installed.count * service.parts };
+};
+
 export async function upkeepOf(
   store: Store,
   { site, loop, pump }: { readonly site: SiteRecord; readonly loop: LoopRecord; readonly pump: PumpRecord },
@@ -66,7 +75,7 @@ export async function upkeepOf(
   };
   const ofTask = (remedy: Remedy) =>
     priced(tasks.find(({ document }) => document.kind === CLEANS[remedy])?.document, 'maintenance-task');
-  const service = priced(pump.document.service, 'pump-service') ?? ofTask('service');
+  const service = priced(ofAll(pump.document.service, loop), 'pump-service') ?? ofTask('service');
   return {
     cleanings: [...new Set(done.flat())].toSorted((a, b) => a - b),
     costs: { cleaning: ofTask('cleaning') ?? service, service },

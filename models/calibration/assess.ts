@@ -4,7 +4,7 @@ import { type Result, success } from '../../curves/result.ts';
 import { studentT95Both } from '../../curves/student-t.ts';
 import { type Factors, factorOf, type ParameterName } from './factors.ts';
 import type { Measured } from './measured.ts';
-import { ASSUMED_READINGS, ASSUMED_VARIANCES, noiseOf, type Variances } from './noise.ts';
+import { ASSUMED_DEGREES, ASSUMED_VARIANCES, type Degrees, noiseOf, type Variances } from './noise.ts';
 
 /** A row with ln(mean/predicted) and d ln(predicted)/d factor. */
 export interface LinearRow extends Pick<Measured, 'measure' | 'count' | 'spread'> {
@@ -20,7 +20,8 @@ export interface Assessment {
   /** Of the rows over their noise, columns of unit length. */
   readonly conditionNumber: number;
   readonly variances: Variances;
-  /** Student's t of a two-sided interval of 95 %. */
+  /** Student's t of a two-sided interval of 95 %, of each parameter, and the greatest of those that flows rest on. */
+  readonly quantiles: readonly number[];
   readonly t: number;
 }
 
@@ -35,26 +36,61 @@ export function assess(
   names: readonly ParameterName[],
 ): Result<Assessment, Indistinct> {
   let variances = ASSUMED_VARIANCES;
-  let freeOfMisfit: number | null = null;
+  let free = ASSUMED_DEGREES;
   let found = covarianceOf(rows, names, variances);
   for (let round = 0; round < ROUNDS; round += 1) {
     if (!found.ok) return found;
     const { matrix } = found.value;
     const by = { names, matrix, variances };
-    ({ variances, freeOfMisfit } = noiseOf(rows.map((row) => ({ ...row, leverage: leverageOf(row, by) }))));
+    ({ variances, degrees: free } = noiseOf(rows.map((row) => ({ ...row, leverage: leverageOf(row, by) }))));
     found = covarianceOf(rows, names, variances);
   }
   if (!found.ok) return found;
   const { matrix, conditionNumber } = found.value;
-  const readings = rows.reduce((sum, { count }) => sum + count, 0);
-  const degrees = freeOfMisfit ?? Math.max(0, readings - names.length) + ASSUMED_READINGS;
+  const by = { names, matrix, variances };
+  const quantiles = degreesOf(rows, by, free).map((degrees) =>
+    studentT95Both(Math.max(1, Math.min(DEGREES_MOST, Math.round(degrees)))),
+  );
+  const ofFlows = quantiles.filter((_, index) => names[index] !== 'power');
   return success({
     names,
     covariance: matrix,
     standardErrors: matrix.map((row, index) => Math.sqrt(row[index] ?? Number.NaN)),
     conditionNumber,
-    variances,
-    t: studentT95Both(Math.min(DEGREES_MOST, degrees)),
+    ...{ variances, quantiles },
+    t: Math.max(...(ofFlows.length === 0 ? quantiles : ofFlows)),
+  });
+}
+
+interface Fitted {
+  readonly names: readonly ParameterName[];
+  readonly matrix: readonly (readonly number[])[];
+  readonly variances: Variances;
+}
+
+/**
+ * Degrees of freedom of each parameter, whose variance is a sum of shares c of the measures' own, each of n degrees:
+ * (sum c)^2/sum(c^2/n).
+ *
+ * Source: Satterthwaite (1946), Biometrics Bulletin 2; Welch (1947).
+ */
+function degreesOf(
+  rows: readonly LinearRow[],
+  { names, matrix, variances }: Fitted,
+  free: Degrees,
+): readonly number[] {
+  return matrix.map((weights) => {
+    const shares = new Map<LinearRow['measure'], number>();
+    for (const row of rows) {
+      const slopes = slopesOf(row, names);
+      const pull = weights.reduce((sum, weight, j) => sum + weight * (slopes[j] ?? 0), 0);
+      const share = (pull ** 2 * row.count) / variances[row.measure];
+      shares.set(row.measure, (shares.get(row.measure) ?? 0) + share);
+    }
+    const all = [...shares];
+    const whole = all.reduce((sum, [, share]) => sum + share, 0);
+    const parts = all.reduce((sum, [measure, share]) => sum + share ** 2 / free[measure], 0);
+    return parts > 0 ? whole ** 2 / parts : 1;
   });
 }
 

@@ -21,8 +21,9 @@ import { linearRow } from './linear-rows.ts';
 import type { Measured, MeasuredRows, Station } from './measured.ts';
 import { type Misfit, misfitsOf } from './misfit.ts';
 import { type NextReading, nextReadings, type SettledParameter, settledParameters } from './next-readings.ts';
-import { repeatVariance } from './noise.ts';
+import { isScattered, repeatVariance } from './noise.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
+import { tellsRatio } from './separable.ts';
 import { tellingRows } from './telling-rows.ts';
 
 export interface Calibration {
@@ -46,6 +47,8 @@ export interface Calibration {
   readonly lacksGauges: boolean;
   /** Whether rows were left out for their number. */
   readonly isThinned: boolean;
+  /** Whether repeats of some row scatter beyond what meters do, as with a wild reading or one in another unit. */
+  readonly isScattered: boolean;
   /** Null where the readings stay as they are in the course of time. */
   readonly drift: Drift | null;
 }
@@ -72,7 +75,7 @@ export function calibrate(
   const rows = tellingRows(all, installation.loop.network?.branches.length ?? 1);
   const solved = solving(() => calibrated(installation, { rows, usesGauges }, setting));
   const isThinned = rows.length < all.length;
-  const facts = { used, rows: rows.length, isThinned, drift: driftOf(rows) };
+  const facts = { used, rows: rows.length, isThinned, drift: driftOf(rows), isScattered: isScattered(rows) };
   return solved.ok ? success({ ...solved.value, ...facts }) : solved;
 }
 
@@ -80,7 +83,7 @@ function calibrated(
   installation: Installation,
   { rows: measured, usesGauges }: Pick<MeasuredRows, 'rows' | 'usesGauges'>,
   setting: number,
-): Omit<Calibration, 'used' | 'rows' | 'isThinned' | 'drift'> {
+): Omit<Calibration, 'used' | 'rows' | 'isThinned' | 'drift' | 'isScattered'> {
   const { loop, pump } = installation;
   const predict = prediction(installation);
   const withStaticHead = hasStaticHead(loop);
@@ -107,8 +110,9 @@ function calibrated(
       limiting === null
         ? null
         : { ...limiting, doubt: fitted === null ? null : doubtOf(limiting, fitted.assessment, fitted.rows) },
+    // Where readings were fitted and nothing fits, what more of them would leave is not known.
     nextReadings:
-      limiting === null
+      limiting === null || (fitted === null && tellsRatio(measured))
         ? []
         : nextReadings(installation, { measured, rows, factors, predict, limiting, withStaticHead }),
     speeds: gaugeSpeeds(measured, {

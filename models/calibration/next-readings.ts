@@ -31,12 +31,12 @@ const SETTINGS = [0.4, 0.7, 1] as const;
 /** Each parameter with its error and interval, at the values that `factors` gives them. */
 export const settledParameters = (
   factors: Factors,
-  { names, standardErrors, t }: Assessment,
+  { names, standardErrors, quantiles }: Assessment,
 ): readonly SettledParameter[] =>
   names.map((name, index) => {
     const value = factors[factorOf(name)];
     const standardError = standardErrors[index] ?? Number.NaN;
-    const half = t * standardError;
+    const half = (quantiles[index] ?? Number.NaN) * standardError;
     return { name, value, standardError, interval: { low: value - half, high: value + half } };
   });
 

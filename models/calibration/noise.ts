@@ -13,7 +13,7 @@ const ASSUMED = {
 } as const satisfies Record<Measure, number>;
 
 /** How many readings' worth the assumption counts for. */
-export const ASSUMED_READINGS = 2;
+const ASSUMED_READINGS = 2;
 
 export type Variances = Readonly<Record<Measure, number>>;
 
@@ -36,10 +36,14 @@ export interface Scatter {
   readonly leverage: number;
 }
 
+/** Degrees of freedom of the variance of each measure, above 0. */
+export type Degrees = Readonly<Record<Measure, number>>;
+
+export const ASSUMED_DEGREES: Degrees = forEach(() => ASSUMED_READINGS);
+
 export interface Noise {
   readonly variances: Variances;
-  /** Rows beyond the parameters, where their means depart from the fit by more than the scatter allows; null: nowhere. */
-  readonly freeOfMisfit: number | null;
+  readonly degrees: Degrees;
 }
 
 /** Mean square of the departures of means over that of single readings, from which on the fit is taken to be lacking. */
@@ -56,7 +60,7 @@ const FREE_LEAST = 0.5;
  * make the factors surer. Source: Draper and Smith (1998), Applied Regression Analysis, pure error and lack of fit; Birge (1932).
  */
 export function noiseOf(rows: readonly Scatter[]): Noise {
-  const freeRows: number[] = [];
+  const degrees: Record<Measure, number> = { ...ASSUMED_DEGREES };
   const variances = forEach((measure) => {
     const own = rows.filter((row) => row.measure === measure);
     const lack = total(own.map(({ count, residual }) => count * residual ** 2));
@@ -64,12 +68,21 @@ export function noiseOf(rows: readonly Scatter[]): Noise {
     const free = total(own.map(({ count, leverage }) => count - leverage));
     const single = (ASSUMED_READINGS * ASSUMED[measure] ** 2 + squares) / (ASSUMED_READINGS + free);
     const beyond = total(own.map(({ leverage }) => 1 - leverage));
-    if (beyond < FREE_LEAST || lack / beyond < LACKING * single) return single;
-    freeRows.push(beyond);
-    return lack / beyond;
+    const isLacking = beyond >= FREE_LEAST && lack / beyond >= LACKING * single;
+    degrees[measure] = isLacking ? beyond : ASSUMED_READINGS + Math.max(0, free);
+    return isLacking ? lack / beyond : single;
   });
-  return { variances, freeOfMisfit: freeRows.length === 0 ? null : Math.max(1, total(freeRows)) };
+  return { variances, degrees };
 }
+
+/** Standard deviations assumed, of which repeats of one row may scatter by so many. */
+const SCATTERED = 4;
+
+/** Whether repeats of any row scatter by more than a meter that works does. */
+export const isScattered = (rows: readonly Pick<Scatter, 'measure' | 'count' | 'spread'>[]): boolean =>
+  rows.some(
+    ({ measure, count, spread }) => count > 1 && spread / (count - 1) > (SCATTERED * ASSUMED[measure]) ** 2,
+  );
 
 /** The same by the scatter of repeats about their own mean, whatever a model says of the mean. */
 export function repeatVariance(

@@ -27,6 +27,7 @@ export function calibrationCautions({
   drift,
   misfits,
   lacksGauges,
+  isScattered,
 }: Calibration): readonly Caution[] {
   const isRatio = parameters.some(({ name }) => name === 'frictionOverHead');
   return [
@@ -37,6 +38,7 @@ export function calibrationCautions({
     ...(drift === null ? [] : [caution('readings-drift')]),
     ...(parameters.some(isLikeFault) ? [caution('fault-as-reference')] : []),
     ...(isRatio ? [caution('ratio-as-friction')] : []),
+    ...(isScattered ? [caution('readings-scatter')] : []),
     ...(lacksGauges ? [caution('gauges-unlike')] : []),
     ...(isThinned ? [caution('readings-thinned')] : []),
     ...(used < FEW_READINGS ? [caution('few-readings')] : []),

@@ -1,10 +1,12 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
 import { hasStaticHead } from '../has-static-head.ts';
-import { type Assessed, assessSeries, ofNow } from './assess-series.ts';
+import { type Assessed, assessSeries } from './assess-series.ts';
 import { lacksGauges } from './gauges.ts';
+import { ofNow } from './of-now.ts';
 import { type Predicted, predictedAt, type Station } from './predicted.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
+import { isSure } from './residual-trend.ts';
 import { type LeftOut, residualsOf } from './residuals.ts';
 import { type Shortfall, shortfall } from './shortfall.ts';
 import { type FewerPumps, flowOf, type Judged, judge, type Verdict } from './verdict.ts';
@@ -95,11 +97,10 @@ function fewerPumps(station: Station, setting: number, all: Predicted): readonly
 
 const STEADY = { residual: 0, slope: 0 } as const;
 
-/** A trend counts that its interval tells apart from none. */
+/** A trend counts that is told apart from none. */
 function drift(one: Assessed | null) {
-  if (one === null || one.trend === null) return null;
-  const { slope, interval } = one.trend;
-  return interval.low > 0 || interval.high < 0 ? { residual: one.residual, slope } : null;
+  if (one === null || one.trend === null || !isSure(one.trend)) return null;
+  return { residual: one.residual, slope: one.trend.slope };
 }
 
 interface Drifting {

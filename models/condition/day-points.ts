@@ -13,7 +13,7 @@ export interface DayPoint {
 }
 
 /** Points that a trend is drawn through: days, or as many days together as keep within this. */
-const POINTS_MOST = 400;
+export const POINTS_MOST = 400;
 
 /**
  * In the order of time, as the residuals are; a day on which something was cleaned makes a point before that and one after.

@@ -1,5 +1,6 @@
 /** Readings that a meter, or the unit that it was read in, explains better than the loop does. */
-import { type Assessed, cameAbout } from './assess-series.ts';
+import type { Assessed } from './assess-series.ts';
+import { cameAbout, cameGradually } from './came-about.ts';
 import type { PressureGaps } from './pressure-gaps.ts';
 
 /** What the readings differ by: flow, power or head measured is about `factor` times what it should be. */
@@ -109,8 +110,9 @@ function flowBesideHead(
 function flowSlip(flow: Level | null, power: Level | null): MeterSlip | null {
   if (flow === null) return null;
   const ratio = 1 + flow.residual;
-  // A loop changes in time; a unit is wrong from the first reading on.
-  const powerStays = power === null ? !cameAbout(flow) : Math.abs(power.residual) < POWER_AS_EXPECTED;
+  // A loop changes little by little; a unit is wrong from the first reading on, or from one reading to the next.
+  const powerStays =
+    power === null ? !cameAbout(flow) : !cameGradually(flow) && Math.abs(power.residual) < POWER_AS_EXPECTED;
   const known = powerStays ? nearest(ratio, FLOW_FACTORS) : null;
   if (known !== null) return { meter: 'flow', ...known };
   const isImpossible = ratio > FLOW_RATIO.most || (power !== null && powerStays && ratio < FLOW_RATIO.least);

@@ -1,4 +1,5 @@
 /** Which residuals of a series tell of now. */
+import { studentT95Both } from '../../curves/student-t.ts';
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import type { Residual } from './residuals.ts';
@@ -26,6 +27,33 @@ export function deviationOf(values: readonly number[]): number {
   const middle = median(values);
   return DEVIATION * median(values.map((value) => Math.abs(value - middle)));
 }
+
+/** Relative deviation assumed of a meter before its readings say anything, worth so many readings: common practice. */
+const ASSUMED = { deviation: 0.03, readings: 2 } as const;
+
+/** Standard error of the median of residuals; few of them leave the scatter near what is assumed of a meter. */
+export function residualError(values: readonly number[]): number {
+  const { length } = values;
+  const { deviation, readings } = ASSUMED;
+  const own = length < FEW ? Math.max(deviationOf(values), rootMeanSquare(values)) : deviationOf(values);
+  const squares = readings * deviation ** 2 + length * own ** 2;
+  return medianError(Math.sqrt(squares / (readings + length)), length);
+}
+
+/** Of so few the median deviation says little: one far from the others counts in full. */
+const FEW = 10;
+
+function rootMeanSquare(values: readonly number[]): number {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+}
+
+/** Standard errors that a residual of so many readings must be from 0 to be told from noise: Student's t of 95 %. */
+export const errorsFor = (readings: number): number =>
+  studentT95Both(Math.min(DEGREES_MOST, readings - 1 + ASSUMED.readings));
+
+/** From here on the quantile hardly moves. */
+const DEGREES_MOST = 200;
 
 /** Deviation by what lies between one value and the next, which a step leaves as it is. */
 export const scatterOf = (values: readonly number[]): number =>

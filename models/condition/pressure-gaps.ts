@@ -5,10 +5,10 @@ import { pumpAtSetting } from '../pump-at-setting.ts';
 import { velocityHeads } from './gauges.ts';
 import { headOfReading } from './head-of-reading.ts';
 import { pressurePerHead, type Station } from './predicted.ts';
-import { PRESENT_DAYS } from './present.ts';
+import { errorsFor, PRESENT_DAYS, residualError } from './present.ts';
 import { type Residuals, totalFlow } from './residuals.ts';
 
-/** Shares of the predicted head; null where it was not measured beside a flow. */
+/** Shares of the predicted head, 0 where they are not told from it at 95 %; null where not measured beside a flow. */
 export interface PressureGaps {
   /** Head across the pump above that of its curve: below 0 where the pump is worn. */
   readonly pump: number | null;
@@ -67,7 +67,11 @@ export function pressureGaps(
     const discharge = perHead * (before + needed - velocity.discharge);
     gaps.discharge.push((reading.dischargePressure - discharge) / scale);
   }
-  const middle = (values: readonly number[]) => (values.length === 0 ? null : median(values));
+  const middle = (values: readonly number[]) => {
+    if (values.length === 0) return null;
+    const gap = median(values);
+    return Math.abs(gap) > errorsFor(values.length) * residualError(values) ? gap : 0;
+  };
   return {
     pump: middle(gaps.pump),
     system: middle(gaps.system),

@@ -1,16 +1,19 @@
 /** When an outlet gets less than it needs, if things go on as they do. */
-import type { Trend } from '../../curves/theil-sen.ts';
 import { at } from '../network/linear-tree.ts';
 import type { System } from '../system.ts';
-import { type Assessed, lastCycle, MS_PER_YEAR, onTrend } from './assess-series.ts';
+import type { Assessed } from './assess-series.ts';
+import { crossedAt } from './crossed-at.ts';
+import { leadingTrend, meeting } from './leading-trend.ts';
 import { limitingTotal } from './limiting-total.ts';
+import { lastCycle } from './of-now.ts';
 import type { Predicted } from './predicted.ts';
+import { isSure, MS_PER_YEAR } from './residual-trend.ts';
 
 /** Instants [ms]. */
 export interface Shortfall {
   readonly outlet: string;
   readonly at: number;
-  /** Of the two ends of the trend's interval; null: not within the horizon. */
+  /** Of 95 %; null: not within the horizon. */
   readonly interval: { readonly earliest: number; readonly latest: number | null };
   /** Years from the flow by the data to the shortfall, along the trend; null where that does not lead there. */
   readonly years: number | null;
@@ -28,10 +31,9 @@ interface Question {
 
 /**
  * The first outlet to fall short: predicted x (1 + R(t)) = required, R the trend of its own flow where that was measured,
- * else of the total flow, required then being the total at which the outlet gets just enough; the ends of the slope's interval
- * turn about the middle of the readings since the last cleaning. Where no total was measured, outlets that were not measured are not told of.
- * An outlet that is short already is so since the line crossed, or where no fall is told from noise, since all points are below.
- * Null where no outlet has a requirement, none falls within ten years, or flow suffices and no fall is told from noise.
+ * else of the total flow, required then being the total at which the outlet gets just enough. Where no total was measured,
+ * outlets that were not measured are not told of. An outlet that is short now is so since its readings crossed the line.
+ * Null where no outlet has a requirement, none falls within ten years, or flow suffices and no fall is told from noise at 99.9 %.
  */
 export function shortfall({ assessed, system, predicted }: Question): Shortfall | null {
   const total = assessed.find(({ measure }) => measure === 'flow');
@@ -55,46 +57,25 @@ function short(
   { outlet, level }: { readonly outlet: string; readonly level: number },
 ): Shortfall[] {
   const when = crossing(one, level);
-  const slope = one.trend !== null && one.trend.interval.high < 0 ? one.trend.slope : null;
+  const slope = one.trend !== null && isSure(one.trend) && one.trend.slope < 0 ? one.trend.slope : null;
   const years = slope === null || level >= 0 ? null : level / slope;
   return when === null ? [] : [{ outlet, ...when, years }];
 }
 
-/** When the residual falls to a level. */
+/** When the residual falls to a level: when it did, where it is below now, else when its trend leads there. */
 function crossing(one: Assessed, level: number): Pick<Shortfall, 'at' | 'interval'> | null {
-  const { points, trend, residual } = one;
-  const [first, last] = [lastCycle(one)[0], points.at(-1)];
-  if (first === undefined || last === undefined) return null;
-  const isShort = residual < level;
-  const isFalling = trend !== null && trend.interval.high < 0;
-  const shortSince = lastRunBelow(points, level) ?? last.time;
-  const already = { at: shortSince, interval: { earliest: shortSince, latest: last.time } };
-  if (trend === null || !isFalling) return isShort ? already : null;
-  const horizon = last.time + HORIZON_YEARS * MS_PER_YEAR;
-  const middle = (first.time + last.time) / 2;
-  const meets = (slope: number): number | null => {
-    const turned = turnedAbout(trend, slope, middle);
-    if (slope >= 0) return null;
-    const time = ((level - turned.intercept) / slope) * MS_PER_YEAR;
-    return time > horizon ? null : Math.round(Math.max(first.time, time));
-  };
-  const expected = meets(trend.slope);
-  if (isShort && (expected === null || expected > last.time)) return already;
-  if (expected === null) return null;
-  const ends = [meets(trend.interval.low), meets(trend.interval.high)];
-  const known = ends.filter((end) => end !== null);
-  const earliest = Math.min(expected, ...known);
-  const latest = known.length < ends.length ? null : Math.max(expected, ...known);
-  return { at: expected, interval: { earliest, latest } };
-}
-
-/** The time from which on every point is below a level; null where the last one is not. */
-function lastRunBelow(points: Assessed['points'], level: number): number | null {
-  const above = points.findLastIndex(({ residual }) => residual >= level);
-  return points[above + 1]?.time ?? null;
-}
-
-/** A line of another slope through the same point of the trend. */
-function turnedAbout(trend: Trend, slope: number, time: number): Pick<Trend, 'slope' | 'intercept'> {
-  return { slope, intercept: onTrend(trend, time) - (slope * time) / MS_PER_YEAR };
+  if (one.residual < level) {
+    const crossed = crossedAt(lastCycle(one), level);
+    return crossed === null
+      ? null
+      : { at: crossed.at, interval: { earliest: crossed.earliest, latest: crossed.latest } };
+  }
+  const leading = leadingTrend(one);
+  if (leading === null || leading.trend.slope >= 0 || !isSure(leading.trend)) return null;
+  const now = leading.points.at(-1)?.time ?? 0;
+  const met = meeting(leading, level);
+  if (met === null || met.at > now + HORIZON_YEARS * MS_PER_YEAR) return null;
+  const { at: expected, earliest, latest } = met;
+  const isBeyond = latest === null || latest > now + HORIZON_YEARS * MS_PER_YEAR;
+  return { at: expected, interval: { earliest, latest: isBeyond ? null : latest } };
 }

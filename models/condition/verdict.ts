@@ -1,6 +1,7 @@
 /** What readings say of a loop: one verdict, by thresholds that are stated. */
 import type { Assessed } from './assess-series.ts';
 import { type MeterSlip, meterSlip } from './meter-slip.ts';
+import { errorsFor } from './present.ts';
 import type { PressureGaps } from './pressure-gaps.ts';
 
 export const VERDICTS = [
@@ -20,11 +21,12 @@ export const VERDICTS = [
 
 export type Verdict = (typeof VERDICTS)[number];
 
-/** Shares of what is predicted; each must also be over two standard errors away from 0. Gaps are shares of the head. */
+/** Shares of what is predicted; each must also be told from 0 at 95 %. Gaps are shares of the head. */
 export const THRESHOLDS = {
   flowDown: 0.05,
   outletDown: 0.1,
   flowUp: 0.1,
+  flowWorn: 0.02,
   powerDown: 0.02,
   powerUp: 0.08,
   powerFarDown: 0.1,
@@ -36,8 +38,6 @@ export const THRESHOLDS = {
   stoppedFlow: 0.05,
   stoppedPower: 0.08,
 } as const;
-
-const ERRORS = 2;
 
 export interface Judged {
   readonly verdict: Verdict;
@@ -66,10 +66,10 @@ export interface Signs {
 }
 
 const isBelow = (one: Assessed | null, threshold: number): boolean =>
-  one !== null && one.residual < -Math.max(threshold, ERRORS * one.standardError);
+  one !== null && one.residual < -Math.max(threshold, errorsFor(one.present) * one.standardError);
 
 const isAbove = (one: Assessed | null, threshold: number): boolean =>
-  one !== null && one.residual > Math.max(threshold, ERRORS * one.standardError);
+  one !== null && one.residual > Math.max(threshold, errorsFor(one.present) * one.standardError);
 
 /** The flow that a verdict goes by: the total, else that of the outlet with the median residual. */
 export function flowOf(assessed: readonly Assessed[]): Assessed | null {
@@ -85,7 +85,7 @@ export function flowOf(assessed: readonly Assessed[]): Assessed | null {
  * Signatures, the first that applies: too few readings; a slip of a meter; flow and power as with fewer pumps; power up (fouled
  * impeller, bearing) unless flow is up too; some outlets down and the others not; flow down with a gap on the suction side, the
  * discharge side or at the pump, the greatest of them; flow down with power, or with a pump that is on its curve; flow down
- * alone, or one outlet's; flow up, power far down, head or pressures elsewhere, which no fault explains.
+ * alone, or one outlet's; flow hardly down with a pump below its curve; flow up, power far down, head or pressures elsewhere, which no fault explains.
  */
 export function judge({ assessed, gaps, fewer }: Signs): Judged {
   const of = (wanted: Assessed['measure']) => assessed.find(({ measure }) => measure === wanted) ?? null;
@@ -110,6 +110,8 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
   if (isMore || isBelow(power, THRESHOLDS.powerFarDown)) {
     return verdict(flow === null ? 'less-flow' : 'entries-doubtful');
   }
+  // Wear takes head first, and flow only by half as much on a loop without static head.
+  if (isBelow(flow, THRESHOLDS.flowWorn) && wornOf(gaps) !== null) return verdict('worn-pump');
   const isElsewhere =
     isOff(head, THRESHOLDS.headOff) ||
     [of('suctionPressure'), of('dischargePressure')].some((one) => isOff(one, THRESHOLDS.pressureOff));

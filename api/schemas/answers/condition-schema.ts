@@ -107,6 +107,7 @@ const judgedSchema = (context: SchemaContext) =>
 const THRESHOLD_WORDS = {
   flowDown: 'Flow at a setting below its prediction by more than this is down.',
   flowUp: 'Flow above by more than this is up, which no fault explains.',
+  flowWorn: 'Flow below by more than this, beside a head below the curve, is of a worn pump.',
   powerDown: 'Power below by more than this, beside less flow, is down.',
   outletDown: 'The flow of one outlet below by more than this is down.',
   powerUp: 'Power above by more than this is up.',
@@ -128,6 +129,7 @@ const thresholdsSchema = (context: SchemaContext) =>
     flowDown: threshold(context, THRESHOLD_WORDS.flowDown),
     outletDown: threshold(context, THRESHOLD_WORDS.outletDown),
     flowUp: threshold(context, THRESHOLD_WORDS.flowUp),
+    flowWorn: threshold(context, THRESHOLD_WORDS.flowWorn),
     powerDown: threshold(context, THRESHOLD_WORDS.powerDown),
     powerUp: threshold(context, THRESHOLD_WORDS.powerUp),
     powerFarDown: threshold(context, THRESHOLD_WORDS.powerFarDown),
@@ -147,7 +149,7 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See thresholds; a residual must also be two standard errors from 0.',
+          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See thresholds; a residual must also be told from 0 at 95 %, by the t of Student for few readings.',
         examples: ['clogged-intake'],
       }),
       summary: described(context, z.string(), {

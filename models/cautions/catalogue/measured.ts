@@ -20,6 +20,12 @@ export const MEASURED_CAUTIONS = {
       'Wear never lifts more head, and no fault of a pump changes its power so far: look at the units of the meters (a gauge in psi, watts that are volt-amperes), at the speed map and at the points of the pump before this is applied.',
     source: COMMON_PRACTICE,
   },
+  'readings-scatter': {
+    severity: 'warning',
+    sentence:
+      'Readings of one setting scatter by over 12 % (flow) or 8 % (head, power): a wild one among them, or one in another unit, pulls the factors. Look through them, delete what is wrong, and calibrate again.',
+    source: COMMON_PRACTICE,
+  },
   'gauges-unlike': {
     severity: 'warning',
     sentence:

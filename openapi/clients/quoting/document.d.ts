@@ -1985,6 +1985,7 @@ export interface components {
                 flowDown: number;
                 outletDown: number;
                 flowUp: number;
+                flowWorn: number;
                 powerDown: number;
                 powerUp: number;
                 powerFarDown: number;

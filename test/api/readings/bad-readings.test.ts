@@ -25,6 +25,12 @@ const FAULTS = [
   ['a setting below those of the pump', { ...LATER, setting: 29 }, 'setting', '30..100'],
   ['a setting above 100 %', { ...LATER, setting: 101 }, 'setting', 'at most'],
   ['no flow while the pump runs', { ...LATER, flow: 0 }, 'flow', 'must not be 0'],
+  [
+    'a flow beside outlets that are all shut',
+    { ...LATER, flow: 8000, head: 3, outletFlows: { 'far end': 0, left: 0, right: 0 } },
+    'flow',
+    'must be 0',
+  ],
   ['a flow below 0', { ...LATER, flow: -1 }, 'flow', 'at least'],
   ['a flow beyond all pumps', { ...LATER, flow: 1e9 }, 'flow', 'at most'],
   ['a flow in watts', { ...LATER, flow: '5 W' }, 'flow', 'unit'],
@@ -87,6 +93,15 @@ describe('readings in CSV', () => {
   ])('with %s are refused at the header', async (_, header) => {
     const problem = await refused(await table(app, app.readings, `${header}\r\n`));
     expect(problem).toMatchObject({ status: 422, errors: [{ pointer: '', line: 1 }] });
+  });
+
+  it('with a member that no document keeps are refused, not taken without it', async () => {
+    const text = '{"readings":[{"time":"2026-01-15T10:00:00Z","setting":80,"outletFlows":{"__proto__":5}}]}';
+    const problem = await refused(await app.call(app.readings, { ...sent('POST', {}), body: text }));
+    expect(problem).toMatchObject({
+      status: 422,
+      errors: [{ pointer: '/readings/0/outletFlows/__proto__' }],
+    });
   });
 
   it('of another type are refused', async () => {

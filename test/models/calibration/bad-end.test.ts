@@ -14,6 +14,7 @@ const assessment = (change: Partial<Assessment>): Assessment => ({
   standardErrors: [0.1, 0.02],
   conditionNumber: 3,
   variances: ASSUMED_VARIANCES,
+  quantiles: [2, 2],
   t: 2,
   ...change,
 });

@@ -66,6 +66,30 @@ describe.each(cases)('a reading to take next: $what', ({ loop, kinds }) => {
   });
 });
 
+describe('a reading to take next with meters worse than assumed', () => {
+  it.each([
+    ['flows alone', ['flow']],
+    ['heads besides', ['flow', 'head']],
+  ] as const)('leaves what it was said to leave: %s', (_, kinds) => {
+    const loop = curveLoop();
+    const noise = { flow: 0.08, head: 0.05, power: 0.04 };
+    for (let seed = 1; seed <= 12; seed += 1) {
+      const normal = normals(seed);
+      const few = readings(
+        { loop, truth: TRUTH, settings: [60, 80, 100], times: 1 },
+        { noise, normal, kinds },
+      );
+      for (const next of calibrated({ loop }, few).nextReadings) {
+        const found = calibrated({ loop }, [...few, asPredicted(next)]);
+        const told = found.parameters.map(({ standardError }) => standardError);
+        for (const [index, { standardError }] of next.parameters.entries()) {
+          expectClose(told[index] ?? Number.NaN, standardError, { relative: 0.1 });
+        }
+      }
+    }
+  });
+});
+
 describe('a reading to take next', () => {
   it('is a head where flows on pipework leave friction and head together', () => {
     const loop = pipedLoop();

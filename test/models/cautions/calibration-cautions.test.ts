@@ -16,7 +16,7 @@ const PLAIN: Calibration = {
   limiting: null,
   nextReadings: [],
   speeds: null,
-  ...{ used: 40, rows: 8, isThinned: false, drift: null, lacksGauges: false },
+  ...{ used: 40, rows: 8, isThinned: false, drift: null, lacksGauges: false, isScattered: false },
 };
 
 const codesOf = (change: Partial<Calibration>): readonly string[] =>
@@ -52,6 +52,7 @@ describe('cautions about a calibration', () => {
     { code: 'factor-suspect', change: { parameters: [parameter('head', 1.2)] } },
     { code: 'factor-suspect', change: { parameters: [parameter('power', 1.4)] } },
     { code: 'gauges-unlike', change: { lacksGauges: true } },
+    { code: 'readings-scatter', change: { isScattered: true } },
     { code: 'readings-drift', change: { drift: { measure: 'flow', change: -0.1 } } },
     { code: 'fault-as-reference', change: { parameters: [parameter('friction', 1.11)] } },
     { code: 'fault-as-reference', change: { parameters: [parameter('frictionOverHead', 1.2)] } },

@@ -1,6 +1,7 @@
 /** What counts as now: steps, cleanings, noise. */
 import { describe, expect, it } from 'vitest';
-import { assessSeries, cameAbout } from '../../../models/condition/assess-series.ts';
+import { assessSeries } from '../../../models/condition/assess-series.ts';
+import { cameAbout } from '../../../models/condition/came-about.ts';
 import { presentOf } from '../../../models/condition/present.ts';
 import type { Residual } from '../../../models/condition/residuals.ts';
 import { expectClose } from '../../expect-close.ts';

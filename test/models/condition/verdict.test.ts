@@ -92,6 +92,25 @@ describe('a clog that pressures place', () => {
   });
 });
 
+describe('a pump worn a little', () => {
+  it('is told by its gauges before the flow shows much', () => {
+    for (const seed of SEEDS) {
+      expect(verdictOf({ days: 30, meters: ALL, seed, fault: () => ({ head: 0.88 }) })).toBe('worn-pump');
+    }
+  });
+});
+
+describe('a faultless loop', () => {
+  it.each([3, 5, 30])('read %i times is hardly ever blamed, whatever is measured', (days) => {
+    const seeds = Array.from({ length: 100 }, (_, i) => i + 1);
+    const blamed = (meters: Course['meters']) =>
+      seeds.filter((seed) => verdictOf({ days, seed, noise: 0.05, meters: meters ?? [] }) !== 'as-expected')
+        .length;
+    expect(blamed(['flow'])).toBeLessThanOrEqual(5);
+    expect(blamed(ALL)).toBeLessThanOrEqual(5);
+  });
+});
+
 describe('an outlet', () => {
   it('that alone gives far less than its data is named, whatever the total', () => {
     const readings = readingsOf({ days: 40, meters: ['flow', 'outlets'] }).map((one) => ({
@@ -181,6 +200,19 @@ describe('a doubtful meter', () => {
   it('is not blamed for a pump that comes to draw half as much again', () => {
     const course = growing((t) => ({ power: 1 + 0.6 * t }));
     expect(verdictOf(course)).toBe('draws-more-than-its-curve');
+  });
+
+  it('is not blamed for a clog while a flat power curve hardly shows it', () => {
+    const readings = readingsOf({ ...growing((t) => ({ intake: 640 * t })), meters: ['flow'] });
+    const flat = readings.map((one, i) => ({ ...one, power: 126.6 * (1 - (0.2 * i) / readings.length) }));
+    expect(judged(flat).verdict).toBe('clogged');
+  });
+
+  it('is doubted from the day on that its unit changed', () => {
+    const readings = readingsOf({ days: 60 });
+    const changed = readings.map((one, i) => (i < 47 ? one : { ...one, flow: (one.flow ?? 0) / 3.785 }));
+    const found = judged(changed);
+    expect([found.verdict, found.slip?.likely]).toEqual(['meter-doubtful', 'gallons-and-litres']);
   });
 
   it('is not blamed for a loop that clogs to a quarter of its flow', () => {
