@@ -56,9 +56,7 @@ export function parseJson(text: string): Result<unknown, Problem> {
     const value: unknown = JSON.parse(text);
     const lost = MAY_HOLD.test(text) ? notKept(value) : null;
     if (lost === null) return success(value);
-    return failed(
-      invalidRequest([{ pointer: toPointer(lost), detail: 'is not a field here' }]),
-    );
+    return failed(invalidRequest([{ pointer: toPointer(lost), detail: 'is not a field here' }]));
   } catch (error) {
     const reason = error instanceof SyntaxError ? error.message : 'not JSON';
     return failed(problem('malformed-json', `The body is not JSON: ${reason}.`));
