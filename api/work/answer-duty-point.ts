@@ -2,6 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
+import { agedCalibration } from '../../models/cautions/aged-calibration.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
@@ -114,7 +115,11 @@ export async function answerDutyPoint(
   return success({
     body: {
       ...duty,
-      cautions: [...duty.cautions, ...tariffCautions(tariff.value, hoursPerDay)],
+      cautions: [
+        ...duty.cautions,
+        ...agedCalibration(loop.calibration, [pump]),
+        ...tariffCautions(tariff.value, hoursPerDay),
+      ],
       intersections: [...intersections],
       drainBack: drainBack(document),
       summary,

@@ -1,6 +1,7 @@
 /** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
+import { agedCalibration } from '../../models/cautions/aged-calibration.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { againstAsBuilt } from '../answers/against-as-built.ts';
@@ -102,7 +103,11 @@ async function recommendAnew(
         heat: heat ?? null,
       },
       summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}${lifeCycleWords(best, work.running.lifeCycle, currency)}`,
-      cautions: [...cautions, ...tariffCautions(question.tariff, hoursPerDay)],
+      cautions: [
+        ...cautions,
+        ...agedCalibration(loop.calibration, question.candidates),
+        ...tariffCautions(question.tariff, hoursPerDay),
+      ],
       dataBasis: dataBasisOf(loop),
       basis,
     },

@@ -32,6 +32,12 @@ export const MEASURED_CAUTIONS = {
       'The pipes before and behind the pump are of unlike bores, so gauges in them miss part of the head, by the rise of the velocity heads: state `gauges` of the loop, or the head itself.',
     source: 'ISO 9906, total head of a pump',
   },
+  'calibration-aged': {
+    severity: 'warning',
+    sentence:
+      'The points of the pump have changed since the loop was calibrated with it: its factors of head and power are no longer used, and the friction that was found with the points before may be off. Calibrate again, or undo the calibration.',
+    source: 'factors multiply the curves that they were found with',
+  },
   'readings-drift': {
     severity: 'warning',
     sentence:

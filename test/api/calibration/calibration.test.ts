@@ -214,14 +214,22 @@ describe('a calibration that is put to use', () => {
     expect(await basisNow()).toBe('entered');
   });
 
-  it('multiplies the pump no longer once its points have changed', async () => {
+  it('multiplies the pump no longer once its points have changed, and says that it has aged', async () => {
     const app = await loopRead();
     await calibrate(app, { apply: true }, { 'If-Match': '*' });
+    const cautions = z.object({ cautions: z.array(z.object({ code: z.string() })) });
+    const codesAt = async (path: string) => {
+      const told = await answered(cautions.loose(), await app.call(`${app.loop}/${path}`));
+      return told.cautions.map(({ code }) => code);
+    };
+    expect(await codesAt('duty-point')).not.toContain('calibration-aged');
     const powerNow = async () => (await answered(duty, await app.call(`${app.loop}/duty-point`))).power;
     const before = await powerNow();
     const document = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 200 }] };
     await app.call(`/v1/pumps/${app.pumpId}`, sent('PUT', document, { 'If-Match': '*' }));
     expect(await powerNow()).toBeLessThan(before);
+    expect(await codesAt('duty-point')).toContain('calibration-aged');
+    expect(await codesAt('recommendation')).toContain('calibration-aged');
   });
 });
 
