@@ -122,6 +122,7 @@ function waitingOf({ figures: { waiting, remedy }, source, site }: Facts): Answe
   const cheapest = waiting.cleaning;
   return {
     currency: site.document.currency,
+    residuals: { flow: waiting.flow, power: waiting.drawn },
     excessCost: waiting.excessCost,
     growthPerYear: waiting.growthPerYear,
     costOfAYear: waiting.costOfAYear,

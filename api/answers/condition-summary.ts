@@ -45,6 +45,10 @@ const SLIP_WORDS = {
   'apparent-power': ' It looks like apparent power (VA), not the power that is drawn (W).',
 } as const satisfies Record<NonNullable<MeterSlip['likely']>, string>;
 
+/** Of a slip that no known factor explains. */
+const ELSE_WORDS =
+  ' If the meters are right, pipework and pump are both other than entered: check the entries, and calibrate.';
+
 const percent = (share: number): string => `${sayNumber(Math.abs(100 * share), 2)} %`;
 
 /** Less than no meter shows is not told as a difference. */
@@ -82,7 +86,7 @@ function levelWords(now: readonly Assessed[]): string {
 }
 
 function placeWords({ slip, places, running, also }: Condition): string {
-  if (slip !== null) return ` (${slip.meter}).${slip.likely === null ? '' : SLIP_WORDS[slip.likely]}`;
+  if (slip !== null) return ` (${slip.meter}).${slip.likely === null ? ELSE_WORDS : SLIP_WORDS[slip.likely]}`;
   if (places.length > 0) return ` (${places.join(', ')}).`;
   if (running !== null) return `: about ${running} of them run.`;
   return also === null ? '' : (ALSO_WORDS[also] ?? '');

@@ -124,7 +124,7 @@ async function applied(
   }
   if (isFarOff(calibration.misfits)) {
     const detail =
-      'The factors do not give the flows that were measured: a reading is off by over 10 %, see `misfits` of the answer without `apply`. Mend what is off, or leave those readings out by `from` and `to`.';
+      'The factors do not give the flows that were measured: a reading is off by over 15 %, see `misfits` of the answer without `apply`. Mend what is off, or leave those readings out by `from` and `to`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   const { range } = await store.readingSpan({ siteId, loop: loop.id });

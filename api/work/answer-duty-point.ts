@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
-import { agedCalibration } from '../../models/cautions/aged-calibration.ts';
+import { borrowedCalibration } from '../../models/cautions/borrowed-calibration.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
@@ -67,18 +67,15 @@ async function choosePump(
   return success({ pump: pump.value, setting, count: asked.count ?? (isInstalled ? installed.count : 1) });
 }
 
+interface DutyPointMeans {
+  readonly clock: () => Date;
+  readonly store: Store;
+  readonly heavyWork: HeavyWork;
+  readonly loops: LoopCache;
+}
+
 export async function answerDutyPoint(
-  {
-    store,
-    clock,
-    heavyWork,
-    loops,
-  }: {
-    readonly clock: () => Date;
-    readonly store: Store;
-    readonly heavyWork: HeavyWork;
-    readonly loops: LoopCache;
-  },
+  { store, clock, heavyWork, loops }: DutyPointMeans,
   {
     loop,
     asked,
@@ -117,7 +114,7 @@ export async function answerDutyPoint(
       ...duty,
       cautions: [
         ...duty.cautions,
-        ...agedCalibration(loop.calibration, [pump]),
+        ...borrowedCalibration(loop.calibration, [pump]),
         ...tariffCautions(tariff.value, hoursPerDay),
       ],
       intersections: [...intersections],

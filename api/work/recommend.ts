@@ -1,7 +1,7 @@
 /** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
-import { agedCalibration } from '../../models/cautions/aged-calibration.ts';
+import { borrowedCalibration } from '../../models/cautions/borrowed-calibration.ts';
 import { drainBack } from '../../models/drain-back.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { againstAsBuilt } from '../answers/against-as-built.ts';
@@ -103,17 +103,19 @@ async function recommendAnew(
         heat: heat ?? null,
       },
       summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}${lifeCycleWords(best, work.running.lifeCycle, currency)}`,
-      cautions: [
-        ...cautions,
-        ...agedCalibration(loop.calibration, question.candidates),
-        ...tariffCautions(question.tariff, hoursPerDay),
-      ],
+      cautions: [...cautions, ...cautionsBeside(question, hoursPerDay)],
       dataBasis: dataBasisOf(loop),
       basis,
     },
     validator: { basis: { ...basis, site: site.version, tariff: question.tariff } },
   });
 }
+
+/** Of what the figures rest on besides the loop: its calibration, the tariff. */
+const cautionsBeside = ({ loop, candidates, tariff }: RecommendationQuestion, hoursPerDay: number) => [
+  ...borrowedCalibration(loop.calibration, candidates),
+  ...tariffCautions(tariff, hoursPerDay),
+];
 
 interface Asked {
   readonly work: RecommendationWork;

@@ -87,7 +87,8 @@ function calibrated(
   const { loop, pump } = installation;
   const predict = prediction(installation);
   const withStaticHead = hasStaticHead(loop);
-  const told = tell(measured, attemptsFor(measured, withStaticHead), predict);
+  const attempts = attemptsFor(measured, withStaticHead);
+  const told = tell(measured, attempts, predict);
   const { fitted, notIdentifiable } = told;
   const factors = fitted?.factors ?? AS_ENTERED;
   const rows = measured.map((row) => linearRow(row, factors, predict));
@@ -117,7 +118,13 @@ function calibrated(
         : nextReadings(installation, { measured, rows, factors, predict, limiting, withStaticHead }),
     speeds: gaugeSpeeds(measured, {
       ...{ pump, withStaticHead, variance: repeatVariance(measured, 'head') },
-      predicted: (gauge) => predict(gauge, factors),
+      predictedWith: (other) => {
+        if (other === pump) return (gauge) => predict(gauge, factors);
+        // Other speeds are other factors.
+        const predictOther = prediction({ ...installation, pump: other });
+        const refitted = tell(measured, attempts, predictOther).fitted?.factors ?? factors;
+        return (gauge) => predictOther(gauge, refitted);
+      },
     }),
   };
 }
@@ -134,7 +141,7 @@ function tell(measured: readonly Measured[], attempts: Attempts, predict: Predic
   const doubts: NotIdentifiable[] = [];
   if (separate !== null) {
     const apart = fitFactors(measured, separate, predict);
-    if (apart.ok) doubts.push(...doubtsAbout(apart.value.assessment));
+    if (apart.ok) doubts.push(...doubtsAbout(apart.value.assessment, apart.value.factors));
     else
       doubts.push(
         ...bothOf({ reason: apart.failure.code === 'implausible' ? 'implausible' : 'not-distinct' }),

@@ -1,5 +1,5 @@
 /** The true speeds of a pump at settings of its controller, told by gauge readings. */
-import { speedRatioAt } from '../../curves/speed-map.ts';
+import { buildSpeedMap, speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from '../pump-model.ts';
 import type { Gauge, Measured } from './measured.ts';
 
@@ -14,62 +14,89 @@ export interface GaugeSpeed {
 export interface GaugeSpeeds {
   /** By rising setting, from the lowest to the highest of the controller: a speed map of the pump. */
   readonly points: readonly GaugeSpeed[];
-  /** Whether a speed differs from that as entered by more than twice its error and over 1 %. */
+  /** Whether a speed that was read differs from that as entered by more than 2.6 of its errors and over 1 %. */
   readonly differs: boolean;
 }
 
-const SURE = { errors: 2, share: 0.01 } as const;
+/** Several speeds are looked at: each at 99 %, so that one in twenty maps is suspected by chance. */
+const SURE = { errors: 2.6, share: 0.01 } as const;
+
+/** What gauges would show with a pump. */
+type PredictedWith = (pump: PumpModel) => (gauge: Gauge) => number;
+
+/** The friction of smooth pipes moves by little between one speed and a near one: these settle to the last digits told. */
+const PASSES = 3;
 
 /**
  * r = r(max) sqrt(h(s)/h(max)): where water is not lifted every head of one system goes with the square of the speed, and the
  * head at a shut valve does always. As the friction of smooth pipes falls a little short of the square, the ratio is taken
- * against the one that is `predicted` with the speeds as entered. `variance`: relative, of one head reading.
+ * against the one that is predicted at the speeds as entered, then at those found. `variance`: relative, of one head reading.
  *
  * Null without heads at the highest setting and another one of the same system, or where they do not rise with the setting.
  */
 export function gaugeSpeeds(
   rows: readonly Measured[],
   {
-    pump: { pump, fit },
+    pump,
     withStaticHead,
     variance,
-    predicted,
+    predictedWith,
   }: {
     readonly pump: PumpModel;
     readonly withStaticHead: boolean;
     readonly variance: number;
-    readonly predicted: (gauge: Gauge) => number;
+    readonly predictedWith: PredictedWith;
   },
 ): GaugeSpeeds | null {
-  const { min, max } = pump.settings;
-  const heads = headsOfOneSystem(rows, { max, withStaticHead });
-  const top = heads.at(-1);
-  if (top === undefined || heads.length < 2) return null;
-  const enteredAt = (setting: number) => 100 * speedRatioAt(fit.speedMap, setting);
+  const heads = headsOfOneSystem(rows, { max: pump.pump.settings.max, withStaticHead });
+  if (heads.length < 2) return null;
+  let [at, found] = [pump, speedsBy(heads, { pump, variance, predicted: predictedWith(pump) })];
+  for (let pass = 1; pass < PASSES && found !== null; pass += 1) {
+    const map = buildSpeedMap(found, pump.pump.settings);
+    if (!map.ok) return null;
+    at = { ...pump, fit: { ...pump.fit, speedMap: map.value } };
+    found = speedsBy(heads, { pump: at, variance, predicted: predictedWith(at) });
+  }
+  return found === null ? null : { points: found, differs: differsFrom(pump, found) };
+}
+
+const speedAt = ({ fit }: PumpModel, setting: number): number => 100 * speedRatioAt(fit.speedMap, setting);
+
+function differsFrom(pump: PumpModel, points: readonly GaugeSpeed[]): boolean {
+  return points.some(({ setting, speed, standardError }) => {
+    const off = Math.abs(speed - speedAt(pump, setting));
+    return standardError !== null && off > SURE.errors * standardError && off > SURE.share * speed;
+  });
+}
+
+/** From the speeds that a pump is taken to have; null where they do not rise. */
+function speedsBy(
+  heads: readonly Measured[],
+  {
+    pump,
+    variance,
+    predicted,
+  }: {
+    readonly pump: PumpModel;
+    readonly variance: number;
+    readonly predicted: (gauge: Gauge) => number;
+  },
+): readonly GaugeSpeed[] | null {
+  const { min, max } = pump.pump.settings;
+  const [lowest, top] = [heads[0], heads.at(-1)];
+  if (lowest === undefined || top === undefined) return null;
   const shareOf = (head: Measured) => head.mean / predicted(head);
   const points = heads.map((head): GaugeSpeed => {
     const { setting, count } = head;
-    const speed = enteredAt(setting) * Math.sqrt(shareOf(head) / shareOf(top));
+    const speed = speedAt(pump, setting) * Math.sqrt(shareOf(head) / shareOf(top));
     const relative = setting === max ? 0 : Math.sqrt(variance / count + variance / top.count) / 2;
     return { setting, speed, standardError: speed * relative };
   });
-  const [lowest] = points;
-  if (lowest === undefined || !isRising(points)) return null;
-  const below: readonly GaugeSpeed[] =
-    lowest.setting === min
-      ? []
-      : [
-          {
-            setting: min,
-            speed: (enteredAt(min) * lowest.speed) / enteredAt(lowest.setting),
-            standardError: null,
-          },
-        ];
-  const differs = points.some(({ setting, speed, standardError }) => {
-    const off = Math.abs(speed - enteredAt(setting));
-    return off > SURE.errors * (standardError ?? 0) && off > SURE.share * speed;
-  });
-  return { points: [...below, ...points], differs };
+  const [first] = points;
+  if (first === undefined || !isRising(points)) return null;
+  if (first.setting === min) return points;
+  const below = (speedAt(pump, min) * first.speed) / speedAt(pump, first.setting);
+  return [{ setting: min, speed: below, standardError: null }, ...points];
 }
 
 const isRising = (points: readonly GaugeSpeed[]): boolean =>

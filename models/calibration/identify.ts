@@ -1,6 +1,6 @@
 /** Which factors rows can tell, and why not the others. */
 import { type Assessment, assess, type LinearRow } from './assess.ts';
-import type { FactorName, ParameterName } from './factors.ts';
+import type { FactorName, Factors, ParameterName } from './factors.ts';
 import type { Gauge } from './measured.ts';
 import { maySeparate, SEPARATE, tellsRatio } from './separable.ts';
 
@@ -53,20 +53,19 @@ export function attemptsFor(gauges: readonly Gauge[], withStaticHead: boolean): 
 }
 
 /** Why an assessment of separate factors does not let them stand apart; empty where it does. */
-export function doubtsAbout({
-  names,
-  conditionNumber,
-  standardErrors,
-}: Assessment): readonly NotIdentifiable[] {
+export function doubtsAbout(
+  { names, conditionNumber, standardErrors }: Assessment,
+  factors: Factors,
+): readonly NotIdentifiable[] {
   if (!(conditionNumber < SEPARATE.conditionNumber)) {
     return bothOf({ reason: 'ill-conditioned', conditionNumber });
   }
   return names.flatMap((name, index): readonly NotIdentifiable[] => {
     const standardError = standardErrors[index] ?? Number.NaN;
-    const isApart = standardError < SEPARATE.standardError;
-    return (name === 'friction' || name === 'head') && !isApart
-      ? [{ name, reason: 'too-uncertain', standardError }]
-      : [];
+    if (name !== 'friction' && name !== 'head') return [];
+    // A factor that comes out low by chance has a small error with it: its share counts as well.
+    const isApart = Math.max(standardError, standardError / factors[name]) < SEPARATE.standardError;
+    return !isApart ? [{ name, reason: 'too-uncertain', standardError }] : [];
   });
 }
 
@@ -83,9 +82,15 @@ export interface Settled {
 }
 
 /** What rows would settle at a point, those of readings yet to be taken included; null: nothing. */
-export function settledBy(rows: readonly LinearRow[], { separate, plain }: Attempts): Settled | null {
+export function settledBy(
+  rows: readonly LinearRow[],
+  { separate, plain }: Attempts,
+  factors: Factors,
+): Settled | null {
   const apart = separate === null ? null : assess(rows, separate);
-  if (apart?.ok === true && doubtsAbout(apart.value).length === 0) return { assessment: apart.value, rows };
+  if (apart?.ok === true && doubtsAbout(apart.value, factors).length === 0) {
+    return { assessment: apart.value, rows };
+  }
   const behind = rowsBehind(rows, plain);
   const together = plain.length === 0 ? null : assess(behind, plain);
   return together?.ok === true ? { assessment: together.value, rows: behind } : null;

@@ -16,7 +16,7 @@ export interface Misfit extends Gauge {
 const TOLD = { share: 0.03, errors: 4 } as const;
 const TOLD_MOST = 8;
 /** A flow that is off by this share: what is computed of the loop is not its measured self. */
-export const MISFIT_MOST = 0.1;
+export const MISFIT_MOST = 0.15;
 
 /** The farthest first, eight at most. */
 export function misfitsOf(

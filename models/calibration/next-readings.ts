@@ -69,7 +69,7 @@ export function nextReadings(
     const row = { measure: gauge.measure, count: 1, spread: 0, residual: 0 };
     const slopes = slopesAt(gauge, factors, predict);
     const withIt = [...rows, { ...row, slopes }];
-    const settled = settledBy(withIt, attemptsFor([...measured, gauge], withStaticHead));
+    const settled = settledBy(withIt, attemptsFor([...measured, gauge], withStaticHead), factors);
     if (settled === null) return [];
     const margin = doubtOf(limiting, settled.assessment, settled.rows);
     return [{ ...gauge, predicted, margin, parameters: settledParameters(factors, settled.assessment) }];

@@ -1,7 +1,7 @@
 /** Whether friction and head can be told apart by what was measured. */
 import type { Gauge } from './measured.ts';
 
-/** Largest condition number of the scaled Jacobian, and largest standard error of a factor, at which factors stand apart. */
+/** Largest condition number of the scaled Jacobian, and largest standard error of a factor and as its share, at which factors stand apart. */
 export const SEPARATE = { conditionNumber: 1e3, standardError: 0.25 } as const;
 
 const isFlow = ({ measure }: Gauge): boolean => measure === 'flow' || measure === 'outletFlow';

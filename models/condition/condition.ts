@@ -2,11 +2,13 @@
 import { hasStaticHead } from '../has-static-head.ts';
 import { type Assessed, assessSeries } from './assess-series.ts';
 import { lacksGauges } from './gauges.ts';
+import { leadingTrend } from './leading-trend.ts';
 import { ofNow } from './of-now.ts';
 import { type Predicted, predictedAt, type Station } from './predicted.ts';
+import { errorsFor } from './present.ts';
 import { pressureGaps } from './pressure-gaps.ts';
 import type { Reading } from './reading.ts';
-import { isSure } from './residual-trend.ts';
+import { isSure, onTrend } from './residual-trend.ts';
 import { type LeftOut, residualsOf } from './residuals.ts';
 import { type Shortfall, shortfall } from './shortfall.ts';
 import { type FewerPumps, flowOf, type Judged, judge, type Verdict } from './verdict.ts';
@@ -95,12 +97,16 @@ function fewerPumps(station: Station, setting: number, all: Predicted): readonly
   });
 }
 
-const STEADY = { residual: 0, slope: 0 } as const;
-
-/** A trend counts that is told apart from none. */
-function drift(one: Assessed | null) {
-  if (one === null || one.trend === null || !isSure(one.trend)) return null;
-  return { residual: one.residual, slope: one.trend.slope };
+/** Where a measure stands at the last reading, 0 where that is not told from it, and how it goes on, where that is sure. */
+function courseOf(one: Assessed | null): { readonly residual: number; readonly slope: number } {
+  if (one === null) return { residual: 0, slope: 0 };
+  const leading = leadingTrend(one);
+  const last = leading?.points.at(-1);
+  if (leading !== null && last !== undefined && isSure(leading.trend)) {
+    return { residual: onTrend(leading.trend, last.time), slope: leading.trend.slope };
+  }
+  const isTold = Math.abs(one.residual) > errorsFor(one.present) * one.standardError;
+  return { residual: isTold ? one.residual : 0, slope: 0 };
 }
 
 interface Drifting {
@@ -114,18 +120,16 @@ function waitingOf(
   { station, price, costs }: ConditionQuestion,
   { assessed, power, remedy, longest }: Drifting,
 ): Waiting | null {
-  const flow = drift(flowOf(assessed));
-  const drawn = drift(assessed.find(({ measure }) => measure === 'power') ?? null);
-  if (price === null || (flow === null && drawn === null)) return null;
+  const flow = courseOf(flowOf(assessed));
+  const drawn = courseOf(assessed.find(({ measure }) => measure === 'power') ?? null);
+  if (price === null || (flow.slope === 0 && drawn.slope === 0)) return null;
   const { exponent } = station.pump.fit.powerLaw;
   const standbyPower = station.count * station.pump.pump.standbyPower;
   return waiting({
     power,
     standbyPower,
     exponent,
-    flow: flow ?? STEADY,
-    drawn: drawn ?? STEADY,
-    price,
+    ...{ flow, drawn, price },
     cleaningCost: costs[remedy],
     longest,
   });

@@ -2,6 +2,9 @@
 
 /** Money and years. */
 export interface Waiting {
+  /** Residuals of flow and power that it rests on. */
+  readonly flow: number;
+  readonly drawn: number;
   /** What holding the flow costs a year now beyond what it cost by the data. */
   readonly excessCost: number;
   /** By how much that grows each year. */
@@ -65,6 +68,7 @@ export function waiting({
   const growthPerYear = Math.max(0, worth * slope);
   if (excessCost === 0 && growthPerYear === 0) return null;
   return {
+    ...{ flow: flow.residual, drawn: drawn.residual },
     excessCost,
     growthPerYear,
     costOfAYear: excessCost + growthPerYear / 2,

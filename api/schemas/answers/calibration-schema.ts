@@ -36,7 +36,7 @@ const notIdentifiableSchema = (context: SchemaContext) =>
     }),
     reason: described(context, z.enum(REASONS), {
       description:
-        'Why: nothing measured depends on it; flows alone tell friction over head; the rows do not tell the factors apart (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more); only factors beyond all wear would fit (`implausible`).',
+        'Why: nothing measured depends on it; flows alone tell friction over head; the rows do not tell the factors apart (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more, or that share of the factor); only factors beyond all wear would fit (`implausible`).',
       examples: ['ratio-alone'],
     }),
     detail: described(context, z.string(), {
@@ -95,7 +95,8 @@ const speedMapSchema = (context: SchemaContext) =>
       { description: 'As the `speedMap` of the pump would be, from its lowest to its highest setting.' },
     ),
     differs: described(context, z.boolean(), {
-      description: 'Whether a speed differs from the one entered by over 1 % and twice its standard error.',
+      description:
+        'Whether a speed that was read differs from the one entered by over 1 % and 2.6 standard errors.',
       examples: [false],
     }),
   });
@@ -131,7 +132,7 @@ export const calibrationSchema = perContext((context) =>
       }),
       misfits: described(context, z.array(misfitSchema(context)), {
         description:
-          'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 10 % the factors cannot be applied.',
+          'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 15 % the factors cannot be applied.',
       }),
       limiting: described(context, orNull(limitingSchema(context)), {
         description: 'The limiting margin and its doubt; null where no water passes.',

@@ -38,6 +38,12 @@ export const MEASURED_CAUTIONS = {
       'The points of the pump have changed since the loop was calibrated with it: its factors of head and power are no longer used, and the friction that was found with the points before may be off. Calibrate again, or undo the calibration.',
     source: 'factors multiply the curves that they were found with',
   },
+  'calibration-of-another-pump': {
+    severity: 'warning',
+    sentence:
+      'The loop was calibrated by friction over the head of its own pump: for another pump friction may be off by as much as the head of that one is, about a tenth, which no assurance takes in. Read a head at a shut valve, calibrate again, then compare.',
+    source: 'flows on a loop without static head scale with both alike',
+  },
   'readings-drift': {
     severity: 'warning',
     sentence:

@@ -2076,6 +2076,10 @@ export interface components {
         };
         Waiting: {
             currency: string;
+            residuals: {
+                flow: number;
+                power: number;
+            };
             excessCost: number;
             growthPerYear: number;
             costOfAYear: number;

@@ -1,4 +1,5 @@
 /** The demo's world with one of everything that a site can hold. */
+import { z } from 'zod';
 import type { AppUnderTest } from '../app-under-test.ts';
 import { created, example, type Json, jsonOf, sent } from '../requests.ts';
 import { type StockedSite, stockedSite } from './stocked-site.ts';
@@ -9,6 +10,11 @@ async function posted({ call }: AppUnderTest, path: string, body: unknown, heade
   if (!response.ok) throw new Error(`${path}: ${JSON.stringify(answer)}`);
   return answer;
 }
+
+const outlets = z.looseObject({ outlets: z.array(z.looseObject({ name: z.string(), flow: z.number() })) });
+
+const farEndOf = (duty: Json): number =>
+  outlets.parse(duty).outlets.find(({ name }) => name === 'far end')?.flow ?? Number.NaN;
 
 /** As if the loop had more friction than was entered: a little less flow at each setting. */
 async function measured(site: AppUnderTest, loop: string): Promise<readonly Json[]> {
@@ -21,7 +27,7 @@ async function measured(site: AppUnderTest, loop: string): Promise<readonly Json
       flow: Number(duty.flow) * (0.95 + 0.002 * (day % 3)),
       power: Number(duty.power) * (1.03 + 0.004 * (day % 2)),
       head: Number(duty.head) * (0.99 + 0.003 * (day % 3)),
-      outletFlows: { 'far end': 1234.5 + day },
+      outletFlows: { 'far end': farEndOf(duty) * (0.95 + 0.002 * (day % 3)) },
     });
   }
   return readings;

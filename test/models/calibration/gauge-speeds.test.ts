@@ -1,15 +1,20 @@
 /** True speeds told by gauge readings. */
 import { describe, expect, it } from 'vitest';
+import { speedRatioAt } from '../../../curves/speed-map.ts';
 import { gaugeSpeeds } from '../../../models/calibration/gauge-speeds.ts';
 import type { Gauge, Measured } from '../../../models/calibration/measured.ts';
+import type { PumpModel } from '../../../models/pump-model.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, pumpModelOf } from '../example-loops.ts';
-import { AT_ONCE } from './synthetic.ts';
+import { AT_ONCE, calibrated, pipedLoop, trueDuty } from './synthetic.ts';
 
 const pump = pumpModelOf(canister);
 
 /** What a system that goes with the square of the speed shows at the speeds as entered. */
-const squared = ({ setting }: Gauge): number => 4 * (setting / 100) ** 2;
+const predictedWith =
+  ({ fit }: PumpModel) =>
+  ({ setting }: Gauge): number =>
+    4 * speedRatioAt(fit.speedMap, setting) ** 2;
 
 const head = (setting: number, mean: number, change: Partial<Measured> = {}): Measured => ({
   ...{ measure: 'head', outlet: null, shut: [], zeroFlow: false },
@@ -18,7 +23,28 @@ const head = (setting: number, mean: number, change: Partial<Measured> = {}): Me
 });
 
 const told = (rows: readonly Measured[], { withStaticHead = false, variance = 0.02 ** 2 } = {}) =>
-  gaugeSpeeds(rows, { pump, withStaticHead, variance, predicted: squared });
+  gaugeSpeeds(rows, { pump, withStaticHead, variance, predictedWith });
+
+describe('speeds by gauges on smooth pipes', () => {
+  it('are the true ones, although friction there falls short of the square', () => {
+    const speeds = new Map([
+      [40, 49],
+      [60, 66],
+      [80, 83],
+      [100, 100],
+    ]);
+    const truth = { friction: 1, head: 1, power: 1 };
+    const read = [...speeds].map(([setting, speed]) => {
+      const { flow, head } = trueDuty(pipedLoop(), truth, speed);
+      return { time: setting, setting, flow, head };
+    });
+    const { points = [] } = calibrated({ loop: pipedLoop() }, read).speeds ?? {};
+    for (const { setting, speed, standardError } of points) {
+      if (standardError !== null) expectClose(speed, speeds.get(setting) ?? Number.NaN, { absolute: 0.03 });
+    }
+    expect(points).toHaveLength(5);
+  });
+});
 
 describe('speeds by gauge', () => {
   it('go with the square root of the head: a quarter of it is half the speed', () => {

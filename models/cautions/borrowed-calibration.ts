@@ -1,14 +1,19 @@
-/** The caution about a calibration that was made with other points of its pump. */
+/** Cautions about a calibration that was made with other pumps than those it is now used for. */
 import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
 import type { PumpFit } from '../pump-model.ts';
 import { type Caution, caution } from './catalogue.ts';
 
 /** `pumps` as they are entered; those without an id are never those of a calibration. */
-export function agedCalibration(
+export function borrowedCalibration(
   calibration: AppliedCalibration | null | undefined,
   pumps: readonly { readonly id: string | null; readonly fit: PumpFit }[],
 ): readonly Caution[] {
   if (calibration === null || calibration === undefined) return [];
   const isAged = pumps.some((pump) => pump.id === calibration.pump.id && !isAbout(calibration, pump));
-  return isAged ? [caution('calibration-aged')] : [];
+  const isRatio = calibration.parameters.some(({ name }) => name === 'frictionOverHead');
+  const isOthers = isRatio && pumps.some(({ id }) => id !== calibration.pump.id);
+  return [
+    ...(isAged ? [caution('calibration-aged')] : []),
+    ...(isOthers ? [caution('calibration-of-another-pump')] : []),
+  ];
 }
