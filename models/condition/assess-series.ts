@@ -43,7 +43,10 @@ export function assessSeries(
     predicted: median(present.map(({ predicted }) => predicted)),
     measured: median(present.map(({ measured }) => measured)),
     residual: median(values),
-    standardError: residualError(values),
+    standardError: residualError(
+      values,
+      residuals.map(({ value }) => value),
+    ),
     since: present[0]?.time ?? last.time,
     present: present.length,
     readings: residuals.length,

@@ -8,8 +8,8 @@ import type { Residual } from './residuals.ts';
 export const PRESENT_DAYS = 30;
 /** Fewer readings say nothing. */
 export const READINGS_LEAST = 3;
-/** Readings that together tell of a step, and what they must be off by: a share, and so many standard errors. */
-const STEP = { readings: 5, share: 0.03, errors: 4 } as const;
+/** Readings that tell of a step, what they must be off by (a share, so many standard errors), and how many of them together. */
+const STEP = { readings: 5, share: 0.03, errors: 4, together: 0.8 } as const;
 /** Standard error of a median over that of a mean, and the standard deviation over the median deviation, for normal errors. */
 const MEDIAN_ERROR = 1.2533;
 const DEVIATION = 1.4826;
@@ -31,11 +31,16 @@ export function deviationOf(values: readonly number[]): number {
 /** Relative deviation assumed of a meter before its readings say anything, worth so many readings: common practice. */
 const ASSUMED = { deviation: 0.03, readings: 2 } as const;
 
-/** Standard error of the median of residuals; few of them leave the scatter near what is assumed of a meter. */
-export function residualError(values: readonly number[]): number {
+/**
+ * Standard error of the median of residuals; few of them leave the scatter near what is assumed of a meter, and take it from
+ * all that were read before, `series`, where these are more.
+ */
+export function residualError(values: readonly number[], series: readonly number[] = values): number {
   const { length } = values;
   const { deviation, readings } = ASSUMED;
-  const own = length < FEW ? Math.max(deviationOf(values), rootMeanSquare(values)) : deviationOf(values);
+  const ofFew =
+    series.length < FEW ? Math.max(deviationOf(values), rootMeanSquare(values)) : scatterOf(series);
+  const own = length < FEW ? ofFew : deviationOf(values);
   const squares = readings * deviation ** 2 + length * own ** 2;
   return medianError(Math.sqrt(squares / (readings + length)), length);
 }
@@ -74,6 +79,13 @@ export function presentOf(residuals: readonly Residual[], cleaned: number | null
   return sinceStep(since.length < READINGS_LEAST ? month : since);
 }
 
+/** Whether most of some residuals lie on one side of a level: a few wild ones among them make no step. */
+function standsApart(some: readonly Residual[], level: number): boolean {
+  const side = Math.sign(levelOf(some) - level);
+  const there = some.filter(({ value }) => (value - level) * side > STEP.share / 2);
+  return there.length >= STEP.together * some.length;
+}
+
 function sinceStep(month: readonly Residual[]): readonly Residual[] {
   const end = month.at(-1)?.time ?? 0;
   const ofDay = month.filter(({ time }) => time > end - MS_PER_DAY);
@@ -84,7 +96,7 @@ function sinceStep(month: readonly Residual[]): readonly Residual[] {
   const isAlike = (some: readonly Residual[]) =>
     Math.abs(levelOf(some) - level) <=
     Math.max(STEP.share, STEP.errors * medianError(scatter, Math.min(some.length, last.length)));
-  if (isAlike(month)) return month;
+  if (isAlike(month) || !standsApart(last, levelOf(month))) return month;
   // Back from the last ones in groups as large as these.
   let start = month.length - last.length;
   while (start > 0) {

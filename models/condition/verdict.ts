@@ -97,7 +97,10 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
   const stopped = fewer.find((one) => isAs(one, flow, power));
   if (stopped !== undefined) return verdict('pump-stopped', { running: stopped.running });
   const isMore = isAbove(flow, THRESHOLDS.flowUp);
-  const isLess = isBelow(flow, THRESHOLDS.flowDown);
+  // Where few flows leave it in doubt, pressures that show where it is lost take the doubt away.
+  const isDown = flow !== null && flow.residual < -THRESHOLDS.flowDown;
+  const isShown = isDown && flow.present >= SHOWN_LEAST && placeOf(gaps) !== null;
+  const isLess = isBelow(flow, THRESHOLDS.flowDown) || isShown;
   if (isAbove(power, THRESHOLDS.powerUp) && !isMore) {
     return verdict('draws-more-than-its-curve', { also: isLess ? placeOf(gaps) : null });
   }
@@ -113,10 +116,14 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
   // Wear takes head first, and flow only by half as much on a loop without static head.
   if (isBelow(flow, THRESHOLDS.flowWorn) && wornOf(gaps) !== null) return verdict('worn-pump');
   const isElsewhere =
-    isOff(head, THRESHOLDS.headOff) ||
-    [of('suctionPressure'), of('dischargePressure')].some((one) => isOff(one, THRESHOLDS.pressureOff));
+    !isDown &&
+    (isOff(head, THRESHOLDS.headOff) ||
+      [of('suctionPressure'), of('dischargePressure')].some((one) => isOff(one, THRESHOLDS.pressureOff)));
   return verdict(isElsewhere ? 'entries-doubtful' : 'as-expected');
 }
+
+/** Readings at which pressures show what flows leave in doubt. */
+const SHOWN_LEAST = 4;
 
 const PLAIN = { slip: null, places: [], running: null, also: null } as const;
 

@@ -203,7 +203,11 @@ describe('a doubtful meter', () => {
   });
 
   it('is not blamed for a clog while a flat power curve hardly shows it', () => {
-    const readings = readingsOf({ ...growing((t) => ({ intake: 640 * t })), meters: ['flow'] });
+    const readings = readingsOf({
+      ...growing((t) => ({ intake: 640 * t })),
+      settings: [80],
+      meters: ['flow'],
+    });
     const flat = readings.map((one, i) => ({ ...one, power: 126.6 * (1 - (0.2 * i) / readings.length) }));
     expect(judged(flat).verdict).toBe('clogged');
   });
