@@ -1,6 +1,7 @@
 /** The condition of a loop as its answer carries it. */
 import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
+import { about } from '../../models/cautions/about.ts';
 import { type Caution, caution } from '../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
 import type { Assessed } from '../../models/condition/assess-series.ts';
@@ -89,6 +90,13 @@ const CLEANINGS_MOST = 50;
 
 const FEW = { readings: 30, days: 30 } as const;
 
+/** Outlets that readings name and the loop does not have. */
+function formerOutlets({ system }: LoopModel, readings: readonly Reading[]): readonly string[] {
+  const known = new Set(system.outlets.map(({ name }) => name));
+  const named = new Set(readings.flatMap(({ outletFlows = {} }) => Object.keys(outletFlows)));
+  return [...named].filter((name) => !known.has(name));
+}
+
 function cautionsOf({ model, figures, readings, total, schedule }: Facts): readonly Caution[] {
   const { verdict, assessed, shortfall, used } = figures;
   const flow = flowOf(assessed);
@@ -108,6 +116,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     ...(figures.hasStaticHead ? [caution('condition-static-head')] : []),
     ...(figures.lacksGauges ? [caution('gauges-unlike')] : []),
     ...(throttles ? [caution('condition-openings')] : []),
+    ...about('condition-former-outlets', formerOutlets(model, readings)),
     ...(total > readings.length ? [caution('condition-sampled')] : []),
     ...(shortfall === null ? [] : [caution('condition-straight-line')]),
     ...(verdict === 'as-expected' || verdict === 'not-enough-readings'

@@ -31,6 +31,12 @@ export const CONDITION_CAUTIONS = {
     sentence: 'The verdict rests on fewer than thirty readings, or on less than a month of them.',
     source: COMMON_PRACTICE,
   },
+  'condition-former-outlets': {
+    severity: 'note',
+    sentence:
+      'Readings name outlets that the loop does not have now, as after a change of name: their flows are not judged.',
+    source: 'loop as entered',
+  },
   'condition-sampled': {
     severity: 'note',
     sentence:

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { cheapestInterval } from '../../../models/condition/waiting.ts';
 import { expectClose } from '../../expect-close.ts';
-import { created, example, sent } from '../requests.ts';
+import { created, example, jsonOf, sent } from '../requests.ts';
 import { answered, refused } from '../stocked-app.ts';
 import { type MeasuredLoop, measuredLoop, posted, taken } from './measured-loop.ts';
 
@@ -145,6 +145,23 @@ describe('the condition of a loop', () => {
     expect((await app.call(app.condition, again)).status).toBe(304);
     await taken(await posted(app, app.readings, [{ time: '2026-01-15T10:00:00Z', setting: 80, flow: 6700 }]));
     expect((await app.call(app.condition, again)).status).toBe(200);
+  });
+
+  it('names outlets of readings that the loop no longer has', async () => {
+    await withExample();
+    const { units: _, ...entered } = await jsonOf(await app.call(app.loop));
+    const text = JSON.stringify(entered).replaceAll('"far end"', '"far wall"');
+    const put = await app.call(app.loop, {
+      ...sent('PUT', {}, { 'If-Match': '*' }),
+      body: text,
+    });
+    expect(put.status).toBe(200);
+    const told = await answered(
+      z.looseObject({ cautions: z.array(z.object({ code: z.string(), detail: z.string() })) }),
+      await app.call(app.condition),
+    );
+    const caution = told.cautions.find(({ code }) => code === 'condition-former-outlets');
+    expect(caution?.detail).toContain('far end');
   });
 
   it('begins anew with every cleaning that was entered as done', async () => {
