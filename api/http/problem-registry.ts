@@ -92,8 +92,8 @@ export const PROBLEMS = {
   },
   'not-calibrated': {
     status: 422,
-    title: 'The readings tell no factor',
-    mend: 'Take the readings that `nextReadings` names.',
+    title: 'The readings tell no factor to be used',
+    mend: 'Take the readings that `nextReadings` names, mend those of `misfits`.',
   },
   unsolved: {
     status: 422,
