@@ -6,6 +6,7 @@ import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { bodyInstant } from './instant.ts';
+import { nullable } from './nullable.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 import { acceptedFields, recordFields } from './record-fields.ts';
 import { textField } from './text-field.ts';
@@ -60,7 +61,7 @@ const calibrationShape = (context: SchemaContext) => ({
   loop: idOf(context, 'loop'),
   place: wholeNumber(context, { description: 'From 1 on.', minimum: 1, maximum: 1e9, example: 1 }),
   appliedAt: instant(context, 'When it was applied.'),
-  undoneAt: described(context, z.union([instant(context, 'When.'), z.null()]), {
+  undoneAt: described(context, nullable(instant(context, 'When.')), {
     description: 'When it was undone; null while it is not.',
     examples: ['2026-01-15T12:00:00.000Z'],
   }),

@@ -4,6 +4,7 @@ import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS } from './money-fields.ts';
 import { checkGrowth } from './money-growth.ts';
+import { nullable } from './nullable.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 
 export const OBJECTIVES = ['energy-cost', 'life-cycle-cost'] as const;
@@ -51,7 +52,7 @@ const rate = (description: string, example: number) =>
 export const lifeCycleTold = perContext((context) =>
   described(
     context,
-    z.union([
+    nullable(
       z.strictObject({
         years: z.int().openapi({ description: 'Looked at.', examples: [10] }),
         discountRate: rate('A fraction a year.', 0),
@@ -60,8 +61,7 @@ export const lifeCycleTold = perContext((context) =>
         labourRate: rate('Money an hour.', 30),
         minutesPerFailure: rate('Of work.', 120),
       }),
-      z.null(),
-    ]),
+    ),
     { description: 'The terms of the life-cycle cost; null where the ranking goes by energy.' },
   ),
 );

@@ -5,6 +5,7 @@ import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 import { numberField } from './number-field.ts';
 
 const { throughSlotVelocity, cloggedFraction, screenBasis, pipeVelocity, efficiency } = DEFAULT_LIMITS;
@@ -12,7 +13,7 @@ const { throughSlotVelocity, cloggedFraction, screenBasis, pipeVelocity, efficie
 const slotVelocity = (context: SchemaContext) =>
   described(
     context,
-    z.union([
+    nullable(
       entered(context, 'velocity', {
         description: 'Highest velocity through the slots of the part-clogged screen.',
         minimum: 0,
@@ -20,8 +21,7 @@ const slotVelocity = (context: SchemaContext) =>
         maximum: 100,
         example: 0.1524,
       }),
-      z.null(),
-    ]),
+    ),
     {
       description:
         'Highest velocity through the slots of the part-clogged screen; null: not judged. 0.1524 m/s without it.',

@@ -6,6 +6,7 @@ import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 import { numberField } from './number-field.ts';
 import { acceptedFields, recordFields } from './record-fields.ts';
 import { tariffRef } from './tariff-ref.ts';
@@ -30,8 +31,8 @@ function orNull(
   { description, example }: { description: string; example: number },
 ): z.ZodType<number | null> {
   const money = numberField(context, { description, example, minimum: 0, maximum: MONEY_MAX });
-  const nullable = described(context, z.union([money, z.null()]), { description, examples: [example] });
-  return context.side === 'answer' ? nullable : nullable.default(null);
+  const field = described(context, nullable(money), { description, examples: [example] });
+  return context.side === 'answer' ? field : field.default(null);
 }
 
 const siteFields = (context: SchemaContext) => ({

@@ -1,7 +1,8 @@
 /** A tariff named by its id, in requests and answers. */
-import { z } from '@hono/zod-openapi';
+import type { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 import { textField } from './text-field.ts';
 
 const ID_MAX = 64;
@@ -13,7 +14,7 @@ export function tariffRef(
 ): z.ZodType<string | null> {
   const example = '0198f1c2';
   const id = textField(context, { description, example, maxLength: ID_MAX });
-  const reference = z.union([id, z.null()]);
+  const reference = nullable(id);
   const field = context.side === 'answer' ? reference : reference.default(null);
   return described(context, field, { description, examples: [example] });
 }

@@ -7,6 +7,7 @@ import { comparisonSchema } from '../schemas/answers/comparison-schema.ts';
 import { upgradePlanSchema } from '../schemas/answers/upgrade-plan-schema.ts';
 import type { UnfittedCalibration } from '../schemas/calibration-copy.ts';
 import type { UnseenDocument } from '../schemas/copied-kinds.ts';
+import { nullable } from '../schemas/nullable.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import type { StoredComparison } from '../store/comparison-contract.ts';
 import type { PumpRecord } from '../store/records.ts';
@@ -22,7 +23,7 @@ const DETAIL = 'is not what was exported: no answer can be made of it';
 /** Curves that differ by less are the same, their points having been written and read. */
 const SAME = 1e-9;
 
-const versions = z.array(z.strictObject({ id: z.string(), version: z.union([z.int(), z.null()]) }));
+const versions = z.array(z.strictObject({ id: z.string(), version: nullable(z.int()) }));
 
 const comparisonShape = z.strictObject({
   name: z.string(),

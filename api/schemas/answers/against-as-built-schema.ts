@@ -3,9 +3,8 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { pumpRefSchema } from './duty-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const schema = (context: SchemaContext) =>
   z.strictObject({
@@ -23,14 +22,14 @@ const schema = (context: SchemaContext) =>
       description: 'Energy of a year as built.',
       example: 881.2,
     }),
-    annualCost: orNull(
+    annualCost: nullable(
       computedNumber(context, { description: 'Its cost; null without a price.', example: 185.05 }),
     ),
     energySaving: computed(context, 'energy', {
       description: 'Energy that the trims save a year; negative where they cost more.',
       example: 130.4,
     }),
-    costSaving: orNull(
+    costSaving: nullable(
       computedNumber(context, {
         description: 'Money that they save a year; null without a price.',
         example: 27.4,
@@ -39,7 +38,7 @@ const schema = (context: SchemaContext) =>
   });
 
 export const againstAsBuiltField = (context: SchemaContext) =>
-  described(context, orNull(schema(context)), {
+  described(context, nullable(schema(context)), {
     description:
       'What the trims save: the best of the same request as built less the best trimmed. Null as built, and where one of the two serves at no setting.',
     examples: [null],

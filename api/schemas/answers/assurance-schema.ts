@@ -3,9 +3,8 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { pumpRefSchema } from './duty-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const withoutSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -20,7 +19,7 @@ const withoutSchema = (context: SchemaContext) =>
       examples: [70],
     }),
     annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 750.769 }),
-    annualCost: orNull(
+    annualCost: nullable(
       computedNumber(context, { description: 'Its cost; null without a price.', example: 157.661 }),
     ),
   });
@@ -29,7 +28,7 @@ const outletSchema = (context: SchemaContext) =>
   z.strictObject({
     name: described(context, z.string(), { description: 'Name of the outlet.', examples: ['far end'] }),
     flow: computed(context, 'flow', { description: 'What it gets there.', example: 3004 }),
-    requiredFlow: orNull(
+    requiredFlow: nullable(
       computed(context, 'flow', {
         description: 'What it shall get there, a margin included; null where nothing is required.',
         example: 3000,
@@ -47,28 +46,28 @@ const badEndSchema = (context: SchemaContext) =>
 
 const schema = (context: SchemaContext) =>
   z.strictObject({
-    without: described(context, orNull(withoutSchema(context)), {
+    without: described(context, nullable(withoutSchema(context)), {
       description: 'The best of the same request without the assurance; null where there is none.',
     }),
-    extraEnergy: orNull(
+    extraEnergy: nullable(
       computed(context, 'energy', {
         description: 'Energy that the assurance costs a year; null where one of the two has no best.',
         example: 64.1,
       }),
     ),
-    extraCost: orNull(
+    extraCost: nullable(
       computedNumber(context, {
         description: 'Money that it costs a year; null likewise, and without a price.',
         example: 13.46,
       }),
     ),
-    badEnd: described(context, orNull(badEndSchema(context)), {
+    badEnd: described(context, nullable(badEndSchema(context)), {
       description: 'What `best` does at the bad end that it is assured against; null without a best.',
     }),
   });
 
 export const assuranceField = (context: SchemaContext) =>
-  described(context, orNull(schema(context)), {
+  described(context, nullable(schema(context)), {
     description: 'What the assurance asked for costs a year; null where none is asked for.',
     examples: [null],
   });

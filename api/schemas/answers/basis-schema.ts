@@ -3,14 +3,15 @@ import { z } from '@hono/zod-openapi';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 
 const recordSchema = (context: SchemaContext, of: string) =>
   z.strictObject({
-    id: described(context, z.union([z.string(), z.null()]), {
+    id: described(context, nullable(z.string()), {
       description: `Id of the ${of}; null where it came with the request.`,
       examples: ['0198c0de-0000-7000-8000-000000000001'],
     }),
-    version: described(context, z.union([z.int(), z.null()]), {
+    version: described(context, nullable(z.int()), {
       description: 'Its version; null where it came with the request.',
       examples: [3],
     }),
@@ -25,7 +26,7 @@ export const basisSchema = perContext((context) =>
         description: 'Version of the formulas; figures change only with it or with the records below.',
         examples: ['1'],
       }),
-      loop: described(context, z.union([recordSchema(context, 'loop'), z.null()]), {
+      loop: described(context, nullable(recordSchema(context, 'loop')), {
         description: 'The loop; null where none took part.',
         examples: [{ id: '0198c0de-0000-7000-8000-000000000001', version: 3 }],
       }),

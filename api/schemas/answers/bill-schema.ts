@@ -5,12 +5,11 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 
 const KINDS = ['pipe', 'fitting', 'valve', 'tee', 'nozzle', 'screen'] as const;
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const material = (context: SchemaContext) =>
   z.strictObject({
@@ -23,12 +22,12 @@ const material = (context: SchemaContext) =>
       description: 'Pieces; of a pipe the runs that it is used in.',
       examples: [1],
     }),
-    length: orNull(computed(context, 'length', { description: 'Of a pipe, all of it.', example: 2.5 })),
-    bought: orNull(z.int()).openapi({
+    length: nullable(computed(context, 'length', { description: 'Of a pipe, all of it.', example: 2.5 })),
+    bought: nullable(z.int()).openapi({
       description: 'Pieces to buy; null of a pipe that is sold by any length.',
       examples: [1],
     }),
-    cost: orNull(
+    cost: nullable(
       computedNumber(context, { description: 'Null where the list has no price.', example: 36.25 }),
     ),
   });
@@ -50,7 +49,7 @@ export const billSchema = perContext((context) =>
     'BillOfMaterials',
     z.strictObject({
       materials: described(context, z.array(material(context)), { description: 'By kind, then name.' }),
-      total: orNull(
+      total: nullable(
         computedNumber(context, {
           description: 'Of all that has a price; null where nothing has.',
           example: 36.25,
@@ -70,7 +69,7 @@ export const billSchema = perContext((context) =>
           'Elements that state a loss but not what causes it, and splits without a stated tee, as JSON pointers into the loop.',
         examples: [['/discharge/branches/1/run/0']],
       }),
-      extra: described(context, orNull(extra(context)), {
+      extra: described(context, nullable(extra(context)), {
         description:
           'Null unless all that is on the bill has a price; else the total as one of the `extras` of an option of a comparison, to paste there.',
       }),

@@ -3,8 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const interval = (context: SchemaContext, example: { readonly low: number; readonly high: number }) =>
   z.strictObject({
@@ -29,7 +28,7 @@ export const marginDoubt = (context: SchemaContext) =>
       description: 'Standard error of the margin; of the relative total flow where no outlet requires one.',
       example: 0.011,
     }),
-    interval: described(context, orNull(interval(context, { low: 0.098, high: 0.142 })), {
+    interval: described(context, nullable(interval(context, { low: 0.098, high: 0.142 })), {
       description: 'Of the margin; null without a requirement.',
     }),
   });
@@ -37,9 +36,9 @@ export const marginDoubt = (context: SchemaContext) =>
 /** One of the three, by what is measured. */
 const shownSchema = (context: SchemaContext) =>
   z.strictObject({
-    flow: orNull(computed(context, 'flow', { description: 'Of a flow; null else.', example: 7350 })),
-    head: orNull(computed(context, 'head', { description: 'Of a head; null else.', example: 1.9 })),
-    power: orNull(computed(context, 'power', { description: 'Of a power; null else.', example: 122 })),
+    flow: nullable(computed(context, 'flow', { description: 'Of a flow; null else.', example: 7350 })),
+    head: nullable(computed(context, 'head', { description: 'Of a head; null else.', example: 1.9 })),
+    power: nullable(computed(context, 'power', { description: 'Of a power; null else.', example: 122 })),
   });
 
 const gaugeFields = (context: SchemaContext) => ({
@@ -49,7 +48,7 @@ const gaugeFields = (context: SchemaContext) => ({
     examples: ['head'],
   }),
   setting: described(context, z.number(), { description: 'At this setting [%].', examples: [80] }),
-  outlet: described(context, orNull(z.string()), {
+  outlet: described(context, nullable(z.string()), {
     description: 'Of an `outletFlow`; null else.',
     examples: [null],
   }),
@@ -78,7 +77,7 @@ export const nextReadingSchema = (context: SchemaContext) =>
     predicted: described(context, shownSchema(context), {
       description: 'What it would show, as far as is known.',
     }),
-    margin: described(context, orNull(marginDoubt(context)), {
+    margin: described(context, nullable(marginDoubt(context)), {
       description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
     }),
     parameters: described(context, z.array(calibrationParameter(context)), {

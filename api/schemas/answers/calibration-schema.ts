@@ -6,6 +6,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { bodyInstant } from '../instant.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import {
   calibrationParameter,
@@ -15,8 +16,6 @@ import {
 } from './calibration-parts-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const REASONS = [
   'no-power-readings',
@@ -43,10 +42,10 @@ const notIdentifiableSchema = (context: SchemaContext) =>
       description: 'The reason in words and figures.',
       examples: ['Flows on a loop without static head tell friction over head alone, whatever the settings.'],
     }),
-    conditionNumber: orNull(
+    conditionNumber: nullable(
       computedNumber(context, { description: 'Of `ill-conditioned`; null else.', example: 4210 }),
     ),
-    standardError: orNull(
+    standardError: nullable(
       computedNumber(context, { description: 'Of `too-uncertain`; null else.', example: 0.31 }),
     ),
     readings: described(context, z.array(z.string()), {
@@ -57,7 +56,7 @@ const notIdentifiableSchema = (context: SchemaContext) =>
 
 const limitingSchema = (context: SchemaContext) =>
   z.strictObject({
-    outlet: described(context, orNull(z.string()), {
+    outlet: described(context, nullable(z.string()), {
       description: 'The outlet that is served last; null where none requires a flow.',
       examples: ['far end'],
     }),
@@ -65,13 +64,13 @@ const limitingSchema = (context: SchemaContext) =>
       description: 'The installed setting, at which it is told [%].',
       examples: [80],
     }),
-    margin: orNull(
+    margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1 with the factors found; null without a requirement.',
         example: 0.12,
       }),
     ),
-    doubt: described(context, orNull(marginDoubt(context)), {
+    doubt: described(context, nullable(marginDoubt(context)), {
       description: 'What the readings leave open of it; null where they say nothing about flows.',
     }),
   });
@@ -84,7 +83,7 @@ const speedMapSchema = (context: SchemaContext) =>
         z.strictObject({
           setting: described(context, z.number(), { description: 'Setting [%].', examples: [50] }),
           speed: computedNumber(context, { description: 'True speed [% of full].', example: 57.2 }),
-          standardError: orNull(
+          standardError: nullable(
             computedNumber(context, {
               description: 'Of the speed; null where no head was read and the entered speed is scaled.',
               example: 0.4,
@@ -110,7 +109,7 @@ const countSchema = (context: SchemaContext) =>
     }),
     from: described(
       context,
-      orNull(bodyInstant(context, { description: 'As asked.', example: '2026-03-01T00:00:00Z' })),
+      nullable(bodyInstant(context, { description: 'As asked.', example: '2026-03-01T00:00:00Z' })),
       {
         description: 'As asked; null: from the first on.',
       },
@@ -134,14 +133,14 @@ export const calibrationSchema = perContext((context) =>
         description:
           'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 15 % the factors cannot be applied.',
       }),
-      limiting: described(context, orNull(limitingSchema(context)), {
+      limiting: described(context, nullable(limitingSchema(context)), {
         description: 'The limiting margin and its doubt; null where no water passes.',
       }),
       nextReadings: described(context, z.array(nextReadingSchema(context)), {
         description:
           'Readings to take next, the one first that would leave the least standard error of the limiting margin.',
       }),
-      speedMap: described(context, orNull(speedMapSchema(context)), {
+      speedMap: described(context, nullable(speedMapSchema(context)), {
         description:
           'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not tell.',
       }),

@@ -5,10 +5,9 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { bodyInstant } from '../instant.ts';
+import { nullable } from '../nullable.ts';
 import { calibrationParameter } from './calibration-parts-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const factorsSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -26,7 +25,7 @@ const appliedSchema = (context: SchemaContext) =>
     }),
     undoneAt: described(
       context,
-      orNull(
+      nullable(
         bodyInstant(context, { description: 'When it was undone.', example: '2026-04-02T08:00:00.000Z' }),
       ),
       { description: 'When it was undone; null: it was not.' },

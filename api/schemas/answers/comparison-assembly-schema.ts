@@ -4,10 +4,9 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { pumpRefSchema } from './duty-schema.ts';
 import { money } from './money-told.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const text = (context: SchemaContext, description: string, example: string) =>
   described(context, z.string(), { description, examples: [example] });
@@ -25,7 +24,7 @@ const rate = (context: SchemaContext) =>
 const SETTING_FROM = ['stated', 'schedule', 'installed', 'recommended', 'highest', 'power'] as const;
 
 const runs = (context: SchemaContext) => ({
-  setting: described(context, orNull(z.number()), {
+  setting: described(context, nullable(z.number()), {
     description: 'What is dialled; the usual one of a schedule; null where its power is stated.',
     examples: [53],
   }),
@@ -39,7 +38,7 @@ const runs = (context: SchemaContext) => ({
       'Whether every outlet is served and every limit holds; not judged where its power is stated.',
     examples: [true],
   }),
-  detail: described(context, orNull(z.string()), {
+  detail: described(context, nullable(z.string()), {
     description: 'Why it is not feasible; null where it is.',
     examples: [null],
   }),
@@ -58,9 +57,9 @@ export const comparisonAssemblyFigures = perContext((context) =>
     z.strictObject({
       loop: described(
         context,
-        orNull(
+        nullable(
           z.strictObject({
-            id: described(context, orNull(z.string()), {
+            id: described(context, nullable(z.string()), {
               description: 'Null where it came with the request, or several loops are joined.',
               examples: ['0198c0de'],
             }),
@@ -69,20 +68,20 @@ export const comparisonAssemblyFigures = perContext((context) =>
         ),
         { description: 'Null where its power is stated without a loop.' },
       ),
-      pump: described(context, orNull(pumpRefSchema(context)), {
+      pump: described(context, nullable(pumpRefSchema(context)), {
         description: 'Null where its power is stated without a pump.',
       }),
       count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
       new: described(context, z.boolean(), { description: 'Whether they are bought.', examples: [true] }),
       ...runs(context),
-      servedShare: orNull(
+      servedShare: nullable(
         computedNumber(context, {
           description:
             'The least part of its need that an outlet still gets with one of the pumps at rest; 0 for a single pump.',
           example: 0,
         }),
       ),
-      failuresPerDeviceYear: described(context, orNull(rate(context)), {
+      failuresPerDeviceYear: described(context, nullable(rate(context)), {
         description: 'From the counts of the pump; null where it has none, and none is then expected.',
       }),
       attentionHours: computedNumber(context, {
@@ -91,7 +90,7 @@ export const comparisonAssemblyFigures = perContext((context) =>
         example: 1.76667,
       }),
       price: money(context, 'Of all its pumps.', 780),
-      lifeYears: described(context, orNull(z.number()), {
+      lifeYears: described(context, nullable(z.number()), {
         description: 'Expected life of a pump; null: not known, taken to outlast the years looked at.',
         examples: [8],
       }),

@@ -5,11 +5,10 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { comparisonAssemblyFigures } from './comparison-assembly-schema.ts';
 import { money } from './money-told.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const text = (context: SchemaContext, description: string, example: string) =>
   described(context, z.string(), { description, examples: [example] });
@@ -74,13 +73,13 @@ const year = perContext((context) =>
 
 const payback = (context: SchemaContext) =>
   z.strictObject({
-    simple: orNull(
+    simple: nullable(
       computedNumber(context, {
         description: 'Years, in the money of today; null: not within the years looked at.',
         example: 2.86,
       }),
     ),
-    discounted: orNull(
+    discounted: nullable(
       computedNumber(context, {
         description: 'Years, in present values; null: not within the years looked at.',
         example: 3.04,
@@ -105,13 +104,13 @@ const yearly = (context: SchemaContext) => ({
 
 /** Null of the first option. */
 const againstFirst = (context: SchemaContext) => ({
-  payback: described(context, orNull(payback(context)), {
+  payback: described(context, nullable(payback(context)), {
     description:
       'Of what it costs more at first than the first option; null for that one, and for one that costs the same.',
   }),
   breakEvenPrice: described(
     context,
-    orNull(computedNumber(context, { description: 'Money.', example: 0.09 })),
+    nullable(computedNumber(context, { description: 'Money.', example: 0.09 })),
     {
       description:
         'Money per kWh at which it costs as much as the first option in present value; null without such a price.',
@@ -120,7 +119,7 @@ const againstFirst = (context: SchemaContext) => ({
   ),
   breakEvenValueAtRisk: described(
     context,
-    orNull(computedNumber(context, { description: 'Money.', example: 9200 })),
+    nullable(computedNumber(context, { description: 'Money.', example: 9200 })),
     {
       description: 'Value at risk of both at which they cost the same [money]; null without such a value.',
       examples: [9200],

@@ -8,12 +8,11 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { listSchema } from '../list-schema.ts';
+import { nullable } from '../nullable.ts';
 import { recordFields } from '../record-fields.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { comparisonOption } from './comparison-option-schema.ts';
 import { money } from './money-told.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const text = (context: SchemaContext, description: string, example: string) =>
   described(context, z.string(), { description, examples: [example] });
@@ -54,7 +53,7 @@ const assumptions = (context: SchemaContext) =>
         'Money per kWh; the time-mean price of a tariff. A schedule takes the prices of its hours.',
       example: 0.21,
     }),
-    tariff: described(context, orNull(z.string()), {
+    tariff: described(context, nullable(z.string()), {
       description: 'Name of the tariff that the price is the mean of; null: flat.',
       examples: [null],
     }),
@@ -69,7 +68,7 @@ const version = (context: SchemaContext, of: string) =>
   z.array(
     z.strictObject({
       id: text(context, `Id of the ${of}.`, '0198c0de'),
-      version: described(context, orNull(z.int()), {
+      version: described(context, nullable(z.int()), {
         description: 'Null where there was none.',
         examples: [3],
       }),
@@ -96,13 +95,13 @@ const figures = (context: SchemaContext) => ({
   options: described(context, z.array(comparisonOption(context)), {
     description: 'In the order of the request; the first is what the others are measured against.',
   }),
-  cheapest: described(context, orNull(z.int()), {
+  cheapest: described(context, nullable(z.int()), {
     description: 'Place of the feasible option of least present value, from 0; null where none is feasible.',
     examples: [1],
   }),
   breakEvenPrice: described(
     context,
-    orNull(computedNumber(context, { description: 'Money.', example: 0.09 })),
+    nullable(computedNumber(context, { description: 'Money.', example: 0.09 })),
     {
       description:
         'That of the cheapest option other than the first: money per kWh at which it costs as much as the first.',
@@ -111,7 +110,7 @@ const figures = (context: SchemaContext) => ({
   ),
   breakEvenValueAtRisk: described(
     context,
-    orNull(computedNumber(context, { description: 'Money.', example: 9200 })),
+    nullable(computedNumber(context, { description: 'Money.', example: 9200 })),
     { description: 'That of the same option [money].', examples: [9200] },
   ),
   sensitivity: described(context, z.array(sensitivity(context)), {
@@ -162,7 +161,7 @@ const listed = perContext((context) =>
       name: text(context, 'Its name.', 'Seahorse bank: three pumps or one'),
       currency: text(context, 'Of its money.', 'EUR'),
       options: described(context, z.int(), { description: 'How many it has.', examples: [2] }),
-      cheapest: described(context, orNull(z.string()), {
+      cheapest: described(context, nullable(z.string()), {
         description: 'Name of the cheapest one; null where none is feasible.',
         examples: ['One Canister 250'],
       }),

@@ -6,19 +6,18 @@ import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { evidenceSchema } from './evidence-schema.ts';
 import { residualSeriesSchema } from './residual-series-schema.ts';
 import { waitingSchema } from './waiting-schema.ts';
 
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
-
 const date = (context: SchemaContext, description: string, example: string) =>
   described(context, z.iso.date(), { description, examples: [example] });
 
 const instant = (context: SchemaContext, description: string) =>
-  described(context, orNull(z.iso.datetime()), {
+  described(context, nullable(z.iso.datetime()), {
     description: `${description} Null without one.`,
     examples: ['2026-01-15T10:00:00.000Z'],
   });
@@ -37,7 +36,7 @@ const slipSchema = perContext((context) =>
       }),
       likely: described(
         context,
-        orNull(
+        nullable(
           z.enum([
             'gallons-and-litres',
             'hours-and-minutes',
@@ -55,7 +54,7 @@ const slipSchema = perContext((context) =>
           examples: ['gallons-and-litres'],
         },
       ),
-      factor: orNull(
+      factor: nullable(
         computedNumber(context, {
           description: 'Measured is about so many times what it should be; null where no factor is known.',
           example: 3.785,
@@ -75,7 +74,7 @@ const shortfallSchema = perContext((context) =>
       date: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),
       interval: z.strictObject({
         earliest: date(context, 'By the steep end of the interval of the trend.', '2026-07-20'),
-        latest: orNull(
+        latest: nullable(
           date(context, 'By its flat end; null where that is not within ten years.', '2026-09-30'),
         ),
       }),
@@ -159,21 +158,21 @@ export const conditionSchema = perContext((context) =>
       evidence: described(context, z.array(evidenceSchema(context)), {
         description: 'One row for each thing that was measured at least three times.',
       }),
-      meterSlip: orNull(slipSchema(context)),
+      meterSlip: nullable(slipSchema(context)),
       places: described(context, z.array(z.string()), {
         description: 'The outlets of a `clogged-branch`; none else.',
         examples: [[]],
       }),
-      pumpsRunning: described(context, orNull(z.int()), {
+      pumpsRunning: described(context, nullable(z.int()), {
         description: 'How many of several pumps seem to run where one stands still; null else.',
         examples: [null],
       }),
-      also: described(context, orNull(z.enum(VERDICTS)), {
+      also: described(context, nullable(z.enum(VERDICTS)), {
         description: 'What pressures show besides a pump that draws more than its curve; null else.',
         examples: [null],
       }),
-      shortfall: orNull(shortfallSchema(context)),
-      waiting: orNull(waitingSchema(context)),
+      shortfall: nullable(shortfallSchema(context)),
+      waiting: nullable(waitingSchema(context)),
       dataBasis: described(context, z.enum(['entered', 'calibrated']), {
         description: 'Whether predictions rest on the data as entered or on a calibration of the loop.',
         examples: ['entered'],

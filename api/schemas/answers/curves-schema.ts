@@ -5,13 +5,12 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
-
 const r2 = (context: SchemaContext, of: string) =>
-  orNull(
+  nullable(
     computedNumber(context, {
       description: `1 - SSE/SST of ${of}; null where they do not vary.`,
       example: 0.999984,
@@ -44,7 +43,7 @@ const headSchema = (context: SchemaContext) =>
       }),
     }),
     r2: r2(context, 'the heads'),
-    standardError: orNull(
+    standardError: nullable(
       computed(context, 'head', {
         description: 'sqrt(SSE/(n - m - 1)) of m powers; null without spare points.',
         example: 0.00693,
@@ -86,16 +85,16 @@ const powerSchema = (context: SchemaContext) =>
         examples: [[]],
       },
     ),
-    flowScale: orNull(
+    flowScale: nullable(
       computed(context, 'flow', {
         description: 'Flow at full speed of which q is the share; null without flow terms.',
         example: 9000,
       }),
     ),
-    flowCentre: orNull(
+    flowCentre: nullable(
       computedNumber(context, { description: 'q at which x is 0; null without flow terms.', example: 0.6 }),
     ),
-    flowRange: orNull(
+    flowRange: nullable(
       z.strictObject({
         min: computedNumber(context, {
           description: 'Least q of the points; q is held there.',
@@ -109,7 +108,7 @@ const powerSchema = (context: SchemaContext) =>
     ),
     standbyPower: computed(context, 'power', { description: 'Standby power as entered.', example: 3 }),
     r2: r2(context, 'ln(P - standby)'),
-    standardError: orNull(
+    standardError: nullable(
       computedNumber(context, {
         description: 'Of ln(P - standby): about the relative error of power; null without spare points.',
         example: 0.012,
@@ -136,7 +135,7 @@ export const curvesSchema = perContext((context) =>
     z.strictObject({
       head: headSchema(context),
       power: powerSchema(context),
-      bestEfficiencyPoint: orNull(
+      bestEfficiencyPoint: nullable(
         z.strictObject({
           flow: computed(context, 'flow', {
             description: 'Flow of best efficiency at full speed.',

@@ -5,8 +5,7 @@ import { computed } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const grades = z.enum(Object.keys(GRADES));
 
@@ -22,7 +21,7 @@ const range = (
 
 const schema = (context: SchemaContext) =>
   z.strictObject({
-    grade: described(context, orNull(grades), {
+    grade: described(context, nullable(grades), {
       description:
         'ISO 9906 grade taken: of the assurance asked for, else of the pump; null: the scatter of its points alone.',
       examples: ['2B'],
@@ -33,7 +32,7 @@ const schema = (context: SchemaContext) =>
   });
 
 export const doubtField = (context: SchemaContext) =>
-  described(context, orNull(schema(context)), {
+  described(context, nullable(schema(context)), {
     description:
       'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %); null where it has no grade and its points no scatter to tell.',
     examples: [null],

@@ -4,15 +4,14 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { doubtField } from './doubt-schema.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
 
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
-
 const pumpRefShape = (context: SchemaContext) => ({
-  id: described(context, orNull(z.string()), {
+  id: described(context, nullable(z.string()), {
     description: 'Id of the pump; null where it came with the request.',
     examples: ['0198c0de-0000-7000-8000-000000000002'],
   }),
@@ -27,19 +26,19 @@ const outletSchema = (context: SchemaContext) =>
   z.strictObject({
     name: described(context, z.string(), { description: 'Name of the outlet.', examples: ['far end'] }),
     flow: computed(context, 'flow', { description: 'What it gets; negative: backwards.', example: 3028.46 }),
-    requiredFlow: orNull(
+    requiredFlow: nullable(
       computed(context, 'flow', {
         description: 'What it needs, the flow for a stated reach included; null where nothing is required.',
         example: 3000,
       }),
     ),
-    margin: orNull(
+    margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1; null without a requirement above 0.',
         example: 0.00948667,
       }),
     ),
-    velocity: orNull(
+    velocity: nullable(
       computed(context, 'velocity', {
         description: 'Mean velocity of the leaving stream; null where no nozzle or pipe is known.',
         example: 4.76048,
@@ -63,28 +62,28 @@ const trimSchema = (context: SchemaContext) =>
       examples: [false],
     }),
     flow: computed(context, 'flow', { description: 'Flow at which the trim is set.', example: 4000 }),
-    head: orNull(
+    head: nullable(
       computed(context, 'head', {
         description: 'Head to take away there; null where it is shut.',
         example: 0.312,
       }),
     ),
-    lossCoefficient: orNull(
+    lossCoefficient: nullable(
       computedNumber(context, { description: 'K on `diameter`; null without a bore.', example: 4.21 }),
     ),
-    diameter: orNull(
+    diameter: nullable(
       computed(context, 'diameter', {
         description: 'Bore that K refers to; null where none is known.',
         example: 37.49,
       }),
     ),
-    kv: orNull(computedNumber(context, { description: 'Kv of the trim, m3/h at 1 bar.', example: 22.9 })),
-    valve: described(context, orNull(z.string()), {
+    kv: nullable(computedNumber(context, { description: 'Kv of the trim, m3/h at 1 bar.', example: 22.9 })),
+    valve: described(context, nullable(z.string()), {
       description:
         'The valve of the branch that can make the trim, as a JSON pointer into the loop; null where it has none of known characteristic.',
       examples: ['/discharge/branches/1/run/1'],
     }),
-    opening: orNull(
+    opening: nullable(
       computedNumber(context, {
         description:
           'What to set that valve to, for the trim and what the valve loses already [%]; 0 shuts it.',
@@ -122,27 +121,27 @@ export const dutyShape = (context: SchemaContext) => ({
     description: 'Wire to water: rho g Q H / P, a fraction.',
     example: 0.385034,
   }),
-  turnover: orNull(
+  turnover: nullable(
     computedNumber(context, {
       description: 'Total flow over the volume of the tank, per hour; null without a volume.',
       example: 3.13881,
     }),
   ),
   annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 750.769 }),
-  annualCost: orNull(
+  annualCost: nullable(
     computedNumber(context, {
       description: 'Cost of that energy in the currency; null without a price.',
       example: 157.661,
     }),
   ),
-  lifeCycleCost: orNull(
+  lifeCycleCost: nullable(
     computedNumber(context, {
       description:
         'Present value of purchase, energy, service and repairs in the currency; null unless a recommendation is asked for `life-cycle-cost`.',
       example: 2480,
     }),
   ),
-  limitingOutlet: described(context, orNull(z.string()), {
+  limitingOutlet: described(context, nullable(z.string()), {
     description: 'The outlet with the least margin; null where none requires a flow.',
     examples: ['far end'],
   }),

@@ -5,14 +5,13 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const share = (context: SchemaContext, description: string, example: number) =>
   computedNumber(context, { description, example });
 
 const figures = (context: SchemaContext, quantity: Quantity, examples: readonly [number, number]) => ({
-  outlet: described(context, orNull(z.string()), {
+  outlet: described(context, nullable(z.string()), {
     description: 'The outlet of an outletFlow; else null.',
     examples: [null],
   }),
@@ -35,14 +34,14 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
     examples: ['2025-12-20T10:00:00.000Z'],
   }),
   standardError: share(context, 'Standard error of the residual, by the scatter of the readings.', 0.004),
-  trendPerYear: orNull(
+  trendPerYear: nullable(
     share(
       context,
       'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions tell of some. Null with fewer than six days of readings, or within a week.',
       -0.11,
     ),
   ),
-  interval: orNull(
+  interval: nullable(
     z.strictObject({
       low: share(context, 'Low end of the interval of 95 % of the trend, by Sen.', -0.118),
       high: share(context, 'High end.', -0.102),

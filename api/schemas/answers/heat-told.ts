@@ -3,11 +3,12 @@ import { z } from '@hono/zod-openapi';
 import { computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 
 export const heatTold = (context: SchemaContext) =>
   described(
     context,
-    z.union([
+    nullable(
       z.strictObject({
         cop: computedNumber(context, { description: 'Heat moved over electricity.', example: 3 }),
         mode: described(context, z.enum(['cooling', 'heating']), {
@@ -19,7 +20,6 @@ export const heatTold = (context: SchemaContext) =>
           examples: [false],
         }),
       }),
-      z.null(),
-    ]),
+    ),
     { description: 'How the water is kept at its temperature; null where `heat` was not asked for.' },
   );

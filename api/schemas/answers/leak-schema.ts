@@ -4,6 +4,7 @@ import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 
@@ -17,21 +18,19 @@ export const leakSchema = perContext((context) =>
         description: 'Until the surface stands at the hole in the tank and no more can leave.',
         example: 3814.9,
       }),
-      timeToLevel: z.union([
+      timeToLevel: nullable(
         computed(context, 'time', {
           description: 'Until the surface stands at the level asked for; null where none is.',
           example: 1117.4,
         }),
-        z.null(),
-      ]),
+      ),
       volume: computed(context, 'volume', { description: 'What is lost down to the hole.', example: 1600 }),
-      floodDepth: z.union([
+      floodDepth: nullable(
         computed(context, 'depth', {
           description: 'How deep it stands on the floor; null without its area.',
           example: 0.133333,
         }),
-        z.null(),
-      ]),
+      ),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',
         examples: ['3020 L/h leave at first; in 63.58 min 1600 L are on the floor, 0.1333 m deep.'],

@@ -4,8 +4,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const KINDS = [
   'intake',
@@ -29,7 +28,7 @@ const useShape = (context: SchemaContext, setting: number) => ({
     description: 'Energy saved a year; negative where more would be used.',
     example: 30.71,
   }),
-  annualCost: orNull(
+  annualCost: nullable(
     computedNumber(context, { description: 'Money saved a year; null without a price.', example: 6.449 }),
   ),
 });
@@ -37,7 +36,7 @@ const useShape = (context: SchemaContext, setting: number) => ({
 const savingShape = (context: SchemaContext) => ({
   grid: described(
     context,
-    orNull(
+    nullable(
       z.strictObject({
         candidate: described(context, z.int(), {
           description: 'Place of the best candidate then, from 0.',
@@ -51,7 +50,7 @@ const savingShape = (context: SchemaContext) => ({
         'On the grid of settings: `best` less the best of the same request with the change; null where none would serve.',
     },
   ),
-  continuous: described(context, orNull(z.strictObject(useShape(context, 68.83))), {
+  continuous: described(context, nullable(z.strictObject(useShape(context, 68.83))), {
     description:
       'The same two pumps, each at the smallest setting of any decimals, so that no step hides it.',
   }),
@@ -63,7 +62,7 @@ const savingsSchema = (context: SchemaContext) =>
   z.strictObject({
     boreUp: described(
       context,
-      orNull(
+      nullable(
         z.strictObject({
           pipe: described(context, z.string(), {
             description: 'The next larger pipe of the series.',
@@ -77,10 +76,10 @@ const savingsSchema = (context: SchemaContext) =>
           'With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen anew. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore.',
       },
     ),
-    halved: described(context, orNull(saving(context)), {
+    halved: described(context, nullable(saving(context)), {
       description: 'With half of its head at any flow; null for pipes.',
     }),
-    removed: described(context, orNull(saving(context)), {
+    removed: described(context, nullable(saving(context)), {
       description: 'Without it; null for outlets, whose stream takes its velocity head away in any case.',
     }),
   });
@@ -93,11 +92,11 @@ const rowSchema = (context: SchemaContext) =>
       examples: ['/discharge/run/0'],
     }),
     kind: described(context, z.enum(KINDS), { description: 'What it is.', examples: ['pipe'] }),
-    name: described(context, orNull(z.string()), {
+    name: described(context, nullable(z.string()), {
       description: 'Its name in the tables, or that of the outlet; null where it has none.',
       examples: ['sch80 1-1/2'],
     }),
-    bore: orNull(
+    bore: nullable(
       computed(context, 'diameter', {
         description: 'Bore that its velocity is taken in; null where none belongs to it.',
         example: 37.49,
@@ -120,13 +119,13 @@ const rowSchema = (context: SchemaContext) =>
       description: 'The same share of the energy of a year, losses of pump and motor included.',
       example: 112.4,
     }),
-    annualCost: orNull(
+    annualCost: nullable(
       computedNumber(context, {
         description: 'The same share of the cost of a year; null without a price.',
         example: 23.6,
       }),
     ),
-    savings: described(context, orNull(savingsSchema(context)), {
+    savings: described(context, nullable(savingsSchema(context)), {
       description: 'What less of it would save a year, for the ten that take most; null for the others.',
     }),
   });
@@ -149,7 +148,7 @@ export const lossesSchema = perContext((context) =>
 );
 
 export const lossesField = (context: SchemaContext) =>
-  described(context, orNull(lossesSchema(context)), {
+  described(context, nullable(lossesSchema(context)), {
     description:
       'With `detail: "losses"`, where the head of `best` goes; null without, without a best, and where no water moves.',
     examples: [null],

@@ -3,20 +3,19 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({
     name: described(context, z.string(), { description: 'Name of the outlet.', examples: ['far end'] }),
     flow: computed(context, 'flow', { description: 'What it still gets.', example: 2210 }),
-    requiredFlow: orNull(
+    requiredFlow: nullable(
       computed(context, 'flow', {
         description: 'What it needs; null where nothing is required.',
         example: 3000,
       }),
     ),
-    margin: orNull(
+    margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1; null without a requirement above 0.',
         example: -0.263,
@@ -49,7 +48,7 @@ const schema = (context: SchemaContext) =>
 
 /** Null for a single pump, or one that moves nothing. */
 export const onePumpDownField = (context: SchemaContext) =>
-  described(context, orNull(schema(context)), {
+  described(context, nullable(schema(context)), {
     description:
       'The same setting with one of the pumps at rest; null for a single pump, or where none moves water. Without check valves the idle pump passes water backwards, H = k Q^2 through the point of its own curve with the greatest hydraulic power (common practice).',
     examples: [null],

@@ -6,6 +6,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
+import { nullable } from '../nullable.ts';
 import { readingSchema } from '../reading.ts';
 
 export const readingsTaken = perContext((context) =>
@@ -28,10 +29,9 @@ const instant = (context: SchemaContext, description: string, example: string) =
   described(context, z.iso.datetime(), { description, examples: [example] });
 
 const mean = (context: SchemaContext, quantity: Quantity, description: string, example: number) =>
-  z.union([
+  nullable(
     computed(context, quantity, { description: `${description} Null where none was measured.`, example }),
-    z.null(),
-  ]);
+  );
 
 const meanReading = perContext((context) =>
   named(
@@ -40,7 +40,7 @@ const meanReading = perContext((context) =>
     z.strictObject({
       from: instant(context, 'When the hour or day begins, in UTC.', '2026-01-15T00:00:00.000Z'),
       until: instant(context, 'When it ends.', '2026-01-16T00:00:00.000Z'),
-      day: described(context, z.union([z.iso.date(), z.null()]), {
+      day: described(context, nullable(z.iso.date()), {
         description: 'The day by the calendar of the site; null for an hour.',
         examples: ['2026-01-15'],
       }),
@@ -69,7 +69,7 @@ export const readingList = perContext((context) =>
       items: described(context, z.array(z.union([readingSchema(context), meanReading(context)])), {
         description: 'In the order of time: readings, or with `by` means of those of an hour or a day.',
       }),
-      next: described(context, z.union([z.string(), z.null()]), {
+      next: described(context, nullable(z.string()), {
         description: 'The `cursor` of the next page; null on the last.',
       }),
       units: unitsField(context),

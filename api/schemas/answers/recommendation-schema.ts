@@ -10,6 +10,7 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 import { assuranceTold } from '../assurance.ts';
 import { encodedOnce } from '../encoded-once.ts';
 import { lifeCycleTold, OBJECTIVES } from '../life-cycle-terms.ts';
+import { nullable } from '../nullable.ts';
 import { againstAsBuiltField } from './against-as-built-schema.ts';
 import { assuranceField } from './assurance-schema.ts';
 import { basisSchema } from './basis-schema.ts';
@@ -20,8 +21,6 @@ import { heatTold } from './heat-told.ts';
 import { lossesField } from './losses-schema.ts';
 import { drainBackField } from './surroundings-schema.ts';
 import { withoutScreenLimitField } from './without-screen-limit-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 export const REJECTION_REASONS = [...CONDITION_REASONS, 'no-setting'] as const;
 
@@ -62,7 +61,7 @@ const rejectedSchema = perContext((context) =>
         description: 'The reason in figures.',
         examples: ['far end gets at most 2590 L/h at setting 100 % of the 3000 L/h it needs.'],
       }),
-      shortfall: orNull(shortfallSchema(context)),
+      shortfall: nullable(shortfallSchema(context)),
     }),
     { description: 'A candidate that no setting of its grid makes serve.' },
   ),
@@ -70,7 +69,7 @@ const rejectedSchema = perContext((context) =>
 
 const limitsSchema = (context: SchemaContext) =>
   z.strictObject({
-    throughSlotVelocity: orNull(
+    throughSlotVelocity: nullable(
       computed(context, 'velocity', {
         description: 'Highest velocity through screen slots; null: not judged.',
         example: 0.1524,
@@ -104,12 +103,12 @@ const limitsSchema = (context: SchemaContext) =>
 
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
-    price: orNull(
+    price: nullable(
       computedNumber(context, { description: 'Money per kWh; null: no cost is told.', example: 0.21 }),
     ),
-    tariff: orNull(
+    tariff: nullable(
       z.strictObject({
-        id: described(context, orNull(z.string()), {
+        id: described(context, nullable(z.string()), {
           description: 'Id of the tariff; null where it came with the request.',
           examples: ['0198c0de-0000-7000-8000-000000000003'],
         }),
@@ -152,7 +151,7 @@ const requiredDutySchema = (context: SchemaContext) =>
     }),
   });
 
-export const requiredDutyField = (context: SchemaContext) => orNull(requiredDutySchema(context));
+export const requiredDutyField = (context: SchemaContext) => nullable(requiredDutySchema(context));
 
 /** The best is the first of the ranking. */
 const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));
@@ -172,7 +171,7 @@ export const recommendationSchema = perContext((context) =>
     context,
     'Recommendation',
     z.strictObject({
-      best: orNull(rankedSchema(context)),
+      best: nullable(rankedSchema(context)),
       ranking: described(context, z.array(rankedSchema(context)), {
         description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
       }),

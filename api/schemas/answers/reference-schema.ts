@@ -5,6 +5,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 
 const text = (context: SchemaContext, description: string, example: string) =>
   described(context, z.string(), { description, examples: [example] });
@@ -49,7 +50,7 @@ const partOpening = (context: SchemaContext) =>
   });
 
 const numberOrNull = (context: SchemaContext, words: { description: string; example: number }) =>
-  described(context, z.union([computedNumber(context, words), z.null()]), {
+  described(context, nullable(computedNumber(context, words)), {
     description: words.description,
     examples: [words.example],
   });
@@ -87,7 +88,7 @@ const fittingRow = (context: SchemaContext) =>
     }),
     description: text(context, 'What it is.', 'Elbow, 90 degrees, standard'),
     source: text(context, 'Where the figures come from.', 'Crane Technical Paper 410, K = n fT'),
-    partOpeningSource: described(context, z.union([z.string(), z.null()]), {
+    partOpeningSource: described(context, nullable(z.string()), {
       description: 'Where the part openings come from; null without any.',
       examples: [null],
     }),

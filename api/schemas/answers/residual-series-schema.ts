@@ -5,8 +5,7 @@ import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const place = (context: SchemaContext) => ({
   time: described(context, z.iso.datetime(), {
@@ -28,7 +27,7 @@ export const residualSeriesSchema = perContext((context) =>
         description: 'What was measured.',
         examples: ['flow'],
       }),
-      outlet: described(context, orNull(z.string()), {
+      outlet: described(context, nullable(z.string()), {
         description: 'The outlet of an outletFlow; else null.',
         examples: [null],
       }),
@@ -42,7 +41,7 @@ export const residualSeriesSchema = perContext((context) =>
         ),
         { description: 'Medians of days, or where there are over 400 of some days together, in order.' },
       ),
-      line: orNull(
+      line: nullable(
         z.strictObject({ from: z.strictObject(place(context)), to: z.strictObject(place(context)) }),
       ),
     }),

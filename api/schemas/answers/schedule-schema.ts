@@ -5,14 +5,13 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { recordFields } from '../record-fields.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from '../schedule.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
 import { servedOutlets } from './served-outlet.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 export const settingField = (context: SchemaContext, description: string, example = 58) =>
   described(context, z.number(), { description, examples: [example] });
@@ -24,7 +23,7 @@ export const feasibleField = (context: SchemaContext) =>
   });
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  orNull(computedNumber(context, { description: `${description} Null without a price.`, example }));
+  nullable(computedNumber(context, { description: `${description} Null without a price.`, example }));
 
 const useShape = (context: SchemaContext) => ({
   annualEnergy: computed(context, 'energy', { description: 'Energy of the year.', example: 178.2 }),
@@ -54,10 +53,10 @@ const phaseSchema = perContext((context) =>
       }),
       ...useShape(context),
       outlets: servedOutlets(context),
-      otherSetting: orNull(
+      otherSetting: nullable(
         settingField(context, 'The setting of the other part of a pulse; null without one.', 41),
       ),
-      gap: orNull(
+      gap: nullable(
         computedNumber(context, {
           description:
             'Cost of the year above what no plan can be cheaper than, as a share of that; 0 where hours are split, null without a volume or where it is out of reach.',
@@ -99,7 +98,7 @@ const emergencySchema = perContext((context) =>
       power: computed(context, 'power', { description: 'Power at it.', example: 14.2 }),
       flow: computed(context, 'flow', { description: 'Total flow at it.', example: 2450 }),
       outlets: servedOutlets(context),
-      batteryHours: orNull(
+      batteryHours: nullable(
         computedNumber(context, {
           description: 'Hours that the stated battery lasts; null without one.',
           example: 84.5,

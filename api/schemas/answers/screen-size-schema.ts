@@ -4,6 +4,7 @@ import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 
@@ -25,14 +26,13 @@ export const screenSizeSchema = perContext((context) =>
         description: 'Least number of equal screens that share the flow.',
         examples: [1],
       }),
-      diameter: z.union([
+      diameter: nullable(
         computed(context, 'diameter', {
           description:
             'Diameter of the one cylinder, ten diameters long, that would do instead; null where one of the entered diameter does, and for other shapes.',
           example: 112,
         }),
-        z.null(),
-      ]),
+      ),
       openFraction: computedNumber(context, {
         description: 'Open area over whole area, unclogged.',
         example: 0.35,

@@ -4,8 +4,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const servedOutlet = perContext((context) =>
   named(
@@ -14,19 +13,19 @@ const servedOutlet = perContext((context) =>
     z.strictObject({
       name: described(context, z.string(), { description: 'Name of the outlet.', examples: ['far end'] }),
       flow: computed(context, 'flow', { description: 'What it gets; negative: backwards.', example: 1814.2 }),
-      requiredFlow: orNull(
+      requiredFlow: nullable(
         computed(context, 'flow', {
           description: 'What it needs in this phase; null where nothing is required.',
           example: 1800,
         }),
       ),
-      margin: orNull(
+      margin: nullable(
         computedNumber(context, {
           description: 'flow/requiredFlow - 1; null without a requirement above 0.',
           example: 0.0079,
         }),
       ),
-      velocity: orNull(
+      velocity: nullable(
         computed(context, 'velocity', {
           description: 'Mean velocity of the leaving stream; null where no nozzle or pipe is known.',
           example: 2.85,

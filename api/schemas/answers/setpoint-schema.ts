@@ -5,6 +5,7 @@ import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
@@ -17,7 +18,7 @@ const time = (context: SchemaContext, description: string, example: string) =>
 const stepShape = (context: SchemaContext) => ({
   setting: settingField(context, 'What to dial [% of full]; 0 is stopped.'),
   feasible: feasibleField(context),
-  phase: described(context, z.union([z.string(), z.null()]), {
+  phase: described(context, nullable(z.string()), {
     description: 'Name of the phase; null without a schedule.',
     examples: ['night'],
   }),

@@ -4,6 +4,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 
 const count = (context: SchemaContext, description: string) =>
   described(context, z.int(), { description, examples: [1] });
@@ -19,7 +20,7 @@ const record = (context: SchemaContext, of: string) =>
   );
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  described(context, z.union([computedNumber(context, { description, example }), z.null()]), {
+  described(context, nullable(computedNumber(context, { description, example })), {
     description: `${description} [money]; null where it is not known.`,
     examples: [example],
   });
@@ -69,7 +70,7 @@ export const shortSchema = perContext((context) =>
               description: 'flow/requiredFlow - 1, a fraction.',
               example: -0.0633,
             }),
-            phase: described(context, z.union([z.string(), z.null()]), {
+            phase: described(context, nullable(z.string()), {
               description: 'In which phase of its schedule; null without one.',
               examples: ['night'],
             }),
@@ -121,7 +122,7 @@ export const savingSchema = perContext((context) =>
           '`setting`: the pump that is there, set lower. `pump`: one of another stored pump in place of those that are there.',
         examples: ['pump'],
       }),
-      pump: described(context, z.union([record(context, 'pump'), z.null()]), {
+      pump: described(context, nullable(record(context, 'pump')), {
         description: 'The other pump; null where the setting alone is changed.',
       }),
       count: count(context, 'How many of it.'),
@@ -130,7 +131,7 @@ export const savingSchema = perContext((context) =>
       purchase: money(context, 'Price of the other pump; 0 where nothing is bought', 780),
       simplePayback: described(
         context,
-        z.union([computedNumber(context, { description: 'Years.', example: 3.2 }), z.null()]),
+        nullable(computedNumber(context, { description: 'Years.', example: 3.2 })),
         {
           description: 'purchase/costSaved [years]; null where either is not known.',
           examples: [3.2],
@@ -138,14 +139,14 @@ export const savingSchema = perContext((context) =>
       ),
       paybackBeyondSetting: described(
         context,
-        z.union([computedNumber(context, { description: 'Years.', example: 27.6 }), z.null()]),
+        nullable(computedNumber(context, { description: 'Years.', example: 27.6 })),
         {
           description:
             'purchase/(costSaved - settingAlone.costSaved) [years]: what the purchase pays beyond what the lower setting saves for nothing; null where that is not known, or nothing.',
           examples: [27.6],
         },
       ),
-      settingAlone: described(context, z.union([z.strictObject(saved(context)), z.null()]), {
+      settingAlone: described(context, nullable(z.strictObject(saved(context))), {
         description:
           'What the pump that is there saves at its lowest setting that serves, with nothing bought; null for nothing.',
       }),

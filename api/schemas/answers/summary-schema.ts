@@ -5,6 +5,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { aboveNeedSchema, loopCountsSchema, savingSchema, shortSchema } from './summary-parts.ts';
@@ -13,7 +14,7 @@ const orNull = (
   context: SchemaContext,
   { description, example }: { readonly description: string; readonly example: number },
 ) =>
-  described(context, z.union([computedNumber(context, { description, example }), z.null()]), {
+  described(context, nullable(computedNumber(context, { description, example })), {
     description,
     examples: [example],
   });
@@ -60,7 +61,7 @@ const assumptions = perContext((context) =>
           'Money per kWh of a loop without a schedule: of the tariff over the year, else of the site.',
         example: 0.21,
       }),
-      tariff: described(context, z.union([z.string(), z.null()]), {
+      tariff: described(context, nullable(z.string()), {
         description: "Name of the site's tariff; null without one.",
         examples: ['Winter peak'],
       }),

@@ -3,8 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
+import { nullable } from '../nullable.ts';
 
 const screenSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -33,21 +32,21 @@ const heatSchema = (context: SchemaContext) =>
       description: 'Whether 0.8 stood in for the efficiency of a dry motor.',
       examples: [false],
     }),
-    dailyRise: orNull(
+    dailyRise: nullable(
       computed(context, 'temperatureDifference', {
         description:
           'Warming in a day by the mean heat of its hours, before losses to the room; null without a volume of the tank.',
         example: 0.5823,
       }),
     ),
-    annualEnergy: orNull(
+    annualEnergy: nullable(
       computed(context, 'energy', {
         description:
           'Electricity of a year that it costs the chiller or, negative, spares the heater; null where `heat` was not asked for.',
         example: 193.2,
       }),
     ),
-    annualCost: orNull(
+    annualCost: nullable(
       computedNumber(context, {
         description: 'Cost of that electricity; null where not asked for, or without a price.',
         example: 40.57,
@@ -68,11 +67,11 @@ const coveredSchema = (context: SchemaContext) =>
   });
 
 export const surroundingsShape = (context: SchemaContext) => ({
-  screen: described(context, orNull(screenSchema(context)), {
+  screen: described(context, nullable(screenSchema(context)), {
     description: 'How fast water passes the openings of the intake screen; null without a screen.',
   }),
   heat: described(context, heatSchema(context), { description: 'What the pump does to the temperature.' }),
-  coveredIntake: described(context, orNull(coveredSchema(context)), {
+  coveredIntake: described(context, nullable(coveredSchema(context)), {
     description:
       'The pull of the one intake when something covers it; null where several screens share the flow, or no bore is known.',
   }),
@@ -82,7 +81,7 @@ export const surroundingsShape = (context: SchemaContext) => ({
 export const reachField = (context: SchemaContext) =>
   described(
     context,
-    orNull(
+    nullable(
       z.strictObject({
         velocity: computed(context, 'velocity', {
           description: 'Down to this velocity on the axis: the one asked for, else that of its stated reach.',
@@ -101,23 +100,23 @@ export const reachField = (context: SchemaContext) =>
 export const drainBackField = (context: SchemaContext) =>
   described(
     context,
-    orNull(
+    nullable(
       z.strictObject({
         volume: computed(context, 'volume', {
           description: 'What runs back: the tank down to the siphon break, and the discharge pipes.',
           example: 341.2,
         }),
-        room: orNull(
+        room: nullable(
           computed(context, 'volume', {
             description: "The basin's area times its freeboard; null without a basin.",
             example: 300,
           }),
         ),
-        floods: described(context, orNull(z.boolean()), {
+        floods: described(context, nullable(z.boolean()), {
           description: 'Whether the volume is more than the room; null without a basin.',
           examples: [true],
         }),
-        deepestSiphonBreak: orNull(
+        deepestSiphonBreak: nullable(
           computed(context, 'depth', {
             description: 'Deepest siphon break whose drain-back the basin holds; null without a basin.',
             example: 0.0436,

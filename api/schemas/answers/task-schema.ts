@@ -7,10 +7,9 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { calendarDate } from '../clock-fields.ts';
 import { targetFields, taskFields } from '../maintenance-task.ts';
+import { nullable } from '../nullable.ts';
 import { recordFields } from '../record-fields.ts';
 import { cautionSchema } from './caution-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 export const count = (context: SchemaContext, description: string, example: number) =>
   described(context, z.int(), { description, examples: [example] });
@@ -31,7 +30,7 @@ export const nextDueField = (context: SchemaContext) =>
 const NO_RATE = 'null where the site has no `labourRate`.';
 
 export const annualCostField = (context: SchemaContext, description: string, example: number) =>
-  orNull(computedNumber(context, { description: `${description}; ${NO_RATE}`, example }));
+  nullable(computedNumber(context, { description: `${description}; ${NO_RATE}`, example }));
 
 export const currencyField = (context: SchemaContext) =>
   described(context, z.string(), { description: "The site's currency.", examples: ['EUR'] });
@@ -48,7 +47,7 @@ const taskShape = (context: SchemaContext) => ({
   due: flag(context, 'Whether it is due today or has been, by the calendar of the site.', false),
   overdue: flag(context, 'Whether the day on which it was due has gone by.', false),
   daysUntilDue: count(context, 'Days until it is due; negative where it is overdue.', 6),
-  lastDone: described(context, orNull(z.iso.datetime()), {
+  lastDone: described(context, nullable(z.iso.datetime()), {
     description: 'When it was last done; null: never.',
     examples: ['2026-01-15T12:00:00.000Z'],
   }),
@@ -125,7 +124,7 @@ export const taskListSchema = perContext((context) =>
       items: described(context, z.array(taskItem(context)), {
         description: 'In the order of their creation.',
       }),
-      next: described(context, orNull(z.string()), {
+      next: described(context, nullable(z.string()), {
         description: 'The `cursor` of the next page; null on the last.',
       }),
       today: calendarDate(context, {

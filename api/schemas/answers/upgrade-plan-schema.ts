@@ -6,6 +6,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { listSchema } from '../list-schema.ts';
+import { nullable } from '../nullable.ts';
 import { recordFields } from '../record-fields.ts';
 import { planTerms, upgradeFields } from '../upgrade-plan-request.ts';
 import { basisSchema } from './basis-schema.ts';
@@ -33,15 +34,11 @@ const status = (context: SchemaContext) =>
   });
 
 const gap = (context: SchemaContext) =>
-  described(
-    context,
-    z.union([computedNumber(context, { description: 'A fraction.', example: 0 }), z.null()]),
-    {
-      description:
-        'By what fraction of its present value a better plan could exceed it at most, 0 where it is proven best; null where the plan is worth nothing.',
-      examples: [0],
-    },
-  );
+  described(context, nullable(computedNumber(context, { description: 'A fraction.', example: 0 })), {
+    description:
+      'By what fraction of its present value a better plan could exceed it at most, 0 where it is proven best; null where the plan is worth nothing.',
+    examples: [0],
+  });
 
 const item = perContext((context) =>
   named(
@@ -75,7 +72,7 @@ const leftOut = perContext((context) =>
         'The reason in a sentence with its figures.',
         'It does not pay: even in its best year, year 1, its cost exceeds what it saves and keeps of its value by 40 EUR of present value.',
       ),
-      missing: described(context, z.union([money(context, 'Money.', 120), z.null()]), {
+      missing: described(context, nullable(money(context, 'Money.', 120)), {
         description:
           'The least money more with which it could be made beside the plan [money]; null for other reasons.',
         examples: [120],

@@ -4,6 +4,7 @@ import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 
 const figure = (context: SchemaContext, description: string, example: number) =>
   computedNumber(context, { description, example });
@@ -63,7 +64,7 @@ export const waitingSchema = perContext((context) =>
         'What waiting another year costs: the excess and half of the growth.',
         52.5,
       ),
-      cleaning: z.union([cleaningSchema(context), z.null()]),
+      cleaning: nullable(cleaningSchema(context)),
     }),
     { description: 'The cost of waiting; null without a price, or where no drift is told apart from none.' },
   ),

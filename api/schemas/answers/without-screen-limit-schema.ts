@@ -3,9 +3,8 @@ import { z } from '@hono/zod-openapi';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { nullable } from '../nullable.ts';
 import { pumpRefSchema } from './duty-schema.ts';
-
-const orNull = <S extends z.ZodType>(schema: S) => z.union([schema, z.null()]);
 
 const screenSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -16,7 +15,7 @@ const screenSchema = (context: SchemaContext) =>
 export const withoutScreenLimitField = (context: SchemaContext) =>
   described(
     context,
-    orNull(
+    nullable(
       z.strictObject({
         candidate: described(context, z.int(), {
           description: 'Place in the request, from 0.',
@@ -33,7 +32,7 @@ export const withoutScreenLimitField = (context: SchemaContext) =>
           description: 'Electrical power, standby included.',
           example: 62,
         }),
-        annualCost: orNull(
+        annualCost: nullable(
           computedNumber(context, { description: 'Cost of a year; null without a price.', example: 114 }),
         ),
         meanVelocity: computed(context, 'velocity', {
@@ -44,7 +43,7 @@ export const withoutScreenLimitField = (context: SchemaContext) =>
           description: 'Through the busiest of them.',
           example: 0.1645,
         }),
-        screen: orNull(screenSchema(context)),
+        screen: nullable(screenSchema(context)),
       }),
     ),
     {
