@@ -2,7 +2,8 @@
 import { failed, type Result, success } from '../curves/result.ts';
 import type { Environment } from './environment.ts';
 import { type RunningServer, startServer } from './server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from './store/default-site.ts';
+import { DEFAULT_SITE_ID } from './store/default-site.ts';
+import { defaultSite } from './store/site-store.ts';
 import { type OpenFailure, openSqliteStore } from './store/sqlite.ts';
 import type { Store } from './store/store.ts';
 import { StoreFault } from './store/store-fault.ts';

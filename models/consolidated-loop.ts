@@ -1,6 +1,7 @@
 /** Several loops made one: their outlets on one pump. */
 import { failed, type Result, success } from '../curves/result.ts';
-import type { Branch, Intake, Loop, PipeworkLoop, RunElement, WaterState } from './loop.ts';
+import type { Branch, Intake, Loop, PipeworkLoop, RunElement } from './loop.ts';
+import type { WaterState } from './water.ts';
 
 export interface Consolidation {
   readonly loops: readonly Loop[];

@@ -2,9 +2,10 @@
 import { failed, type Result, success } from '../curves/result.ts';
 import { fitSystemCurve, type SystemCurveFailure } from '../curves/system-curve.ts';
 import { curveSystem } from './curve-system.ts';
+import type { DocumentPath } from './loop/document-path.ts';
 import type { Loop } from './loop.ts';
 import { buildNetwork } from './network/build-network.ts';
-import type { DocumentPath, Network } from './network/network.ts';
+import type { Network } from './network/network.ts';
 import type { NetworkFailure } from './network/place-elements.ts';
 import { pipeworkSystem } from './pipework-system.ts';
 import type { System } from './system.ts';

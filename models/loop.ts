@@ -1,11 +1,6 @@
 /** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
 import type { HolePattern } from './open-fraction.ts';
-
-/** Temperature [degC] 0..45; salinity [g/kg] 0..60. */
-export interface WaterState {
-  readonly temperature: number;
-  readonly salinity: number;
-}
+import type { WaterState } from './water.ts';
 
 /** Bore [m] and absolute roughness [m] of a pipe that is not a standard size. */
 export interface PipeBore {

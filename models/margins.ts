@@ -1,5 +1,5 @@
 /** How far each outlet is above what it needs. */
-import { at } from './network/linear-tree.ts';
+import { at } from '../curves/at.ts';
 import type { SystemOutlet } from './system.ts';
 
 export interface OutletFigures {

@@ -1,7 +1,8 @@
 /** How far the stream of each outlet keeps a velocity. */
+
+import { at } from '../curves/at.ts';
 import { reachOf } from './jet.ts';
 import type { LoopModel } from './loop-model.ts';
-import { at } from './network/linear-tree.ts';
 
 /** To `distance` [m] on the axis the stream moves at `velocity` [m/s] or faster. */
 export interface OutletReach {

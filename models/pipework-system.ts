@@ -1,6 +1,7 @@
 /** The system of a loop whose pipework is known. */
+
+import { at } from '../curves/at.ts';
 import { inSeries, lossOf } from './loss-terms.ts';
-import { at } from './network/linear-tree.ts';
 import { lossOver, type Network, type NetworkOutlet } from './network/network.ts';
 import { solveNetwork } from './network/solve-network.ts';
 import { ALLOWED_RESIDUAL, largestResidual } from './network/verify-solution.ts';

@@ -5,7 +5,7 @@ import type { HeadCurve } from '../curves/head-curve.ts';
 import type { PowerLaw } from '../curves/power-law.ts';
 import { failed, type Result, success } from '../curves/result.ts';
 import { buildSpeedMap, type SpeedMap, type SpeedMapFailure, speedRatioAt } from '../curves/speed-map.ts';
-import type { DocumentPath } from './network/network.ts';
+import type { DocumentPath } from './loop/document-path.ts';
 import { type PowerFailure, powerBeyondRange } from './power-range.ts';
 import type { Pump } from './pump.ts';
 

@@ -1,7 +1,8 @@
 /** The least total flow at which every outlet of a loop gets what it needs, whatever the pump. */
+
+import { at } from '../curves/at.ts';
 import { findRoot } from '../curves/find-root.ts';
 import { hasRequirement } from './margins.ts';
-import { at } from './network/linear-tree.ts';
 import { SolveFailure } from './solve-failure.ts';
 import type { System, SystemState } from './system.ts';
 

@@ -1,5 +1,5 @@
 /** A system known at sample flows and interpolated between them: what many pumps share when one loop is looked at. */
-import { at } from './network/linear-tree.ts';
+import { at } from '../curves/at.ts';
 import type { System, SystemState } from './system.ts';
 
 /** Neighbouring samples are this ratio of flow apart. */

@@ -1,6 +1,7 @@
 /** The valves of a loop that are shut, with the outlets that get no water for them. */
+
+import type { DocumentPath } from './loop/document-path.ts';
 import type { Branch, Loop, RunElement } from './loop.ts';
-import type { DocumentPath } from './network/network.ts';
 
 export interface ShutValve {
   readonly path: DocumentPath;

@@ -1,5 +1,5 @@
 /** Specific heat of fresh water and seawater at one atmosphere. */
-import type { WaterState } from './loop.ts';
+import type { WaterState } from './water.ts';
 
 /**
  * Specific heat at constant pressure [J/(kg K)]: cp = cp_w(t) + A(t) S + B(t) S^1.5.

@@ -1,5 +1,7 @@
 /** The valve of a branch that can be set to make its trim. */
-import type { DocumentPath, PlacedResistance } from './network/network.ts';
+
+import type { DocumentPath } from './loop/document-path.ts';
+import type { PlacedResistance } from './network/network.ts';
 
 /** The valve, and the opening [%] to set. */
 export interface ValveSetting {

@@ -1,8 +1,9 @@
 /** Throttling that brings every branch of a loop level at exactly the required flows. */
 
+import { at } from '../curves/at.ts';
 import { GRAVITY } from './gravity.ts';
-import { at } from './network/linear-tree.ts';
-import { type DocumentPath, lossOver, type Network, type NetworkBranch } from './network/network.ts';
+import type { DocumentPath } from './loop/document-path.ts';
+import { lossOver, type Network, type NetworkBranch } from './network/network.ts';
 import { quadraticLoss } from './resistance.ts';
 import { shuttingValve, trimmingValve } from './trim-valve.ts';
 

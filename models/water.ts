@@ -1,5 +1,4 @@
 /** Density and viscosity of fresh water and seawater at one atmosphere. */
-import type { WaterState } from './loop.ts';
 
 /** Density [kg/m3], dynamic viscosity [Pa s], kinematic viscosity [m2/s]. */
 export interface WaterProperties {
@@ -44,4 +43,11 @@ function viscosityOf(t: number, massFraction: number): number {
   const linear = 1.541 + t * (1.998e-2 - t * 9.52e-5);
   const square = 7.974 + t * (-7.561e-2 + t * 4.724e-4);
   return fresh * (1 + massFraction * (linear + massFraction * square));
+}
+
+/** Temperature [degC] 0..45; salinity [g/kg] 0..60. */
+
+export interface WaterState {
+  readonly temperature: number;
+  readonly salinity: number;
 }

@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import type { calibrationsSchema } from '../schemas/answers/calibrations-schema.ts';
 import type { CalibrationRecord } from '../store/calibration-contract.ts';
-import type { LoopRecord } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
 import { dataBasisOf } from '../work/data-basis.ts';
 
 type Answer = z.output<ReturnType<typeof calibrationsSchema>>;

@@ -14,7 +14,10 @@ import { flowOf, THRESHOLDS } from '../../models/condition/verdict.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { conditionSchema } from '../schemas/answers/condition-schema.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import type { ScheduleRecord } from '../store/schedule-store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
 import { conditionSummary, dateOf } from './condition-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;

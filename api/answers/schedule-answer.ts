@@ -8,7 +8,7 @@ import type { PhaseUse, Use } from '../../models/schedule/year-use.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { scheduleSchema } from '../schemas/answers/schedule-schema.ts';
 import { recordBody } from '../schemas/record-fields.ts';
-import type { ScheduleRecord } from '../store/store.ts';
+import type { ScheduleRecord } from '../store/schedule-store.ts';
 import { dataBasisOf } from '../work/data-basis.ts';
 import type { PlannedLoop } from '../work/planned-loop.ts';
 import type { ConstantRunning, YearFigures } from '../work/schedule-year.ts';

@@ -7,7 +7,7 @@ import { MODEL_VERSION } from '../../models/model-version.ts';
 import type { SavingEntry } from '../../models/site-summary/site-totals.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { summarySchema } from '../schemas/answers/summary-schema.ts';
-import type { PumpRecord } from '../store/store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { SiteSummary } from '../work/site-summary.ts';
 import { siteSummaryWords } from './site-summary-words.ts';

@@ -9,7 +9,7 @@ import type { WithoutUnits } from '../http/answer-form.ts';
 import type { taskAnswerSchema, taskItem, taskListSchema } from '../schemas/answers/task-schema.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import type { MaintenanceTaskRecord, TaskTotals } from '../store/maintenance-task-contract.ts';
-import type { Site } from '../store/store.ts';
+import type { Site } from '../store/site-store.ts';
 
 /** What an answer about checks rests on besides them: the site, and the day that its clocks show. */
 export interface TaskView {

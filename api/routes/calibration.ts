@@ -13,8 +13,8 @@ import { example } from '../openapi/examples.ts';
 import { calibrationSchema } from '../schemas/answers/calibration-schema.ts';
 import { calibrationsSchema } from '../schemas/answers/calibrations-schema.ts';
 import { calibrationRequest } from '../schemas/calibration-request.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { answerCalibration } from '../work/answer-calibration.ts';
-import { findLoop } from '../work/find-records.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
 const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;

@@ -10,9 +10,9 @@ import { noQuery } from '../http/route.ts';
 import { markupText } from '../markup/markup.ts';
 import { comparisonReport } from '../pages/comparison-report/comparison-report.ts';
 import type { ComparisonRecord } from '../store/comparison-contract.ts';
+import { findSite } from '../store/site-store.ts';
 import { isStale } from '../work/comparison/compared-sources.ts';
 import { siteDate } from '../work/day-figures.ts';
-import { findSite } from '../work/find-records.ts';
 import { PAGE_EXAMPLE } from './page-example.ts';
 import { SVG_EXAMPLE } from './svg-example.ts';
 

@@ -8,8 +8,8 @@ import { pageAnswer } from '../http/page-answer.ts';
 import { noBody } from '../http/request-body.ts';
 import { markupText } from '../markup/markup.ts';
 import { rangeQuery } from '../schemas/instant.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { answerCondition } from '../work/answer-condition.ts';
-import { findLoop } from '../work/find-records.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 import { SVG_EXAMPLE } from './svg-example.ts';
 

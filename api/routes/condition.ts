@@ -9,9 +9,9 @@ import { conditionSchema } from '../schemas/answers/condition-schema.ts';
 import { rangeQuery } from '../schemas/instant.ts';
 import { queryDecimal } from '../schemas/query-field.ts';
 import { PRICE } from '../schemas/running-fields.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { perContext } from '../units/per-context.ts';
 import { answerCondition } from '../work/answer-condition.ts';
-import { findLoop } from '../work/find-records.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 
 const query = perContext((context) =>

@@ -8,9 +8,9 @@ import { example } from '../openapi/examples.ts';
 import { dutyPointSchema } from '../schemas/answers/duty-point-schema.ts';
 import { queryDecimal, queryQuantity } from '../schemas/query-field.ts';
 import { runningQuery } from '../schemas/running-fields.ts';
+import { findLoop } from '../store/loop-store.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { answerDutyPoint } from '../work/answer-duty-point.ts';
-import { findLoop } from '../work/find-records.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 
 const query = (context: SchemaContext) =>

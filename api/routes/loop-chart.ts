@@ -9,9 +9,9 @@ import { noBody } from '../http/request-body.ts';
 import { markupText } from '../markup/markup.ts';
 import { queryDecimal, queryWhole } from '../schemas/query-field.ts';
 import { COUNT } from '../schemas/running-fields.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
-import { findLoop } from '../work/find-records.ts';
 import { type ChartMeans, loopChartFigures } from '../work/loop-chart-figures.ts';
 import { SVG_EXAMPLE } from './svg-example.ts';
 

@@ -14,9 +14,9 @@ import { loopTable } from '../schemas/loop-table.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { listExample, storedExample } from '../schemas/stored-example.ts';
 import { statedDensity } from '../schemas/water.ts';
-import type { LoopRecord } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { compileLoopOrProblem } from '../work/compile-loop.ts';
-import { findLoop } from '../work/find-records.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
 const LOOP_EXAMPLE = example('loop-kelp-flume');

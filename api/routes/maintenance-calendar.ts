@@ -7,9 +7,9 @@ import { defineRoute } from '../http/define-route.ts';
 import { pageAnswer } from '../http/page-answer.ts';
 import { noBody } from '../http/request-body.ts';
 import { targetQuery } from '../schemas/task-query.ts';
+import { findSite } from '../store/site-store.ts';
 import { perContext } from '../units/per-context.ts';
 import { calendarTasks } from '../work/calendar-tasks.ts';
-import { findSite } from '../work/find-records.ts';
 
 const SHOWN: NamedTask = {
   of: 'Kelp flume',

@@ -8,7 +8,7 @@ import { pageAnswer } from '../http/page-answer.ts';
 import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import { markupText } from '../markup/markup.ts';
-import { findPump } from '../work/find-records.ts';
+import { findPump } from '../store/pump-store.ts';
 import { SVG_EXAMPLE } from './svg-example.ts';
 
 export function pumpChartRoute(api: Api): void {

@@ -10,8 +10,8 @@ import { example } from '../openapi/examples.ts';
 import { curvesSchema } from '../schemas/answers/curves-schema.ts';
 import { LIST_MAX } from '../schemas/limits.ts';
 import { queryDecimal, queryWhole } from '../schemas/query-field.ts';
+import { findPump } from '../store/pump-store.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
-import { findPump } from '../work/find-records.ts';
 import { settingProblem } from '../work/setting-problem.ts';
 
 const POINTS_DEFAULT = 11;

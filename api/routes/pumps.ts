@@ -13,8 +13,8 @@ import { pumpAnswer, pumpInput, pumpList } from '../schemas/pump.ts';
 import { pumpTable } from '../schemas/pump-table.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { listExample, storedExample } from '../schemas/stored-example.ts';
-import type { PumpRecord } from '../store/store.ts';
-import { findPump } from '../work/find-records.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import { findPump } from '../store/pump-store.ts';
 import { fitPumpOrProblem } from '../work/fit-pump.ts';
 import { writeProblem } from '../work/write-problems.ts';
 

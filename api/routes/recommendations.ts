@@ -15,9 +15,10 @@ import {
   recommendationRequest,
 } from '../schemas/recommendation-request.ts';
 import { HOURS_DEFAULT } from '../schemas/running-fields.ts';
+import { findLoop } from '../store/loop-store.ts';
+import { findSite } from '../store/site-store.ts';
 import { answerCache } from '../work/answer-cache.ts';
 import { allCandidates, findCandidates } from '../work/candidates.ts';
-import { findLoop, findSite } from '../work/find-records.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 import { type RecommendationMeans, type Recommended, recommend } from '../work/recommend.ts';
 import { candidateRequests, densityOfLoop, findVersionedLoop } from '../work/recommendation-sources.ts';

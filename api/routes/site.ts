@@ -10,8 +10,8 @@ import { example } from '../openapi/examples.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { siteAnswer, siteInput } from '../schemas/site.ts';
 import { storedExample } from '../schemas/stored-example.ts';
-import type { SiteRecord } from '../store/store.ts';
-import { findSite } from '../work/find-records.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import { findSite } from '../store/site-store.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
 const SITE_EXAMPLE = example('site');

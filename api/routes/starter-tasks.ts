@@ -10,7 +10,7 @@ import { noQuery } from '../http/route.ts';
 import { example } from '../openapi/examples.ts';
 import { starterAnswerSchema } from '../schemas/answers/task-schema.ts';
 import { starterRequest } from '../schemas/starter-request.ts';
-import { findLoop } from '../work/find-records.ts';
+import { findLoop } from '../store/loop-store.ts';
 import { taskProblem, taskView } from '../work/maintenance-work.ts';
 import { starterTasks } from '../work/starter-work.ts';
 

@@ -10,14 +10,13 @@ import { example } from '../openapi/examples.ts';
 import { systemCurveSchema } from '../schemas/answers/system-curve-schema.ts';
 import { LIST_MAX } from '../schemas/limits.ts';
 import { queryQuantity, queryWhole } from '../schemas/query-field.ts';
+import { findLoop } from '../store/loop-store.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { dataBasisOf } from '../work/data-basis.ts';
-import { findLoop } from '../work/find-records.ts';
 import { runHeavy } from '../work/heavy-problem.ts';
 import type { LoopCache } from '../work/loop-cache.ts';
 import { unsolvedProblem } from '../work/selection-problems.ts';
-import { computeSystemCurve } from '../work/system-curve-work.ts';
-import { isLongSystemCurve } from '../work/work-size.ts';
+import { computeSystemCurve, isLongSystemCurve } from '../work/system-curve-work.ts';
 
 const POINTS_DEFAULT = 21;
 

@@ -12,8 +12,8 @@ import { example } from '../openapi/examples.ts';
 import { recordBody } from '../schemas/record-fields.ts';
 import { listExample, storedExample } from '../schemas/stored-example.ts';
 import { tariffAnswer, tariffInput, tariffList } from '../schemas/tariff.ts';
-import type { TariffRecord } from '../store/store.ts';
-import { findTariff } from '../work/find-records.ts';
+import type { TariffRecord } from '../store/tariff-store.ts';
+import { findTariff } from '../store/tariff-store.ts';
 import { writeProblem } from '../work/write-problems.ts';
 
 const TARIFF_EXAMPLE = example('tariff');

@@ -1,6 +1,7 @@
 /** What the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
-import type { Assurance, CalibratedAssurance } from '../../models/doubt/assurance.ts';
+import type { CalibratedAssurance } from '../../models/calibration/calibrated-fit.ts';
+import type { Assurance } from '../../models/doubt/assurance.ts';
 import type { Grade } from '../../models/doubt/grades.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,7 +1,7 @@
 /** Calibrations of loops in the copy of a site. */
 import { z } from '@hono/zod-openapi';
 import type { AppliedCalibration } from '../../models/calibration/applied.ts';
-import type { CopiedCalibration } from '../store/site-contents-contract.ts';
+import type { CopiedCalibration } from '../store/calibration-contract.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,11 +1,8 @@
 /** Records that stand in the copy of a site otherwise than in answers of their own. */
 import { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../models/maintenance/task.ts';
-import {
-  type CopiedCompletion,
-  type CopiedReadings,
-  READINGS_TOGETHER,
-} from '../store/site-contents-contract.ts';
+import type { CopiedCompletion } from '../store/completion-contract.ts';
+import { type CopiedReadings, READINGS_TOGETHER } from '../store/reading-contract.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

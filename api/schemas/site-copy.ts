@@ -1,11 +1,9 @@
 /** A site as one document, out and in. */
 import { z } from '@hono/zod-openapi';
-import {
-  COMPLETIONS_MAX,
-  READINGS_OF_A_SITE_MAX,
-  RECORDS_OF_A_KIND_MAX,
-  type RecordKind,
-} from '../store/site-contents-contract.ts';
+import { COMPLETIONS_MAX } from '../store/completion-contract.ts';
+import { RECORDS_OF_A_KIND_MAX } from '../store/kind-of-record.ts';
+import { READINGS_OF_A_SITE_MAX } from '../store/reading-contract.ts';
+import type { RecordKind } from '../store/site-contents-contract.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';

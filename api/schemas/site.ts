@@ -1,6 +1,6 @@
 /** The site in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Site } from '../store/store.ts';
+import type { Site } from '../store/site-store.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';

@@ -1,6 +1,6 @@
 /** Calibrations of loops: applied, undone, kept. */
 import type { AppliedCalibration } from '../../models/calibration/applied.ts';
-import type { LoopRecord } from './records.ts';
+import type { LoopRecord } from './loop-store.ts';
 import type { ExpectedVersion, Missing, RecordKey, Stale } from './stored.ts';
 
 /** One that was applied once; `undoneAt`: null while it has not been undone. Times in ms. */
@@ -39,4 +39,16 @@ export interface CalibrationStore {
   >;
   /** Every one that was applied to a loop, the latest first, at most `CALIBRATIONS_READ_MAX`. */
   listCalibrations(loop: RecordKey): Promise<readonly CalibrationRecord[]>;
+}
+
+/** One that was applied to a loop; `of` tells what of the loop it was about, `inUse` whether the loop goes by it. */
+
+export interface CopiedCalibration {
+  readonly loop: string;
+  readonly place: number;
+  readonly appliedAt: number;
+  readonly undoneAt: number | null;
+  readonly of: string;
+  readonly inUse: boolean;
+  readonly calibration: AppliedCalibration;
 }

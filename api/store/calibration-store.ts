@@ -9,7 +9,7 @@ import {
 } from './calibration-contract.ts';
 import { calibrationColumns, calibrationOf, NO_CALIBRATION } from './calibration-text.ts';
 import { hasVersion, isRecord } from './conditions.ts';
-import { loopRecord } from './record.ts';
+import { loopRecord } from './loop-store.ts';
 import type { LoopCalibrationRow, LoopRow, Tables } from './schema.ts';
 import { staleOrMissing } from './version-check.ts';
 

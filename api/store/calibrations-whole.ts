@@ -3,9 +3,9 @@ import type { Kysely } from 'kysely';
 import { calibrationOf } from './calibration-text.ts';
 import { isRecord } from './conditions.ts';
 import { digestOf, jsonText } from './json-text.ts';
-import { type KindOfRecord, later } from './kind-of-record.ts';
+import { type KindOfRecord, later, RECORDS_OF_A_KIND_MAX } from './kind-of-record.ts';
 import type { Tables } from './schema.ts';
-import { type KindsOfRecords, RECORDS_OF_A_KIND_MAX } from './site-contents-contract.ts';
+import type { KindsOfRecords } from './site-contents-contract.ts';
 
 /** With the place of the one that each loop goes by; a loop that goes by one goes by the last that was not undone. */
 const calibrationRows = (db: Kysely<Tables>, siteId: string) =>

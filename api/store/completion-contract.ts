@@ -57,3 +57,9 @@ export interface CompletionStore {
   listCompletions(request: CompletionPageRequest): Promise<Page<CompletionRecord>>;
   deleteCompletion(deletion: CompletionDeletion): Promise<Deleted | Stale | Missing>;
 }
+
+/** With the check that it is of. */
+
+export type CopiedCompletion = Completion & { readonly task: string };
+/** Checks are done day by day, readings taken every few minutes. */
+export const COMPLETIONS_MAX = 200000;

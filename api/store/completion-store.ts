@@ -1,17 +1,19 @@
 /** The completions of routine checks in a database. */
 import { expressionBuilder, type Kysely, type Transaction } from 'kysely';
-import type { CompletionDeletion, CompletionStore, NewCompletion } from './completion-contract.ts';
+import { dayOfText } from '../../models/calendar/civil-text.ts';
+import type {
+  Completion,
+  CompletionDeletion,
+  CompletionRecord,
+  CompletionStore,
+  NewCompletion,
+} from './completion-contract.ts';
 import { isRecord } from './conditions.ts';
-import {
-  completionColumns,
-  completionRecord,
-  doneColumns,
-  NEVER_DONE,
-  taskColumns,
-  taskRecord,
-} from './maintenance-rows.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
+import { type Done, NEVER_DONE, taskColumns, taskRecord } from './maintenance-rows.ts';
 import { pageOf, rowsToRead } from './page.ts';
-import type { MaintenanceTaskRow, Tables } from './schema.ts';
+import { common } from './record.ts';
+import type { CompletionRow, MaintenanceTaskRow, Tables } from './schema.ts';
 import type { Deleted, Missing, RecordKey, Stale } from './stored.ts';
 
 const TABLE = 'maintenance_completion';
@@ -133,3 +135,19 @@ export const completionStore = (db: Kysely<Tables>): CompletionStore => ({
 
   deleteCompletion: (deletion) => db.transaction().execute((all) => removeCompletion(all, deletion)),
 });
+
+export const doneColumns = ({ at, day }: Completion): Done => ({
+  last_done_at: at,
+  last_done_day: dayOfText(day),
+});
+
+export function completionColumns(document: Completion) {
+  const text = jsonText(document);
+  return { name: 'completion', document: text, digest: digestOf([text]), done_at: document.at };
+}
+
+export function completionRecord(row: CompletionRow): CompletionRecord {
+  checkDigest(row, 'maintenance_completion', [row.document]);
+  const document: Completion = JSON.parse(row.document);
+  return { ...common(row), document, taskId: row.task_id };
+}

@@ -69,3 +69,5 @@ export const writtenTo =
         .execute();
     }
   };
+
+export const RECORDS_OF_A_KIND_MAX = 10000;

@@ -1,17 +1,28 @@
 /** Loops in a database. */
 import type { Kysely } from 'kysely';
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { AppliedCalibration } from '../../models/calibration/applied.ts';
 import type { Loop } from '../../models/loop.ts';
-import { type CalibrationColumns, hydraulicsDigest, NO_CALIBRATION } from './calibration-text.ts';
+import type { Place, Problem } from '../http/problem.ts';
+import { noRecord } from '../work/write-problems.ts';
+import {
+  type CalibrationColumns,
+  calibrationOf,
+  hydraulicsDigest,
+  NO_CALIBRATION,
+} from './calibration-text.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
+import { DEFAULT_SITE_ID } from './default-site.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import { digestOf, jsonText } from './json-text.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import { tasksThatUse } from './maintenance-task-store.ts';
 import { pageOf, rowsToRead } from './page.ts';
+import { parsedOnce } from './parsed-once.ts';
 import { preparedRead } from './prepared-read.ts';
-import { loopRecord } from './record.ts';
-import type { Tables } from './schema.ts';
+import { common } from './record.ts';
+import type { LoopRow, Tables } from './schema.ts';
 import type { Store } from './store.ts';
-import type { UnknownPump } from './stored.ts';
+import type { ExpectedVersion, PageRequest, RecordKey, StoredRecord, UnknownPump } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type LoopReads = Pick<Store, 'getLoop' | 'listLoops'>;
@@ -109,3 +120,44 @@ export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
     return await staleOrMissing(db, 'loop', { siteId, id });
   },
 });
+
+/** The document is as entered; what is computed on the loop rests on its calibration, where it has one. */
+
+export interface LoopRecord extends StoredRecord<Loop> {
+  readonly calibration: AppliedCalibration | null;
+}
+
+export const loopRecord = parsedOnce((row: LoopRow): LoopRecord => {
+  checkDigest(row, 'loop', [row.document]);
+  const document: Loop = JSON.parse(row.document);
+  const { calibration: text, calibration_digest } = row;
+  const calibration = text === null ? null : calibrationOf({ calibration: text, calibration_digest }, row.id);
+  return { ...common(row), document, calibration };
+});
+
+/** The installed pump is taken from `document.installed`. */
+
+export interface NewLoop extends RecordKey {
+  readonly document: Loop;
+  readonly now: number;
+}
+
+export interface LoopPageRequest extends PageRequest {
+  /** Only loops that have this pump installed. */
+  readonly installedPump?: string | undefined;
+}
+
+export interface LoopReplacement extends NewLoop {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+/** `place` is null where the id stands in the path. */
+
+export async function findLoop(
+  store: Store,
+  id: string,
+  place: Place | null,
+): Promise<Result<LoopRecord, Problem>> {
+  const loop = await store.getLoop({ siteId: DEFAULT_SITE_ID, id });
+  return loop === undefined ? failed(noRecord('loop', place)) : success(loop);
+}

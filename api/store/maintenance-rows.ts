@@ -1,30 +1,16 @@
 /** Routine checks and completions as rows, and the rows read back. */
-import { dayOfText } from '../../models/calendar/civil-text.ts';
 import { attentionOf } from '../../models/maintenance/attention.ts';
 import { nextDue } from '../../models/maintenance/next-due.ts';
 import { type MaintenanceTask, taskWork } from '../../models/maintenance/task.ts';
-import type { Completion, CompletionRecord } from './completion-contract.ts';
 import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import type { MaintenanceTaskRecord } from './maintenance-task-contract.ts';
 import { parsedOnce } from './parsed-once.ts';
-import type { CompletionRow, MaintenanceTaskRow, RowCommon } from './schema.ts';
+import { common } from './record.ts';
+import type { MaintenanceTaskRow } from './schema.ts';
 
-const common = (row: RowCommon) => ({
-  id: row.id,
-  version: row.version,
-  createdAt: row.created_at,
-  updatedAt: row.updated_at,
-  name: row.name,
-});
-
-type Done = Pick<MaintenanceTaskRow, 'last_done_at' | 'last_done_day'>;
+export type Done = Pick<MaintenanceTaskRow, 'last_done_at' | 'last_done_day'>;
 
 export const NEVER_DONE: Done = { last_done_at: null, last_done_day: null };
-
-export const doneColumns = ({ at, day }: Completion): Done => ({
-  last_done_at: at,
-  last_done_day: dayOfText(day),
-});
 
 /** All of a row that follows from what was entered and from when it was last done. */
 export function taskColumns(document: MaintenanceTask, done: Done) {
@@ -63,14 +49,3 @@ export const taskRecord = parsedOnce((row: MaintenanceTaskRow): MaintenanceTaskR
     },
   };
 });
-
-export function completionColumns(document: Completion) {
-  const text = jsonText(document);
-  return { name: 'completion', document: text, digest: digestOf([text]), done_at: document.at };
-}
-
-export function completionRecord(row: CompletionRow): CompletionRecord {
-  checkDigest(row, 'maintenance_completion', [row.document]);
-  const document: Completion = JSON.parse(row.document);
-  return { ...common(row), document, taskId: row.task_id };
-}

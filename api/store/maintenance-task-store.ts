@@ -3,6 +3,7 @@ import { type Expression, expressionBuilder, type Kysely, type SqlBool } from 'k
 import type { MaintenanceTask } from '../../models/maintenance/task.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
+import { type KindOfRecord, later, writtenTo } from './kind-of-record.ts';
 import { NEVER_DONE, taskColumns, taskRecord } from './maintenance-rows.ts';
 import {
   ALL_TASKS_LIMIT,
@@ -16,6 +17,7 @@ import {
 } from './maintenance-task-contract.ts';
 import { pageOf, rowsToRead } from './page.ts';
 import type { Tables } from './schema.ts';
+import type { KindsOfRecords } from './site-contents-contract.ts';
 import { type InUse, type UnknownPump, USED_BY_LIMIT } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
@@ -226,3 +228,19 @@ export const taskWrites = (db: Kysely<Tables>): TaskWrites => ({
     return await staleOrMissing(db, TABLE, { siteId, id });
   },
 });
+
+export const TASKS: Pick<KindOfRecord<KindsOfRecords['maintenanceTasks']>, 'read' | 'write'> = {
+  async read(db, siteId) {
+    const rows = await db
+      .selectFrom('maintenance_task')
+      .selectAll()
+      .where('site_id', '=', siteId)
+      .orderBy('created_at')
+      .orderBy('id')
+      .execute();
+    return later(rows, taskRecord);
+  },
+  write: writtenTo('maintenance_task', ({ db, record: { document }, siteId, id, now }) =>
+    taskWrites(db).insertMaintenanceTasks({ siteId, now, tasks: [{ id, document }] }),
+  ),
+};

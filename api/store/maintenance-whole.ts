@@ -1,34 +1,13 @@
 /** Routine checks and their completions, read and written as part of a whole site. */
 import type { Transaction } from 'kysely';
 import type { Completion } from './completion-contract.ts';
+import { COMPLETIONS_MAX } from './completion-contract.ts';
+import { completionColumns, completionRecord, doneColumns } from './completion-store.ts';
 import { isRecord } from './conditions.ts';
-import { type KindOfRecord, later, writtenTo } from './kind-of-record.ts';
-import {
-  completionColumns,
-  completionRecord,
-  doneColumns,
-  taskColumns,
-  taskRecord,
-} from './maintenance-rows.ts';
-import { taskWrites } from './maintenance-task-store.ts';
+import { type KindOfRecord, later } from './kind-of-record.ts';
+import { taskColumns, taskRecord } from './maintenance-rows.ts';
 import type { Tables } from './schema.ts';
-import { COMPLETIONS_MAX, type KindsOfRecords } from './site-contents-contract.ts';
-
-export const TASKS: Pick<KindOfRecord<KindsOfRecords['maintenanceTasks']>, 'read' | 'write'> = {
-  async read(db, siteId) {
-    const rows = await db
-      .selectFrom('maintenance_task')
-      .selectAll()
-      .where('site_id', '=', siteId)
-      .orderBy('created_at')
-      .orderBy('id')
-      .execute();
-    return later(rows, taskRecord);
-  },
-  write: writtenTo('maintenance_task', ({ db, record: { document }, siteId, id, now }) =>
-    taskWrites(db).insertMaintenanceTasks({ siteId, now, tasks: [{ id, document }] }),
-  ),
-};
+import type { KindsOfRecords } from './site-contents-contract.ts';
 
 interface Done {
   readonly last: Completion;

@@ -1,15 +1,22 @@
 /** Pumps in a database. */
 import type { Kysely } from 'kysely';
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { Pump } from '../../models/pump.ts';
+import type { PumpFit } from '../../models/pump-model.ts';
+import type { Place, Problem } from '../http/problem.ts';
+import { noRecord } from '../work/write-problems.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
+import { DEFAULT_SITE_ID } from './default-site.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import { digestOf, jsonText } from './json-text.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import { tasksThatUse } from './maintenance-task-store.ts';
 import { pageOf, rowsToRead } from './page.ts';
+import { parsedOnce } from './parsed-once.ts';
 import { preparedRead } from './prepared-read.ts';
-import { pumpRecord } from './record.ts';
-import type { Tables } from './schema.ts';
-import { ALL_PUMPS_LIMIT, type NewPump, type PumpRecord, type Store } from './store.ts';
-import { type RecordKey, USED_BY_LIMIT } from './stored.ts';
+import { common } from './record.ts';
+import type { PumpRow, Tables } from './schema.ts';
+import type { Store } from './store.ts';
+import { type ExpectedVersion, type RecordKey, type StoredRecord, USED_BY_LIMIT } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type PumpReads = Pick<Store, 'getPump' | 'getPumps' | 'listPumps' | 'allPumps'>;
@@ -140,3 +147,40 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
     return await staleOrMissing(db, 'pump', { siteId, id });
   },
 });
+
+/** The fit is read back bit for bit as it was written. */
+export interface PumpRecord extends StoredRecord<Pump> {
+  readonly fit: PumpFit;
+}
+
+export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
+  checkDigest(row, 'pump', [row.document, row.fit]);
+  const document: Pump = JSON.parse(row.document);
+  const fit: PumpFit = JSON.parse(row.fit);
+  return { ...common(row), document, fit };
+});
+
+export interface NewPump extends RecordKey {
+  readonly document: Pump;
+  readonly fit: PumpFit;
+  readonly now: number;
+}
+
+export interface PumpReplacement extends NewPump {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
+
+export type AllPumps =
+  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
+  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
+export const ALL_PUMPS_LIMIT = 10000;
+export async function findPump(
+  store: Store,
+  id: string,
+  place: Place | null,
+): Promise<Result<PumpRecord, Problem>> {
+  const pump = await store.getPump({ siteId: DEFAULT_SITE_ID, id });
+  return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
+}

@@ -81,3 +81,14 @@ export interface ReadingStore {
   /** Buckets with readings, in their order, averaged by the database. */
   readingBuckets(request: BucketRequest): Promise<readonly ReadingBucket[]>;
 }
+
+/** Some of a loop, in the order of time. */
+
+export interface CopiedReadings {
+  readonly loop: string;
+  readonly readings: readonly Reading[];
+}
+
+export const READINGS_OF_A_SITE_MAX = 400000;
+/** Readings that stand together in a copy. */
+export const READINGS_TOGETHER = 2000;

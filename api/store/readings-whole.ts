@@ -1,8 +1,9 @@
 /** The readings of loops, read and written as part of a whole site. */
 import type { KindOfRecord } from './kind-of-record.ts';
+import { READINGS_OF_A_SITE_MAX, READINGS_TOGETHER } from './reading-contract.ts';
 import { readingReads } from './reading-reads.ts';
 import { writeReadings } from './reading-writes.ts';
-import { type KindsOfRecords, READINGS_OF_A_SITE_MAX, READINGS_TOGETHER } from './site-contents-contract.ts';
+import type { KindsOfRecords } from './site-contents-contract.ts';
 
 const LAST_INSTANT = 8_640_000_000_000_000;
 const ALWAYS = { from: -LAST_INSTANT, before: LAST_INSTANT } as const;

@@ -4,16 +4,23 @@ import { CALIBRATIONS } from './calibrations-whole.ts';
 import type { StoredComparison } from './comparison-contract.ts';
 import { comparisonStore } from './comparison-store.ts';
 import { keptRecord } from './kept-documents.ts';
-import { countedIn, type KindOfRecord, later, type RecordTable, writtenTo } from './kind-of-record.ts';
-import { loopWrites } from './loop-store.ts';
-import { COMPLETIONS, TASKS } from './maintenance-whole.ts';
-import { pumpWrites } from './pump-store.ts';
+import {
+  countedIn,
+  type KindOfRecord,
+  later,
+  RECORDS_OF_A_KIND_MAX,
+  type RecordTable,
+  writtenTo,
+} from './kind-of-record.ts';
+import { loopRecord, loopWrites } from './loop-store.ts';
+import { TASKS } from './maintenance-task-store.ts';
+import { COMPLETIONS } from './maintenance-whole.ts';
+import { pumpRecord, pumpWrites } from './pump-store.ts';
 import { READINGS } from './readings-whole.ts';
-import { loopRecord, pumpRecord, scheduleRecord, tariffRecord } from './record.ts';
-import { scheduleStore } from './schedule-store.ts';
+import { scheduleRecord, scheduleStore } from './schedule-store.ts';
 import type { Tables } from './schema.ts';
-import { type KindsOfRecords, RECORDS_OF_A_KIND_MAX, type RecordKind } from './site-contents-contract.ts';
-import { tariffWrites } from './tariff-store.ts';
+import type { KindsOfRecords, RecordKind } from './site-contents-contract.ts';
+import { tariffRecord, tariffWrites } from './tariff-store.ts';
 import type { StoredUpgradePlan } from './upgrade-plan-contract.ts';
 import { upgradePlanStore } from './upgrade-plan-store.ts';
 

@@ -3,12 +3,12 @@ import type { Kysely } from 'kysely';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { hasVersion, isRecord } from './conditions.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import { digestOf, jsonText } from './json-text.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import { preparedRead } from './prepared-read.ts';
-import { scheduleRecord } from './record.ts';
-import type { Tables } from './schema.ts';
-import type { SetpointVersions, Store } from './store.ts';
-import type { RecordKey } from './stored.ts';
+import { common } from './record.ts';
+import type { ScheduleRow, Tables } from './schema.ts';
+import type { Store } from './store.ts';
+import type { ExpectedVersion, RecordKey, StoredRecord } from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type ScheduleStore = Pick<Store, 'getSchedule' | 'putSchedule' | 'deleteSchedule' | 'setpointVersions'>;
@@ -111,4 +111,37 @@ export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
       return versions;
     },
   };
+}
+
+/** Its id is that of its loop. */
+
+export type ScheduleRecord = StoredRecord<Schedule>;
+
+export function scheduleRecord(row: ScheduleRow): ScheduleRecord {
+  checkDigest(row, 'schedule', [row.document]);
+  const document: Schedule = JSON.parse(row.document);
+  return { ...common(row), document };
+}
+
+/** `none`: there is none yet. */
+
+export interface SchedulePut extends RecordKey {
+  readonly document: Schedule;
+  readonly now: number;
+  readonly expectedVersion: ExpectedVersion | 'none';
+}
+
+/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
+
+export interface SetpointVersions {
+  readonly site: number;
+  readonly loop: number;
+  readonly pumpId: string | null;
+  readonly pump: number | null;
+  readonly schedule: number | null;
+  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
+  readonly scheduleCreatedAt: number | null;
+  /** That of the schedule, else that of the site. */
+  readonly tariffId: string | null;
+  readonly tariff: number | null;
 }

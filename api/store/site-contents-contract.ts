@@ -1,32 +1,17 @@
 /** All that a site holds, read as of one instant and written as one whole. */
-import type { AppliedCalibration } from '../../models/calibration/applied.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+
+import type { CopiedCalibration } from './calibration-contract.ts';
 import type { ComparisonRecord } from './comparison-contract.ts';
-import type { Completion } from './completion-contract.ts';
+import type { CopiedCompletion } from './completion-contract.ts';
+import type { LoopRecord } from './loop-store.ts';
 import type { MaintenanceTaskRecord } from './maintenance-task-contract.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord, TariffRecord } from './records.ts';
+import type { PumpRecord } from './pump-store.ts';
+import type { CopiedReadings } from './reading-contract.ts';
+import type { ScheduleRecord } from './schedule-store.ts';
+import type { SiteRecord } from './site-store.ts';
 import type { StoredRecord } from './stored.ts';
+import type { TariffRecord } from './tariff-store.ts';
 import type { UpgradePlanRecord } from './upgrade-plan-contract.ts';
-
-/** With the check that it is of. */
-export type CopiedCompletion = Completion & { readonly task: string };
-
-/** One that was applied to a loop; `of` tells what of the loop it was about, `inUse` whether the loop goes by it. */
-export interface CopiedCalibration {
-  readonly loop: string;
-  readonly place: number;
-  readonly appliedAt: number;
-  readonly undoneAt: number | null;
-  readonly of: string;
-  readonly inUse: boolean;
-  readonly calibration: AppliedCalibration;
-}
-
-/** Some of a loop, in the order of time. */
-export interface CopiedReadings {
-  readonly loop: string;
-  readonly readings: readonly Reading[];
-}
 
 /** Every kind of record that a site holds, in an order in which none refers to a later one. */
 export interface KindsOfRecords {
@@ -70,12 +55,6 @@ export interface NotEmpty {
   readonly kinds: readonly RecordKind[];
 }
 
-export const RECORDS_OF_A_KIND_MAX = 10_000;
-/** Checks are done day by day, readings taken every few minutes. */
-export const COMPLETIONS_MAX = 200_000;
-export const READINGS_OF_A_SITE_MAX = 400_000;
-/** Readings that stand together in a copy. */
-export const READINGS_TOGETHER = 2_000;
 /** Of the documents of all records. */
 export const SITE_CHARACTERS_MAX = 64 * 1024 * 1024;
 

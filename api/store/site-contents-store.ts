@@ -1,6 +1,5 @@
 /** A site read and written as one whole in a database. */
 import type { Kysely, Transaction } from 'kysely';
-import { siteRecord } from './record.ts';
 import { RECORD_KINDS } from './record-kinds.ts';
 import type { Tables } from './schema.ts';
 import {
@@ -11,8 +10,8 @@ import {
   type SiteContentsStore,
   type TooManyRecords,
 } from './site-contents-contract.ts';
-import { siteColumns, siteRow, writeSiteTariff } from './site-store.ts';
-import type { SiteRecord } from './store.ts';
+import type { SiteRecord } from './site-store.ts';
+import { siteColumns, siteRecord, siteRow, writeSiteTariff } from './site-store.ts';
 
 const isKind = (name: string): name is RecordKind => Object.hasOwn(RECORD_KINDS, name);
 

@@ -1,12 +1,15 @@
 /** Sites in a database. */
 import type { Kysely, Transaction } from 'kysely';
 import { hasVersion } from './conditions.ts';
+import { DEFAULT_SITE_ID } from './default-site.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import { digestOf, jsonText } from './json-text.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
+import { parsedOnce } from './parsed-once.ts';
 import { preparedRead } from './prepared-read.ts';
-import { siteRecord } from './record.ts';
+import { common } from './record.ts';
 import type { RowCommon, Tables } from './schema.ts';
-import type { Site, Store } from './store.ts';
+import type { Store } from './store.ts';
+import type { ExpectedVersion, StoredRecord } from './stored.ts';
 
 type SiteStore = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
 
@@ -73,4 +76,49 @@ export function siteStore(db: Kysely<Tables>): SiteStore {
       return current === undefined ? { outcome: 'missing' } : { outcome: 'stale', version: current.version };
     },
   };
+}
+
+/** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
+
+export interface Site {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly elevation: number;
+  readonly price: number | null;
+  readonly labourRate: number | null;
+  /** Id of the tariff that prices go by where nothing else is stated. */
+  readonly tariff: string | null;
+}
+
+export type SiteRecord = StoredRecord<Site>;
+// The digest proves that a text is the one made from a value of the type, so parsing gives that type back.
+
+export const siteRecord = parsedOnce((row: RowCommon): SiteRecord => {
+  checkDigest(row, 'site', [row.document]);
+  const document: Site = JSON.parse(row.document);
+  return { ...common(row), document };
+});
+
+export interface SiteReplacement {
+  readonly siteId: string;
+  readonly document: Site;
+  readonly now: number;
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export const defaultSite = (currency: string): Site => ({
+  name: 'Site',
+  timeZone: 'UTC',
+  currency,
+  elevation: 0,
+  price: null,
+  labourRate: null,
+  tariff: null,
+});
+
+export async function findSite(store: Store): Promise<SiteRecord> {
+  const site = await store.getSite(DEFAULT_SITE_ID);
+  if (site === undefined) throw new Error('invariant: the site is made when the service starts');
+  return site;
 }

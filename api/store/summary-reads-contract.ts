@@ -1,5 +1,5 @@
 /** What a summary of a site asks of the store besides single records. */
-import type { ScheduleRecord } from './records.ts';
+import type { ScheduleRecord } from './schedule-store.ts';
 
 export interface SummaryReads {
   /** By the ids of the loops, those that have one; at most a few hundred ids. */

@@ -1,6 +1,6 @@
 /** What a summary reads from a database besides single records. */
 import type { Kysely } from 'kysely';
-import { scheduleRecord } from './record.ts';
+import { scheduleRecord } from './schedule-store.ts';
 import type { Tables } from './schema.ts';
 import type { SummaryReads } from './summary-reads-contract.ts';
 

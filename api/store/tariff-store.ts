@@ -1,14 +1,24 @@
 /** Tariffs in a database. */
 import type { Kysely } from 'kysely';
+import { failed, type Result, success } from '../../curves/result.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
+import type { Place, Problem } from '../http/problem.ts';
+import { noRecord } from '../work/write-problems.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';
+import { DEFAULT_SITE_ID } from './default-site.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
-import { digestOf, jsonText } from './json-text.ts';
+import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import { pageOf, rowsToRead } from './page.ts';
-import { tariffRecord } from './record.ts';
-import type { Tables } from './schema.ts';
+import { common } from './record.ts';
+import type { Tables, TariffRow } from './schema.ts';
 import type { Store } from './store.ts';
-import { type InUse, type RecordKey, USED_BY_LIMIT } from './stored.ts';
+import {
+  type ExpectedVersion,
+  type InUse,
+  type RecordKey,
+  type StoredRecord,
+  USED_BY_LIMIT,
+} from './stored.ts';
 import { staleOrMissing } from './version-check.ts';
 
 type TariffReads = Pick<Store, 'getTariff' | 'listTariffs'>;
@@ -105,3 +115,28 @@ export const tariffWrites = (db: Kysely<Tables>): TariffWrites => ({
     return await staleOrMissing(db, 'tariff', { siteId, id });
   },
 });
+
+export type TariffRecord = StoredRecord<Tariff>;
+export function tariffRecord(row: TariffRow): TariffRecord {
+  checkDigest(row, 'tariff', [row.document]);
+  const document: Tariff = JSON.parse(row.document);
+  return { ...common(row), document };
+}
+
+export interface NewTariff extends RecordKey {
+  readonly document: Tariff;
+  readonly now: number;
+}
+
+export interface TariffReplacement extends NewTariff {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+export async function findTariff(
+  store: Store,
+  id: string,
+  place: Place | null,
+): Promise<Result<TariffRecord, Problem>> {
+  const tariff = await store.getTariff({ siteId: DEFAULT_SITE_ID, id });
+  return tariff === undefined ? failed(noRecord('tariff', place)) : success(tariff);
+}

@@ -7,24 +7,26 @@ import { drainBack } from '../../models/drain-back.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import { dutyPointSummary } from '../answers/summary.ts';
+import { dutyPointSummary } from '../answers/duty-words.ts';
 import { tariffCautions } from '../answers/tariff-answer.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { dutyPointSchema } from '../schemas/answers/duty-point-schema.ts';
 import { HOURS_DEFAULT } from '../schemas/running-fields.ts';
-import type { LoopRecord, PumpRecord, Store } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import { findPump } from '../store/pump-store.ts';
+import { findSite } from '../store/site-store.ts';
+import type { Store } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { dataBasisOf } from './data-basis.ts';
-import { computeDutyPoint } from './duty-point-work.ts';
-import { findPump, findSite } from './find-records.ts';
+import { computeDutyPoint, isLongDutyPoint } from './duty-point-work.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';
 import type { LoopCache } from './loop-cache.ts';
 import { unsolvedProblem } from './selection-problems.ts';
 import { settingProblem } from './setting-problem.ts';
 import { tariffPrice } from './tariff-price.ts';
-import { isLongDutyPoint } from './work-size.ts';
 
 /** What a query may state. */
 export interface DutyPointQuestion {

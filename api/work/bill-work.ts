@@ -10,11 +10,11 @@ import type { WithoutUnits } from '../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { billSchema } from '../schemas/answers/bill-schema.ts';
 import type { billRequest } from '../schemas/bill-request.ts';
+import { findSite } from '../store/site-store.ts';
 import type { Store } from '../store/store.ts';
 import { decodeNumber } from '../units/convert.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { compileLoopOrProblem } from './compile-loop.ts';
-import { findSite } from './find-records.ts';
 import { findVersionedLoop } from './recommendation-sources.ts';
 
 type Request = z.output<ReturnType<typeof billRequest>>;

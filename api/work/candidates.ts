@@ -1,14 +1,14 @@
 /** The pumps that a recommendation chooses among, found and fitted. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { Pump } from '../../models/pump.ts';
+import type { PumpModel } from '../../models/pump-model.ts';
 import { gridSize } from '../../models/settings-grid.ts';
-import { type Problem, problem } from '../http/problem.ts';
+import { type Place, type Problem, problem } from '../http/problem.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
-import type { PumpRecord, Store } from '../store/store.ts';
-import { noRecord } from './find-records.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import type { Store } from '../store/store.ts';
 import { fitPumpOrProblem } from './fit-pump.ts';
-import type { CandidateWork } from './recommendation-work.ts';
-import type { Place } from './selection-problems.ts';
+import { noRecord } from './write-problems.ts';
 
 export interface Candidate extends CandidateWork {
   readonly version: number | null;
@@ -76,4 +76,10 @@ function withinSettings(candidates: readonly Candidate[]): Result<readonly Candi
   const detail = `The candidates have ${actual} settings together, more than one request may look through: take coarser steps or fewer pumps.`;
   const limits = { limit: SETTINGS_IN_ALL, actual };
   return failed(problem('limit-exceeded', detail, limits));
+}
+
+export interface CandidateWork extends PumpModel {
+  /** Null where the pump came with the request. */
+  readonly id: string | null;
+  readonly count: number;
 }

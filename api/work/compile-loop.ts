@@ -47,3 +47,10 @@ function detailOf(failure: LoopFailure): string {
       return 'must rise with flow: the points give a head that does not';
   }
 }
+
+/** Loops were compiled before they became a job. */
+export function compiled(loop: Loop): LoopModel {
+  const model = buildLoopModel(loop);
+  if (!model.ok) throw new Error(`invariant: a job's loop does not compile: ${model.failure.code}`);
+  return model.value;
+}

@@ -1,5 +1,4 @@
 /** The whole computation behind a duty point: from plain data to the figures of the answer. */
-
 import type { Intersection } from '../../curves/intersections.ts';
 import { type Result, success } from '../../curves/result.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
@@ -12,7 +11,8 @@ import type { Limits, Running } from '../../models/selection/options.ts';
 import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import { doubtAnswer } from '../answers/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../answers/duty-answer.ts';
-import type { CandidateWork } from './recommendation-work.ts';
+import type { CandidateWork } from './candidates.ts';
+import { branchesOf, idleSolves, LONG, SOLVES } from './work-size.ts';
 
 export interface DutyPointWork {
   readonly candidate: CandidateWork;
@@ -50,3 +50,6 @@ export function computeDutyPoint(
     intersections: duty.crossings,
   });
 }
+
+export const isLongDutyPoint = (loop: LoopModel): boolean =>
+  branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;

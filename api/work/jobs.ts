@@ -1,13 +1,13 @@
 /** Work that may take long, as functions from plain data to plain data: they run here or in a worker thread alike. */
 import type { Result } from '../../curves/result.ts';
 import type { Loop } from '../../models/loop.ts';
-import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
 import type { UpgradePlan } from '../../models/plan/plan-upgrades.ts';
 import type { PlanFailure } from '../../models/plan/solve-plan.ts';
 import { type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
 import type { LoopFigures } from '../../models/site-summary/loop-figures.ts';
 import type { Unsolved } from '../../models/solve-failure.ts';
 import { type CalibrationFigures, type CalibrationWork, computeCalibration } from './calibration-work.ts';
+import { compiled } from './compile-loop.ts';
 import { type ConditionFigures, type ConditionWork, computeCondition } from './condition-work.ts';
 import { computeDutyPoint, type DutyPointFigures, type DutyPointWork } from './duty-point-work.ts';
 import { computePlan, type PlannedFigures, type PlanWork } from './plan-work.ts';
@@ -56,13 +56,6 @@ export type JobName = keyof JobInputs;
 type Done<Name extends JobName> = JobResults[Name] | Promise<JobResults[Name]>;
 
 type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => Done<Name> };
-
-/** Loops were compiled before they became a job. */
-function compiled(loop: Loop): LoopModel {
-  const model = buildLoopModel(loop);
-  if (!model.ok) throw new Error(`invariant: a job's loop does not compile: ${model.failure.code}`);
-  return model.value;
-}
 
 const jobs: Jobs = {
   recommendation({ loop, work }) {

@@ -5,18 +5,18 @@ import { chartedFlow } from '../charts/loop-chart.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from '../charts/loop-figures.ts';
 import type { AppDependencies } from '../http/api.ts';
 import type { Problem } from '../http/problem.ts';
-import type { LoopRecord } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import { findPump } from '../store/pump-store.ts';
+import { findSite } from '../store/site-store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { answerDutyPoint } from './answer-duty-point.ts';
-import { findPump, findSite } from './find-records.ts';
 import { runHeavy } from './heavy-problem.ts';
 import { measuredPoints } from './measured-points.ts';
 import type { RecommendationMeans } from './recommend.ts';
 import { unsolvedProblem } from './selection-problems.ts';
 import { sinceInstalled } from './since-installed.ts';
 import { recommendationOrNull } from './stored-recommendation.ts';
-import { computeSystemCurve, type SystemCurveFigures } from './system-curve-work.ts';
-import { isLongSystemCurve } from './work-size.ts';
+import { computeSystemCurve, isLongSystemCurve, type SystemCurveFigures } from './system-curve-work.ts';
 
 /** What a query may state. */
 export interface LoopChartQuestion {

@@ -3,8 +3,14 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { flatRate, type Rates, ratesOf } from '../../models/tariff/rates.ts';
 import { type Problem, problem } from '../http/problem.ts';
-import type { LoopRecord, PumpRecord, SiteRecord, Store, TariffRecord } from '../store/store.ts';
-import { findPump, findSite, findTariff } from './find-records.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import { findPump } from '../store/pump-store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import { findSite } from '../store/site-store.ts';
+import type { Store } from '../store/store.ts';
+import type { TariffRecord } from '../store/tariff-store.ts';
+import { findTariff } from '../store/tariff-store.ts';
 import type { LoopCache, ReadyLoop } from './loop-cache.ts';
 
 /** All that phases, settings and figures follow from. */

@@ -7,8 +7,8 @@ import type { AppDependencies } from '../http/api.ts';
 import { invalidRequest, type Problem, problem } from '../http/problem.ts';
 import type { EnteredTask, FirstDue } from '../schemas/maintenance-task.ts';
 import type { MaintenanceTaskRecord, UnknownLoop } from '../store/maintenance-task-contract.ts';
+import { findSite } from '../store/site-store.ts';
 import type { InUse, Missing, RecordKey, Stale, UnknownPump } from '../store/stored.ts';
-import { findSite } from './find-records.ts';
 import { writeProblem } from './write-problems.ts';
 
 type Deps = Pick<AppDependencies, 'store' | 'clock'>;

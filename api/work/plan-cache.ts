@@ -6,8 +6,8 @@ import { type Step, stepsWithin } from '../../models/schedule/setpoints.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import { zoneAround } from '../calendar/zone.ts';
 import type { Problem } from '../http/problem.ts';
-import { noRecord } from './find-records.ts';
 import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
+import { noRecord } from './write-problems.ts';
 
 export interface SteppedLoop {
   readonly planned: PlannedLoop;

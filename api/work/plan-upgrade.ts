@@ -3,7 +3,7 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import type { PlanQuestion } from '../../models/plan/upgrade.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
-import type { SiteRecord } from '../store/store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
 import type { StoredUpgradePlan } from '../store/upgrade-plan-contract.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';

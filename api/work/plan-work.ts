@@ -2,8 +2,10 @@
 import type { Result } from '../../curves/result.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
+import type { Pump } from '../../models/pump.ts';
 import { fallbackSetting } from '../../models/schedule/fallback.ts';
 import type { Station } from '../../models/schedule/phase-duty.ts';
+import { shutOutlets } from '../../models/schedule/phase-loop.ts';
 import {
   type PlanFigures,
   planFigures,
@@ -15,11 +17,13 @@ import { newMemory } from '../../models/schedule/run-blocks.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { stepsWithin } from '../../models/schedule/setpoints.ts';
 import { scheduleUse } from '../../models/schedule/year-use.ts';
+import { gridSize } from '../../models/settings-grid.ts';
 import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import { flatRate, ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import { zoneAround } from '../calendar/zone.ts';
+import { branchesOf, LONG, SETTING, SOLVES } from './work-size.ts';
 
 export interface PlanWork {
   readonly schedule: Pick<Schedule, 'phases' | 'emergency'>;
@@ -70,3 +74,31 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
     if (setting > 0) planAt(plan, phase).dutyAt(setting);
   }
 }
+
+/** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
+
+export function isLongPlan(
+  loop: LoopModel,
+  { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
+  { settings }: Pump,
+): boolean {
+  const branches = branchesOf(loop);
+  const openings = new Set(phases.map((phase) => JSON.stringify(shutOutlets(phase)))).size + 1;
+  const ramps = phases.filter(({ rampMinutes = 0 }) => rampMinutes > 0).length;
+  const volumes = phases.filter(({ volume }) => volume !== undefined).length;
+  const searches =
+    phases.length +
+    phases.filter(({ pulse }) => pulse !== undefined).length +
+    (emergency === undefined ? 0 : 1);
+  const solves =
+    SOLVES.shared * openings +
+    (SOLVES.requiredDuty + SOLVES.candidate) * searches +
+    RAMP.duties * RAMP.solves * ramps +
+    SOLVES.dutyPoint;
+  const judged = searches + volumes;
+  return branches * solves + (SETTING.own + SETTING.branch * branches) * gridSize(settings) * judged > LONG;
+}
+
+/** Duties of a ramp, each a few solves. */
+
+export const RAMP = { duties: 17, solves: 4 } as const;

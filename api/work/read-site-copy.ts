@@ -6,8 +6,8 @@ import { invalidRequest, type Problem, type ProblemError } from '../http/problem
 import { COPIED_KINDS, type CopiedDocuments } from '../schemas/copied-kinds.ts';
 import { siteInput } from '../schemas/site.ts';
 import { siteCopyInput } from '../schemas/site-copy.ts';
-import type { Site } from '../store/records.ts';
 import type { RecordKind } from '../store/site-contents-contract.ts';
+import type { Site } from '../store/site-store.ts';
 import { schemaContext } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { pauseAfter } from './pause.ts';

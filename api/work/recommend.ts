@@ -10,9 +10,9 @@ import { lifeCycleWords } from '../answers/life-cycle-words.ts';
 import { recommendationSummary } from '../answers/summary.ts';
 import { tariffAnswer, tariffCautions } from '../answers/tariff-answer.ts';
 import { screenLimitWords } from '../answers/without-screen-limit-answer.ts';
-import { invalidRequest, type Problem } from '../http/problem.ts';
+import { invalidRequest, type Place, type Problem } from '../http/problem.ts';
 import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
-import type { SiteRecord } from '../store/store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
 import type { AnswerCache } from './answer-cache.ts';
 import { bestsBeside } from './bests-beside.ts';
 import { dataBasisOf } from './data-basis.ts';
@@ -24,13 +24,13 @@ import { questionKey } from './question-key.ts';
 import type { RecommendationOptions, RecommendationQuestion } from './recommendation-question.ts';
 import {
   computeRecommendation,
+  isLongSelection,
   type RecommendationFigures,
   type RecommendationWork,
 } from './recommendation-work.ts';
-import { type Place, type SelectionPlaces, selectionProblem } from './selection-problems.ts';
+import { type SelectionPlaces, selectionProblem } from './selection-problems.ts';
 import { statedLifeCycle } from './stated-life-cycle.ts';
 import type { TariffPrice } from './tariff-price.ts';
-import { isLongSelection } from './work-size.ts';
 
 export interface Recommended {
   readonly body: RecommendationAnswer;

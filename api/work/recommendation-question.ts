@@ -1,14 +1,15 @@
 /** What a recommendation is asked about: loop, candidates and what the caller states besides. */
 import type { HeatTerms } from '../../models/heat.ts';
 import type { Balancing, Limits } from '../../models/selection/options.ts';
+import type { Place } from '../http/problem.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';
 import type { AskedLifeCycle, Objective } from '../schemas/life-cycle-terms.ts';
-import type { SiteRecord } from '../store/store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { Candidate } from './candidates.ts';
 import type { VersionedLoop } from './loop-cache.ts';
 import type { RecommendationWork } from './recommendation-work.ts';
-import type { Place, SelectionPlaces } from './selection-problems.ts';
+import type { SelectionPlaces } from './selection-problems.ts';
 import type { TariffPrice } from './tariff-price.ts';
 
 /** What a caller may state besides loop and pumps, in a body or a query. */

@@ -7,11 +7,11 @@ import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
 import { statedDensity } from '../schemas/water.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import { findLoop } from '../store/loop-store.ts';
 import type { Store } from '../store/store.ts';
 import { DEFAULT_DENSITY } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { CandidateRequest } from './candidates.ts';
-import { findLoop } from './find-records.ts';
 import type { VersionedLoop } from './loop-cache.ts';
 
 export async function findVersionedLoop(

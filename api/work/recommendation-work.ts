@@ -15,6 +15,7 @@ import { rejectionCause } from '../../models/selection/rejection-cause.ts';
 import type { Ranked } from '../../models/selection/select.ts';
 import { estimateDuty, exactDuty, type SharedLoop } from '../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
+import { gridSize } from '../../models/settings-grid.ts';
 import { solving } from '../../models/solve-failure.ts';
 import { type BadEndAnswer, badEndAnswer } from '../answers/assurance-answer.ts';
 import { doubtAnswer } from '../answers/doubt-answer.ts';
@@ -26,12 +27,8 @@ import {
   withoutScreenLimitAnswer,
 } from '../answers/without-screen-limit-answer.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
-
-export interface CandidateWork extends PumpModel {
-  /** Null where the pump came with the request. */
-  readonly id: string | null;
-  readonly count: number;
-}
+import type { CandidateWork } from './candidates.ts';
+import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from './work-size.ts';
 
 export interface RecommendationWork {
   readonly candidates: readonly CandidateWork[];
@@ -146,4 +143,13 @@ function badEndOfBest(choice: Choice, work: RecommendationWork): BadEndAnswer {
   if (best === undefined || choice.badEnd === undefined) return null;
   const worst = dutyAtBadEnd(choice, candidateAt(work, best.candidate), best.duty);
   return worst === null ? null : badEndAnswer(choice.badEnd.shared.loop.system, worst);
+}
+
+/** Where no bisection finds the setting, all settings of all candidates are judged. */
+
+export function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[]): boolean {
+  const branches = branchesOf(loop);
+  const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
+  const settings = candidates.reduce((sum, { pump }) => sum + gridSize(pump.settings), 0);
+  return branches * solves + (SETTING.own + SETTING.branch * branches) * settings > LONG;
 }

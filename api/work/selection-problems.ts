@@ -2,10 +2,8 @@
 import type { PrepareFailure } from '../../models/selection/prepare-loop.ts';
 import type { Unsolved } from '../../models/solve-failure.ts';
 import { toPointer } from '../http/json-pointer.ts';
+import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from '../http/problem.ts';
-
-/** Where a request states something: in its body or in its query. */
-export type Place = { readonly pointer: string } | { readonly parameter: string };
 
 /** What a selection may fail on, and where the request states it; null where the path does. */
 export interface SelectionPlaces {

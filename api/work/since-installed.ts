@@ -3,7 +3,7 @@ import { dayOfText } from '../../models/calendar/civil-text.ts';
 import { startOfDay } from '../../models/calendar/zone-offsets.ts';
 import type { InstalledPump } from '../../models/loop.ts';
 import { zoneAround } from '../calendar/zone.ts';
-import type { SiteRecord } from '../store/store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
 
 /** The start of the day that the pump was put in, by the clocks of the site; readings before are of another pump. In ms; 0 where that is not stated. */
 export function sinceInstalled({ since }: InstalledPump, { document }: SiteRecord): number {

@@ -2,8 +2,12 @@
 import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import type { ProblemError } from '../http/problem.ts';
 import type { CopiedDocuments } from '../schemas/copied-kinds.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, SiteRecord, TariffRecord } from '../store/records.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import type { ScheduleRecord } from '../store/schedule-store.ts';
 import type { KindsOfRecords } from '../store/site-contents-contract.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import type { TariffRecord } from '../store/tariff-store.ts';
 import type { CopiedRecord } from './read-site-copy.ts';
 
 export interface NamedRecords {

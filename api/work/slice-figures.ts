@@ -3,7 +3,7 @@ import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../curves/result.ts';
 import { type LoopFigures, worthOfSaved } from '../../models/site-summary/loop-figures.ts';
 import type { Problem } from '../http/problem.ts';
-import type { PumpRecord } from '../store/store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';
 import type { SummaryLoop } from './summary-page.ts';

@@ -10,8 +10,9 @@ import type { WithoutUnits } from '../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../http/problem.ts';
 import type { sparesSchema } from '../schemas/answers/spares-schema.ts';
 import type { sparesRequest } from '../schemas/spares-request.ts';
-import type { PumpRecord, Store } from '../store/store.ts';
-import { findPump } from './find-records.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import { findPump } from '../store/pump-store.ts';
+import type { Store } from '../store/store.ts';
 import { positionsOf } from './positions.ts';
 
 type Request = z.output<ReturnType<typeof sparesRequest>>;

@@ -7,7 +7,8 @@ import { dateText } from '../answers/task-answer.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { FirstDue } from '../schemas/maintenance-task.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
-import type { LoopRecord, Store } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { Store } from '../store/store.ts';
 import { firstDay } from './maintenance-work.ts';
 
 interface Asked {

@@ -5,10 +5,10 @@ import type { AppDependencies } from '../http/api.ts';
 import type { Problem } from '../http/problem.ts';
 import { RANKING_DEFAULT } from '../schemas/recommendation-request.ts';
 import { HOURS_DEFAULT } from '../schemas/running-fields.ts';
-import type { LoopRecord } from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import { findSite } from '../store/site-store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { allCandidates, findCandidates } from './candidates.ts';
-import { findSite } from './find-records.ts';
 import { type RecommendationMeans, type Recommended, recommend } from './recommend.ts';
 import { tariffPrice } from './tariff-price.ts';
 

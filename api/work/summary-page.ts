@@ -1,15 +1,13 @@
 /** A page of the loops of a site, with all that their figures follow from. */
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../models/tariff/tariff.ts';
-import type {
-  LoopRecord,
-  PumpRecord,
-  ScheduleRecord,
-  SiteRecord,
-  Store,
-  TariffRecord,
-} from '../store/store.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import type { ScheduleRecord } from '../store/schedule-store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import type { Store } from '../store/store.ts';
 import type { PageStart } from '../store/stored.ts';
+import type { TariffRecord } from '../store/tariff-store.ts';
 import type { SliceLoop } from './summary-slice.ts';
 
 export interface SummaryLoop {

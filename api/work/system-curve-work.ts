@@ -1,10 +1,12 @@
 /** The whole computation behind a system curve: from plain data to the figures of the answer. */
+
+import { at } from '../../curves/at.ts';
 import type { Result } from '../../curves/result.ts';
 import type { LoopModel } from '../../models/loop-model.ts';
-import { at } from '../../models/network/linear-tree.ts';
 import { type RequiredDuty, requiredDuty } from '../../models/required-duty.ts';
 import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import type { SystemState } from '../../models/system.ts';
+import { branchesOf, LONG, SOLVES } from './work-size.ts';
 
 export interface SystemCurveWork {
   /** Largest flow of the table [m3/s]; null: one and a half times the flow that the loop is about. */
@@ -54,3 +56,6 @@ function flowOfLoop({ loop, network }: LoopModel): number {
   const widest = bores.reduce((most, bore) => Math.max(most, bore), 0.01);
   return BRISK * (Math.PI / 4) * widest ** 2;
 }
+
+export const isLongSystemCurve = (loop: LoopModel, points: number): boolean =>
+  branchesOf(loop) * (SOLVES.requiredDuty + points) > LONG;

@@ -5,10 +5,11 @@ import type { Tariff } from '../../models/tariff/tariff.ts';
 import { yearMeanPrice } from '../../models/tariff/year-hours.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import { zoneAround } from '../calendar/zone.ts';
+import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
-import type { SiteRecord, Store } from '../store/store.ts';
-import { findTariff } from './find-records.ts';
-import type { Place } from './selection-problems.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import type { Store } from '../store/store.ts';
+import { findTariff } from '../store/tariff-store.ts';
 
 export interface TariffPrice {
   /** Null where the tariff came with the request. */

@@ -3,8 +3,11 @@ import type { Remedy } from '../../models/condition/condition.ts';
 import { attentionOf } from '../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../models/maintenance/task.ts';
 import type { RemedySource } from '../answers/condition-answer.ts';
+import type { LoopRecord } from '../store/loop-store.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../store/maintenance-task-contract.ts';
-import type { LoopRecord, PumpRecord, SiteRecord, Store } from '../store/store.ts';
+import type { PumpRecord } from '../store/pump-store.ts';
+import type { SiteRecord } from '../store/site-store.ts';
+import type { Store } from '../store/store.ts';
 
 export interface RemedyCost {
   readonly cost: number;

@@ -11,8 +11,8 @@ import type { Problem } from '../http/problem.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';
 import type { LoopSources } from './loop-sources.ts';
+import { isLongPlan } from './plan-work.ts';
 import { unsolvedProblem } from './selection-problems.ts';
-import { isLongPlan } from './work-size.ts';
 
 export interface WorkedPlan {
   readonly plan: SchedulePlan;

@@ -1,5 +1,5 @@
 /** Writes that the store refused, as problems. */
-import { invalidRequest, type Problem, problem } from '../http/problem.ts';
+import { invalidRequest, type Place, type Problem, problem } from '../http/problem.ts';
 import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/stored.ts';
 
 /** `noun` is the kind of resource that was to be written. */
@@ -21,4 +21,9 @@ export function writeProblem(
     case 'unknown-pump':
       return invalidRequest([{ pointer: '/installed/pump', detail: 'names no pump that is stored' }]);
   }
+}
+
+export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
+  if (place === null) return problem('not-found', `There is no ${kind} with this id.`);
+  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored` }]);
 }

@@ -1,7 +1,8 @@
 /** A calibration in use: what is computed on a loop and its pump rests on it from then on. */
-import type { CalibratedAssurance } from '../doubt/assurance.ts';
+
 import type { Loop } from '../loop.ts';
 import type { PumpFit } from '../pump-model.ts';
+import type { CalibratedAssurance } from './calibrated-fit.ts';
 import { calibratedFit } from './calibrated-fit.ts';
 import type { Factors } from './factors.ts';
 import type { SettledParameter } from './next-readings.ts';

@@ -23,3 +23,9 @@ const timesPower = (law: PowerLaw, factor: number): PowerLaw => ({
   coefficient: factor * law.coefficient,
   standbyPower: factor * law.standbyPower,
 });
+
+/** Friction times one factor and the head of one pump, told by its curves, times another. */
+
+export interface CalibratedAssurance {
+  readonly calibration: { readonly friction: number; readonly head: number; readonly fit: PumpFit };
+}

@@ -3,9 +3,9 @@
 import { velocityRise } from '../condition/gauges.ts';
 import { headOfReading } from '../condition/head-of-reading.ts';
 import type { Reading } from '../condition/reading.ts';
-import { totalFlow } from '../condition/residuals.ts';
 import { GRAVITY } from '../gravity.ts';
 import type { Gauges } from '../loop.ts';
+import { totalFlow } from '../readings/total-flow.ts';
 
 export type Measure = 'flow' | 'outletFlow' | 'head' | 'power';
 

@@ -1,12 +1,13 @@
 /** What a loop and its pump would show on a gauge, with friction, head and power multiplied. */
+
+import { at } from '../../curves/at.ts';
 import { withMoreFriction } from '../doubt/more-friction.ts';
 import type { ExactDuty } from '../duty-point.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
+import { shutOff } from '../network/shut-off.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
 import type { PumpModel } from '../pump-model.ts';
 import { sampledSystem } from '../sampled-system.ts';
-import { shutOff } from '../schedule/phase-loop.ts';
 import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
 import { calibratedFit } from './calibrated-fit.ts';
 import type { Factors } from './factors.ts';

@@ -1,7 +1,8 @@
 /** The cautions about the flows in pipes, splits and intake of a loop whose pipework is known. */
+
+import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty-point.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { Limits } from '../selection/options.ts';
 import { minimumSubmergence } from '../submergence.ts';

@@ -1,7 +1,8 @@
 /** The cautions about how far the streams of outlets reach. */
+
+import { at } from '../../curves/at.ts';
 import { type JetCautions, jetCautions } from '../jet.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
 import { outletReaches } from '../outlet-reach.ts';
 import { about } from './about.ts';
 import type { Caution } from './catalogue.ts';

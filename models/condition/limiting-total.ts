@@ -1,6 +1,7 @@
 /** The total flow at which the first of some outlets gets just what it needs. */
+
+import { at } from '../../curves/at.ts';
 import { findRoot } from '../../curves/find-root.ts';
-import { at } from '../network/linear-tree.ts';
 import type { System } from '../system.ts';
 
 export interface LimitingTotal {

@@ -1,5 +1,5 @@
 /** When an outlet gets less than it needs, if things go on as they do. */
-import { at } from '../network/linear-tree.ts';
+import { at } from '../../curves/at.ts';
 import type { System } from '../system.ts';
 import type { Assessed } from './assess-series.ts';
 import { crossedAt } from './crossed-at.ts';

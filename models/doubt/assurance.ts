@@ -1,8 +1,8 @@
 /** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
+import type { CalibratedAssurance } from '../calibration/calibrated-fit.ts';
 import { pumpWithHead } from '../calibration/pump-with-head.ts';
 import type { LoopModel } from '../loop-model.ts';
-import type { PumpFit } from '../pump-model.ts';
 import { requiredDuty } from '../required-duty.ts';
 import type { Balancing } from '../selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
@@ -23,11 +23,6 @@ export type Assurance =
   | { readonly frictionMultiplier: number }
   /** The bad end of the calibrated interval. */
   | CalibratedAssurance;
-
-/** Friction times one factor and the head of one pump, told by its curves, times another. */
-export interface CalibratedAssurance {
-  readonly calibration: { readonly friction: number; readonly head: number; readonly fit: PumpFit };
-}
 
 /** A loop made ready for a selection that holds at a bad end as well. */
 export interface AssuredLoop {

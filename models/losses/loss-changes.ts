@@ -1,9 +1,10 @@
 /** A loop with one of its losses made smaller. */
 
 import { largerPipe } from '../larger-pipe.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
 import type { Branch, Loop, RunElement } from '../loop.ts';
 import { buildLoopModel, type LoopModel } from '../loop-model.ts';
-import type { DocumentPath, NetworkBranch, PlacedResistance } from '../network/network.ts';
+import type { NetworkBranch, PlacedResistance } from '../network/network.ts';
 import { pipeworkSystem } from '../pipework-system.ts';
 import { scaled } from '../resistance.ts';
 import type { LossRow } from './loss-rows.ts';

@@ -3,6 +3,7 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import { findBoreChange } from '../bore-change.ts';
 import { findFitting } from '../fittings.ts';
 import { flowCoefficientValve, kvOfCv } from '../flow-coefficient.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
 import type { RunElement } from '../loop.ts';
 import { fittingResistance } from '../named-loss.ts';
 import { pipeFriction } from '../pipe-friction.ts';
@@ -11,7 +12,7 @@ import { DEFAULT_ROUGHNESS } from '../roughness.ts';
 import { openingForLoss, type ValveState, valveResistance } from '../valve-opening.ts';
 import { findValve } from '../valves.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
-import type { DocumentPath, PlacedResistance } from './network.ts';
+import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
 
 /** What can be wrong with pipework that has the right form; `path` names the member. */

@@ -1,7 +1,8 @@
 /** The conditions that a setting must meet, each named by the reason it gives when it fails. */
+
+import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty-point.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
 import { npshAvailable, npshRequired } from '../npsh.ts';
 import type { PumpModel } from '../pump-model.ts';
 import { screenVelocities } from '../screen.ts';

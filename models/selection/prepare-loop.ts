@@ -1,8 +1,8 @@
 /** A loop made ready for a selection: balanced as asked, its shared figures worked out. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
 import type { LoopModel } from '../loop-model.ts';
 import { hasRequirement } from '../margins.ts';
-import type { DocumentPath } from '../network/network.ts';
 import { pipeworkSystem } from '../pipework-system.ts';
 import { solving, type Unsolved } from '../solve-failure.ts';
 import { type Trim, trimNetwork } from '../trim.ts';

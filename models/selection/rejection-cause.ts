@@ -1,5 +1,5 @@
 /** Why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
-import type { DocumentPath } from '../network/network.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
 import { type ShutValve, shutValves } from '../shut-valves.ts';
 import type { Judgement } from './conditions.ts';

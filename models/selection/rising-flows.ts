@@ -1,6 +1,7 @@
 /** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
+
+import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty-point.ts';
-import { at } from '../network/linear-tree.ts';
 import type { SharedLoop } from './shared-loop.ts';
 
 export interface Rises {

@@ -1,8 +1,9 @@
 /** A loop as many candidates share it: its samples, its state at rest and the duty it requires, worked out once. */
+
+import { at } from '../../curves/at.ts';
 import { type Intersection, intersections } from '../../curves/intersections.ts';
 import { type DutyFigures, deadHead, dutyPoint, type ExactDuty, figuresAt } from '../duty-point.ts';
 import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
 import type { PumpAtSetting } from '../pump-at-setting.ts';
 import { type RequiredDuty, requiredDuty } from '../required-duty.ts';
 import { type SampledSystem, sampledSystem } from '../sampled-system.ts';

@@ -12,7 +12,8 @@ import { noQuery } from '../../api/http/route.ts';
 import { mountRoutes } from '../../api/routes/all.ts';
 import { recommendationRequest } from '../../api/schemas/recommendation-request.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
+import { defaultSite } from '../../api/store/site-store.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { makeLogger } from '../../api/watch/log.ts';
 import { inlineWork } from '../../api/work/inline-work.ts';
@@ -65,6 +66,7 @@ const deps = {
   heavyWork: inlineWork,
   version: 'bench',
 };
+
 const { app } = buildApi(deps, (api) => {
   mountRoutes(api);
   bareRoute(api);

@@ -9,7 +9,8 @@ import { noBody } from '../../api/http/request-body.ts';
 import { noQuery } from '../../api/http/route.ts';
 import { mountRoutes } from '../../api/routes/all.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
+import { defaultSite } from '../../api/store/site-store.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { makeLogger } from '../../api/watch/log.ts';
 import { inlineWork } from '../../api/work/inline-work.ts';
@@ -60,6 +61,7 @@ const deps = {
   heavyWork: inlineWork,
   version: 'bench',
 };
+
 const { app } = buildApi(deps, (api) => {
   mountRoutes(api);
   bareRoute(api);

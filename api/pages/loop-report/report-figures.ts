@@ -4,7 +4,8 @@ import type { Verdict } from '../../../models/condition/verdict.ts';
 import type { DayFigures } from '../../charts/day-figures.ts';
 import type { LoopFigures } from '../../charts/loop-figures.ts';
 import type { RecommendationAnswer } from '../../schemas/answers/recommendation-schema.ts';
-import type { LoopRecord, SiteRecord } from '../../store/store.ts';
+import type { LoopRecord } from '../../store/loop-store.ts';
+import type { SiteRecord } from '../../store/site-store.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 
 export interface LoopReport {

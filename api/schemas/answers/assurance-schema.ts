@@ -4,7 +4,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { nullable } from '../nullable.ts';
-import { pumpRefSchema } from './duty-schema.ts';
+import { pumpRefSchema } from './pump-ref.ts';
 
 const withoutSchema = (context: SchemaContext) =>
   z.strictObject({

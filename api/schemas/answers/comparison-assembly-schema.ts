@@ -5,8 +5,8 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { nullable } from '../nullable.ts';
-import { pumpRefSchema } from './duty-schema.ts';
 import { money } from './money-told.ts';
+import { pumpRefSchema } from './pump-ref.ts';
 
 const text = (context: SchemaContext, description: string, example: string) =>
   described(context, z.string(), { description, examples: [example] });

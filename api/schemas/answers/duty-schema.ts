@@ -8,19 +8,8 @@ import { nullable } from '../nullable.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { doubtField } from './doubt-schema.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
+import { pumpRefSchema } from './pump-ref.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
-
-const pumpRefShape = (context: SchemaContext) => ({
-  id: described(context, nullable(z.string()), {
-    description: 'Id of the pump; null where it came with the request.',
-    examples: ['0198c0de-0000-7000-8000-000000000002'],
-  }),
-  name: described(context, z.string(), { description: 'Its name.', examples: ['Canister 250'] }),
-});
-
-export const pumpRefSchema = perContext((context) =>
-  named(context, 'PumpReference', z.strictObject(pumpRefShape(context)), { description: 'Which pump.' }),
-);
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({

@@ -1,6 +1,7 @@
 /** The answer to the main question: which pump at which setting serves a loop at the least cost. */
 import { z } from '@hono/zod-openapi';
 import { CONDITION_REASONS } from '../../../models/selection/conditions.ts';
+import { requiredDutyField } from '../../features/required-duty-schema.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -16,9 +17,10 @@ import { assuranceField } from './assurance-schema.ts';
 import { basisSchema } from './basis-schema.ts';
 import { cautionSchema } from './caution-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
-import { dutySchema, pumpRefSchema } from './duty-schema.ts';
+import { dutySchema } from './duty-schema.ts';
 import { heatTold } from './heat-told.ts';
 import { lossesField } from './losses-schema.ts';
+import { pumpRefSchema } from './pump-ref.ts';
 import { drainBackField } from './surroundings-schema.ts';
 import { withoutScreenLimitField } from './without-screen-limit-schema.ts';
 
@@ -137,21 +139,6 @@ const assumptionsSchema = (context: SchemaContext) =>
     heat: heatTold(context),
     limits: limitsSchema(context),
   });
-
-const requiredDutySchema = (context: SchemaContext) =>
-  z.strictObject({
-    flow: computed(context, 'flow', {
-      description: 'Least total flow that serves every outlet.',
-      example: 7462.52,
-    }),
-    head: computed(context, 'head', { description: 'Head that it needs.', example: 1.54263 }),
-    limitingOutlet: described(context, z.string(), {
-      description: 'The outlet served last.',
-      examples: ['far end'],
-    }),
-  });
-
-export const requiredDutyField = (context: SchemaContext) => nullable(requiredDutySchema(context));
 
 /** The best is the first of the ranking. */
 const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));

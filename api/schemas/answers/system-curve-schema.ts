@@ -1,5 +1,6 @@
 /** The head that a loop needs against its total flow. */
 import { z } from '@hono/zod-openapi';
+import { requiredDutyField } from '../../features/required-duty-schema.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -7,7 +8,6 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { basisSchema } from './basis-schema.ts';
 import { dataBasisField } from './data-basis-schema.ts';
-import { requiredDutyField } from './recommendation-schema.ts';
 
 const pointSchema = (context: SchemaContext) =>
   z.strictObject({

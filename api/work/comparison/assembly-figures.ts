@@ -5,7 +5,7 @@ import type { InstalledPump } from '../../../models/loop.ts';
 import { type DeviceAttention, deviceAttention } from '../../../models/money/device-attention.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import type { ScheduleRecord } from '../../store/store.ts';
+import type { ScheduleRecord } from '../../store/schedule-store.ts';
 import { type Candidate, findCandidates } from '../candidates.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
 import { runningAtPower, runningOf } from './assembly-running.ts';

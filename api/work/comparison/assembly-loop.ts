@@ -7,7 +7,7 @@ import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { ComparisonQuestion } from '../../schemas/comparison-request.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../schemas/limits.ts';
 import { extentOf } from '../../schemas/loop-checks.ts';
-import { findLoop } from '../find-records.ts';
+import { findLoop } from '../../store/loop-store.ts';
 import type { ReadyLoop, VersionedLoop } from '../loop-cache.ts';
 import type { ComparisonContext } from './comparison-context.ts';
 

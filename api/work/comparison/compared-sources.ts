@@ -1,8 +1,9 @@
 /** The stored versions that a comparison rests on, and whether they still stand. */
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from '../../store/comparison-contract.ts';
-import type { SiteRecord, Store } from '../../store/store.ts';
-import { findSite } from '../find-records.ts';
+import type { SiteRecord } from '../../store/site-store.ts';
+import { findSite } from '../../store/site-store.ts';
+import type { Store } from '../../store/store.ts';
 import type { ComparisonContext } from './comparison-context.ts';
 import type { OptionFigures } from './option-figures.ts';
 

@@ -9,9 +9,11 @@ import { zoneAround } from '../../calendar/zone.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { ComparisonQuestion } from '../../schemas/comparison-request.ts';
-import type { SiteRecord, TariffRecord } from '../../store/store.ts';
+import type { SiteRecord } from '../../store/site-store.ts';
+import { findSite } from '../../store/site-store.ts';
+import type { TariffRecord } from '../../store/tariff-store.ts';
+import { findTariff } from '../../store/tariff-store.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { findSite, findTariff } from '../find-records.ts';
 import type { LoopCache } from '../loop-cache.ts';
 import type { RecommendationMeans } from '../recommend.ts';
 

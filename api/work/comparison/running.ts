@@ -1,7 +1,7 @@
 /** What an assembly is asked to run, and what it runs at. */
 import type { RecommendationAnswer } from '../../schemas/answers/recommendation-schema.ts';
 import type { VersionOf } from '../../store/comparison-contract.ts';
-import type { ScheduleRecord } from '../../store/store.ts';
+import type { ScheduleRecord } from '../../store/schedule-store.ts';
 import type { Candidate } from '../candidates.ts';
 import type { AskedAssembly, AssemblyLoop } from './assembly-loop.ts';
 

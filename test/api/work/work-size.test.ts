@@ -1,11 +1,9 @@
 /** What counts as long work. */
 import { describe, expect, it } from 'vitest';
-import {
-  isLongDutyPoint,
-  isLongPlan,
-  isLongSelection,
-  isLongSystemCurve,
-} from '../../../api/work/work-size.ts';
+import { isLongDutyPoint } from '../../../api/work/duty-point-work.ts';
+import { isLongPlan } from '../../../api/work/plan-work.ts';
+import { isLongSelection } from '../../../api/work/recommendation-work.ts';
+import { isLongSystemCurve } from '../../../api/work/system-curve-work.ts';
 import type { Branch } from '../../../models/loop.ts';
 import { buildLoopModel } from '../../../models/loop-model.ts';
 import { fitPump } from '../../../models/pump-model.ts';
