@@ -1,7 +1,7 @@
 /** What an assurance costs a year, as answers carry it. */
-import type { ExactDuty } from '../../models/duty-point.ts';
-import { outletFigures } from '../../models/margins.ts';
-import type { System } from '../../models/system.ts';
+import type { ExactDuty } from '../../models/duty/duty-point.ts';
+import { outletFigures } from '../../models/network/margins.ts';
+import type { System } from '../../models/network/system.ts';
 import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 

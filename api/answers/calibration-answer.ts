@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import type { Calibration } from '../../models/calibration/calibrate.ts';
 import type { NotIdentifiable } from '../../models/calibration/identify.ts';
-import type { Gauge, Measure } from '../../models/calibration/measured.ts';
+import type { Gauge, Measure } from '../../models/calibration/measured-rows.ts';
 import type { Misfit } from '../../models/calibration/misfit.ts';
 import type { NextReading, SettledParameter } from '../../models/calibration/next-readings.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';

@@ -1,9 +1,9 @@
 /** What a calibration tells, in words. */
 import type { Calibration } from '../../models/calibration/calibrate.ts';
+import { SEPARATE } from '../../models/calibration/identifiability.ts';
 import type { NotIdentifiable } from '../../models/calibration/identify.ts';
-import type { Gauge } from '../../models/calibration/measured.ts';
+import type { Gauge } from '../../models/calibration/measured-rows.ts';
 import type { SettledParameter } from '../../models/calibration/next-readings.ts';
-import { SEPARATE } from '../../models/calibration/separable.ts';
 import { sayNumber } from './say.ts';
 
 const NAMES = {

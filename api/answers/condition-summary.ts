@@ -1,8 +1,8 @@
 /** The condition of a loop in a few plain sentences. */
 import type { Assessed } from '../../models/condition/assess-series.ts';
 import type { Condition } from '../../models/condition/condition.ts';
-import type { MeterSlip } from '../../models/condition/meter-slip.ts';
-import { ofNow } from '../../models/condition/of-now.ts';
+import { ofNow } from '../../models/condition/current-series.ts';
+import type { MeterSlip } from '../../models/condition/meter-error.ts';
 import type { Shortfall } from '../../models/condition/shortfall.ts';
 import { flowOf, type Verdict } from '../../models/condition/verdict.ts';
 import { sayNumber } from './say.ts';

@@ -1,11 +1,11 @@
 /** The curves of a pump as answers carry them. */
 import type { z } from '@hono/zod-openapi';
-import { bestEfficiencyPoint } from '../../models/best-efficiency.ts';
 import { fitCautions } from '../../models/cautions/fit-cautions.ts';
-import { GRAVITY } from '../../models/gravity.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import { GRAVITY } from '../../models/physics/gravity.ts';
+import { bestEfficiencyPoint } from '../../models/pump/best-efficiency.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { curvesSchema } from '../schemas/answers/curves-schema.ts';
 import { DEFAULT_DENSITY } from '../units/schema-context.ts';

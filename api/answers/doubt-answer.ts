@@ -1,12 +1,12 @@
 /** Between which figures a duty lies, as answers carry it. */
-import type { Assurance } from '../../models/doubt/assurance.ts';
-import { doubtRange } from '../../models/doubt/doubt-range.ts';
-import type { ExactDuty } from '../../models/duty-point.ts';
-import { annualUse } from '../../models/energy.ts';
-import type { PumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import type { Assurance } from '../../models/assurance/assure-loop.ts';
+import { doubtRange } from '../../models/duty/duty-doubt.ts';
+import type { ExactDuty } from '../../models/duty/duty-point.ts';
+import { annualUse } from '../../models/duty/energy.ts';
+import { solving } from '../../models/network/solve-failure.ts';
+import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 import type { Running } from '../../models/selection/options.ts';
-import { solving } from '../../models/solve-failure.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 
 /** Null also where an end of the doubt is not solved within the limits. */

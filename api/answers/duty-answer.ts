@@ -2,12 +2,12 @@
 import type { z } from '@hono/zod-openapi';
 import { caution } from '../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../models/cautions/duty-cautions.ts';
-import type { ExactDuty } from '../../models/duty-point.ts';
-import { limitingOutlet, outletFigures } from '../../models/margins.ts';
-import { outletReaches } from '../../models/outlet-reach.ts';
-import type { ConditionContext } from '../../models/selection/conditions.ts';
+import type { ExactDuty } from '../../models/duty/duty-point.ts';
+import { limitingOutlet, outletFigures } from '../../models/network/margins.ts';
+import { outletReaches } from '../../models/network/outlet-reach.ts';
+import type { Trim } from '../../models/network/trim.ts';
+import type { ConditionContext } from '../../models/selection/criteria.ts';
 import type { DutyHeat } from '../../models/selection/duty-heat.ts';
-import type { Trim } from '../../models/trim.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { dutySchema } from '../schemas/answers/duty-schema.ts';
 import { onePumpDownAnswer } from './one-pump-down-answer.ts';

@@ -1,6 +1,6 @@
 /** Why a candidate is not in a plan, in a sentence. */
-import type { LeftOut } from '../../models/plan/left-out.ts';
-import { candidateAt, type PlanQuestion } from '../../models/plan/upgrade.ts';
+import type { LeftOut } from '../../models/upgrade-plan/left-out.ts';
+import { candidateAt, type PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 import { sayNumber } from './say.ts';
 
 export function leftOutWords(one: LeftOut, question: PlanQuestion, currency: string): string {

@@ -1,10 +1,10 @@
 /** Where the head of the best candidate goes, as answers carry it. */
-import type { Choice, Question } from '../../models/choose.ts';
-import { largerPipe } from '../../models/larger-pipe.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
+import type { Choice, Question } from '../../models/assurance/choose-assured.ts';
+import { largerPipe } from '../../models/components/larger-pipe.ts';
 import { type LossRow, lossRows } from '../../models/losses/loss-rows.ts';
 import { lossSavings, type Saving, type Savings } from '../../models/losses/loss-savings.ts';
-import { solving } from '../../models/solve-failure.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { solving } from '../../models/network/solve-failure.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
 

@@ -1,10 +1,10 @@
 /** What a loop still gets with one pump at rest, as answers carry it. */
 import type { z } from '@hono/zod-openapi';
-import type { ExactDuty } from '../../models/duty-point.ts';
-import { outletFigures } from '../../models/margins.ts';
-import { onePumpDown } from '../../models/one-pump-down.ts';
-import { type ConditionContext, EQUAL } from '../../models/selection/conditions.ts';
-import { solving } from '../../models/solve-failure.ts';
+import type { ExactDuty } from '../../models/duty/duty-point.ts';
+import { onePumpDown } from '../../models/duty/one-pump-down.ts';
+import { outletFigures } from '../../models/network/margins.ts';
+import { solving } from '../../models/network/solve-failure.ts';
+import { type ConditionContext, EQUAL } from '../../models/selection/criteria.ts';
 import type { dutySchema } from '../schemas/answers/duty-schema.ts';
 
 export type OnePumpDownAnswer = z.output<ReturnType<typeof dutySchema>>['onePumpDown'];

@@ -1,5 +1,5 @@
 /** Upgrades whose life ends before the plan does. */
-import { candidateAt, type PlanQuestion } from '../../models/plan/upgrade.ts';
+import { candidateAt, type PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 
 /** Their names. */
 export const outlivedUpgrades = (

@@ -1,6 +1,6 @@
 /** A rejected candidate as answers carry it: the reasons, and the first of them in figures. */
 import type { z } from '@hono/zod-openapi';
-import type { ConditionReason, Judgement } from '../../models/selection/conditions.ts';
+import type { ConditionReason, Judgement } from '../../models/selection/criteria.ts';
 import type { Clash } from '../../models/selection/grid-search.ts';
 import type { RejectionCause } from '../../models/selection/rejection-cause.ts';
 import type { Rejected } from '../../models/selection/select.ts';

@@ -1,5 +1,5 @@
 /** A screen in a few words. */
-import type { IntakeScreen } from '../../models/loop.ts';
+import type { IntakeScreen } from '../../models/loop/loop.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { say } from './say.ts';
 

@@ -1,5 +1,5 @@
 /** What else decides about a recommendation, in a sentence each: the screen, the assurance, the heat. */
-import type { HeatTerms } from '../../models/heat.ts';
+import type { HeatTerms } from '../../models/duty/heat.ts';
 import type { Limits } from '../../models/selection/options.ts';
 import type { RecommendationAnswer } from '../schemas/answers/recommendation-schema.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';

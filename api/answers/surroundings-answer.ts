@@ -1,10 +1,10 @@
 /** What a duty does to the animals, the temperature and the people around a loop, as answers carry it. */
 import type { z } from '@hono/zod-openapi';
-import { coveredIntake } from '../../models/covered-intake.ts';
-import type { ExactDuty } from '../../models/duty-point.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { screenVelocities } from '../../models/screen.ts';
-import type { ConditionContext } from '../../models/selection/conditions.ts';
+import type { ExactDuty } from '../../models/duty/duty-point.ts';
+import { coveredIntake } from '../../models/intake/covered-intake.ts';
+import { screenVelocities } from '../../models/intake/screen.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { ConditionContext } from '../../models/selection/criteria.ts';
 import type { dutySchema } from '../schemas/answers/duty-schema.ts';
 
 type Duty = z.output<ReturnType<typeof dutySchema>>;

@@ -2,8 +2,8 @@
 import type { z } from '@hono/zod-openapi';
 import { about } from '../../models/cautions/about.ts';
 import { caution } from '../../models/cautions/catalogue.ts';
-import { candidateAt } from '../../models/plan/upgrade.ts';
-import { upgradeValue } from '../../models/plan/upgrade-value.ts';
+import { candidateAt } from '../../models/upgrade-plan/upgrade.ts';
+import { upgradeValue } from '../../models/upgrade-plan/upgrade-value.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { upgradePlanSchema } from '../schemas/answers/upgrade-plan-schema.ts';
 import { recordBody } from '../schemas/record-fields.ts';

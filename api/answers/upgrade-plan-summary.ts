@@ -1,5 +1,5 @@
 /** An upgrade plan in a few sentences. */
-import { candidateAt } from '../../models/plan/upgrade.ts';
+import { candidateAt } from '../../models/upgrade-plan/upgrade.ts';
 import type { StoredUpgradePlan } from '../store/upgrade-plan-contract.ts';
 import { outlivedUpgrades } from './outlived-upgrades.ts';
 import { sayNumber } from './say.ts';

@@ -1,6 +1,6 @@
 /** The choice that only the intake screen forbids, as answers carry and tell it. */
 import type { z } from '@hono/zod-openapi';
-import type { IntakeScreen } from '../../models/loop.ts';
+import type { IntakeScreen } from '../../models/loop/loop.ts';
 import type { Limits } from '../../models/selection/options.ts';
 import type { WithoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
 import type { recommendationSchema } from '../schemas/answers/recommendation-schema.ts';

@@ -1,6 +1,6 @@
 /** The entered power points of a pump with the flows that the fit takes them at. */
 import { speedRatioAt } from '../../curves/speed-map.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 
 export interface EnteredPower {
   readonly flow: number;

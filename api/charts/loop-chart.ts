@@ -1,6 +1,6 @@
 /** The curve of a pump against the system curve of a loop, and the duty point where they meet. */
 
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import type { Markup } from '../markup/markup.ts';
 import { shortName } from '../markup/name-text.ts';
 import { inUnit, quantityAxis } from './in-units.ts';

@@ -1,7 +1,7 @@
 /** What the chart of a loop shows, in SI. */
 import type { Intersection } from '../../curves/intersections.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
-import type { RequiredDuty } from '../../models/required-duty.ts';
+import type { RequiredDuty } from '../../models/network/required-duty.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 import type { DutyAnswer } from '../answers/duty-answer.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import type { UnitSystem } from '../units/unit-system.ts';

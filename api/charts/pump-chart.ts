@@ -1,7 +1,7 @@
 /** The head and power of a pump at several settings, as fitted and as entered. */
-import { bestEfficiencyPoint } from '../../models/best-efficiency.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import { bestEfficiencyPoint } from '../../models/pump/best-efficiency.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { say, sayNumber } from '../answers/say.ts';
 import type { Markup } from '../markup/markup.ts';
 import { shortName } from '../markup/name-text.ts';

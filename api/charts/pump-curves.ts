@@ -1,9 +1,9 @@
 /** The curves of a pump at a setting as points that a chart draws, in SI. */
 
-import { toleranceOf } from '../../models/doubt/grades.ts';
-import { pumpEnds } from '../../models/doubt/pump-at-end.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { pumpEnds } from '../../models/pump/pump-at-tolerance.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
+import { toleranceOf } from '../../models/pump/tolerance-grades.ts';
 
 export interface FlowPoint {
   readonly flow: number;

@@ -1,7 +1,7 @@
 /** The settings at which a chart shows a pump. */
 import { scaleLinear } from 'd3-scale';
-import type { Pump } from '../../models/pump.ts';
-import { gridSize, settingAt } from '../../models/settings-grid.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
 
 const SHOWN_MOST = 5;
 const ROUND_STEPS = 4;

@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { dayOfText } from '../../models/calendar/civil-text.ts';
-import { solving } from '../../models/solve-failure.ts';
+import { solving } from '../../models/network/solve-failure.ts';
 import { dayChart } from '../charts/day-chart.ts';
 import type { Api } from '../http/api.ts';
 import { defineRoute } from '../http/define-route.ts';

@@ -1,7 +1,7 @@
 /** The points of a pump replaced by a table in CSV. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import type { Api } from '../http/api.ts';
 import { csvBody, withLine } from '../http/csv-body.ts';
 import { defineRoute } from '../http/define-route.ts';

@@ -1,15 +1,15 @@
 /** The tables that figures rest on, each row with its source. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../curves/result.ts';
-import { BORE_CHANGES, type BoreChange } from '../../models/bore-change.ts';
-import { FITTINGS } from '../../models/fittings.ts';
+import { BORE_CHANGES, type BoreChange } from '../../models/components/bore-change.ts';
+import { FITTINGS } from '../../models/components/fittings.ts';
+import type { NamedLoss } from '../../models/components/named-loss.ts';
+import { PIPE_SIZES } from '../../models/components/pipe-sizes.ts';
+import { DEFAULT_ROUGHNESS } from '../../models/components/roughness.ts';
+import { VALVES } from '../../models/components/valves.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import type { NamedLoss } from '../../models/named-loss.ts';
-import { PIPE_SIZES } from '../../models/pipe-sizes.ts';
-import { DEFAULT_ROUGHNESS } from '../../models/roughness.ts';
-import { VALVES } from '../../models/valves.ts';
-import { vapourPressure } from '../../models/vapour-pressure.ts';
-import { waterProperties } from '../../models/water.ts';
+import { vapourPressure } from '../../models/physics/vapour-pressure.ts';
+import { waterProperties } from '../../models/physics/water.ts';
 import type { Api } from '../http/api.ts';
 import { defineRoute } from '../http/define-route.ts';
 import { jsonAnswer } from '../http/json-answer.ts';

@@ -1,8 +1,8 @@
 /** What a controller is to set, now and in the next 24 hours. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../curves/result.ts';
+import { solving } from '../../models/network/solve-failure.ts';
 import type { Step } from '../../models/schedule/setpoints.ts';
-import { solving } from '../../models/solve-failure.ts';
 import { setpointAnswer, setpointsAnswer } from '../answers/setpoint-answer.ts';
 import { siteYear } from '../calendar/site-time.ts';
 import { zoneAround } from '../calendar/zone.ts';

@@ -1,8 +1,8 @@
 /** What the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
-import type { CalibratedAssurance } from '../../models/calibration/calibrated-fit.ts';
-import type { Assurance } from '../../models/doubt/assurance.ts';
-import type { Grade } from '../../models/doubt/grades.ts';
+import type { Assurance } from '../../models/assurance/assure-loop.ts';
+import type { CalibratedAssurance } from '../../models/pump/calibrated-fit.ts';
+import type { Grade } from '../../models/pump/tolerance-grades.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { keyedUnion } from './keyed-union.ts';

@@ -1,6 +1,6 @@
 /** What happens to the water of a return system when the pump stops, in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Basin } from '../../models/loop.ts';
+import type { Basin } from '../../models/loop/loop.ts';
 import { named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

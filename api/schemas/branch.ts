@@ -1,6 +1,6 @@
 /** The tree of branches of a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Branch } from '../../models/loop.ts';
+import type { Branch } from '../../models/loop/loop.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,6 +1,6 @@
 /** Where the pressure gauges beside a pump are tapped, in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Gauges } from '../../models/loop.ts';
+import type { Gauges } from '../../models/loop/loop.ts';
 import { named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { bore } from './lengths.ts';

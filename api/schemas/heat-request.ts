@@ -1,6 +1,6 @@
 /** How the water of a loop is kept at its temperature. */
 import { z } from '@hono/zod-openapi';
-import type { HeatTerms } from '../../models/heat.ts';
+import type { HeatTerms } from '../../models/duty/heat.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { numberField } from './number-field.ts';

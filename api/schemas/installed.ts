@@ -1,6 +1,6 @@
 /** The pump that a loop has, in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { InstalledPump } from '../../models/loop.ts';
+import type { InstalledPump } from '../../models/loop/loop.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,6 +1,6 @@
 /** The intake of a loop with its screen, in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Intake, IntakeScreen } from '../../models/loop.ts';
+import type { Intake, IntakeScreen } from '../../models/loop/loop.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,6 +1,6 @@
 /** The question what a leak would let out. */
 import { z } from '@hono/zod-openapi';
-import type { LeakOpening } from '../../models/leak.ts';
+import type { LeakOpening } from '../../models/hazards/leak.ts';
 import { named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,6 +1,6 @@
 /** What must hold across a whole loop. */
 import type { z } from '@hono/zod-openapi';
-import type { Branch, ShareOutlet } from '../../models/loop.ts';
+import type { Branch, ShareOutlet } from '../../models/loop/loop.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from './limits.ts';
 
 const SHARES_ROUNDING = 1e-9;

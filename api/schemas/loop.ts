@@ -1,6 +1,6 @@
 /** A loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Loop } from '../../models/loop.ts';
+import type { Loop } from '../../models/loop/loop.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';

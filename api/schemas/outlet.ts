@@ -1,6 +1,6 @@
 /** The outlets of a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Outlet, ShareOutlet } from '../../models/loop.ts';
+import type { Outlet, ShareOutlet } from '../../models/loop/loop.ts';
 import { named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

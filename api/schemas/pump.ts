@@ -1,6 +1,6 @@
 /** A pump in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Pump } from '../../models/pump.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';

@@ -1,6 +1,6 @@
 /** The elements of a run in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { RunElement } from '../../models/loop.ts';
+import type { RunElement } from '../../models/loop/loop.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

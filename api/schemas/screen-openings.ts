@@ -1,6 +1,6 @@
 /** How open the face of a screen is, in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import { type HolePattern, type Openings, openFraction } from '../../models/open-fraction.ts';
+import { type HolePattern, type Openings, openFraction } from '../../models/loop/open-fraction.ts';
 import { sayNumber } from '../answers/say.ts';
 import { described } from '../units/described.ts';
 import { entered } from '../units/entered.ts';

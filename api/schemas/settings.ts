@@ -1,6 +1,6 @@
 /** The settings that a pump's controller offers. */
 import { z } from '@hono/zod-openapi';
-import { gridSize } from '../../models/settings-grid.ts';
+import { gridSize } from '../../models/pump/settings-grid.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,7 +1,7 @@
 /** Loops and pumps in a request: by the id of a stored one, or sent along. */
 import { z } from '@hono/zod-openapi';
-import type { Loop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { loopInput } from './loop.ts';
 import { pumpInput } from './pump.ts';

@@ -1,6 +1,6 @@
 /** The tank of a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Tank } from '../../models/loop.ts';
+import type { Tank } from '../../models/loop/loop.ts';
 import { named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

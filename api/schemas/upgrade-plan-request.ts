@@ -1,6 +1,6 @@
 /** What an upgrade plan is asked for: candidates, years, money. */
 import { z } from '@hono/zod-openapi';
-import type { Upgrade } from '../../models/plan/upgrade.ts';
+import type { Upgrade } from '../../models/upgrade-plan/upgrade.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

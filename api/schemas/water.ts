@@ -1,6 +1,6 @@
 /** The water of a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import { waterProperties } from '../../models/water.ts';
+import { waterProperties } from '../../models/physics/water.ts';
 import { described, named } from '../units/described.ts';
 import { entered } from '../units/entered.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,7 +1,7 @@
 /** A calibration as columns of a row: its text, the digest of the text, and what of the loop it is about. */
 import type { AppliedCalibration } from '../../models/calibration/applied.ts';
-import { hydraulicsOf } from '../../models/calibration/hydraulics.ts';
-import type { Loop } from '../../models/loop.ts';
+import { hydraulicsOf } from '../../models/loop/hydraulics.ts';
+import type { Loop } from '../../models/loop/loop.ts';
 import { checkDigest, digestOf, jsonText } from './json-text.ts';
 
 export interface CalibrationColumns {

@@ -2,7 +2,7 @@
 import type { Kysely } from 'kysely';
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { AppliedCalibration } from '../../models/calibration/applied.ts';
-import type { Loop } from '../../models/loop.ts';
+import type { Loop } from '../../models/loop/loop.ts';
 import type { Place, Problem } from '../http/problem.ts';
 import { noRecord } from '../work/write-problems.ts';
 import {

@@ -1,8 +1,8 @@
 /** Pumps in a database. */
 import type { Kysely } from 'kysely';
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpFit } from '../../models/pump-model.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import type { PumpFit } from '../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../http/problem.ts';
 import { noRecord } from '../work/write-problems.ts';
 import { hasVersion, isRecord, mayBeOnPage } from './conditions.ts';

@@ -1,5 +1,5 @@
 /** What was measured on loops, and how it is kept and read. */
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 
 /** Of one loop of a site, from an instant on and before another [ms]. */
 export interface ReadingChoice {

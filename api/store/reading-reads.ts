@@ -1,6 +1,6 @@
 /** Readings read from a database: one by one, sampled, and averaged there by hours and days. */
 import { type Kysely, sql } from 'kysely';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { isChosen } from './chosen-readings.ts';
 import type {
   BucketOffset,

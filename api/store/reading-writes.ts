@@ -1,6 +1,6 @@
 /** Readings written to a database: all of a request in one transaction, many rows a statement. */
 import type { Compilable, CompiledQuery, Kysely, Transaction } from 'kysely';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import type { CheckedReadings, NewReadings, ReadingStore } from './reading-contract.ts';
 import type { Tables } from './schema.ts';

@@ -1,6 +1,6 @@
 /** Upgrade plans kept: each as it was asked for and found, never changed afterwards. */
-import type { UpgradePlan } from '../../models/plan/plan-upgrades.ts';
-import type { PlanQuestion } from '../../models/plan/upgrade.ts';
+import type { UpgradePlan } from '../../models/upgrade-plan/choose-upgrades.ts';
+import type { PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 import type {
   Deleted,
   Deletion,

@@ -5,8 +5,8 @@ import { type Calibration, stationFor } from '../../models/calibration/calibrate
 import { isFarOff } from '../../models/calibration/misfit.ts';
 import { calibrationCautions } from '../../models/cautions/calibration-cautions.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
 import { type CalibrationAnswer, calibrationFigures } from '../answers/calibration-answer.ts';
 import { calibrationSummary } from '../answers/calibration-words.ts';
 import { type Problem, problem } from '../http/problem.ts';

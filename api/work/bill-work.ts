@@ -1,10 +1,10 @@
 /** The bill of materials of a loop: from the question to the figures of the answer. */
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
-import { billOfMaterials } from '../../models/bill-of-materials.ts';
-import { type MaterialPrice, priceBill } from '../../models/bill-price.ts';
 import { caution } from '../../models/cautions/catalogue.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
+import { billOfMaterials } from '../../models/money/bill-of-materials.ts';
+import { type MaterialPrice, priceBill } from '../../models/money/bill-price.ts';
 import { sayNumber } from '../answers/say.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';

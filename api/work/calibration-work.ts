@@ -1,10 +1,10 @@
 /** The whole computation behind a calibration: from plain data to plain data. */
 import type { Result } from '../../curves/result.ts';
 import { type Calibration, calibrate } from '../../models/calibration/calibrate.ts';
-import type { MeasuredRows } from '../../models/calibration/measured.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
-import type { Unsolved } from '../../models/solve-failure.ts';
+import type { MeasuredRows } from '../../models/calibration/measured-rows.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import type { Unsolved } from '../../models/network/solve-failure.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 
 export interface CalibrationWork {
   /** As entered, like the loop. */

@@ -1,8 +1,8 @@
 /** The pumps that a recommendation chooses among, found and fitted. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
-import { gridSize } from '../../models/settings-grid.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
+import { gridSize } from '../../models/pump/settings-grid.ts';
 import { type Place, type Problem, problem } from '../http/problem.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import type { PumpRecord } from '../store/pump-store.ts';

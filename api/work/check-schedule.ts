@@ -1,6 +1,6 @@
 /** What a schedule must fit in its loop before it is stored. */
-import type { LoopModel } from '../../models/loop-model.ts';
-import { hasRequirement } from '../../models/margins.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { hasRequirement } from '../../models/network/margins.ts';
 import { requiring, scaled, shutOutlets, stated } from '../../models/schedule/phase-loop.ts';
 import type { Phase, Schedule } from '../../models/schedule/schedule.ts';
 import { toPointer } from '../http/json-pointer.ts';

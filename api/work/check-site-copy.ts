@@ -1,6 +1,6 @@
 /** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
 import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../http/problem.ts';
 import type { UnseenDocument } from '../schemas/copied-kinds.ts';

@@ -1,6 +1,6 @@
 /** All readings of a loop in a stretch of time, brought together into rows. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { type MeasuredRows, rowCollector, type Station } from '../../models/calibration/measured.ts';
+import { type MeasuredRows, rowCollector, type Station } from '../../models/calibration/measured-rows.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { ReadingChoice } from '../store/reading-contract.ts';
 import type { Store } from '../store/store.ts';

@@ -1,7 +1,7 @@
 /** A loop made ready for computing, or the problem that names what does not make sense in it. */
 import { failed, type Result } from '../../curves/result.ts';
-import type { Loop } from '../../models/loop.ts';
-import { buildLoopModel, type LoopFailure, type LoopModel } from '../../models/loop-model.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import { buildLoopModel, type LoopFailure, type LoopModel } from '../../models/network/loop-model.ts';
 import { sayNumber } from '../answers/say.ts';
 import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';

@@ -1,7 +1,7 @@
 /** What a site has computed and kept, looked at before it is stored again: it came from outside and may be anything. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { PumpFit } from '../../models/pump-model.ts';
+import type { PumpFit } from '../../models/pump/pump-model.ts';
 import { upgradePlanAnswer, upgradePlanItem } from '../answers/upgrade-plan-answer.ts';
 import { comparisonSchema } from '../schemas/answers/comparison-schema.ts';
 import { upgradePlanSchema } from '../schemas/answers/upgrade-plan-schema.ts';

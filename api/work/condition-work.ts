@@ -4,9 +4,9 @@ import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
 import { type Condition, type ConditionQuestion, conditionOf } from '../../models/condition/condition.ts';
 import { POINTS_MOST } from '../../models/condition/day-points.ts';
 import { MEASURES } from '../../models/condition/residuals.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
-import { solving, type Unsolved } from '../../models/solve-failure.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { solving, type Unsolved } from '../../models/network/solve-failure.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 
 export interface ConditionWork extends Omit<ConditionQuestion, 'station'> {
   readonly pump: PumpModel;

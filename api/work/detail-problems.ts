@@ -1,7 +1,7 @@
 /** What a recommendation may not be asked for, as problems that name the place. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { Assurance } from '../../models/assurance/assure-loop.ts';
 import { type AppliedCalibration, calibratedAssurance } from '../../models/calibration/applied.ts';
-import type { Assurance } from '../../models/doubt/assurance.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';
 

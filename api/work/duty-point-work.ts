@@ -2,13 +2,13 @@
 import type { Intersection } from '../../curves/intersections.ts';
 import { type Result, success } from '../../curves/result.ts';
 import { loopCautions } from '../../models/cautions/loop-cautions.ts';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { annualUse } from '../../models/energy.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { annualUse } from '../../models/duty/energy.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { solving, type Unsolved } from '../../models/network/solve-failure.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { dutyHeat } from '../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../models/selection/options.ts';
-import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import { doubtAnswer } from '../answers/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../answers/duty-answer.ts';
 import type { CandidateWork } from './candidates.ts';

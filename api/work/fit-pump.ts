@@ -1,7 +1,7 @@
 /** The curves of an entered pump, or the problem that names the points that give none. */
 import { failed, type Result } from '../../curves/result.ts';
-import type { Pump } from '../../models/pump.ts';
-import { fitPump, type PumpFailure, type PumpFit } from '../../models/pump-model.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import { fitPump, type PumpFailure, type PumpFit } from '../../models/pump/pump-model.ts';
 import { type PathPart, toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 

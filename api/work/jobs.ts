@@ -1,11 +1,11 @@
 /** Work that may take long, as functions from plain data to plain data: they run here or in a worker thread alike. */
 import type { Result } from '../../curves/result.ts';
-import type { Loop } from '../../models/loop.ts';
-import type { UpgradePlan } from '../../models/plan/plan-upgrades.ts';
-import type { PlanFailure } from '../../models/plan/solve-plan.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import type { Unsolved } from '../../models/network/solve-failure.ts';
 import { type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
 import type { LoopFigures } from '../../models/site-summary/loop-figures.ts';
-import type { Unsolved } from '../../models/solve-failure.ts';
+import type { UpgradePlan } from '../../models/upgrade-plan/choose-upgrades.ts';
+import type { PlanFailure } from '../../models/upgrade-plan/solve-plan.ts';
 import { type CalibrationFigures, type CalibrationWork, computeCalibration } from './calibration-work.ts';
 import { compiled } from './compile-loop.ts';
 import { type ConditionFigures, type ConditionWork, computeCondition } from './condition-work.ts';

@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { caution } from '../../models/cautions/catalogue.ts';
-import { type LeakFailure, type LeakFigures, leak } from '../../models/leak.ts';
+import { type LeakFailure, type LeakFigures, leak } from '../../models/hazards/leak.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { say, sayNumber } from '../answers/say.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';

@@ -2,8 +2,8 @@
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../models/calibration/applied.ts';
-import type { Loop } from '../../models/loop.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
 import type { Balancing } from '../../models/selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../../models/selection/prepare-loop.ts';
 import type { PathPart } from '../http/json-pointer.ts';

@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { civilDate } from '../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../models/calendar/civil-text.ts';
-import { solving } from '../../models/solve-failure.ts';
+import { solving } from '../../models/network/solve-failure.ts';
 import type { DayFigures } from '../charts/day-figures.ts';
 import type { Problem } from '../http/problem.ts';
 import type { LoopReport, Measured, ReportedDuty } from '../pages/loop-report/report-figures.ts';

@@ -1,6 +1,6 @@
 /** The records that the plan of a loop follows from. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { InstalledPump } from '../../models/loop.ts';
+import type { InstalledPump } from '../../models/loop/loop.ts';
 import { flatRate, type Rates, ratesOf } from '../../models/tariff/rates.ts';
 import { type Problem, problem } from '../http/problem.ts';
 import type { LoopRecord } from '../store/loop-store.ts';

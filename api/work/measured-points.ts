@@ -1,9 +1,9 @@
 /** What was lately measured on a loop, as points for its chart. */
 import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
-import { velocityRise } from '../../models/condition/gauges.ts';
-import { headOfReading } from '../../models/condition/head-of-reading.ts';
-import { GRAVITY } from '../../models/gravity.ts';
-import type { Gauges } from '../../models/loop.ts';
+import type { Gauges } from '../../models/loop/loop.ts';
+import { GRAVITY } from '../../models/physics/gravity.ts';
+import { velocityRise } from '../../models/readings/gauges.ts';
+import { headOfReading } from '../../models/readings/head-of-reading.ts';
 import type { MeasuredPoint } from '../charts/loop-figures.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import type { Store } from '../store/store.ts';

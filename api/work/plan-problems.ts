@@ -1,6 +1,6 @@
 /** Upgrade plans that cannot be made, as problems that name the candidates. */
-import type { PlanFailure } from '../../models/plan/solve-plan.ts';
-import { candidateAt, type PlanQuestion } from '../../models/plan/upgrade.ts';
+import type { PlanFailure } from '../../models/upgrade-plan/solve-plan.ts';
+import { candidateAt, type PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 

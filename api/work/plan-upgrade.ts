@@ -1,7 +1,7 @@
 /** An upgrade plan asked for, made in a worker thread and ready to be stored. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import type { PlanQuestion } from '../../models/plan/upgrade.ts';
+import type { PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { SiteRecord } from '../store/site-store.ts';
 import type { StoredUpgradePlan } from '../store/upgrade-plan-contract.ts';

@@ -1,8 +1,10 @@
 /** The whole computation behind a loop's plan: from plain data to the figures that telling settings and costs takes. */
 import type { Result } from '../../curves/result.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { solving, type Unsolved } from '../../models/network/solve-failure.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import { gridSize } from '../../models/pump/settings-grid.ts';
 import { fallbackSetting } from '../../models/schedule/fallback.ts';
 import type { Station } from '../../models/schedule/phase-duty.ts';
 import { shutOutlets } from '../../models/schedule/phase-loop.ts';
@@ -17,8 +19,6 @@ import { newMemory } from '../../models/schedule/run-blocks.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { stepsWithin } from '../../models/schedule/setpoints.ts';
 import { scheduleUse } from '../../models/schedule/year-use.ts';
-import { gridSize } from '../../models/settings-grid.ts';
-import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import { flatRate, ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
 import { siteYear } from '../calendar/site-time.ts';

@@ -1,7 +1,7 @@
 /** A loop with its installed pump, phases and prices, made ready for telling settings. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { hasRequirement } from '../../models/margins.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
+import { hasRequirement } from '../../models/network/margins.ts';
 import type { SchedulePlan } from '../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../models/tariff/rates.ts';

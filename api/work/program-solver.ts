@@ -1,6 +1,10 @@
 /** Programs of yes and no solved by the HiGHS package. */
 import loadHighs, { type Highs, type Model } from 'highs';
-import type { BinaryProgram, ProgramSolution, ProgramSolver } from '../../models/plan/program.ts';
+import type {
+  BinaryProgram,
+  ProgramSolution,
+  ProgramSolver,
+} from '../../models/upgrade-plan/integer-program.ts';
 
 /** Proven best to the last digit that the solver tells apart. */
 const EXACT = {

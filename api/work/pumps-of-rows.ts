@@ -1,7 +1,7 @@
 /** Pumps made of the rows of a table, several rows a pump. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpFit } from '../../models/pump-model.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import type { PumpFit } from '../../models/pump/pump-model.ts';
 import { withLine } from '../http/csv-body.ts';
 import type { CsvColumns, CsvRows } from '../http/csv-rows.ts';
 import { bodyErrors } from '../http/issue-errors.ts';

@@ -1,5 +1,5 @@
 /** What is wrong with readings of a loop that a schema cannot tell: their times, their outlets, their settings. */
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import type { PathPart } from '../http/json-pointer.ts';
 
 export interface ReadingRules {

@@ -9,7 +9,7 @@ import {
   startOfDay,
   type ZoneOffsets,
 } from '../../models/calendar/zone-offsets.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { zoneBetween } from '../calendar/zone-between.ts';
 import type { ReadingBucket, ReadingChoice, ReadingSpan } from '../store/reading-contract.ts';
 import type { Store } from '../store/store.ts';

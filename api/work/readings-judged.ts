@@ -1,7 +1,7 @@
 /** The readings that the condition of a loop is judged by: all of a range, or where they are many a sample of them. */
 import { setImmediate } from 'node:timers/promises';
 import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import type { ReadingChoice } from '../store/reading-contract.ts';
 import type { Store } from '../store/store.ts';
 

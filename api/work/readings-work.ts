@@ -1,6 +1,6 @@
 /** The text of a body of readings made into readings, or the problem that names what is wrong with them. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { withLine } from '../http/csv-body.ts';
 import { type CsvColumns, csvRows } from '../http/csv-rows.ts';
 import { bodyErrors } from '../http/issue-errors.ts';

@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../models/cautions/borrowed-calibration.ts';
-import { drainBack } from '../../models/drain-back.ts';
+import { drainBack } from '../../models/hazards/drain-back.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
 import { againstAsBuilt } from '../answers/against-as-built.ts';
 import { assuranceAnswer } from '../answers/assurance-answer.ts';

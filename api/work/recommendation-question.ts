@@ -1,5 +1,5 @@
 /** What a recommendation is asked about: loop, candidates and what the caller states besides. */
-import type { HeatTerms } from '../../models/heat.ts';
+import type { HeatTerms } from '../../models/duty/heat.ts';
 import type { Balancing, Limits } from '../../models/selection/options.ts';
 import type { Place } from '../http/problem.ts';
 import type { AskedAssurance } from '../schemas/assurance.ts';

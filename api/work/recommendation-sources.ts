@@ -1,8 +1,8 @@
 /** Where the loop and the pumps of a recommendation come from: the store, or the request itself. */
 import { type Result, success } from '../../curves/result.ts';
-import type { Loop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
-import { waterProperties } from '../../models/water.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import { waterProperties } from '../../models/physics/water.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
 import { statedDensity } from '../schemas/water.ts';

@@ -1,10 +1,10 @@
 /** The figures of a schedule for a year of the calendar, and of one setting round the clock beside it. */
 import type { Result } from '../../curves/result.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
+import { solving, type Unsolved } from '../../models/network/solve-failure.ts';
 import { newMemory } from '../../models/schedule/run-blocks.ts';
 import { volumeGap } from '../../models/schedule/volume-gap.ts';
 import { constantUse, type PhaseUse, scheduleUse, type Use } from '../../models/schedule/year-use.ts';
-import { solving, type Unsolved } from '../../models/solve-failure.ts';
 import { zoneAround } from '../calendar/zone.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 

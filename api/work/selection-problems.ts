@@ -1,6 +1,7 @@
 /** Selections that cannot be made, as problems that name the place and the mend. */
+
+import type { Unsolved } from '../../models/network/solve-failure.ts';
 import type { PrepareFailure } from '../../models/selection/prepare-loop.ts';
-import type { Unsolved } from '../../models/solve-failure.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from '../http/problem.ts';

@@ -1,5 +1,5 @@
 /** A setting that a pump's controller cannot be dialled to. */
-import type { Pump } from '../../models/pump.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 
 /** Null inside min..max, on the grid or off it. */

@@ -1,7 +1,7 @@
 /** From when on the readings of a loop are of the pump that it has. */
 import { dayOfText } from '../../models/calendar/civil-text.ts';
 import { startOfDay } from '../../models/calendar/zone-offsets.ts';
-import type { InstalledPump } from '../../models/loop.ts';
+import type { InstalledPump } from '../../models/loop/loop.ts';
 import { zoneAround } from '../calendar/zone.ts';
 import type { SiteRecord } from '../store/site-store.ts';
 

@@ -2,9 +2,9 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type Caution, caution } from '../../models/cautions/catalogue.ts';
-import { type FailureCounts, failureRate } from '../../models/failure-rate.ts';
 import { MODEL_VERSION } from '../../models/model-version.ts';
-import { type Shelf, SPARES_MAX, sparesFor } from '../../models/spares.ts';
+import { type FailureCounts, failureRate } from '../../models/money/failure-rate.ts';
+import { type Shelf, SPARES_MAX, sparesFor } from '../../models/money/spares.ts';
 import { sayNumber } from '../answers/say.ts';
 import type { WithoutUnits } from '../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../http/problem.ts';

@@ -2,14 +2,14 @@
 
 import { civilYear } from '../../models/calendar/civil-year.ts';
 import { type AppliedCalibration, calibratedLoop, fitOnLoop } from '../../models/calibration/applied.ts';
-import type { Loop } from '../../models/loop.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import { buildLoopModel } from '../../models/network/loop-model.ts';
+import { solving } from '../../models/network/solve-failure.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { constantLoop } from '../../models/site-summary/constant-loop.ts';
 import type { LoopFigures } from '../../models/site-summary/loop-figures.ts';
 import { scheduledLoop } from '../../models/site-summary/scheduled-loop.ts';
-import { solving } from '../../models/solve-failure.ts';
 import { flatRate, ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
 import { zoneAround } from '../calendar/zone.ts';

@@ -2,10 +2,10 @@
 
 import { at } from '../../curves/at.ts';
 import type { Result } from '../../curves/result.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import { type RequiredDuty, requiredDuty } from '../../models/required-duty.ts';
-import { solving, type Unsolved } from '../../models/solve-failure.ts';
-import type { SystemState } from '../../models/system.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { type RequiredDuty, requiredDuty } from '../../models/network/required-duty.ts';
+import { solving, type Unsolved } from '../../models/network/solve-failure.ts';
+import type { SystemState } from '../../models/network/system.ts';
 import { branchesOf, LONG, SOLVES } from './work-size.ts';
 
 export interface SystemCurveWork {

@@ -1,8 +1,8 @@
 /** The whole computation behind an upgrade plan: from plain data to plain data, within a time. */
 import type { Result } from '../../curves/result.ts';
-import { planUpgrades, type UpgradePlan } from '../../models/plan/plan-upgrades.ts';
-import type { PlanFailure } from '../../models/plan/solve-plan.ts';
-import type { PlanQuestion } from '../../models/plan/upgrade.ts';
+import { planUpgrades, type UpgradePlan } from '../../models/upgrade-plan/choose-upgrades.ts';
+import type { PlanFailure } from '../../models/upgrade-plan/solve-plan.ts';
+import type { PlanQuestion } from '../../models/upgrade-plan/upgrade.ts';
 import { programSolvers } from './program-solver.ts';
 
 export interface UpgradePlanWork {

@@ -1,6 +1,7 @@
 /** How long a computation will take, told from its size. */
-import type { LoopModel } from '../../models/loop-model.ts';
-import { hasCheckValves } from '../../models/one-pump-down.ts';
+
+import { hasCheckValves } from '../../models/duty/one-pump-down.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
 
 /** Network solves that one candidate, and what all candidates share, take about. */
 export const SOLVES = { candidate: 3, shared: 150, dutyPoint: 28, requiredDuty: 60, idlePump: 60 } as const;

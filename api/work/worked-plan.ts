@@ -1,12 +1,12 @@
 /** The plan of a loop's phases, worked out here or, where that is long, in a thread of its own. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitOnLoop } from '../../models/calibration/applied.ts';
+import { solving } from '../../models/network/solve-failure.ts';
 import { fallbackSetting } from '../../models/schedule/fallback.ts';
 import type { Station } from '../../models/schedule/phase-duty.ts';
 import { planSchedule, type SchedulePlan } from '../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../models/schedule/schedule.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import { solving } from '../../models/solve-failure.ts';
 import type { Problem } from '../http/problem.ts';
 import { runHeavy } from './heavy-problem.ts';
 import type { HeavyWork } from './heavy-work.ts';

@@ -1,10 +1,10 @@
 /** Readings against predictions: one series of residuals for each thing that was measured. */
 import { at } from '../../curves/at.ts';
+import { velocityRise } from '../readings/gauges.ts';
+import { headOfReading } from '../readings/head-of-reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { totalFlow } from '../readings/total-flow.ts';
-import { velocityRise } from './gauges.ts';
-import { headOfReading } from './head-of-reading.ts';
 import { type Predicted, predictions, pressurePerHead, type Station } from './predicted.ts';
-import type { Reading } from './reading.ts';
 
 export const MEASURES = [
   'flow',

@@ -1,7 +1,7 @@
 /** Closes outlets of a compiled loop. */
-import type { LoopModel } from '../loop-model.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
+import type { LoopModel } from './loop-model.ts';
 import type { Network, NetworkBranch } from './network.ts';
+import { pipeworkSystem } from './pipework-system.ts';
 
 /** The loop with outlets shut; null where that cannot be told: an outlet that it has not, or no known pipework. */
 export function shutOff(loop: LoopModel, names: readonly string[]): LoopModel | null {

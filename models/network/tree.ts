@@ -1,7 +1,7 @@
 /** A network's shape in arrays, and a state of it: the form that its solver steps through. */
 
 import { at } from '../../curves/at.ts';
-import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../loss-terms.ts';
+import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';
 import { figureAt, wholeAt } from './branch-arrays.ts';
 import { stepRoom, treeStep } from './linear-tree.ts';
 import type { Network, NetworkBranch } from './network.ts';

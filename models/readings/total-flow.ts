@@ -1,5 +1,5 @@
 /** Reads the total flow of a reading. */
-import type { Reading } from '../condition/reading.ts';
+import type { Reading } from './reading.ts';
 
 /** Total flow, or the sum of all outlets where each was measured. */
 export function totalFlow(reading: Reading, outlets: readonly string[]): number | undefined {

@@ -1,6 +1,6 @@
 /** A loop as one phase runs it: some outlets shut, its own required flows. */
-import type { LoopModel } from '../loop-model.ts';
-import type { SystemOutlet } from '../system.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import type { SystemOutlet } from '../network/system.ts';
 import type { Phase } from './schedule.ts';
 
 /** Names of the outlets that a phase shuts, in a fixed order. */

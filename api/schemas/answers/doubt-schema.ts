@@ -1,6 +1,6 @@
 /** Between which figures a duty lies. */
 import { z } from '@hono/zod-openapi';
-import { GRADES } from '../../../models/doubt/grades.ts';
+import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { computed } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

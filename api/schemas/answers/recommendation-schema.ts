@@ -1,6 +1,6 @@
 /** The answer to the main question: which pump at which setting serves a loop at the least cost. */
 import { z } from '@hono/zod-openapi';
-import { CONDITION_REASONS } from '../../../models/selection/conditions.ts';
+import { CONDITION_REASONS } from '../../../models/selection/criteria.ts';
 import { requiredDutyField } from '../../features/required-duty-schema.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { unitsField } from '../../units/answer-units.ts';

@@ -1,8 +1,8 @@
 /** An assembly of an option: what it runs, owns, asks of people and risks. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type FailureRate, failureRate } from '../../../models/failure-rate.ts';
-import type { InstalledPump } from '../../../models/loop.ts';
+import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { type DeviceAttention, deviceAttention } from '../../../models/money/device-attention.ts';
+import { type FailureRate, failureRate } from '../../../models/money/failure-rate.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { ScheduleRecord } from '../../store/schedule-store.ts';

@@ -1,7 +1,7 @@
 /** The loop of an assembly: stored, sent along, or several joined. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type ConsolidationFailure, consolidatedLoop } from '../../../models/consolidated-loop.ts';
-import type { Loop, PipeworkLoop } from '../../../models/loop.ts';
+import { type ConsolidationFailure, consolidatedLoop } from '../../../models/loop/consolidated-loop.ts';
+import type { Loop, PipeworkLoop } from '../../../models/loop/loop.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { ComparisonQuestion } from '../../schemas/comparison-request.ts';

@@ -1,7 +1,7 @@
 /** What an assembly runs at, and what that uses and costs in a year. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { annualUse } from '../../../models/energy.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';

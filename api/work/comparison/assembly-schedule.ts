@@ -1,6 +1,6 @@
 /** What an assembly uses and costs in a year by the schedule of its loop. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import type { InstalledPump } from '../../../models/loop.ts';
+import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { flatRate } from '../../../models/tariff/rates.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { ScheduleRecord } from '../../store/schedule-store.ts';

@@ -5,7 +5,7 @@ import {
   CONDITION_REASONS,
   type ConditionReason,
   type Judgement,
-} from '../../../models/selection/conditions.ts';
+} from '../../../models/selection/criteria.ts';
 import type { Clash } from '../../../models/selection/grid-search.ts';
 
 const judgement = (reason: ConditionReason): Judgement => ({

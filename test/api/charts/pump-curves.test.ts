@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { enteredPower } from '../../../api/charts/entered-power.ts';
 import { dataEnd, headBand, pumpPoints } from '../../../api/charts/pump-curves.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, pumpModelOf } from '../../models/example-loops.ts';
 

@@ -1,7 +1,7 @@
 /** The settings at which a chart shows a pump. */
 import { describe, expect, it } from 'vitest';
 import { shownSettings } from '../../../api/charts/shown-settings.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 
 const pump = (min: number, max: number, entered: readonly number[] = [], step = 1): Pump => ({
   name: 'Plain',

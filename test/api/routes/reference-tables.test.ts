@@ -1,10 +1,10 @@
 /** The tables of fittings and cautions over HTTP. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { BORE_CHANGES } from '../../../models/bore-change.ts';
 import { CAUTIONS } from '../../../models/cautions/catalogue.ts';
-import { FITTINGS } from '../../../models/fittings.ts';
-import { VALVES } from '../../../models/valves.ts';
+import { BORE_CHANGES } from '../../../models/components/bore-change.ts';
+import { FITTINGS } from '../../../models/components/fittings.ts';
+import { VALVES } from '../../../models/components/valves.ts';
 import { created } from '../requests.ts';
 import { answered, refused, type StockedApp, stockedApp } from '../stocked-app.ts';
 

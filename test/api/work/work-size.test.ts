@@ -4,9 +4,9 @@ import { isLongDutyPoint } from '../../../api/work/duty-point-work.ts';
 import { isLongPlan } from '../../../api/work/plan-work.ts';
 import { isLongSelection } from '../../../api/work/recommendation-work.ts';
 import { isLongSystemCurve } from '../../../api/work/system-curve-work.ts';
-import type { Branch } from '../../../models/loop.ts';
-import { buildLoopModel } from '../../../models/loop-model.ts';
-import { fitPump } from '../../../models/pump-model.ts';
+import type { Branch } from '../../../models/loop/loop.ts';
+import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { fitPump } from '../../../models/pump/pump-model.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
 
