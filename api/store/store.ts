@@ -1,14 +1,17 @@
 /** What the service asks of its storage, the same on every database. */
-import type { CalibrationStore } from './calibration-contract.ts';
-import type { ComparisonStore } from './comparison-contract.ts';
-import type { CompletionStore } from './completion-contract.ts';
-import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from './loop-store.ts';
-import type { MaintenanceTaskStore } from './maintenance-task-contract.ts';
-import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from './pump-store.ts';
-import type { ReadingStore } from './reading-contract.ts';
-import type { SchedulePut, ScheduleRecord, SetpointVersions } from './schedule-store.ts';
-import type { SiteContentsStore } from './site-contents-contract.ts';
-import type { Site, SiteRecord, SiteReplacement } from './site-store.ts';
+import type { CalibrationStore } from '../features/calibration/contract.ts';
+import type { ComparisonStore } from '../features/comparison/contract.ts';
+import type { SiteContentsStore } from '../features/site-copy/contract.ts';
+import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
+import type { UpgradePlanStore } from '../features/upgrade-plan/contract.ts';
+import type { CompletionStore } from '../records/completion/contract.ts';
+import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
+import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
+import type { ReadingStore } from '../records/reading/contract.ts';
+import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
+import type { Site, SiteRecord, SiteReplacement } from '../records/site/kind.ts';
+import type { NewTariff, TariffRecord, TariffReplacement } from '../records/tariff/kind.ts';
+import type { MaintenanceTaskStore } from '../records/task/contract.ts';
 import type {
   Deleted,
   Deletion,
@@ -22,10 +25,7 @@ import type {
   Stale,
   UnknownPump,
   UnknownTariff,
-} from './stored.ts';
-import type { SummaryReads } from './summary-reads-contract.ts';
-import type { NewTariff, TariffRecord, TariffReplacement } from './tariff-store.ts';
-import type { UpgradePlanStore } from './upgrade-plan-contract.ts';
+} from './versions.ts';
 
 /**
  * Every operation acts inside one site, and every write is durable when its promise resolves.

@@ -1,5 +1,5 @@
 /** A day's plan of a volume in duty points, and a year of a tariff in passes over 8760 numbers. */
-import { zoneAround } from '../../api/calendar/zone.ts';
+import { zoneAround } from '../../api/clock/zone.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../models/duty/duty-point.ts';
 import { buildLoopModel } from '../../models/network/loop-model.ts';

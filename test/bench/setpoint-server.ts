@@ -7,13 +7,13 @@ import type { Api } from '../../api/http/api.ts';
 import { defineRoute } from '../../api/http/define-route.ts';
 import { noBody } from '../../api/http/request-body.ts';
 import { noQuery } from '../../api/http/route.ts';
-import { mountRoutes } from '../../api/routes/all.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
+import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
 import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
-import { defaultSite } from '../../api/store/site-store.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { inlineWork } from '../../api/work/inline-work.ts';
+import { inlineWork } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
 
 const JSON_TYPE = 'application/json';

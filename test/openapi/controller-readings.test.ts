@@ -4,7 +4,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startServer } from '../../api/server.ts';
-import { facility } from '../api/schedule/facility.ts';
+import { facility } from '../api/features/schedule/facility.ts';
 import { type ControllerBench, controllerBench } from './controller-bench.ts';
 
 let bench: ControllerBench;

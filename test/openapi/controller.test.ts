@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../api/server.ts';
-import { facility } from '../api/schedule/facility.ts';
+import { facility } from '../api/features/schedule/facility.ts';
 import { type ControllerBench, controllerBench } from './controller-bench.ts';
 
 let bench: ControllerBench;

@@ -1,6 +1,6 @@
 /** A year of phases by hand: hours of the clock times the power of the duty. */
 import { describe, expect, it } from 'vitest';
-import { zoneAround } from '../../../api/calendar/zone.ts';
+import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';

@@ -1,6 +1,6 @@
 /** The reasons why a candidate is not in a plan, each tried out. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { programSolvers } from '../../../api/work/program-solver.ts';
+import { programSolvers } from '../../../api/features/upgrade-plan/program-solver.ts';
 import type { ProgramSolver } from '../../../models/upgrade-plan/integer-program.ts';
 import { type LeftOut, leftOutOf } from '../../../models/upgrade-plan/left-out.ts';
 import { solvePlan } from '../../../models/upgrade-plan/solve-plan.ts';

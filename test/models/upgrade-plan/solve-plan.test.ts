@@ -1,6 +1,6 @@
 /** Upgrade plans against trying out every plan, and the rules that they keep. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { programSolvers } from '../../../api/work/program-solver.ts';
+import { programSolvers } from '../../../api/features/upgrade-plan/program-solver.ts';
 import { planUpgrades } from '../../../models/upgrade-plan/choose-upgrades.ts';
 import type { ProgramSolver } from '../../../models/upgrade-plan/integer-program.ts';
 import { leftOutOf } from '../../../models/upgrade-plan/left-out.ts';

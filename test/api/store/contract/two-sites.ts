@@ -1,6 +1,6 @@
 /** The two sites that every contract test begins with. */
 
-import type { PumpRecord } from '../../../../api/store/pump-store.ts';
+import type { PumpRecord } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleFit, examplePump, T0 } from '../examples.ts';
 
