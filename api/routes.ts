@@ -38,7 +38,7 @@ import { maintenanceTaskRoutes } from './records/task/route.ts';
 
 export function mountRoutes(api: Api): void {
   const loops = loopCache();
-  const plans = planCache({ ...api.deps, loops });
+  const plans = planCache({ clock: api.deps.clock, heavyWork: api.deps.heavyWork, loops });
   siteRoutes(api);
   pumpRoutes(api);
   pumpImportRoute(api);

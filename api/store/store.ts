@@ -90,3 +90,10 @@ export interface Store
   ping(): Promise<void>;
   close(): Promise<void>;
 }
+
+/** The store as one site sees it. */
+export interface SiteStore extends Store {
+  readonly siteId: string;
+}
+
+export const storeOfSite = (store: Store, siteId: string): SiteStore => ({ ...store, siteId });

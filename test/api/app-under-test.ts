@@ -1,9 +1,10 @@
 /** The application over an empty database in memory, with a clock and ids that tests can foretell. */
+
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import type { Api, AppDependencies } from '../../api/http/api.ts';
 import { makeLogger } from '../../api/log.ts';
 import { defaultSite } from '../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { inlineWork } from '../../api/threads/same-thread.ts';
 

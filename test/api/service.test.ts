@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import type { Environment } from '../../api/environment.ts';
 import type { RunningServer } from '../../api/server.ts';
 import { startService } from '../../api/service.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import type { Store } from '../../api/store/store.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './store/opened.ts';
 

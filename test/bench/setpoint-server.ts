@@ -1,6 +1,7 @@
 /** A process with a scheduled loop and, behind the same middleware, a route that answers a constant. */
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import type { AnswerForm } from '../../api/http/answer-form.ts';
 import type { Api } from '../../api/http/api.ts';
@@ -11,7 +12,6 @@ import { makeLogger } from '../../api/log.ts';
 import { defaultSite } from '../../api/records/site/kind.ts';
 import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { inlineWork } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';

@@ -1,11 +1,11 @@
 /** A process with sites of several sizes, each with its summary and a scheduled loop to ask setpoints of. */
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
 import { defaultSite } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
 import { thousandPumps } from './thousand-pumps.ts';

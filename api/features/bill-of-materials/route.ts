@@ -12,7 +12,6 @@ import { answerBill } from './bill-of-materials.ts';
 import { billRequest } from './request-schema.ts';
 
 export function billOfMaterialsRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -26,7 +25,7 @@ export function billOfMaterialsRoute(api: Api): void {
       query: noQuery,
       body: jsonBody({
         schema: billRequest,
-        density: densityOfLoop(store),
+        density: densityOfLoop,
         example: example('bill-of-materials'),
       }),
       answer: jsonAnswer({
@@ -53,7 +52,7 @@ export function billOfMaterialsRoute(api: Api): void {
         }),
       }),
     },
-    async ({ body, system }) => {
+    async ({ body, system, store }) => {
       const answer = await answerBill(store, body, system);
       return answer.ok ? success({ body: answer.value }) : answer;
     },

@@ -18,14 +18,14 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationSummary } from './sentence.ts';
 
 interface Means {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
 }

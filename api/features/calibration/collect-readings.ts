@@ -3,7 +3,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import { type MeasuredRows, rowCollector, type Station } from '../../../models/calibration/measured-rows.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 
 /** Over a year of readings by the minute. */
@@ -13,7 +13,7 @@ const PAGE = 2_000;
 const EVERY_PAGE = 0;
 
 export async function collectReadings(
-  store: Store,
+  store: SiteStore,
   choice: ReadingChoice,
   station: Station,
 ): Promise<Result<MeasuredRows, Problem>> {

@@ -20,7 +20,6 @@ import { calibrationRequest } from './request-schema.ts';
 const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;
 
 function calibratingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -39,7 +38,7 @@ function calibratingRoute(api: Api): void {
       }),
       problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],
     },
-    async ({ params, body, siteId, expectedVersion, isConditional }) => {
+    async ({ params, body, siteId, expectedVersion, isConditional, store }) => {
       const { from, to, apply } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
@@ -51,7 +50,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration(api.deps, { siteId, loop, from, to, apply });
+      const done = await answerCalibration({ ...api.deps, store }, { siteId, loop, from, to, apply });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });
@@ -60,7 +59,6 @@ function calibratingRoute(api: Api): void {
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -76,7 +74,7 @@ function readingRoute(api: Api): void {
         example: example('answers/calibrations'),
       }),
     },
-    async ({ params, siteId }) => {
+    async ({ params, siteId, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const records = await store.listCalibrations({ siteId, id: params.loopId });
@@ -87,7 +85,7 @@ function readingRoute(api: Api): void {
 }
 
 function undoingRoute(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -101,7 +99,7 @@ function undoingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The calibration is no longer in use.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const now = clock().getTime();
       const undone = await store.undoCalibration({ siteId, id: params.loopId, now, expectedVersion });
       if (undone.outcome === 'undone') return success({ body: null });

@@ -6,7 +6,7 @@ import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { yearMeanPrice } from '../../../models/tariff/year-hours.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
@@ -18,7 +18,7 @@ import type { RecommendationMeans } from '../recommendation/recommendation.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
 export interface ComparisonMeans {
-  readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
+  readonly deps: Pick<SiteDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
   readonly loops: LoopCache;
   readonly recommending: RecommendationMeans;
 }

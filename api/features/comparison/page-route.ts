@@ -57,7 +57,7 @@ function chartRoute(api: Api): void {
 }
 
 function reportRoute(api: Api): void {
-  const { store, clock, version: program } = api.deps;
+  const { clock, version: program } = api.deps;
   defineRoute(
     api,
     {
@@ -73,7 +73,7 @@ function reportRoute(api: Api): void {
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, siteId, system }) => {
+    async ({ params, siteId, system, store }) => {
       const found = await findComparison(api.deps, { siteId, id: params.comparisonId });
       if (!found.ok) return found;
       const { id, version, createdAt, document } = found.value;

@@ -14,7 +14,7 @@ import { noQuery } from '../../http/route.ts';
 import { answerCache } from '../../question/answer-cache.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { writeProblem } from '../../records/write-problems.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { Recommended } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
@@ -35,7 +35,7 @@ const storedComparison = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-async function answerOf(store: Store, siteId: string, record: ComparisonRecord) {
+async function answerOf(store: SiteStore, siteId: string, record: ComparisonRecord) {
   const { name, figures } = record.document;
   const stale = await isStale(store, siteId, record.document);
   const { document: _, ...rest } = record;
@@ -54,9 +54,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
 };
 
 function makingRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, newId, heavyWork } = api.deps;
+  const { clock, newId, heavyWork } = api.deps;
   const recommending = { loops, heavyWork, answers: answerCache<Recommended>() };
-  const means = { deps: { store, clock, newId, heavyWork }, loops, recommending };
+  const means = { loops, recommending };
   defineRoute(
     api,
     {
@@ -71,8 +71,8 @@ function makingRoute(api: Api, loops: LoopCache): void {
       answer: storedComparison('The comparison as it is stored.', 201),
       problems: ['no-requirement', 'unsolved', 'unavailable'],
     },
-    async ({ body, siteId, system }) => {
-      const made = await makeComparison(means, body, { siteId, system });
+    async ({ body, siteId, system, store }) => {
+      const made = await makeComparison({ ...means, deps: { ...api.deps, store } }, body, { siteId, system });
       if (!made.ok) return made;
       const kept = { siteId, id: newId(), document: made.value, now: clock().getTime() };
       const { record } = await store.insertComparison(kept);
@@ -83,7 +83,6 @@ function makingRoute(api: Api, loops: LoopCache): void {
 }
 
 function listRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -101,7 +100,7 @@ function listRoute(api: Api): void {
         table: comparisonListTable,
       }),
     },
-    async ({ siteId, query }) => {
+    async ({ siteId, query, store }) => {
       const page = await store.listComparisons(pageRequest(siteId, query));
       return success({ body: { items: page.records.map(itemOf), next: nextCursor(page) } });
     },
@@ -109,7 +108,6 @@ function listRoute(api: Api): void {
 }
 
 function routesOfOne(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -121,7 +119,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedComparison('The comparison.'),
     },
-    async ({ params, siteId }) => {
+    async ({ params, siteId, store }) => {
       const record = await store.getComparison({ siteId, id: params.comparisonId });
       return record === undefined
         ? failed(problem('not-found', 'There is no comparison with this id.'))
@@ -140,7 +138,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The comparison is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deleteComparison({ siteId, id: params.comparisonId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })

@@ -2,7 +2,7 @@
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
 import type { OptionFigures } from './option-figures.ts';
@@ -22,7 +22,7 @@ const stored = ({ id, version }: { id: string | null; version: number | null }):
 
 /** Attention counts them: hours and money for parts a year, by loop and by pump. */
 async function checksText(
-  store: Store,
+  store: SiteStore,
   siteId: string,
   { loops, pumps }: Pick<ComparisonSources, 'loops' | 'pumps'>,
 ): Promise<string> {
@@ -69,7 +69,7 @@ export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources)
 
 /** Whether anything that the figures rest on has changed, gone, or come since. */
 export async function isStale(
-  store: Store,
+  store: SiteStore,
   siteId: string,
   { sources, figures }: StoredComparison,
 ): Promise<boolean> {

@@ -13,7 +13,7 @@ import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
 import { conditionAnswer, type RemedySource } from './answer.ts';
 import { computeCondition, isLongCondition } from './job.ts';
@@ -28,7 +28,7 @@ export interface ConditionAsked {
 }
 
 interface Services {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
   readonly loops: LoopCache;

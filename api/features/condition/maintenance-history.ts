@@ -6,7 +6,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { RemedySource } from './answer.ts';
 
 export interface RemedyCost {
@@ -29,7 +29,7 @@ const PAGE = 200;
 /** Of one check: weekly ones of twenty years. */
 const PAGES_MOST = 5;
 
-async function completionsOf(store: Store, siteId: string, taskId: string): Promise<readonly number[]> {
+async function completionsOf(store: SiteStore, siteId: string, taskId: string): Promise<readonly number[]> {
   const found: number[] = [];
   let after: { readonly createdAt: number; readonly id: string } | null = null;
   for (let page = 0; page < PAGES_MOST; page += 1) {
@@ -42,7 +42,7 @@ async function completionsOf(store: Store, siteId: string, taskId: string): Prom
   return found;
 }
 
-async function tasksOf(store: Store, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
+async function tasksOf(store: SiteStore, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
   const tasks = await store.allMaintenanceTasks(choice);
   return tasks.outcome === 'all' ? tasks.records : [];
 }
@@ -57,7 +57,7 @@ const ofAll = (
 };
 
 export async function upkeepOf(
-  store: Store,
+  store: SiteStore,
   { site, loop, pump }: { readonly site: SiteRecord; readonly loop: LoopRecord; readonly pump: PumpRecord },
 ): Promise<Upkeep> {
   const siteId = site.id;

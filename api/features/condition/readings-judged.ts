@@ -3,7 +3,7 @@ import { setImmediate } from 'node:timers/promises';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 
 /** So many are judged one by one; a year has 526 minutes each thousandth part. */
 const JUDGED_MOST = 20_000;
@@ -18,7 +18,7 @@ export interface JudgedReadings {
   readonly total: number;
 }
 
-export async function readingsJudged(store: Store, choice: ReadingChoice): Promise<JudgedReadings> {
+export async function readingsJudged(store: SiteStore, choice: ReadingChoice): Promise<JudgedReadings> {
   const { range } = await store.readingSpan(choice);
   if (range === null) return { readings: [], total: 0 };
   const from = Math.max(choice.from, range.first);

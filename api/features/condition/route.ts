@@ -30,7 +30,7 @@ const query = perContext((context) =>
 );
 
 export function conditionRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { clock, heavyWork } = api.deps;
   defineRoute(
     api,
     {
@@ -72,7 +72,7 @@ export function conditionRoute(api: Api, loops: LoopCache): void {
         }),
       }),
     },
-    async ({ params, query: asked }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok
         ? answerCondition({ store, clock, heavyWork, loops }, { loop: loop.value, asked })

@@ -42,7 +42,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function dutyPointRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { clock, heavyWork } = api.deps;
   defineRoute(
     api,
     {
@@ -78,7 +78,7 @@ export function dutyPointRoute(api: Api, loops: LoopCache): void {
         }),
       }),
     },
-    async ({ params, query: asked, system }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok
         ? answerDutyPoint({ store, clock, heavyWork, loops }, { loop: loop.value, asked, system })

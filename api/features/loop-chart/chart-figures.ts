@@ -1,7 +1,7 @@
 /** What the chart of a stored loop shows: which pump at which setting, where it lands, what the loop needs. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -26,7 +26,7 @@ export interface LoopChartQuestion {
 }
 
 export interface ChartMeans {
-  readonly deps: AppDependencies;
+  readonly deps: SiteDependencies;
   readonly means: RecommendationMeans;
 }
 

@@ -4,8 +4,7 @@ import type { Gauges } from '../../../models/loop/loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { velocityRise } from '../../../models/readings/gauges.ts';
 import { headOfReading } from '../../../models/readings/head-of-reading.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { MeasuredPoint } from './figures.ts';
 
 /** One reading of each day of these: enough to see, and few enough to draw. */
@@ -21,7 +20,7 @@ interface Measured {
 
 /** `density` [kg/m3] of the water; `setting` [%] is the one that is shown, null: none. */
 export async function measuredPoints(
-  store: Store,
+  store: SiteStore,
   {
     loop,
     density,
@@ -37,7 +36,7 @@ export async function measuredPoints(
     readonly since: number;
   },
 ): Promise<Measured> {
-  const key = { siteId: DEFAULT_SITE_ID, loop };
+  const key = { siteId: store.siteId, loop };
   const { changes, range } = await store.readingSpan(key);
   if (range === null) return { points: [], basis: changes };
   const from = Math.max(since, range.last - DAYS * MS_PER_DAY);

@@ -47,7 +47,6 @@ const EXAMPLE = maintenanceCalendar({
 const query = perContext((context) => z.strictObject(targetQuery(context)));
 
 export function maintenanceCalendarRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -66,7 +65,7 @@ export function maintenanceCalendarRoute(api: Api): void {
         example: EXAMPLE,
       }),
     },
-    async ({ siteId, query: { loop, pump } }) => {
+    async ({ siteId, query: { loop, pump }, store }) => {
       const { document: site } = await findSite(store);
       const tasks = await calendarTasks(store, { siteId, loop, pump });
       if (!tasks.ok) return failed(tasks.failure);

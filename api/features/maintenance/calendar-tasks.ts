@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { NamedTask } from './calendar.ts';
 
 /** A calendar of more events is beyond what programs that subscribe to it take with ease. */
@@ -13,7 +13,7 @@ const distinct = (ids: readonly (string | undefined)[]): readonly string[] => [
 ];
 
 async function namesOf(
-  store: Store,
+  store: SiteStore,
   siteId: string,
   records: readonly MaintenanceTaskRecord[],
 ): Promise<ReadonlyMap<string, string>> {
@@ -28,7 +28,7 @@ async function namesOf(
 }
 
 export async function calendarTasks(
-  store: Store,
+  store: SiteStore,
   choice: TaskChoice,
 ): Promise<Result<readonly NamedTask[], Problem>> {
   const all = await store.allMaintenanceTasks(choice);

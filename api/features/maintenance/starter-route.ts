@@ -15,7 +15,7 @@ import { starterRequest } from './starter-schema.ts';
 import { starterTasks } from './starter-tasks.ts';
 
 export function starterTasksRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -35,10 +35,10 @@ export function starterTasksRoute(api: Api): void {
         status: 201,
       }),
     },
-    async ({ params, body, siteId }) => {
+    async ({ params, body, siteId, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const view = await taskView(api.deps);
+      const view = await taskView({ store, clock });
       const set = await starterTasks(store, loop.value, { firstDue: body.firstDue, view });
       if (!set.ok) return set;
       const { documents, kept, cautions } = set.value;

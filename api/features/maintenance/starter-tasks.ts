@@ -8,8 +8,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { dateText } from '../../records/task/answer.ts';
 import type { FirstDue } from '../../records/task/schema.ts';
 import { firstDay } from '../../records/task/view.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 
 interface Asked {
   readonly firstDue: FirstDue | undefined;
@@ -23,14 +22,14 @@ interface StarterTasks {
 }
 
 export async function starterTasks(
-  store: Store,
+  store: SiteStore,
   loop: LoopRecord,
   { firstDue, view }: Asked,
 ): Promise<Result<StarterTasks, Problem>> {
   const installed = loop.document.installed?.pump;
   const pump =
-    installed === undefined ? undefined : await store.getPump({ siteId: DEFAULT_SITE_ID, id: installed });
-  const there = await store.allMaintenanceTasks({ siteId: DEFAULT_SITE_ID, loop: loop.id });
+    installed === undefined ? undefined : await store.getPump({ siteId: store.siteId, id: installed });
+  const there = await store.allMaintenanceTasks({ siteId: store.siteId, loop: loop.id });
   if (there.outcome === 'too-many') return failed(tooMany(there));
   const set = starterSet(loop.document, pump?.document ?? null);
   if (!set.ok) return failed(tooMany(set.failure));

@@ -34,7 +34,6 @@ const query = (context: SchemaContext) =>
   });
 
 export function pumpCurvesRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -69,7 +68,7 @@ export function pumpCurvesRoute(api: Api): void {
         }),
       }),
     },
-    async ({ params, query: { setting, points } }) => {
+    async ({ params, query: { setting, points }, store }) => {
       const found = await findPump(store, params.pumpId, null);
       if (!found.ok) return found;
       const { id, version, document: pump, fit } = found.value;

@@ -32,7 +32,7 @@ const answer = () =>
   });
 
 function byBody(api: Api, means: RecommendationMeans): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -46,13 +46,13 @@ function byBody(api: Api, means: RecommendationMeans): void {
       query: noQuery,
       body: jsonBody({
         schema: recommendationRequest,
-        density: densityOfLoop(store),
+        density: densityOfLoop,
         example: example('recommendation-kelp-flume'),
       }),
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ body, system }) => {
+    async ({ body, system, store }) => {
       const { loop: asked, pumps, tariff: _tariff, ...options } = body;
       const loop = await findVersionedLoop(store, asked);
       if (!loop.ok) return loop;
@@ -62,7 +62,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
           : await findCandidates(store, candidateRequests(pumps));
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, body, { pointer: '/tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, body, { pointer: '/tariff' });
       if (!tariff.ok) return tariff;
       const answered = await recommend(means, {
         site,
@@ -86,7 +86,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
 }
 
 function byQuery(api: Api, means: RecommendationMeans): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -101,7 +101,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ params, query, system }) => {
+    async ({ params, query, system, store }) => {
       const { pump, count = 1, price, hoursPerDay = HOURS_DEFAULT } = query;
       const { balancing = 'as-built', rankingLimit = RANKING_DEFAULT } = query;
       const loop = await findLoop(store, params.loopId, null);
@@ -112,7 +112,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
         requests === undefined ? await allCandidates(store, count) : await findCandidates(store, requests);
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, query, { parameter: 'tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, query, { parameter: 'tariff' });
       if (!tariff.ok) return tariff;
       return recommend(means, {
         site,

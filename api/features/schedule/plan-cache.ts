@@ -7,6 +7,7 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
 import { noRecord } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
@@ -17,37 +18,37 @@ export interface SteppedLoop {
   steps(from: number, until: number): readonly Step[];
 }
 
-interface Key {
-  readonly siteId: string;
-  readonly id: string;
-}
-
 export interface PlanCache {
-  find(key: Key): Promise<Result<SteppedLoop, Problem>>;
+  /** By the id of a loop. */
+  find(store: SiteStore, id: string): Promise<Result<SteppedLoop, Problem>>;
 }
 
 const KEPT = 500;
 const DAY = 86_400_000;
 
-export function planCache(parts: PlanParts): PlanCache {
+export function planCache(parts: Omit<PlanParts, 'store'>): PlanCache {
   const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
   // Those that ask while a plan is being worked out wait for that one.
   const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
-  const planAnew = async (name: string, key: Key): Promise<Result<SteppedLoop, Problem>> => {
-    const planned = await plannedLoop(parts, key);
+  const planAnew = async (
+    name: string,
+    store: SiteStore,
+    id: string,
+  ): Promise<Result<SteppedLoop, Problem>> => {
+    const planned = await plannedLoop({ ...parts, store }, id);
     if (!planned.ok) return planned;
     const stepped = steppedLoop(planned.value);
     kept.set(name, stepped);
     return success(stepped);
   };
   return {
-    async find(key) {
-      const versions = await parts.store.setpointVersions(key);
+    async find(store, id) {
+      const versions = await store.setpointVersions({ siteId: store.siteId, id });
       if (versions === undefined) return failed(noRecord('loop', null));
-      const name = `${key.siteId} ${key.id} ${JSON.stringify(versions)}`;
+      const name = `${store.siteId} ${id} ${JSON.stringify(versions)}`;
       const known = kept.get(name);
       if (known !== undefined) return success(known);
-      const planning = underWay.get(name) ?? planAnew(name, key).finally(() => underWay.delete(name));
+      const planning = underWay.get(name) ?? planAnew(name, store, id).finally(() => underWay.delete(name));
       underWay.set(name, planning);
       return planning;
     },

@@ -10,7 +10,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
 import { type WorkedPlan, workPlan } from './run-plan.ts';
 import { type LoopSources, loadSources, ratesFor } from './sources.ts';
@@ -70,20 +70,17 @@ export function planned(
 }
 
 export interface PlanParts {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly loops: LoopCache;
   readonly heavyWork: HeavyWork;
   readonly clock: () => Date;
 }
 
 /** The loop of an id with its schedule, planned. */
-export async function plannedLoop(
-  parts: PlanParts,
-  key: { readonly siteId: string; readonly id: string },
-): Promise<Result<PlannedLoop, Problem>> {
-  const loop = await findLoop(parts.store, key.id, null);
+export async function plannedLoop(parts: PlanParts, id: string): Promise<Result<PlannedLoop, Problem>> {
+  const loop = await findLoop(parts.store, id, null);
   if (!loop.ok) return loop;
-  const schedule = (await parts.store.getSchedule(key)) ?? null;
+  const schedule = (await parts.store.getSchedule({ siteId: parts.store.siteId, id })) ?? null;
   const sources = await loadSources(parts, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);

@@ -20,6 +20,7 @@ import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import { scheduleInput } from '../../records/schedule/schema.ts';
 import { writeProblem } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { scheduleAnswer } from './answer.ts';
 import { scheduleSchema } from './answer-schema.ts';
@@ -78,7 +79,6 @@ async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: 
 const noSchedule = (): Problem => problem('not-found', 'The loop has no schedule.');
 
 function readRoute(api: Api, loops: LoopCache): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -94,7 +94,7 @@ function readRoute(api: Api, loops: LoopCache): void {
       body: noBody,
       answer: answer('The schedule and its figures.'),
     },
-    async ({ params, query, siteId }) => {
+    async ({ params, query, siteId, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const schedule = await store.getSchedule({ siteId, id: params.loopId });
@@ -110,10 +110,10 @@ function readRoute(api: Api, loops: LoopCache): void {
 
 /** Without If-Match a schedule is made where there is none. */
 async function written(
-  api: Api,
-  put: Parameters<Api['deps']['store']['putSchedule']>[0],
+  store: SiteStore,
+  put: Parameters<SiteStore['putSchedule']>[0],
 ): Promise<Result<{ readonly record: ScheduleRecord; readonly isNew: boolean }, Problem>> {
-  const outcome = await api.deps.store.putSchedule(put);
+  const outcome = await store.putSchedule(put);
   switch (outcome.outcome) {
     case 'inserted':
     case 'replaced':
@@ -128,7 +128,7 @@ async function written(
 }
 
 function writeRoute(api: Api, loops: LoopCache): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -144,7 +144,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
       body: jsonBody({ schema: scheduleInput, example: SCHEDULE_EXAMPLE }),
       answer: answer('The schedule as it is stored, and its figures.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, isConditional }) => {
+    async ({ params, body: document, siteId, expectedVersion, isConditional, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
@@ -153,7 +153,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
       if (misfit !== null) return failed(misfit);
       const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
       if (!tell.ok) return tell;
-      const done = await written(api, {
+      const done = await written(store, {
         siteId,
         id: params.loopId,
         document,
@@ -173,7 +173,6 @@ function writeRoute(api: Api, loops: LoopCache): void {
 }
 
 function deleteRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -188,7 +187,7 @@ function deleteRoute(api: Api): void {
       body: noBody,
       answer: noContent('The schedule is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deleteSchedule({ siteId, id: params.loopId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })

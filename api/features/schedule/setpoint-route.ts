@@ -70,8 +70,8 @@ function setpointRoute(api: Api, plans: PlanCache): void {
           setpointsTable({ items: [step] }),
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, stepAt } = found.value;
       const instant = at ?? clock().getTime();
@@ -102,8 +102,8 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
         table: setpointsTable,
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();

@@ -6,7 +6,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import type { SliceLoop } from './job.ts';
 
@@ -34,7 +34,7 @@ interface Asked {
 }
 
 export async function readSummaryPage(
-  store: Store,
+  store: SiteStore,
   { site, limit, after, tariffs }: Asked,
 ): Promise<SummaryPage> {
   const siteId = site.id;
@@ -68,7 +68,7 @@ interface Sources {
 }
 
 async function withSources(
-  store: Store,
+  store: SiteStore,
   { record, pump, schedule, site, tariffs }: Sources,
 ): Promise<SummaryLoop> {
   const { count = 1, setting = pump.document.settings.max } = record.document.installed ?? {};
@@ -93,7 +93,7 @@ async function withSources(
 
 /** A tariff that a schedule names cannot be deleted, so that it is there. */
 async function tariffOf(
-  store: Store,
+  store: SiteStore,
   { site, id, tariffs }: { readonly site: SiteRecord; readonly id: string } & Pick<Sources, 'tariffs'>,
 ): Promise<TariffRecord | null> {
   const known = tariffs.get(id) ?? (await store.getTariff({ siteId: site.id, id }));

@@ -44,8 +44,8 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
 });
 
 export function summaryRoute(api: Api): void {
-  const { store, clock, heavyWork } = api.deps;
-  const means = { store, clock, heavyWork, kept: summaryCache() };
+  const { clock, heavyWork } = api.deps;
+  const means = { clock, heavyWork, kept: summaryCache() };
   const inTurn = oneAtATime();
   defineRoute(
     api,
@@ -67,8 +67,8 @@ export function summaryRoute(api: Api): void {
         table: savingsTable,
       }),
     },
-    async ({ system }) => {
-      const summed = await inTurn(() => siteSummary(means));
+    async ({ system, store }) => {
+      const summed = await inTurn(() => siteSummary({ ...means, store }));
       if (!summed.ok) return summed;
       const { site, versions } = summed.value;
       return success({

@@ -11,7 +11,7 @@ import {
 import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
@@ -19,7 +19,7 @@ import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage }
 import { SLICE, type SliceTerms, type SummaryCache, sliceFigures } from './run-slices.ts';
 
 export interface SummaryMeans {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
   readonly kept: SummaryCache;
@@ -87,7 +87,7 @@ export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
 
 /** A pump that states its service and a check that is stored for it are the same work, which counts once. */
 function storedServiceOf(
-  store: Store,
+  store: SiteStore,
   siteId: string,
   { installed, withoutPump }: SummaryPage,
 ): Promise<YearlyWork> {

@@ -1,5 +1,5 @@
 /** Where a pump is in use. */
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 
 const PAGE = 200;
@@ -12,13 +12,13 @@ export type Positions =
 
 /** The devices of a pump that the loops of a site state as installed. */
 export async function positionsOf(
-  store: Store,
+  store: SiteStore,
   { siteId, pump }: { readonly siteId: string; readonly pump: string },
 ): Promise<Positions> {
   let devices = 0;
   let after: PageStart | null = null;
   for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
-    const page: Awaited<ReturnType<Store['listLoops']>> = await store.listLoops({
+    const page: Awaited<ReturnType<SiteStore['listLoops']>> = await store.listLoops({
       siteId,
       limit: PAGE,
       after,

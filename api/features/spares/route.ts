@@ -11,7 +11,6 @@ import { sparesRequest } from './request-schema.ts';
 import { answerSpares } from './spares.ts';
 
 export function sparesRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -30,7 +29,7 @@ export function sparesRoute(api: Api): void {
         example: example('answers/spares'),
       }),
     },
-    async ({ body, siteId }) => {
+    async ({ body, siteId, store }) => {
       const answer = await answerSpares(store, siteId, body);
       return answer.ok ? success({ body: answer.value }) : answer;
     },

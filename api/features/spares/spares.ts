@@ -9,7 +9,7 @@ import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
 import { positionsOf } from './positions.ts';
@@ -32,7 +32,7 @@ const DAYS_PER_YEAR = 365;
 const FEW_FAILURES = 5;
 
 export async function answerSpares(
-  store: Store,
+  store: SiteStore,
   siteId: string,
   request: Request,
 ): Promise<Result<Answer, Problem>> {
@@ -41,7 +41,7 @@ export async function answerSpares(
 }
 
 /** What the question leaves out, from the stored pump and the loops that have it installed. */
-async function complete(store: Store, siteId: string, request: Request): Promise<Result<Known, Problem>> {
+async function complete(store: SiteStore, siteId: string, request: Request): Promise<Result<Known, Problem>> {
   const { pump: id, leadTimeDays, confidence } = request;
   const found = id === undefined ? success(null) : await findPump(store, id, { pointer: '/pump' });
   if (!found.ok) return found;

@@ -39,7 +39,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function systemCurveRoute(api: Api, loops: LoopCache): void {
-  const { store, heavyWork } = api.deps;
+  const { heavyWork } = api.deps;
   defineRoute(
     api,
     {
@@ -71,7 +71,7 @@ export function systemCurveRoute(api: Api, loops: LoopCache): void {
         }),
       }),
     },
-    async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
+    async ({ params, query: { flow = null, points = POINTS_DEFAULT }, store }) => {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
       const { id, version } = found.value;

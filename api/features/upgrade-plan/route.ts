@@ -37,7 +37,7 @@ const answerOf = (record: UpgradePlanRecord) => ({
 });
 
 function makingRoute(api: Api): void {
-  const { store, clock, newId, heavyWork } = api.deps;
+  const { clock, newId, heavyWork } = api.deps;
   defineRoute(
     api,
     {
@@ -52,7 +52,7 @@ function makingRoute(api: Api): void {
       answer: storedPlan('The plan as it is stored.', 201),
       problems: ['unavailable'],
     },
-    async ({ body, siteId }) => {
+    async ({ body, siteId, store }) => {
       const { name, currency, years, budget, carryOver, discountRate, candidates } = body;
       const question = { years, budget, carryOver, discountRate, candidates };
       const site = await findSite(store);
@@ -66,7 +66,6 @@ function makingRoute(api: Api): void {
 }
 
 function listRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -84,7 +83,7 @@ function listRoute(api: Api): void {
         table: upgradePlanListTable,
       }),
     },
-    async ({ siteId, query }) => {
+    async ({ siteId, query, store }) => {
       const page = await store.listUpgradePlans(pageRequest(siteId, query));
       return success({ body: { items: page.records.map(upgradePlanItem), next: nextCursor(page) } });
     },
@@ -92,7 +91,6 @@ function listRoute(api: Api): void {
 }
 
 function routesOfOne(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -104,7 +102,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedPlan('The plan.'),
     },
-    async ({ params, siteId }) => {
+    async ({ params, siteId, store }) => {
       const record = await store.getUpgradePlan({ siteId, id: params.planId });
       return record === undefined
         ? failed(problem('not-found', 'There is no upgrade plan with this id.'))
@@ -123,7 +121,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The plan is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deleteUpgradePlan({ siteId, id: params.planId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })

@@ -58,7 +58,7 @@ const completionTable = ({ items }: z.input<ReturnType<typeof completionList>>):
 });
 
 function createRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -72,14 +72,14 @@ function createRoute(api: Api): void {
       body,
       answer: storedCompletion('The completion as it is stored.', 201),
     },
-    async ({ params, body: entered, siteId }) => {
+    async ({ params, body: entered, siteId, store }) => {
       const key = { siteId, id: params.taskId };
-      const task = await findTask(api.deps, key);
+      const task = await findTask({ store }, key);
       if (!task.ok) return task;
       const now = clock().getTime();
       const inTime = notInFuture(entered.at, now);
       if (!inTime.ok) return inTime;
-      const { timeZone } = await taskView(api.deps);
+      const { timeZone } = await taskView({ store, clock });
       const document = { ...entered, day: dateText(siteDay(timeZone, entered.at)) };
       const outcome = await store.insertCompletion({ siteId, taskId: key.id, id: newId(), document, now });
       const completion = settled(outcome, document);
@@ -92,7 +92,6 @@ function createRoute(api: Api): void {
 }
 
 function listRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -110,8 +109,8 @@ function listRoute(api: Api): void {
         table: completionTable,
       }),
     },
-    async ({ params, siteId, query }) => {
-      const task = await findTask(api.deps, { siteId, id: params.taskId });
+    async ({ params, siteId, query, store }) => {
+      const task = await findTask({ store }, { siteId, id: params.taskId });
       if (!task.ok) return task;
       const { records, more } = await store.listCompletions({
         ...pageRequest(siteId, { ...query, name: undefined }),
@@ -126,7 +125,7 @@ function listRoute(api: Api): void {
 }
 
 function routesOfOne(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -138,7 +137,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedCompletion('The completion.'),
     },
-    async ({ params, siteId }) => {
+    async ({ params, siteId, store }) => {
       const { taskId, completionId: id } = params;
       const completion = await findCompletion(store, { siteId, taskId, id });
       if (!completion.ok) return completion;
@@ -157,7 +156,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The completion is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const { taskId, completionId: id } = params;
       const now = clock().getTime();
       const deleted = await store.deleteCompletion({ siteId, taskId, id, expectedVersion, now });

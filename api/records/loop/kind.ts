@@ -4,14 +4,13 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { Place, Problem } from '../../http/problem.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore, Store } from '../../store/store.ts';
 import type { LoopRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import type {
@@ -160,10 +159,10 @@ export interface LoopReplacement extends NewLoop {
 /** `place` is null where the id stands in the path. */
 
 export async function findLoop(
-  store: Store,
+  store: SiteStore,
   id: string,
   place: Place | null,
 ): Promise<Result<LoopRecord, Problem>> {
-  const loop = await store.getLoop({ siteId: DEFAULT_SITE_ID, id });
+  const loop = await store.getLoop({ siteId: store.siteId, id });
   return loop === undefined ? failed(noRecord('loop', place)) : success(loop);
 }

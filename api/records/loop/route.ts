@@ -37,7 +37,7 @@ const answerOf = (record: LoopRecord) => ({
 });
 
 function collectionRoutes(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -50,7 +50,7 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedLoop('The loop as it is stored.', 201),
     },
-    async ({ body: document, siteId }) => {
+    async ({ body: document, siteId, store }) => {
       const model = compileLoopOrProblem(document);
       if (!model.ok) return model;
       const now = clock().getTime();
@@ -77,7 +77,7 @@ function collectionRoutes(api: Api): void {
         table: loopTable,
       }),
     },
-    async ({ siteId, query }) => {
+    async ({ siteId, query, store }) => {
       const page = await store.listLoops(pageRequest(siteId, query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
@@ -85,7 +85,7 @@ function collectionRoutes(api: Api): void {
 }
 
 function loopRoutesOfOne(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -97,7 +97,7 @@ function loopRoutesOfOne(api: Api): void {
       body: noBody,
       answer: storedLoop('The loop.'),
     },
-    async ({ params }) => {
+    async ({ params, store }) => {
       const found = await findLoop(store, params.loopId, null);
       return found.ok ? success(answerOf(found.value)) : found;
     },
@@ -114,7 +114,7 @@ function loopRoutesOfOne(api: Api): void {
       body,
       answer: storedLoop('The loop as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion }) => {
+    async ({ params, body: document, siteId, expectedVersion, store }) => {
       const model = compileLoopOrProblem(document);
       if (!model.ok) return model;
       const loop = { siteId, id: params.loopId, document, now: clock().getTime() };
@@ -137,7 +137,7 @@ function loopRoutesOfOne(api: Api): void {
       answer: noContent('The loop is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deleteLoop({ siteId, id: params.loopId, expectedVersion });
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(writeProblem(deleted, 'loop'));
     },

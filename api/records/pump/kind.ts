@@ -4,14 +4,13 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../../http/problem.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore, Store } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import {
@@ -182,10 +181,10 @@ export type AllPumps =
   | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
 export const ALL_PUMPS_LIMIT = 10000;
 export async function findPump(
-  store: Store,
+  store: SiteStore,
   id: string,
   place: Place | null,
 ): Promise<Result<PumpRecord, Problem>> {
-  const pump = await store.getPump({ siteId: DEFAULT_SITE_ID, id });
+  const pump = await store.getPump({ siteId: store.siteId, id });
   return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
 }

@@ -3,7 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
-import type { Api } from '../../http/api.ts';
+import type { Api, SiteDependencies } from '../../http/api.ts';
 import { csvBody, withLine } from '../../http/csv-body.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
@@ -37,7 +37,10 @@ function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Probl
   );
 }
 
-async function replacePoints({ deps }: Api, write: PointsWrite): Promise<Result<PumpRecord, Problem>> {
+async function replacePoints(
+  deps: Pick<SiteDependencies, 'store' | 'clock'>,
+  write: PointsWrite,
+): Promise<Result<PumpRecord, Problem>> {
   const { siteId, id, expectedVersion, points } = write;
   const found = await findPump(deps.store, id, null);
   if (!found.ok) return found;
@@ -64,6 +67,7 @@ const common = {
 } as const;
 
 export function pumpPointRoutes(api: Api): void {
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -85,10 +89,10 @@ export function pumpPointRoutes(api: Api): void {
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, siteId, expectedVersion, store }) => {
       const points = { headPoints: rows };
       const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'headPoints' });
+      const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },
   );
@@ -112,10 +116,10 @@ export function pumpPointRoutes(api: Api): void {
         example: 'setting,power,flow\r\n100,245,9000\r\n60,55,\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, siteId, expectedVersion, store }) => {
       const points = { powerPoints: rows };
       const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'powerPoints' });
+      const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },
   );

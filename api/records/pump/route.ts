@@ -36,7 +36,7 @@ export const pumpAnswerOf = (record: PumpRecord) => ({
 });
 
 function collectionRoutes(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -49,7 +49,7 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedPumpAnswer('The pump as it is stored.', 201),
     },
-    async ({ body: document, siteId }) => {
+    async ({ body: document, siteId, store }) => {
       const fit = fitPumpOrProblem(document);
       if (!fit.ok) return fit;
       const now = clock().getTime();
@@ -74,7 +74,7 @@ function collectionRoutes(api: Api): void {
         table: pumpTable,
       }),
     },
-    async ({ siteId, query }) => {
+    async ({ siteId, query, store }) => {
       const page = await store.listPumps(pageRequest(siteId, query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
@@ -82,7 +82,7 @@ function collectionRoutes(api: Api): void {
 }
 
 function pumpRoutesOfOne(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -94,7 +94,7 @@ function pumpRoutesOfOne(api: Api): void {
       body: noBody,
       answer: storedPumpAnswer('The pump.'),
     },
-    async ({ params }) => {
+    async ({ params, store }) => {
       const found = await findPump(store, params.pumpId, null);
       return found.ok ? success(pumpAnswerOf(found.value)) : found;
     },
@@ -111,7 +111,7 @@ function pumpRoutesOfOne(api: Api): void {
       body,
       answer: storedPumpAnswer('The pump as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion }) => {
+    async ({ params, body: document, siteId, expectedVersion, store }) => {
       const fit = fitPumpOrProblem(document);
       if (!fit.ok) return fit;
       const pump = { siteId, id: params.pumpId, document, fit: fit.value, now: clock().getTime() };
@@ -134,7 +134,7 @@ function pumpRoutesOfOne(api: Api): void {
       answer: noContent('The pump is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deletePump({ siteId, id: params.pumpId, expectedVersion });
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(writeProblem(deleted, 'pump'));
     },

@@ -11,7 +11,7 @@ import {
 } from '../../../models/calendar/zone-offsets.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { zoneBetween } from '../../clock/zone-between.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { ReadingBucket, ReadingChoice, ReadingSpan } from './contract.ts';
 
 export const READING_STRETCHES = ['hour', 'day'] as const;
@@ -71,7 +71,7 @@ function rulerOf(by: Stretch, timeZone: string, range: NonNullable<ReadingSpan['
 }
 
 async function meansPage(
-  store: Store,
+  store: SiteStore,
   { by, limit, timeZone, ...choice }: ReadingPageRequest & { readonly by: Stretch },
 ): Promise<ReadingPage<MeanOfStretch>> {
   const { range } = await store.readingSpan(choice);
@@ -102,7 +102,7 @@ async function meansPage(
 }
 
 async function plainPage(
-  store: Store,
+  store: SiteStore,
   { limit, ...choice }: ReadingPageRequest,
 ): Promise<ReadingPage<Reading>> {
   const found = await store.readingsBetween({ ...choice, limit: limit + 1 });
@@ -110,7 +110,7 @@ async function plainPage(
 }
 
 export const readingPage = (
-  store: Store,
+  store: SiteStore,
   { by, ...asked }: ReadingPageRequest,
 ): Promise<ReadingPage<Reading | MeanOfStretch>> =>
   by === null ? plainPage(store, { by, ...asked }) : meansPage(store, { by, ...asked });

@@ -30,7 +30,7 @@ import { timeRange } from './time-range.ts';
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
 function takingRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { clock, heavyWork } = api.deps;
   defineRoute(
     api,
     {
@@ -50,7 +50,7 @@ function takingRoute(api: Api, loops: LoopCache): void {
       }),
       problems: ['malformed-csv', 'unavailable'],
     },
-    async ({ params, body, system, siteId }) => {
+    async ({ params, body, system, siteId, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
@@ -129,7 +129,6 @@ function pageLimit(limit: number | undefined, by: Stretch | null): Result<number
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -148,7 +147,7 @@ function readingRoute(api: Api): void {
         table: readingsTable,
       }),
     },
-    async ({ params, query: asked, siteId }) => {
+    async ({ params, query: asked, siteId, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const range = timeRange(asked);
@@ -178,7 +177,6 @@ const deletedRange = perContext((context) => {
 });
 
 function deletingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -192,7 +190,7 @@ function deletingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The readings are deleted, if there were any.'),
     },
-    async ({ params, query: asked, siteId, expectedVersion }) => {
+    async ({ params, query: asked, siteId, expectedVersion, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { version } = loop.value;

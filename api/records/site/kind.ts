@@ -1,17 +1,16 @@
 /** Sites in a database. */
 import type { Kysely, Transaction } from 'kysely';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore, Store } from '../../store/store.ts';
 import type { RowCommon, Tables } from '../../store/tables.ts';
 import type { ExpectedVersion, StoredRecord } from '../../store/versions.ts';
 import { hasVersion } from '../../store/where-clauses.ts';
 
-type SiteStore = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
+type SiteOperations = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
 
 export const siteColumns = (document: Site) => {
   const text = jsonText(document);
@@ -32,7 +31,7 @@ export async function writeSiteTariff(
   await all.insertInto('site_tariff').values({ site_id: siteId, tariff_id: tariffId }).execute();
 }
 
-export function siteStore(db: Kysely<Tables>): SiteStore {
+export function siteStore(db: Kysely<Tables>): SiteOperations {
   const byId = preparedRead(db, ([siteId = '']) =>
     db.selectFrom('site').selectAll().where('id', '=', siteId),
   );
@@ -117,8 +116,8 @@ export const defaultSite = (currency: string): Site => ({
   tariff: null,
 });
 
-export async function findSite(store: Store): Promise<SiteRecord> {
-  const site = await store.getSite(DEFAULT_SITE_ID);
+export async function findSite(store: SiteStore): Promise<SiteRecord> {
+  const site = await store.getSite(store.siteId);
   if (site === undefined) throw new Error('invariant: the site is made when the service starts');
   return site;
 }

@@ -24,7 +24,7 @@ const answerOf = (record: SiteRecord) => ({
 });
 
 export function siteRoutes(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   const answer = jsonAnswer({
     schema: siteAnswer,
     description: 'The site.',
@@ -41,7 +41,7 @@ export function siteRoutes(api: Api): void {
       body: noBody,
       answer,
     },
-    async () => success(answerOf(await findSite(store))),
+    async ({ store }) => success(answerOf(await findSite(store))),
   );
   defineRoute(
     api,
@@ -55,7 +55,7 @@ export function siteRoutes(api: Api): void {
       body: jsonBody({ schema: siteInput, example: SITE_EXAMPLE }),
       answer,
     },
-    async ({ body, siteId, expectedVersion }) => {
+    async ({ body, siteId, expectedVersion, store }) => {
       const now = clock().getTime();
       const written = await store.replaceSite({ siteId, document: body, now, expectedVersion });
       return written.outcome === 'replaced'

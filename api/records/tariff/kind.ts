@@ -3,12 +3,11 @@ import type { Kysely } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { Place, Problem } from '../../http/problem.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore, Store } from '../../store/store.ts';
 import type { Tables, TariffRow } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import {
@@ -133,10 +132,10 @@ export interface TariffReplacement extends NewTariff {
 }
 
 export async function findTariff(
-  store: Store,
+  store: SiteStore,
   id: string,
   place: Place | null,
 ): Promise<Result<TariffRecord, Problem>> {
-  const tariff = await store.getTariff({ siteId: DEFAULT_SITE_ID, id });
+  const tariff = await store.getTariff({ siteId: store.siteId, id });
   return tariff === undefined ? failed(noRecord('tariff', place)) : success(tariff);
 }

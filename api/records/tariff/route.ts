@@ -34,7 +34,7 @@ const answerOf = (record: TariffRecord) => ({
 });
 
 function collectionRoutes(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -47,7 +47,7 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedTariff('The tariff as it is stored.', 201),
     },
-    async ({ body: document, siteId }) => {
+    async ({ body: document, siteId, store }) => {
       const now = clock().getTime();
       const { record } = await store.insertTariff({ siteId, id: newId(), document, now });
       return success({ ...answerOf(record), location: `/v1/tariffs/${record.id}` });
@@ -81,7 +81,7 @@ function collectionRoutes(api: Api): void {
         }),
       }),
     },
-    async ({ siteId, query }) => {
+    async ({ siteId, query, store }) => {
       const page = await store.listTariffs(pageRequest(siteId, query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
@@ -89,7 +89,7 @@ function collectionRoutes(api: Api): void {
 }
 
 function routesOfOne(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -101,7 +101,7 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedTariff('The tariff.'),
     },
-    async ({ params }) => {
+    async ({ params, store }) => {
       const found = await findTariff(store, params.tariffId, null);
       return found.ok ? success(answerOf(found.value)) : found;
     },
@@ -118,7 +118,7 @@ function routesOfOne(api: Api): void {
       body,
       answer: storedTariff('The tariff as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion }) => {
+    async ({ params, body: document, siteId, expectedVersion, store }) => {
       const tariff = { siteId, id: params.tariffId, document, now: clock().getTime() };
       const written = await store.replaceTariff({ ...tariff, expectedVersion });
       return written.outcome === 'replaced'
@@ -139,7 +139,7 @@ function routesOfOne(api: Api): void {
       answer: noContent('The tariff is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deleted = await store.deleteTariff({ siteId, id: params.tariffId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })

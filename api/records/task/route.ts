@@ -37,7 +37,7 @@ const answerOf = (record: MaintenanceTaskRecord, view: TaskView) => ({
 });
 
 function createRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -50,8 +50,8 @@ function createRoute(api: Api): void {
       body,
       answer: storedTask('The check as it is stored.', 201),
     },
-    async ({ body: entered, siteId }) => {
-      const view = await taskView(api.deps);
+    async ({ body: entered, siteId, store }) => {
+      const view = await taskView({ store, clock });
       const tasks = [{ id: newId(), document: taskOf(entered, view.timeZone) }];
       const inserted = await store.insertMaintenanceTasks({ siteId, now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
@@ -63,7 +63,7 @@ function createRoute(api: Api): void {
 }
 
 function listRoute(api: Api): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -82,8 +82,8 @@ function listRoute(api: Api): void {
         table: taskTable,
       }),
     },
-    async ({ siteId, query }) => {
-      const view = await taskView(api.deps);
+    async ({ siteId, query, store }) => {
+      const view = await taskView({ store, clock });
       const { loop, pump, kind, name } = query;
       const choice = { siteId, loop, pump, kind, name, ...dueBounds(query, view.today) };
       const [page, totals] = await Promise.all([
@@ -98,6 +98,7 @@ function listRoute(api: Api): void {
 }
 
 function readRoute(api: Api): void {
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -109,15 +110,15 @@ function readRoute(api: Api): void {
       body: noBody,
       answer: storedTask('The check.'),
     },
-    async ({ params, siteId }) => {
-      const task = await findTask(api.deps, { siteId, id: params.taskId });
-      return task.ok ? success(answerOf(task.value, await taskView(api.deps))) : task;
+    async ({ params, siteId, store }) => {
+      const task = await findTask({ store }, { siteId, id: params.taskId });
+      return task.ok ? success(answerOf(task.value, await taskView({ store, clock }))) : task;
     },
   );
 }
 
 function replaceRoute(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -130,8 +131,8 @@ function replaceRoute(api: Api): void {
       body,
       answer: storedTask('The check as it is stored.'),
     },
-    async ({ params, body: entered, siteId, expectedVersion }) => {
-      const view = await taskView(api.deps);
+    async ({ params, body: entered, siteId, expectedVersion, store }) => {
+      const view = await taskView({ store, clock });
       const document = taskOf(entered, view.timeZone);
       const task = { siteId, id: params.taskId, document, now: clock().getTime() };
       const written = await store.replaceMaintenanceTask({ ...task, expectedVersion });
@@ -155,9 +156,9 @@ function deleteRoute(api: Api): void {
       body: noBody,
       answer: noContent('The check is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, siteId, expectedVersion, store }) => {
       const deletion = { siteId, id: params.taskId, expectedVersion };
-      const deleted = await api.deps.store.deleteMaintenanceTask(deletion);
+      const deleted = await store.deleteMaintenanceTask(deletion);
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(taskProblem(deleted));
     },
   );

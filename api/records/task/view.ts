@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { siteDay } from '../../clock/site-time.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import type { InUse, Missing, RecordKey, Stale, UnknownPump } from '../../store/versions.ts';
 import { findSite } from '../site/kind.ts';
@@ -11,7 +11,7 @@ import { dateText, type TaskView } from './answer.ts';
 import type { MaintenanceTaskRecord, UnknownLoop } from './contract.ts';
 import type { EnteredTask, FirstDue } from './schema.ts';
 
-type Deps = Pick<AppDependencies, 'store' | 'clock'>;
+type Deps = Pick<SiteDependencies, 'store' | 'clock'>;
 
 /** The site and the day that its clocks show now. */
 export async function taskView({ store, clock }: Deps): Promise<TaskView & { readonly timeZone: string }> {

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../../api/access/site.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import { runTypescript } from '../child-process.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './opened.ts';

@@ -1,7 +1,7 @@
 /** Writes pumps to a store and says of each write that it was acknowledged, only after it was; then keeps the store open. */
 import { writeSync } from 'node:fs';
+import { DEFAULT_SITE_ID } from '../../../api/access/site.ts';
 import { defaultSite } from '../../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import { exampleFit, examplePump, T0 } from './examples.ts';
 

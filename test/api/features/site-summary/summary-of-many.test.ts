@@ -1,7 +1,7 @@
 /** Summaries of sites that are empty, large, scheduled, unpriced, or too large. */
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { DEFAULT_SITE_ID } from '../../../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
 import { inlineWork } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
