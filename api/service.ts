@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../curves/result.ts';
 import { SITE_IDS } from './access/site.ts';
 import type { Environment } from './environment.ts';
-import { defaultSite } from './records/site/kind.ts';
+import { defaultSite, SITE } from './records/site/kind.ts';
 import { type RunningServer, startServer } from './server.ts';
 import { type OpenFailure, openSqliteStore } from './store/sqlite.ts';
 import type { Store } from './store/store.ts';
@@ -57,7 +57,7 @@ export async function startService(parts: Parts): Promise<Result<RunningServer, 
   const store = opened.value;
   try {
     const document = defaultSite(environment.currency);
-    for (const siteId of SITE_IDS) await store.ensureSite({ siteId, document, now: clock().getTime() });
+    for (const siteId of SITE_IDS) await store.of(siteId, SITE).ensure({ document, now: clock().getTime() });
     const { host, port } = environment;
     return success(runningOver(await startServer({ fetch: fetchFor(store), host, port }), store));
   } catch (error) {

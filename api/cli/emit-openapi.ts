@@ -7,7 +7,7 @@ import { openApiDocument } from '../features/docs/document.ts';
 import type { Api } from '../http/api.ts';
 import { packageFolder } from '../http/examples.ts';
 import { makeLogger } from '../log.ts';
-import { defaultSite } from '../records/site/kind.ts';
+import { defaultSite, SITE } from '../records/site/kind.ts';
 import { openSqliteStore } from '../store/sqlite.ts';
 import { inlineWork } from '../threads/same-thread.ts';
 import { VERSION } from '../version.ts';
@@ -20,7 +20,7 @@ async function withApi<T>(use: (api: Api) => T | Promise<T>): Promise<T> {
   const opened = await openSqliteStore(':memory:');
   if (!opened.ok) throw new Error(`no database in memory: ${opened.failure.code}`);
   const store = opened.value;
-  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: EMITTED_AT });
+  await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: EMITTED_AT });
   let ids = 0;
   const newId = () => {
     ids += 1;

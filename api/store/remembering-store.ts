@@ -1,5 +1,7 @@
 /** A store that remembers the records it read, for a process that alone writes to its database. */
 import { LRUCache } from 'lru-cache';
+import type { Kind } from './kind.ts';
+import { type RecordMemory, recordMemory } from './record-memory.ts';
 import type { Store } from './store.ts';
 import type { RecordKey } from './versions.ts';
 
@@ -11,7 +13,7 @@ const FEW = 50;
 const textOf = ({ siteId, id }: RecordKey): string => `${siteId} ${id}`;
 
 /** Records of one kind. What was read while a write was under way is not kept: it may be of before or of after. */
-function memory<Value extends object>() {
+function memoryOf<Value extends object>() {
   const kept = new LRUCache<string, Value>({ max: KEPT_RECORDS });
   let writes = 0;
   return {
@@ -30,31 +32,53 @@ function memory<Value extends object>() {
   };
 }
 
+/** The operations of a kind, each by the memory: those that its kind does not name as reads are writes. */
+function remembering<Operations extends object>(
+  operations: Operations,
+  { kind, siteId, memory }: { kind: Kind<Operations>; siteId: string; memory: RecordMemory },
+): Operations {
+  return new Proxy(operations, {
+    get(target, name) {
+      const operation: unknown = Reflect.get(target, name);
+      if (typeof operation !== 'function') return operation;
+      const use: unknown = Reflect.get(kind.reads, name);
+      return (...asked: readonly unknown[]): unknown => {
+        const run = (): unknown => Reflect.apply(operation, target, asked);
+        if (use === 'read-again') return run();
+        if (use !== 'remembered') return memory.write(run);
+        return memory.read(JSON.stringify([kind.name, siteId, String(name), ...asked]), run);
+      };
+    },
+  });
+}
+
 /**
- * The same store, reading sites, loops and pumps by their ids from memory where it can. Every write of one of these forgets
- * all of them, before it begins and when it has ended.
+ * The same store, answering the reads that a kind names as remembered from memory where it can. Every write of any kind
+ * forgets all of them.
  */
 export function rememberingStore(store: Store): Store {
-  const sites = memory<NonNullable<Awaited<ReturnType<Store['getSite']>>>>();
-  const loops = memory<NonNullable<Awaited<ReturnType<Store['getLoop']>>>>();
-  const pumps = memory<NonNullable<Awaited<ReturnType<Store['getPump']>>>>();
+  const memory = recordMemory();
+  const loops = memoryOf<NonNullable<Awaited<ReturnType<Store['getLoop']>>>>();
+  const pumps = memoryOf<NonNullable<Awaited<ReturnType<Store['getPump']>>>>();
   const forget = () => {
-    for (const one of [sites, loops, pumps]) one.forget();
+    for (const one of [loops, pumps]) one.forget();
   };
   const forgetting =
     <Asked, Outcome>(write: (asked: Asked) => Promise<Outcome>) =>
     async (asked: Asked): Promise<Outcome> => {
       forget();
+      await memory.write(() => undefined);
       try {
         return await write(asked);
       } finally {
         forget();
+        await memory.write(() => undefined);
       }
     };
   const getPump: Store['getPump'] = (key) => pumps.one(key, () => store.getPump(key));
   return {
     ...store,
-    getSite: (siteId) => sites.one({ siteId, id: siteId }, () => store.getSite(siteId)),
+    of: (siteId, kind) => remembering(store.of(siteId, kind), { kind, siteId, memory }),
     getLoop: (key) => loops.one(key, () => store.getLoop(key)),
     getPump,
     async getPumps({ siteId, ids }) {
@@ -62,8 +86,6 @@ export function rememberingStore(store: Store): Store {
       const found = await Promise.all([...new Set(ids)].map((id) => getPump({ siteId, id })));
       return found.filter((pump) => pump !== undefined);
     },
-    ensureSite: forgetting(store.ensureSite),
-    replaceSite: forgetting(store.replaceSite),
     insertPump: forgetting(store.insertPump),
     insertPumps: forgetting(store.insertPumps),
     replacePump: forgetting(store.replacePump),

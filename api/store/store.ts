@@ -9,9 +9,9 @@ import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../r
 import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
 import type { ReadingStore } from '../records/reading/contract.ts';
 import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
-import type { Site, SiteRecord, SiteReplacement } from '../records/site/kind.ts';
 import type { NewTariff, TariffRecord, TariffReplacement } from '../records/tariff/kind.ts';
 import type { MaintenanceTaskStore } from '../records/task/contract.ts';
+import type { Kind } from './kind.ts';
 import type {
   Deleted,
   Deletion,
@@ -40,11 +40,6 @@ export interface Store
     SummaryReads,
     CalibrationStore,
     ReadingStore {
-  getSite(siteId: string): Promise<SiteRecord | undefined>;
-  /** Makes the site if it is not there, and leaves it alone if it is. */
-  ensureSite(site: { siteId: string; document: Site; now: number }): Promise<SiteRecord>;
-  replaceSite(replacement: SiteReplacement): Promise<Replaced<SiteRecord> | Stale | Missing | UnknownTariff>;
-
   insertPump(pump: NewPump): Promise<Inserted<PumpRecord>>;
   /** All of them or none, in their order. */
   insertPumps(pumps: readonly NewPump[]): Promise<readonly PumpRecord[]>;
@@ -86,14 +81,21 @@ export interface Store
   /** Undefined without such a loop. */
   setpointVersions(key: RecordKey): Promise<SetpointVersions | undefined>;
 
+  /** The records of a kind in a site. */
+  of<Operations extends object>(siteId: string, kind: Kind<Operations>): Operations;
   /** Resolves when the database answers. */
   ping(): Promise<void>;
   close(): Promise<void>;
 }
 
 /** The store as one site sees it. */
-export interface SiteStore extends Store {
+export interface SiteStore extends Omit<Store, 'of' | 'ping' | 'close'> {
   readonly siteId: string;
+  of<Operations extends object>(kind: Kind<Operations>): Operations;
 }
 
-export const storeOfSite = (store: Store, siteId: string): SiteStore => ({ ...store, siteId });
+export const storeOfSite = (store: Store, siteId: string): SiteStore => ({
+  ...store,
+  siteId,
+  of: (kind) => store.of(siteId, kind),
+});

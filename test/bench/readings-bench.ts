@@ -6,7 +6,7 @@ import { v7 } from 'uuid';
 import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import type { Store } from '../../api/store/store.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
@@ -154,7 +154,7 @@ export async function readingsBench(): Promise<readonly BenchRow[]> {
   const store = opened.value;
   const heavyWork = workerPool();
   try {
-    await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+    await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
     const { app } = buildApi({
       store,
       clock: () => new Date(START + 2 * 365 * DAY),

@@ -4,7 +4,7 @@ import { v7 } from 'uuid';
 import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
@@ -34,7 +34,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
   const opened = await openSqliteStore(':memory:');
   if (!opened.ok) throw new Error(`no database: ${opened.failure.code}`);
   const store = opened.value;
-  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+  await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
   const app = buildApp({
     ...{ store, heavyWork, version: 'bench' },
     clock: () => new Date(),

@@ -1,7 +1,8 @@
 /** What a store must do on every database. */
 import { afterEach, beforeEach, describe } from 'vitest';
-import { defaultSite } from '../../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { sites } from '../records/site/contract.ts';
 import { calibrations } from './contract/calibrations.ts';
 import { comparisons } from './contract/comparisons.ts';
 import { loops } from './contract/loops.ts';
@@ -11,7 +12,6 @@ import { pumpsOneByOne } from './contract/pumps.ts';
 import { races } from './contract/races.ts';
 import { readings } from './contract/readings.ts';
 import { siteContents } from './contract/site-contents.ts';
-import { sites } from './contract/sites.ts';
 import { summaryReads } from './contract/summary-reads.ts';
 import { tariffs } from './contract/tariffs.ts';
 import { A, B } from './contract/two-sites.ts';
@@ -30,7 +30,8 @@ export function storeContract(title: string, maker: StoreMaker): void {
 
     beforeEach(async () => {
       store = await maker.open();
-      for (const siteId of [A, B]) await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+      for (const siteId of [A, B])
+        await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
     });
     afterEach(async () => {
       await store.close();

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ALL_PUMPS_LIMIT } from '../../../api/records/pump/kind.ts';
-import { defaultSite } from '../../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { openDatabase, openSqliteStore, sqliteStore } from '../../../api/store/sqlite.ts';
 import { translated } from '../../../api/store/sqlite-errors.ts';
 import type { Store } from '../../../api/store/store.ts';
@@ -22,7 +22,7 @@ afterEach(() => removeDirectory(directory));
 
 async function storeWithPump(): Promise<Store> {
   const store = await openedStore(path);
-  await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+  await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
   await store.insertPump({ siteId, id: 'p1', document: examplePump(), fit: exampleFit, now: T0 });
   return store;
 }

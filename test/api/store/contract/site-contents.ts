@@ -1,7 +1,7 @@
 /** What a store does with a site as a whole. */
 import { expect, it } from 'vitest';
 import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
-import { defaultSite } from '../../../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleLoop, T0 } from '../examples.ts';
 import { exampleSchedule, exampleTariff } from './tariffs.ts';
@@ -20,7 +20,7 @@ async function fill(store: Store): Promise<void> {
   });
   await store.putSchedule({ ...loop, document: exampleSchedule('t1'), expectedVersion: 'none' });
   const document = { ...defaultSite('USD'), name: 'Lab', tariff: 't1' };
-  await store.replaceSite({ siteId: A, document, now: T0 + 4, expectedVersion: 'any' });
+  await store.of(A, SITE).replace({ document, now: T0 + 4, expectedVersion: 'any' });
 }
 
 async function contentsOf(store: Store, siteId: string): Promise<SiteContents> {
@@ -55,9 +55,9 @@ export function siteContents(store: () => Store): void {
 
   it('lets the version of a site only rise', async () => {
     const contents = await contentsOf(store(), A);
-    expect(await store().getSite(B)).toMatchObject({ version: 1 });
+    expect(await store().of(B, SITE).get()).toMatchObject({ version: 1 });
     expect(await store().writeContents({ siteId: B, contents })).toMatchObject({ site: { version: 2 } });
-    expect(await store().getSite(B)).toMatchObject({ version: 2 });
+    expect(await store().of(B, SITE).get()).toMatchObject({ version: 2 });
     const later = { ...contents, site: { ...contents.site, version: 7 } };
     expect(await store().writeContents({ siteId: B, contents: later })).toMatchObject({
       site: { version: 7 },

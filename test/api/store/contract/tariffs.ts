@@ -1,6 +1,6 @@
 /** What a store does with tariffs and with what goes by them. */
 import { expect, it } from 'vitest';
-import { defaultSite } from '../../../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { Schedule } from '../../../../models/schedule/schedule.ts';
 import type { Tariff } from '../../../../models/tariff/tariff.ts';
@@ -51,18 +51,34 @@ export function tariffs(store: () => Store): void {
   it('lets a site go by a tariff of its own alone, and keeps that', async () => {
     await store().insertTariff(tariff('of-b', B));
     await store().insertTariff(tariff('t1'));
-    const site = { siteId: A, document: { ...defaultSite('EUR'), tariff: 'of-b' }, now: T0 };
-    expect(await store().replaceSite({ ...site, expectedVersion: 1 })).toEqual({ outcome: 'unknown-tariff' });
-    expect(await store().getSite(A)).toMatchObject({ version: 1, document: { tariff: null } });
+    const site = { document: { ...defaultSite('EUR'), tariff: 'of-b' }, now: T0 };
+    expect(
+      await store()
+        .of(A, SITE)
+        .replace({ ...site, expectedVersion: 1 }),
+    ).toEqual({ outcome: 'unknown-tariff' });
+    expect(await store().of(A, SITE).get()).toMatchObject({ version: 1, document: { tariff: null } });
     const known = { ...site, document: { ...site.document, tariff: 't1' } };
-    expect(await store().replaceSite({ ...known, expectedVersion: 9 })).toEqual({
+    expect(
+      await store()
+        .of(A, SITE)
+        .replace({ ...known, expectedVersion: 9 }),
+    ).toEqual({
       outcome: 'stale',
       version: 1,
     });
-    expect(await store().replaceSite({ ...known, expectedVersion: 1 })).toMatchObject({
+    expect(
+      await store()
+        .of(A, SITE)
+        .replace({ ...known, expectedVersion: 1 }),
+    ).toMatchObject({
       outcome: 'replaced',
     });
-    expect(await store().replaceSite({ ...known, expectedVersion: 2 })).toMatchObject({
+    expect(
+      await store()
+        .of(A, SITE)
+        .replace({ ...known, expectedVersion: 2 }),
+    ).toMatchObject({
       outcome: 'replaced',
     });
     const deletion = { siteId: A, id: 't1', expectedVersion: 'any' as const };
@@ -70,7 +86,9 @@ export function tariffs(store: () => Store): void {
       outcome: 'in-use',
       usedBy: [{ kind: 'site', id: A, name: 'Site' }],
     });
-    await store().replaceSite({ ...site, document: defaultSite('EUR'), expectedVersion: 3 });
+    await store()
+      .of(A, SITE)
+      .replace({ ...site, document: defaultSite('EUR'), expectedVersion: 3 });
     expect(await store().deleteTariff(deletion)).toEqual({ outcome: 'deleted' });
   });
 
@@ -134,7 +152,7 @@ export function tariffs(store: () => Store): void {
     });
     for (const id of ['t1', 't2']) await store().insertTariff(tariff(id));
     const document = { ...defaultSite('EUR'), tariff: 't2' };
-    await store().replaceSite({ siteId: A, document, now: T0, expectedVersion: 'any' });
+    await store().of(A, SITE).replace({ document, now: T0, expectedVersion: 'any' });
     const put = { ...key, now: T0 + 5 };
     await store().putSchedule({ ...put, document: exampleSchedule(), expectedVersion: 'none' });
     expect(await store().setpointVersions(key)).toMatchObject({

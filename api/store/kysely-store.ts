@@ -12,7 +12,6 @@ import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
 import { scheduleStore } from '../records/schedule/kind.ts';
-import { siteStore } from '../records/site/kind.ts';
 import { tariffReads, tariffWrites } from '../records/tariff/kind.ts';
 import { taskReads, taskWrites } from '../records/task/kind.ts';
 import type { Store } from './store.ts';
@@ -20,7 +19,6 @@ import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
-  ...siteStore(db),
   ...pumpReads(db),
   ...pumpWrites(db),
   ...loopReads(db),
@@ -39,6 +37,7 @@ export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...readingReads(db),
   ...readingWrites(db),
   ...readingDeletion(db),
+  of: (siteId, kind) => kind.open(db)(siteId),
   async ping() {
     await sql`select 1`.execute(db);
   },
