@@ -1,10 +1,8 @@
 /** The store as queries that every database understands. */
 import { type Kysely, sql } from 'kysely';
 import { calibrationStore } from '../features/calibration/kind.ts';
-import { comparisonStore } from '../features/comparison/kind.ts';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
 import { summaryReads } from '../features/site-summary/reads.ts';
-import { upgradePlanStore } from '../features/upgrade-plan/kind.ts';
 import { completionStore } from '../records/completion/kind.ts';
 import { loopReads, loopWrites } from '../records/loop/kind.ts';
 import { pumpReads, pumpWrites } from '../records/pump/kind.ts';
@@ -12,7 +10,6 @@ import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
 import { scheduleStore } from '../records/schedule/kind.ts';
-import { tariffReads, tariffWrites } from '../records/tariff/kind.ts';
 import { taskReads, taskWrites } from '../records/task/kind.ts';
 import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
@@ -23,14 +20,10 @@ export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...pumpWrites(db),
   ...loopReads(db),
   ...loopWrites(db),
-  ...tariffReads(db),
-  ...tariffWrites(db),
   ...scheduleStore(db),
   ...summaryReads(db),
   ...siteContentsStore(db),
   ...calibrationStore(db),
-  ...comparisonStore(db),
-  ...upgradePlanStore(db),
   ...taskReads(db),
   ...taskWrites(db),
   ...completionStore(db),

@@ -1,20 +1,18 @@
 /** What the service asks of its storage, the same on every database. */
 import type { CalibrationStore } from '../features/calibration/contract.ts';
-import type { ComparisonStore } from '../features/comparison/contract.ts';
 import type { SiteContentsStore } from '../features/site-copy/contract.ts';
 import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
-import type { UpgradePlanStore } from '../features/upgrade-plan/contract.ts';
 import type { CompletionStore } from '../records/completion/contract.ts';
 import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
 import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
 import type { ReadingStore } from '../records/reading/contract.ts';
 import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
-import type { NewTariff, TariffRecord, TariffReplacement } from '../records/tariff/kind.ts';
 import type { MaintenanceTaskStore } from '../records/task/contract.ts';
 import type { Kind } from './kind.ts';
 import type {
   Deleted,
   Deletion,
+  InSite,
   Inserted,
   InUse,
   Missing,
@@ -33,8 +31,6 @@ import type {
  */
 export interface Store
   extends SiteContentsStore,
-    ComparisonStore,
-    UpgradePlanStore,
     MaintenanceTaskStore,
     CompletionStore,
     SummaryReads,
@@ -46,23 +42,17 @@ export interface Store
   getPump(key: RecordKey): Promise<PumpRecord | undefined>;
   /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
   getPumps(keys: { siteId: string; ids: readonly string[] }): Promise<readonly PumpRecord[]>;
-  listPumps(request: PageRequest): Promise<Page<PumpRecord>>;
+  listPumps(request: PageRequest & InSite): Promise<Page<PumpRecord>>;
   /** In the order createdAt, then id. */
   allPumps(siteId: string): Promise<AllPumps>;
   replacePump(replacement: PumpReplacement): Promise<Replaced<PumpRecord> | Stale | Missing>;
-  deletePump(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+  deletePump(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing | InUse>;
 
   insertLoop(loop: NewLoop): Promise<Inserted<LoopRecord> | UnknownPump>;
   getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
-  listLoops(request: LoopPageRequest): Promise<Page<LoopRecord>>;
+  listLoops(request: LoopPageRequest & InSite): Promise<Page<LoopRecord>>;
   replaceLoop(replacement: LoopReplacement): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
-  deleteLoop(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
-
-  insertTariff(tariff: NewTariff): Promise<Inserted<TariffRecord>>;
-  getTariff(key: RecordKey): Promise<TariffRecord | undefined>;
-  listTariffs(request: PageRequest): Promise<Page<TariffRecord>>;
-  replaceTariff(replacement: TariffReplacement): Promise<Replaced<TariffRecord> | Stale | Missing>;
-  deleteTariff(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+  deleteLoop(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing | InUse>;
 
   /** By the id of the loop, like those that follow. */
   getSchedule(key: RecordKey): Promise<ScheduleRecord | undefined>;
@@ -77,7 +67,7 @@ export interface Store
     | UnknownTariff
     | { readonly outcome: 'exists' }
   >;
-  deleteSchedule(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  deleteSchedule(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing>;
   /** Undefined without such a loop. */
   setpointVersions(key: RecordKey): Promise<SetpointVersions | undefined>;
 

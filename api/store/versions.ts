@@ -10,10 +10,23 @@ export interface StoredRecord<Document> {
   readonly document: Document;
 }
 
-/** Names one record of one site. */
-export interface RecordKey {
+export interface InSite {
   readonly siteId: string;
+}
+
+/** Names one record of one site. */
+export interface RecordKey extends InSite {
   readonly id: string;
+}
+
+export interface NewRecord<Document> {
+  readonly id: string;
+  readonly document: Document;
+  readonly now: number;
+}
+
+export interface Replacement<Document> extends NewRecord<Document> {
+  readonly expectedVersion: ExpectedVersion;
 }
 
 /** The version that the caller last saw; `'any'` writes over whatever is there. */
@@ -26,7 +39,6 @@ export interface PageStart {
 }
 
 export interface PageRequest {
-  readonly siteId: string;
   readonly limit: number;
   readonly after: PageStart | null;
   /** Only records of exactly this name. */
@@ -39,7 +51,8 @@ export interface Page<Item> {
   readonly more: boolean;
 }
 
-export interface Deletion extends RecordKey {
+export interface Deletion {
+  readonly id: string;
   readonly expectedVersion: ExpectedVersion;
 }
 

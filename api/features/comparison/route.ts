@@ -19,6 +19,7 @@ import type { Recommended } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
+import { COMPARISONS } from './kind.ts';
 import { comparisonRequest } from './schema.ts';
 import { isStale } from './sources.ts';
 import { comparisonListTable, comparisonTable } from './table.ts';
@@ -74,8 +75,8 @@ function makingRoute(api: Api, loops: LoopCache): void {
     async ({ body, siteId, system, store }) => {
       const made = await makeComparison({ ...means, deps: { ...api.deps, store } }, body, { siteId, system });
       if (!made.ok) return made;
-      const kept = { siteId, id: newId(), document: made.value, now: clock().getTime() };
-      const { record } = await store.insertComparison(kept);
+      const kept = { id: newId(), document: made.value, now: clock().getTime() };
+      const { record } = await store.of(COMPARISONS).insert(kept);
       const answer = await answerOf(store, siteId, record);
       return success({ ...answer, location: `/v1/comparisons/${record.id}` });
     },
@@ -100,8 +101,8 @@ function listRoute(api: Api): void {
         table: comparisonListTable,
       }),
     },
-    async ({ siteId, query, store }) => {
-      const page = await store.listComparisons(pageRequest(siteId, query));
+    async ({ query, store }) => {
+      const page = await store.of(COMPARISONS).list(pageRequest(query));
       return success({ body: { items: page.records.map(itemOf), next: nextCursor(page) } });
     },
   );
@@ -120,7 +121,7 @@ function routesOfOne(api: Api): void {
       answer: storedComparison('The comparison.'),
     },
     async ({ params, siteId, store }) => {
-      const record = await store.getComparison({ siteId, id: params.comparisonId });
+      const record = await store.of(COMPARISONS).get(params.comparisonId);
       return record === undefined
         ? failed(problem('not-found', 'There is no comparison with this id.'))
         : success(await answerOf(store, siteId, record));
@@ -138,8 +139,8 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The comparison is gone.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deleteComparison({ siteId, id: params.comparisonId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(COMPARISONS).delete({ id: params.comparisonId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'comparison'));

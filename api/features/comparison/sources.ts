@@ -1,7 +1,9 @@
 /** The stored versions that a comparison rests on, and whether they still stand. */
+
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
@@ -87,7 +89,7 @@ export async function isStale(
   return (
     (await moved(sources.loops, store.getLoop)) ||
     (await moved(sources.pumps, store.getPump)) ||
-    (await moved(sources.tariffs, store.getTariff)) ||
+    (await moved(sources.tariffs, (key) => store.of(TARIFFS).get(key.id))) ||
     (await moved(sources.schedules, store.getSchedule)) ||
     (await checksText(store, siteId, sources)) !== sources.checks
   );

@@ -1,4 +1,5 @@
 /** A page of the loops of a site, with all that their figures follow from. */
+
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
@@ -6,6 +7,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import type { SliceLoop } from './job.ts';
@@ -73,7 +75,7 @@ async function withSources(
 ): Promise<SummaryLoop> {
   const { count = 1, setting = pump.document.settings.max } = record.document.installed ?? {};
   const tariffId = schedule === undefined ? null : (schedule.document.tariff ?? site.document.tariff);
-  const tariff = tariffId === null ? null : await tariffOf(store, { site, id: tariffId, tariffs });
+  const tariff = tariffId === null ? null : await tariffOf(store, { id: tariffId, tariffs });
   const document: Tariff | null = tariff?.document ?? null;
   return {
     record,
@@ -94,9 +96,9 @@ async function withSources(
 /** A tariff that a schedule names cannot be deleted, so that it is there. */
 async function tariffOf(
   store: SiteStore,
-  { site, id, tariffs }: { readonly site: SiteRecord; readonly id: string } & Pick<Sources, 'tariffs'>,
+  { id, tariffs }: { readonly id: string } & Pick<Sources, 'tariffs'>,
 ): Promise<TariffRecord | null> {
-  const known = tariffs.get(id) ?? (await store.getTariff({ siteId: site.id, id }));
+  const known = tariffs.get(id) ?? (await store.of(TARIFFS).get(id));
   if (known !== undefined) tariffs.set(id, known);
   return known ?? null;
 }

@@ -15,6 +15,7 @@ import { writeProblem } from '../../records/write-problems.ts';
 import { upgradePlanAnswer, upgradePlanItem } from './answer.ts';
 import { upgradePlanList, upgradePlanSchema } from './answer-schema.ts';
 import type { UpgradePlanRecord } from './contract.ts';
+import { UPGRADE_PLANS } from './kind.ts';
 import { upgradePlanRequest } from './schema.ts';
 import { upgradePlanListTable, upgradePlanTable } from './table.ts';
 import { makeUpgradePlan } from './upgrade-plan.ts';
@@ -52,14 +53,14 @@ function makingRoute(api: Api): void {
       answer: storedPlan('The plan as it is stored.', 201),
       problems: ['unavailable'],
     },
-    async ({ body, siteId, store }) => {
+    async ({ body, store }) => {
       const { name, currency, years, budget, carryOver, discountRate, candidates } = body;
       const question = { years, budget, carryOver, discountRate, candidates };
       const site = await findSite(store);
       const plan = await makeUpgradePlan({ heavyWork, site }, { name, currency, question });
       if (!plan.ok) return plan;
-      const kept = { siteId, id: newId(), document: plan.value, now: clock().getTime() };
-      const { record } = await store.insertUpgradePlan(kept);
+      const kept = { id: newId(), document: plan.value, now: clock().getTime() };
+      const { record } = await store.of(UPGRADE_PLANS).insert(kept);
       return success({ ...answerOf(record), location: `/v1/upgrade-plans/${record.id}` });
     },
   );
@@ -83,8 +84,8 @@ function listRoute(api: Api): void {
         table: upgradePlanListTable,
       }),
     },
-    async ({ siteId, query, store }) => {
-      const page = await store.listUpgradePlans(pageRequest(siteId, query));
+    async ({ query, store }) => {
+      const page = await store.of(UPGRADE_PLANS).list(pageRequest(query));
       return success({ body: { items: page.records.map(upgradePlanItem), next: nextCursor(page) } });
     },
   );
@@ -102,8 +103,8 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedPlan('The plan.'),
     },
-    async ({ params, siteId, store }) => {
-      const record = await store.getUpgradePlan({ siteId, id: params.planId });
+    async ({ params, store }) => {
+      const record = await store.of(UPGRADE_PLANS).get(params.planId);
       return record === undefined
         ? failed(problem('not-found', 'There is no upgrade plan with this id.'))
         : success(answerOf(record));
@@ -121,8 +122,8 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The plan is gone.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deleteUpgradePlan({ siteId, id: params.planId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(UPGRADE_PLANS).delete({ id: params.planId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'upgrade plan'));

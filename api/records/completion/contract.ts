@@ -2,6 +2,7 @@
 import type {
   Deleted,
   Deletion,
+  InSite,
   Inserted,
   Missing,
   Page,
@@ -41,7 +42,7 @@ export interface CompletionPageRequest {
   readonly after: PageStart | null;
 }
 
-export interface CompletionDeletion extends Deletion {
+export interface CompletionDeletion extends Deletion, InSite {
   readonly taskId: string;
   readonly now: number;
 }

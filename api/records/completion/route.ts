@@ -113,7 +113,8 @@ function listRoute(api: Api): void {
       const task = await findTask({ store }, { siteId, id: params.taskId });
       if (!task.ok) return task;
       const { records, more } = await store.listCompletions({
-        ...pageRequest(siteId, { ...query, name: undefined }),
+        siteId,
+        ...pageRequest({ ...query, name: undefined }),
         taskId: params.taskId,
       });
       const places = records.map(({ id, document }) => ({ id, createdAt: document.at }));

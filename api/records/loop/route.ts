@@ -78,7 +78,7 @@ function collectionRoutes(api: Api): void {
       }),
     },
     async ({ siteId, query, store }) => {
-      const page = await store.listLoops(pageRequest(siteId, query));
+      const page = await store.listLoops({ siteId, ...pageRequest(query) });
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
   );

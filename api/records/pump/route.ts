@@ -75,7 +75,7 @@ function collectionRoutes(api: Api): void {
       }),
     },
     async ({ siteId, query, store }) => {
-      const page = await store.listPumps(pageRequest(siteId, query));
+      const page = await store.listPumps({ siteId, ...pageRequest(query) });
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
   );

@@ -13,7 +13,7 @@ import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { writeProblem } from '../write-problems.ts';
 import type { TariffRecord } from './kind.ts';
-import { findTariff } from './kind.ts';
+import { findTariff, TARIFFS } from './kind.ts';
 import { tariffAnswer, tariffInput, tariffList } from './schema.ts';
 
 const TARIFF_EXAMPLE = example('tariff');
@@ -47,9 +47,9 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedTariff('The tariff as it is stored.', 201),
     },
-    async ({ body: document, siteId, store }) => {
+    async ({ body: document, store }) => {
       const now = clock().getTime();
-      const { record } = await store.insertTariff({ siteId, id: newId(), document, now });
+      const { record } = await store.of(TARIFFS).insert({ id: newId(), document, now });
       return success({ ...answerOf(record), location: `/v1/tariffs/${record.id}` });
     },
   );
@@ -81,8 +81,8 @@ function collectionRoutes(api: Api): void {
         }),
       }),
     },
-    async ({ siteId, query, store }) => {
-      const page = await store.listTariffs(pageRequest(siteId, query));
+    async ({ query, store }) => {
+      const page = await store.of(TARIFFS).list(pageRequest(query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
   );
@@ -118,9 +118,9 @@ function routesOfOne(api: Api): void {
       body,
       answer: storedTariff('The tariff as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, store }) => {
-      const tariff = { siteId, id: params.tariffId, document, now: clock().getTime() };
-      const written = await store.replaceTariff({ ...tariff, expectedVersion });
+    async ({ params, body: document, expectedVersion, store }) => {
+      const tariff = { id: params.tariffId, document, now: clock().getTime() };
+      const written = await store.of(TARIFFS).replace({ ...tariff, expectedVersion });
       return written.outcome === 'replaced'
         ? success(answerOf(written.record))
         : failed(writeProblem(written, 'tariff'));
@@ -139,8 +139,8 @@ function routesOfOne(api: Api): void {
       answer: noContent('The tariff is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deleteTariff({ siteId, id: params.tariffId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(TARIFFS).delete({ id: params.tariffId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'tariff'));

@@ -4,6 +4,7 @@ import type {
   Deleted,
   Deletion,
   ExpectedVersion,
+  InSite,
   Missing,
   Page,
   PageRequest,
@@ -102,5 +103,5 @@ export interface MaintenanceTaskStore {
     replacement: TaskReplacement,
   ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump>;
   /** With its completions. */
-  deleteMaintenanceTask(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  deleteMaintenanceTask(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing>;
 }

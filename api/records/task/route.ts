@@ -87,7 +87,7 @@ function listRoute(api: Api): void {
       const { loop, pump, kind, name } = query;
       const choice = { siteId, loop, pump, kind, name, ...dueBounds(query, view.today) };
       const [page, totals] = await Promise.all([
-        store.listMaintenanceTasks({ ...pageRequest(siteId, query), ...choice }),
+        store.listMaintenanceTasks({ ...pageRequest(query), ...choice }),
         store.maintenanceTotals({ ...choice, today: view.today }),
       ]);
       return success({

@@ -2,9 +2,11 @@
 import { afterEach, beforeEach, describe } from 'vitest';
 import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { comparisons } from '../features/comparison/contract.ts';
+import { upgradePlans } from '../features/upgrade-plan/contract.ts';
 import { sites } from '../records/site/contract.ts';
+import { tariffs } from '../records/tariff/contract.ts';
 import { calibrations } from './contract/calibrations.ts';
-import { comparisons } from './contract/comparisons.ts';
 import { loops } from './contract/loops.ts';
 import { maintenance } from './contract/maintenance.ts';
 import { pumpLists } from './contract/pump-lists.ts';
@@ -13,9 +15,7 @@ import { races } from './contract/races.ts';
 import { readings } from './contract/readings.ts';
 import { siteContents } from './contract/site-contents.ts';
 import { summaryReads } from './contract/summary-reads.ts';
-import { tariffs } from './contract/tariffs.ts';
 import { A, B } from './contract/two-sites.ts';
-import { upgradePlans } from './contract/upgrade-plans.ts';
 import { T0 } from './examples.ts';
 
 /** `open` gives a store with no rows; `dispose` releases what was opened. */

@@ -1,14 +1,16 @@
 /** What a store does with a site as a whole. */
+
 import { expect, it } from 'vitest';
 import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
+import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
+import { exampleSchedule, exampleTariff } from '../../records/tariff/contract.ts';
 import { exampleLoop, T0 } from '../examples.ts';
-import { exampleSchedule, exampleTariff } from './tariffs.ts';
 import { A, B, insertPump } from './two-sites.ts';
 
 async function fill(store: Store): Promise<void> {
-  await store.insertTariff({ siteId: A, id: 't1', document: exampleTariff(), now: T0 + 1 });
+  await store.of(A, TARIFFS).insert({ id: 't1', document: exampleTariff(), now: T0 + 1 });
   for (const id of ['p2', 'p1']) await insertPump(store, id, { now: T0 + 2 });
   const loop = { siteId: A, id: 'l1', now: T0 + 3 };
   await store.insertLoop({ ...loop, document: exampleLoop({ pump: 'p1' }) });
@@ -48,8 +50,8 @@ export function siteContents(store: () => Store): void {
     const written = await store().writeContents({ siteId: B, contents });
     expect(written).toEqual({ outcome: 'written', site: { ...site, id: B } });
     expect(plain(await contentsOf(store(), B))).toEqual({ site: { ...site, id: B }, ...records });
-    const deletion = { siteId: B, id: 't1', expectedVersion: 'any' as const };
-    expect(await store().deleteTariff(deletion)).toMatchObject({ outcome: 'in-use' });
+    const deletion = { id: 't1', expectedVersion: 'any' as const };
+    expect(await store().of(B, TARIFFS).delete(deletion)).toMatchObject({ outcome: 'in-use' });
     expect(await store().getLoop({ siteId: B, id: 'l1' })).toEqual(records.loops[0]);
   });
 

@@ -1,8 +1,8 @@
 /** What a store tells a summary of a site. */
 import { expect, it } from 'vitest';
 import type { Store } from '../../../../api/store/store.ts';
+import { exampleSchedule } from '../../records/tariff/contract.ts';
 import { exampleLoop, T0 } from '../examples.ts';
-import { exampleSchedule } from './tariffs.ts';
 import { A, B } from './two-sites.ts';
 
 export function summaryReads(store: () => Store): void {

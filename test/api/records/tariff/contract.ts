@@ -1,11 +1,13 @@
 /** What a store does with tariffs and with what goes by them. */
+
 import { expect, it } from 'vitest';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
+import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { Schedule } from '../../../../models/schedule/schedule.ts';
 import type { Tariff } from '../../../../models/tariff/tariff.ts';
-import { exampleLoop, T0 } from '../examples.ts';
-import { A, B, insertPump } from './two-sites.ts';
+import { A, B, insertPump } from '../../store/contract/two-sites.ts';
+import { exampleLoop, T0 } from '../../store/examples.ts';
 
 export const exampleTariff = (name = 'Winter peak'): Tariff => ({
   name,
@@ -21,36 +23,46 @@ export const exampleSchedule = (tariff: string | null = null): Schedule => ({
 });
 
 export function tariffs(store: () => Store): void {
-  const tariff = (id: string, siteId = A) => ({
-    siteId,
+  const tariff = (id: string) => ({
     id,
     document: exampleTariff(`tariff ${id}`),
     now: T0,
   });
 
   it('gives a tariff back as written, replaces it by version, lists and deletes it', async () => {
-    await store().insertTariff(tariff('t1'));
-    await store().insertTariff(tariff('t2'));
-    const key = { siteId: A, id: 't1' };
-    expect((await store().getTariff(key))?.document).toEqual(exampleTariff('tariff t1'));
-    expect(await store().getTariff({ siteId: B, id: 't1' })).toBeUndefined();
+    await store().of(A, TARIFFS).insert(tariff('t1'));
+    await store().of(A, TARIFFS).insert(tariff('t2'));
+    expect((await store().of(A, TARIFFS).get('t1'))?.document).toEqual(exampleTariff('tariff t1'));
+    expect(await store().of(B, TARIFFS).get('t1')).toBeUndefined();
     const replacement = { ...tariff('t1'), document: exampleTariff('other'), now: T0 + 1 };
-    expect(await store().replaceTariff({ ...replacement, expectedVersion: 1 })).toMatchObject({
+    expect(
+      await store()
+        .of(A, TARIFFS)
+        .replace({ ...replacement, expectedVersion: 1 }),
+    ).toMatchObject({
       outcome: 'replaced',
       record: { version: 2, name: 'other' },
     });
     const stale = { outcome: 'stale', version: 2 };
-    expect(await store().replaceTariff({ ...replacement, expectedVersion: 1 })).toEqual(stale);
-    const page = await store().listTariffs({ siteId: A, limit: 1, after: null });
+    expect(
+      await store()
+        .of(A, TARIFFS)
+        .replace({ ...replacement, expectedVersion: 1 }),
+    ).toEqual(stale);
+    const page = await store().of(A, TARIFFS).list({ limit: 1, after: null });
     expect([page.records.map(({ id }) => id), page.more]).toEqual([['t1'], true]);
-    expect(await store().deleteTariff({ ...key, expectedVersion: 1 })).toEqual(stale);
-    expect(await store().deleteTariff({ ...key, expectedVersion: 2 })).toEqual({ outcome: 'deleted' });
-    expect(await store().deleteTariff({ ...key, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
+    expect(await store().of(A, TARIFFS).delete({ id: 't1', expectedVersion: 1 })).toEqual(stale);
+    expect(await store().of(A, TARIFFS).delete({ id: 't1', expectedVersion: 2 })).toEqual({
+      outcome: 'deleted',
+    });
+    expect(await store().of(A, TARIFFS).delete({ id: 't1', expectedVersion: 'any' })).toEqual({
+      outcome: 'missing',
+    });
   });
 
   it('lets a site go by a tariff of its own alone, and keeps that', async () => {
-    await store().insertTariff(tariff('of-b', B));
-    await store().insertTariff(tariff('t1'));
+    await store().of(B, TARIFFS).insert(tariff('of-b'));
+    await store().of(A, TARIFFS).insert(tariff('t1'));
     const site = { document: { ...defaultSite('EUR'), tariff: 'of-b' }, now: T0 };
     expect(
       await store()
@@ -81,15 +93,15 @@ export function tariffs(store: () => Store): void {
     ).toMatchObject({
       outcome: 'replaced',
     });
-    const deletion = { siteId: A, id: 't1', expectedVersion: 'any' as const };
-    expect(await store().deleteTariff(deletion)).toEqual({
+    const deletion = { id: 't1', expectedVersion: 'any' as const };
+    expect(await store().of(A, TARIFFS).delete(deletion)).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'site', id: A, name: 'Site' }],
     });
     await store()
       .of(A, SITE)
       .replace({ ...site, document: defaultSite('EUR'), expectedVersion: 3 });
-    expect(await store().deleteTariff(deletion)).toEqual({ outcome: 'deleted' });
+    expect(await store().of(A, TARIFFS).delete(deletion)).toEqual({ outcome: 'deleted' });
   });
 
   it('makes one schedule a loop, replaces it by version, and loses it with the loop', async () => {
@@ -122,8 +134,8 @@ export function tariffs(store: () => Store): void {
   });
 
   it('lets a schedule go by a tariff of its site alone, and keeps that', async () => {
-    await store().insertTariff(tariff('of-b', B));
-    await store().insertTariff(tariff('t1'));
+    await store().of(B, TARIFFS).insert(tariff('of-b'));
+    await store().of(A, TARIFFS).insert(tariff('t1'));
     const key = { siteId: A, id: 'l1' };
     await store().insertLoop({ ...key, document: exampleLoop({ name: 'Flume' }), now: T0 });
     const put = (id: string | null, expectedVersion: 'none' | 'any') =>
@@ -131,7 +143,7 @@ export function tariffs(store: () => Store): void {
     expect(await put('of-b', 'none')).toEqual({ outcome: 'unknown-tariff' });
     expect(await put('t1', 'none')).toMatchObject({ outcome: 'inserted' });
     expect(await put('of-b', 'any')).toEqual({ outcome: 'unknown-tariff' });
-    expect(await store().deleteTariff({ siteId: A, id: 't1', expectedVersion: 'any' })).toEqual({
+    expect(await store().of(A, TARIFFS).delete({ id: 't1', expectedVersion: 'any' })).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'schedule', id: 'l1', name: 'Flume' }],
     });
@@ -150,7 +162,7 @@ export function tariffs(store: () => Store): void {
       pump: 1,
       ...nothing,
     });
-    for (const id of ['t1', 't2']) await store().insertTariff(tariff(id));
+    for (const id of ['t1', 't2']) await store().of(A, TARIFFS).insert(tariff(id));
     const document = { ...defaultSite('EUR'), tariff: 't2' };
     await store().of(A, SITE).replace({ document, now: T0, expectedVersion: 'any' });
     const put = { ...key, now: T0 + 5 };
