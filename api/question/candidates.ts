@@ -5,7 +5,7 @@ import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize } from '../../models/pump/settings-grid.ts';
 import { type Place, type Problem, problem } from '../http/problem.ts';
 import { fitPumpOrProblem } from '../records/pump/fit.ts';
-import type { PumpRecord } from '../records/pump/kind.ts';
+import { findPumps, PUMPS, type PumpRecord } from '../records/pump/kind.ts';
 import { noRecord } from '../records/write-problems.ts';
 import type { SiteStore } from '../store/store.ts';
 
@@ -37,7 +37,7 @@ export async function allCandidates(
   store: SiteStore,
   count: number,
 ): Promise<Result<readonly Candidate[], Problem>> {
-  const all = await store.allPumps(store.siteId);
+  const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') {
     const { limit, actual } = all;
     const detail = `There are ${actual} stored pumps, more than one request may judge: name those to choose among.`;
@@ -52,7 +52,7 @@ export async function findCandidates(
   requests: readonly CandidateRequest[],
 ): Promise<Result<readonly Candidate[], Problem>> {
   const ids = [...new Set(requests.flatMap(({ pump }) => (typeof pump === 'string' ? [pump] : [])))];
-  const records = ids.length === 0 ? [] : await store.getPumps({ siteId: store.siteId, ids });
+  const records = await findPumps(store, ids);
   const byId = new Map(records.map((record) => [record.id, record]));
   const found: Candidate[] = [];
   for (const { pump, count, path, place } of requests) {

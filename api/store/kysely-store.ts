@@ -5,7 +5,6 @@ import { siteContentsStore } from '../features/site-copy/contents.ts';
 import { summaryReads } from '../features/site-summary/reads.ts';
 import { completionStore } from '../records/completion/kind.ts';
 import { loopReads, loopWrites } from '../records/loop/kind.ts';
-import { pumpReads, pumpWrites } from '../records/pump/kind.ts';
 import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
@@ -16,8 +15,6 @@ import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
-  ...pumpReads(db),
-  ...pumpWrites(db),
   ...loopReads(db),
   ...loopWrites(db),
   ...scheduleStore(db),

@@ -7,9 +7,6 @@ import type { RecordKey } from './versions.ts';
 
 const KEPT_RECORDS = 1_000;
 
-/** More pumps than these are read at once, past the memory, which they would fill. */
-const FEW = 50;
-
 const textOf = ({ siteId, id }: RecordKey): string => `${siteId} ${id}`;
 
 /** Records of one kind. What was read while a write was under way is not kept: it may be of before or of after. */
@@ -59,9 +56,8 @@ function remembering<Operations extends object>(
 export function rememberingStore(store: Store): Store {
   const memory = recordMemory();
   const loops = memoryOf<NonNullable<Awaited<ReturnType<Store['getLoop']>>>>();
-  const pumps = memoryOf<NonNullable<Awaited<ReturnType<Store['getPump']>>>>();
   const forget = () => {
-    for (const one of [loops, pumps]) one.forget();
+    for (const one of [loops]) one.forget();
   };
   const forgetting =
     <Asked, Outcome>(write: (asked: Asked) => Promise<Outcome>) =>
@@ -75,21 +71,10 @@ export function rememberingStore(store: Store): Store {
         await memory.write(() => undefined);
       }
     };
-  const getPump: Store['getPump'] = (key) => pumps.one(key, () => store.getPump(key));
   return {
     ...store,
     of: (siteId, kind) => remembering(store.of(siteId, kind), { kind, siteId, memory }),
     getLoop: (key) => loops.one(key, () => store.getLoop(key)),
-    getPump,
-    async getPumps({ siteId, ids }) {
-      if (ids.length > FEW) return store.getPumps({ siteId, ids });
-      const found = await Promise.all([...new Set(ids)].map((id) => getPump({ siteId, id })));
-      return found.filter((pump) => pump !== undefined);
-    },
-    insertPump: forgetting(store.insertPump),
-    insertPumps: forgetting(store.insertPumps),
-    replacePump: forgetting(store.replacePump),
-    deletePump: forgetting(store.deletePump),
     insertLoop: forgetting(store.insertLoop),
     replaceLoop: forgetting(store.replaceLoop),
     deleteLoop: forgetting(store.deleteLoop),

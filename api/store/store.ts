@@ -4,7 +4,6 @@ import type { SiteContentsStore } from '../features/site-copy/contract.ts';
 import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
 import type { CompletionStore } from '../records/completion/contract.ts';
 import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
-import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
 import type { ReadingStore } from '../records/reading/contract.ts';
 import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
 import type { MaintenanceTaskStore } from '../records/task/contract.ts';
@@ -17,7 +16,6 @@ import type {
   InUse,
   Missing,
   Page,
-  PageRequest,
   RecordKey,
   Replaced,
   Stale,
@@ -36,18 +34,6 @@ export interface Store
     SummaryReads,
     CalibrationStore,
     ReadingStore {
-  insertPump(pump: NewPump): Promise<Inserted<PumpRecord>>;
-  /** All of them or none, in their order. */
-  insertPumps(pumps: readonly NewPump[]): Promise<readonly PumpRecord[]>;
-  getPump(key: RecordKey): Promise<PumpRecord | undefined>;
-  /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
-  getPumps(keys: { siteId: string; ids: readonly string[] }): Promise<readonly PumpRecord[]>;
-  listPumps(request: PageRequest & InSite): Promise<Page<PumpRecord>>;
-  /** In the order createdAt, then id. */
-  allPumps(siteId: string): Promise<AllPumps>;
-  replacePump(replacement: PumpReplacement): Promise<Replaced<PumpRecord> | Stale | Missing>;
-  deletePump(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing | InUse>;
-
   insertLoop(loop: NewLoop): Promise<Inserted<LoopRecord> | UnknownPump>;
   getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
   listLoops(request: LoopPageRequest & InSite): Promise<Page<LoopRecord>>;

@@ -1,9 +1,11 @@
 /** A process with sites of several sizes, each with its summary and a scheduled loop to ask setpoints of. */
+
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
 import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
+import { PUMPS } from '../../api/records/pump/kind.ts';
 import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
@@ -50,7 +52,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
     return JSON.parse(text).id;
   };
   for (const { pump, fit } of pumps.slice(0, count)) {
-    await store.insertPump({ siteId: DEFAULT_SITE_ID, id: v7(), document: pump, fit, now: Date.now() });
+    await store.of(DEFAULT_SITE_ID, PUMPS).insert({ id: v7(), document: pump, fit, now: Date.now() });
   }
   const pump = await sent('POST', '/v1/pumps', exampleOf('pump-canister-250'));
   const documents = EXAMPLES.map(exampleOf);

@@ -1,6 +1,7 @@
 /** The stored versions that a comparison rests on, and whether they still stand. */
 
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
@@ -88,8 +89,8 @@ export async function isStale(
   };
   return (
     (await moved(sources.loops, store.getLoop)) ||
-    (await moved(sources.pumps, store.getPump)) ||
-    (await moved(sources.tariffs, (key) => store.of(TARIFFS).get(key.id))) ||
+    (await moved(sources.pumps, ({ id }) => store.of(PUMPS).get(id))) ||
+    (await moved(sources.tariffs, ({ id }) => store.of(TARIFFS).get(id))) ||
     (await moved(sources.schedules, store.getSchedule)) ||
     (await checksText(store, siteId, sources)) !== sources.checks
   );

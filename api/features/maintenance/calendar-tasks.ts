@@ -1,6 +1,7 @@
 /** The routine checks that a calendar shows, with the names of what they are of. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type Problem, problem } from '../../http/problem.ts';
+import { findPumps } from '../../records/pump/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { NamedTask } from './calendar.ts';
@@ -20,7 +21,7 @@ async function namesOf(
   const loopIds = distinct(records.map(({ document }) => document.loop));
   const ids = distinct(records.map(({ document }) => document.pump));
   const [pumps, loops] = await Promise.all([
-    store.getPumps({ siteId, ids }),
+    findPumps(store, ids),
     Promise.all(loopIds.map((id) => store.getLoop({ siteId, id }))),
   ]);
   const found = [...pumps, ...loops].filter((record) => record !== undefined);

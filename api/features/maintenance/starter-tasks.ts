@@ -1,10 +1,12 @@
 /** The starter set of a stored loop, less what it has. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { CautionCode } from '../../../models/cautions/catalogue.ts';
 import { missingFrom, starterSet } from '../../../models/maintenance/starter-set.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import { dateText } from '../../records/task/answer.ts';
 import type { FirstDue } from '../../records/task/schema.ts';
 import { firstDay } from '../../records/task/view.ts';
@@ -27,8 +29,7 @@ export async function starterTasks(
   { firstDue, view }: Asked,
 ): Promise<Result<StarterTasks, Problem>> {
   const installed = loop.document.installed?.pump;
-  const pump =
-    installed === undefined ? undefined : await store.getPump({ siteId: store.siteId, id: installed });
+  const pump = installed === undefined ? undefined : await store.of(PUMPS).get(installed);
   const there = await store.allMaintenanceTasks({ siteId: store.siteId, loop: loop.id });
   if (there.outcome === 'too-many') return failed(tooMany(there));
   const set = starterSet(loop.document, pump?.document ?? null);

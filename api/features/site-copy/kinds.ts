@@ -3,7 +3,7 @@ import type { Kysely } from 'kysely';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { COMPLETIONS } from '../../records/completion/export.ts';
 import { loopRecord, loopWrites } from '../../records/loop/kind.ts';
-import { pumpRecord, pumpWrites } from '../../records/pump/kind.ts';
+import { PUMPS, pumpRecord } from '../../records/pump/kind.ts';
 import { READINGS } from '../../records/reading/export.ts';
 import { scheduleRecord, scheduleStore } from '../../records/schedule/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
@@ -56,8 +56,8 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
   pumps: {
     ...common('pump'),
     read: async (db, siteId) => later(await pumpRows(db, siteId).execute(), pumpRecord),
-    write: writtenTo('pump', ({ db, record: { document, fit }, ...where }) =>
-      pumpWrites(db).insertPump({ ...where, document, fit }),
+    write: writtenTo('pump', ({ db, record: { document, fit }, siteId, ...where }) =>
+      PUMPS.open(db)(siteId).insert({ ...where, document, fit }),
     ),
   },
   loops: {

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
+import { findPumps, type PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
@@ -45,7 +45,7 @@ export async function readSummaryPage(
   const schedules = await store.getSchedules({ siteId, ids: records.map(({ id }) => id) });
   const byLoop = new Map(schedules.map((schedule) => [schedule.id, schedule]));
   const wanted = records.flatMap(({ document }) => document.installed?.pump ?? []);
-  const pumps = await store.getPumps({ siteId, ids: [...new Set(wanted)] });
+  const pumps = await findPumps(store, wanted);
   const byId = new Map(pumps.map((pump) => [pump.id, pump]));
   const installed: SummaryLoop[] = [];
   const withoutPump: LoopRecord[] = [];

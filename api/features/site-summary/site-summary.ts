@@ -1,4 +1,5 @@
 /** The figures of a whole site. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { dayAt } from '../../../models/calendar/zone-offsets.ts';
 import { type Attention, pricedAttention } from '../../../models/maintenance/attention.ts';
@@ -8,6 +9,7 @@ import { zoneAround } from '../../clock/zone.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { type TariffPrice, tariffPrice } from '../../question/tariff-price.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { digestOfVersions } from './page-of-loops.ts';
@@ -33,7 +35,7 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   const site = await findSite(store);
   const tariff = await tariffPrice(means, site, {}, { parameter: 'price' });
   if (!tariff.ok) return tariff;
-  const all = await store.allPumps(site.id);
+  const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') return failed(tooMuch('stored pumps', all));
   const pumps = all.records;
   const beyond = tooLarge(await store.countLoops(site.id), pumps.length);

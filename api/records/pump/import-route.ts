@@ -1,4 +1,5 @@
 /** Pumps pasted as one table. */
+
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
@@ -13,6 +14,7 @@ import type { RequestBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import { type FittedPump, PUMP_COLUMNS, PUMP_ROWS_MAX, pumpsOfRows } from './import-rows.ts';
+import { PUMPS } from './kind.ts';
 import { pumpInput, pumpList } from './schema.ts';
 
 const MEDIA_TYPE = 'text/csv';
@@ -56,9 +58,9 @@ export function pumpImportRoute(api: Api): void {
       }),
       problems: ['malformed-csv'],
     },
-    async ({ body: pumps, siteId, store }) => {
+    async ({ body: pumps, store }) => {
       const now = clock().getTime();
-      const records = await store.insertPumps(pumps.map((pump) => ({ ...pump, siteId, id: newId(), now })));
+      const records = await store.of(PUMPS).insertAll(pumps.map((pump) => ({ ...pump, id: newId(), now })));
       return success({ body: { items: records.map(recordBody), next: null }, location: '/v1/pumps' });
     },
   );

@@ -1,4 +1,5 @@
 /** The points of a pump replaced by a table in CSV. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
@@ -12,12 +13,11 @@ import type { ExpectedVersion } from '../../store/versions.ts';
 import { writeProblem } from '../write-problems.ts';
 import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
-import { findPump } from './kind.ts';
+import { findPump, PUMPS } from './kind.ts';
 import { headPoint, powerPoint } from './points-schema.ts';
 import { pumpAnswerOf, storedPumpAnswer } from './route.ts';
 
 interface PointsWrite {
-  readonly siteId: string;
   readonly id: string;
   readonly expectedVersion: ExpectedVersion;
   readonly member: 'headPoints' | 'powerPoints';
@@ -41,7 +41,7 @@ async function replacePoints(
   deps: Pick<SiteDependencies, 'store' | 'clock'>,
   write: PointsWrite,
 ): Promise<Result<PumpRecord, Problem>> {
-  const { siteId, id, expectedVersion, points } = write;
+  const { id, expectedVersion, points } = write;
   const found = await findPump(deps.store, id, null);
   if (!found.ok) return found;
   const { version, document: before } = found.value;
@@ -53,8 +53,8 @@ async function replacePoints(
   if (!fit.ok) return failed(byRows(fit.failure, write));
   const now = deps.clock().getTime();
   // The version read, also for `*`: what another wrote in between must not be lost with the rest of the pump.
-  const replacement = { siteId, id, document, fit: fit.value, now, expectedVersion: version };
-  const written = await deps.store.replacePump(replacement);
+  const replacement = { id, document, fit: fit.value, now, expectedVersion: version };
+  const written = await deps.store.of(PUMPS).replace(replacement);
   return written.outcome === 'replaced' ? success(written.record) : failed(writeProblem(written, 'pump'));
 }
 
@@ -89,9 +89,9 @@ export function pumpPointRoutes(api: Api): void {
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion, store }) => {
+    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
       const points = { headPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
+      const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },
@@ -116,9 +116,9 @@ export function pumpPointRoutes(api: Api): void {
         example: 'setting,power,flow\r\n100,245,9000\r\n60,55,\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion, store }) => {
+    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
       const points = { powerPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
+      const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },

@@ -1,4 +1,5 @@
 /** Pumps: created, listed, read, replaced, deleted. */
+
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
@@ -14,7 +15,7 @@ import { noQuery } from '../../http/route.ts';
 import { writeProblem } from '../write-problems.ts';
 import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
-import { findPump } from './kind.ts';
+import { findPump, PUMPS } from './kind.ts';
 import { pumpAnswer, pumpInput, pumpList } from './schema.ts';
 import { pumpTable } from './table.ts';
 
@@ -49,11 +50,11 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedPumpAnswer('The pump as it is stored.', 201),
     },
-    async ({ body: document, siteId, store }) => {
+    async ({ body: document, store }) => {
       const fit = fitPumpOrProblem(document);
       if (!fit.ok) return fit;
       const now = clock().getTime();
-      const { record } = await store.insertPump({ siteId, id: newId(), document, fit: fit.value, now });
+      const { record } = await store.of(PUMPS).insert({ id: newId(), document, fit: fit.value, now });
       return success({ ...pumpAnswerOf(record), location: `/v1/pumps/${record.id}` });
     },
   );
@@ -74,8 +75,8 @@ function collectionRoutes(api: Api): void {
         table: pumpTable,
       }),
     },
-    async ({ siteId, query, store }) => {
-      const page = await store.listPumps({ siteId, ...pageRequest(query) });
+    async ({ query, store }) => {
+      const page = await store.of(PUMPS).list(pageRequest(query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
   );
@@ -111,11 +112,11 @@ function pumpRoutesOfOne(api: Api): void {
       body,
       answer: storedPumpAnswer('The pump as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, store }) => {
+    async ({ params, body: document, expectedVersion, store }) => {
       const fit = fitPumpOrProblem(document);
       if (!fit.ok) return fit;
-      const pump = { siteId, id: params.pumpId, document, fit: fit.value, now: clock().getTime() };
-      const written = await store.replacePump({ ...pump, expectedVersion });
+      const pump = { id: params.pumpId, document, fit: fit.value, now: clock().getTime() };
+      const written = await store.of(PUMPS).replace({ ...pump, expectedVersion });
       return written.outcome === 'replaced'
         ? success(pumpAnswerOf(written.record))
         : failed(writeProblem(written, 'pump'));
@@ -134,8 +135,8 @@ function pumpRoutesOfOne(api: Api): void {
       answer: noContent('The pump is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deletePump({ siteId, id: params.pumpId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(PUMPS).delete({ id: params.pumpId, expectedVersion });
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(writeProblem(deleted, 'pump'));
     },
   );

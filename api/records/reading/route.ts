@@ -1,4 +1,5 @@
 /** What was measured on a loop: taken in, read, averaged. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
@@ -17,6 +18,7 @@ import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { LoopCache } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
+import { PUMPS } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
@@ -57,7 +59,7 @@ function takingRoute(api: Api, loops: LoopCache): void {
       const ready = loops.ready(loop.value, []);
       if (!ready.ok) return ready;
       const { model } = ready.value;
-      const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
+      const pump = installed && (await store.of(PUMPS).get(installed.pump));
       const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
         outlets,

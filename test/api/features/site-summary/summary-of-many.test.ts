@@ -1,7 +1,9 @@
 /** Summaries of sites that are empty, large, scheduled, unpriced, or too large. */
+
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import { inlineWork } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
@@ -138,7 +140,7 @@ describe('the summary of a calibrated loop', () => {
     const { app, pump, loop } = await single(1);
     const { store } = app.api.deps;
     const key = { siteId: DEFAULT_SITE_ID, id: loop };
-    const { fit } = (await store.getPump({ ...key, id: pump })) ?? expect.fail();
+    const { fit } = (await store.of(DEFAULT_SITE_ID, PUMPS).get(pump)) ?? expect.fail();
     const before = await summaryOf(app);
     const calibration = {
       ...{ parameters: [], from: 0, to: 1, readings: 9, modelVersion: '1', pump: { id: pump, fit } },

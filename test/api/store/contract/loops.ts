@@ -1,5 +1,7 @@
 /** What a store does with loops. */
+
 import { expect, it } from 'vitest';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { USED_BY_LIMIT } from '../../../../api/store/versions.ts';
 import { exampleLoop, T0 } from '../examples.ts';
@@ -64,12 +66,16 @@ export function loops(store: () => Store): void {
   it('keeps a pump that loops use, and names those loops', async () => {
     await insertPump(store(), 'p1');
     for (const id of ['l1', 'l2']) await store().insertLoop(loop(id, 'p1'));
-    const deletion = { siteId: A, id: 'p1', expectedVersion: 1 };
-    expect(await store().deletePump({ ...deletion, expectedVersion: 5 })).toEqual({
+    const deletion = { id: 'p1', expectedVersion: 1 };
+    expect(
+      await store()
+        .of(A, PUMPS)
+        .delete({ ...deletion, expectedVersion: 5 }),
+    ).toEqual({
       outcome: 'stale',
       version: 1,
     });
-    expect(await store().deletePump(deletion)).toEqual({
+    expect(await store().of(A, PUMPS).delete(deletion)).toEqual({
       outcome: 'in-use',
       usedBy: [
         { kind: 'loop', id: 'l1', name: 'loop l1' },
@@ -78,14 +84,14 @@ export function loops(store: () => Store): void {
     });
     await store().replaceLoop({ ...loop('l1'), expectedVersion: 1 });
     await store().deleteLoop({ siteId: A, id: 'l2', expectedVersion: 1 });
-    expect(await store().deletePump(deletion)).toEqual({ outcome: 'deleted' });
+    expect(await store().of(A, PUMPS).delete(deletion)).toEqual({ outcome: 'deleted' });
   });
 
   it('names no more of the loops in the way than its limit', async () => {
     await insertPump(store(), 'p1');
     for (let count = 0; count < USED_BY_LIMIT + 5; count += 1)
       await store().insertLoop(loop(`l${count}`, 'p1'));
-    const refused = await store().deletePump({ siteId: A, id: 'p1', expectedVersion: 1 });
+    const refused = await store().of(A, PUMPS).delete({ id: 'p1', expectedVersion: 1 });
     expect(refused.outcome === 'in-use' && refused.usedBy.length).toBe(USED_BY_LIMIT);
   });
 }

@@ -1,6 +1,8 @@
 /** What a store does with routine checks and their completions. */
+
 import { expect, it } from 'vitest';
 import type { Completion } from '../../../../api/records/completion/contract.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { dayOfText } from '../../../../models/calendar/civil-text.ts';
 import type { MaintenanceTask } from '../../../../models/maintenance/task.ts';
@@ -286,7 +288,11 @@ export function maintenance(store: () => Store): void {
       outcome: 'in-use',
       usedBy: [{ kind: 'maintenance-task', id: 't1', name: 'Clean the intake screen' }],
     });
-    expect(await store().deletePump({ ...deletion, id: 'p1' })).toEqual({
+    expect(
+      await store()
+        .of(A, PUMPS)
+        .delete({ ...deletion, id: 'p1' }),
+    ).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'maintenance-task', id: 't2', name: 'Impeller' }],
     });
