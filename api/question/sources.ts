@@ -7,7 +7,7 @@ import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
 import type { BodyReading } from '../http/request-body.ts';
 import type { VersionedLoop } from '../records/loop/compiled-loops.ts';
-import { findLoop } from '../records/loop/kind.ts';
+import { findLoop, LOOPS } from '../records/loop/kind.ts';
 import { statedDensity } from '../records/loop/water.ts';
 import type { SiteStore } from '../store/store.ts';
 import { DEFAULT_DENSITY } from '../units/schema-context.ts';
@@ -43,6 +43,6 @@ export async function densityOfLoop(raw: unknown, { system, store }: BodyReading
   // Heads stand in pumps alone, and pumps by their ids have none.
   const pumps = 'pumps' in raw && Array.isArray(raw.pumps) ? raw.pumps : [];
   if (pumps.every((pump) => typeof pump === 'string')) return DEFAULT_DENSITY;
-  const stored = await store.getLoop({ siteId: store.siteId, id: raw.loop });
+  const stored = await store.of(LOOPS).get(raw.loop);
   return stored === undefined ? DEFAULT_DENSITY : waterProperties(stored.document.water).density;
 }

@@ -4,7 +4,6 @@ import { calibrationStore } from '../features/calibration/kind.ts';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
 import { summaryReads } from '../features/site-summary/reads.ts';
 import { completionStore } from '../records/completion/kind.ts';
-import { loopReads, loopWrites } from '../records/loop/kind.ts';
 import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
@@ -15,8 +14,6 @@ import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
-  ...loopReads(db),
-  ...loopWrites(db),
   ...scheduleStore(db),
   ...summaryReads(db),
   ...siteContentsStore(db),

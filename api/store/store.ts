@@ -3,7 +3,6 @@ import type { CalibrationStore } from '../features/calibration/contract.ts';
 import type { SiteContentsStore } from '../features/site-copy/contract.ts';
 import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
 import type { CompletionStore } from '../records/completion/contract.ts';
-import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
 import type { ReadingStore } from '../records/reading/contract.ts';
 import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
 import type { MaintenanceTaskStore } from '../records/task/contract.ts';
@@ -13,13 +12,10 @@ import type {
   Deletion,
   InSite,
   Inserted,
-  InUse,
   Missing,
-  Page,
   RecordKey,
   Replaced,
   Stale,
-  UnknownPump,
   UnknownTariff,
 } from './versions.ts';
 
@@ -34,12 +30,6 @@ export interface Store
     SummaryReads,
     CalibrationStore,
     ReadingStore {
-  insertLoop(loop: NewLoop): Promise<Inserted<LoopRecord> | UnknownPump>;
-  getLoop(key: RecordKey): Promise<LoopRecord | undefined>;
-  listLoops(request: LoopPageRequest & InSite): Promise<Page<LoopRecord>>;
-  replaceLoop(replacement: LoopReplacement): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
-  deleteLoop(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing | InUse>;
-
   /** By the id of the loop, like those that follow. */
   getSchedule(key: RecordKey): Promise<ScheduleRecord | undefined>;
   /** `exists` where there should be none yet; `missing` where there is no loop, or no schedule of the version. */

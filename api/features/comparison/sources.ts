@@ -1,6 +1,7 @@
 /** The stored versions that a comparison rests on, and whether they still stand. */
 
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
@@ -88,7 +89,7 @@ export async function isStale(
     return false;
   };
   return (
-    (await moved(sources.loops, store.getLoop)) ||
+    (await moved(sources.loops, ({ id }) => store.of(LOOPS).get(id))) ||
     (await moved(sources.pumps, ({ id }) => store.of(PUMPS).get(id))) ||
     (await moved(sources.tariffs, ({ id }) => store.of(TARIFFS).get(id))) ||
     (await moved(sources.schedules, store.getSchedule)) ||

@@ -1,6 +1,8 @@
 /** The routine checks that a calendar shows, with the names of what they are of. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type Problem, problem } from '../../http/problem.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import { findPumps } from '../../records/pump/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
 import type { SiteStore } from '../../store/store.ts';
@@ -15,14 +17,13 @@ const distinct = (ids: readonly (string | undefined)[]): readonly string[] => [
 
 async function namesOf(
   store: SiteStore,
-  siteId: string,
   records: readonly MaintenanceTaskRecord[],
 ): Promise<ReadonlyMap<string, string>> {
   const loopIds = distinct(records.map(({ document }) => document.loop));
   const ids = distinct(records.map(({ document }) => document.pump));
   const [pumps, loops] = await Promise.all([
     findPumps(store, ids),
-    Promise.all(loopIds.map((id) => store.getLoop({ siteId, id }))),
+    Promise.all(loopIds.map((id) => store.of(LOOPS).get(id))),
   ]);
   const found = [...pumps, ...loops].filter((record) => record !== undefined);
   return new Map(found.map(({ id, name }) => [id, name]));
@@ -39,7 +40,7 @@ export async function calendarTasks(
     const detail = `A calendar holds at most ${limit} checks, not ${actual}: subscribe by \`?loop=\`.`;
     return failed(problem('limit-exceeded', detail, { limit, actual }));
   }
-  const names = await namesOf(store, choice.siteId, all.records);
+  const names = await namesOf(store, all.records);
   const named = all.records.map((record) => {
     const of = names.get(record.document.loop ?? record.document.pump);
     if (of === undefined) throw new Error('invariant: what a task is of stays while the task does');

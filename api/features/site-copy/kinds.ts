@@ -2,7 +2,7 @@
 import type { Kysely } from 'kysely';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { COMPLETIONS } from '../../records/completion/export.ts';
-import { loopRecord, loopWrites } from '../../records/loop/kind.ts';
+import { LOOPS, loopRecord } from '../../records/loop/kind.ts';
 import { PUMPS, pumpRecord } from '../../records/pump/kind.ts';
 import { READINGS } from '../../records/reading/export.ts';
 import { scheduleRecord, scheduleStore } from '../../records/schedule/kind.ts';
@@ -63,8 +63,8 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
   loops: {
     ...common('loop'),
     read: async (db, siteId) => later(await loopRows(db, siteId).execute(), loopRecord),
-    write: writtenTo('loop', ({ db, record: { document }, ...where }) =>
-      loopWrites(db).insertLoop({ ...where, document }),
+    write: writtenTo('loop', ({ db, record: { document }, siteId, ...where }) =>
+      LOOPS.open(db)(siteId).insert({ ...where, document }),
     ),
   },
   schedules: {

@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import { findPumps, type PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
@@ -40,7 +41,7 @@ export async function readSummaryPage(
   { site, limit, after, tariffs }: Asked,
 ): Promise<SummaryPage> {
   const siteId = site.id;
-  const { records, more } = await store.listLoops({ siteId, limit, after });
+  const { records, more } = await store.of(LOOPS).list({ limit, after });
   const last = records.at(-1);
   const schedules = await store.getSchedules({ siteId, ids: records.map(({ id }) => id) });
   const byLoop = new Map(schedules.map((schedule) => [schedule.id, schedule]));

@@ -7,5 +7,4 @@ export interface SummaryReads {
     readonly siteId: string;
     readonly ids: readonly string[];
   }): Promise<readonly ScheduleRecord[]>;
-  countLoops(siteId: string): Promise<number>;
 }

@@ -15,13 +15,4 @@ export const summaryReads = (db: Kysely<Tables>): SummaryReads => ({
       .execute();
     return rows.map(scheduleRecord);
   },
-
-  async countLoops(siteId) {
-    const { count } = await db
-      .selectFrom('loop')
-      .select(({ fn }) => fn.countAll().as('count'))
-      .where('site_id', '=', siteId)
-      .executeTakeFirstOrThrow();
-    return Number(count);
-  },
 });

@@ -8,6 +8,7 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { type TariffPrice, tariffPrice } from '../../question/tariff-price.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
@@ -38,7 +39,7 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') return failed(tooMuch('stored pumps', all));
   const pumps = all.records;
-  const beyond = tooLarge(await store.countLoops(site.id), pumps.length);
+  const beyond = tooLarge(await store.of(LOOPS).count(), pumps.length);
   if (beyond !== null) return failed(beyond);
   const now = clock().getTime();
   const { timeZone, elevation, labourRate } = site.document;

@@ -1,6 +1,7 @@
 /** Where a pump is in use. */
+import { LOOPS, type LoopRecord } from '../../records/loop/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
-import type { PageStart } from '../../store/versions.ts';
+import type { Page, PageStart } from '../../store/versions.ts';
 
 const PAGE = 200;
 /** Loops looked at for one answer. */
@@ -11,15 +12,11 @@ export type Positions =
   | { readonly outcome: 'too-many'; readonly limit: number };
 
 /** The devices of a pump that the loops of a site state as installed. */
-export async function positionsOf(
-  store: SiteStore,
-  { siteId, pump }: { readonly siteId: string; readonly pump: string },
-): Promise<Positions> {
+export async function positionsOf(store: SiteStore, pump: string): Promise<Positions> {
   let devices = 0;
   let after: PageStart | null = null;
   for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
-    const page: Awaited<ReturnType<SiteStore['listLoops']>> = await store.listLoops({
-      siteId,
+    const page: Page<LoopRecord> = await store.of(LOOPS).list({
       limit: PAGE,
       after,
       installedPump: pump,

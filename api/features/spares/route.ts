@@ -29,8 +29,8 @@ export function sparesRoute(api: Api): void {
         example: example('answers/spares'),
       }),
     },
-    async ({ body, siteId, store }) => {
-      const answer = await answerSpares(store, siteId, body);
+    async ({ body, store }) => {
+      const answer = await answerSpares(store, body);
       return answer.ok ? success({ body: answer.value }) : answer;
     },
   );

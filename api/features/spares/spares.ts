@@ -31,17 +31,13 @@ interface Known {
 const DAYS_PER_YEAR = 365;
 const FEW_FAILURES = 5;
 
-export async function answerSpares(
-  store: SiteStore,
-  siteId: string,
-  request: Request,
-): Promise<Result<Answer, Problem>> {
-  const known = await complete(store, siteId, request);
+export async function answerSpares(store: SiteStore, request: Request): Promise<Result<Answer, Problem>> {
+  const known = await complete(store, request);
   return known.ok ? computeSpares(known.value) : known;
 }
 
 /** What the question leaves out, from the stored pump and the loops that have it installed. */
-async function complete(store: SiteStore, siteId: string, request: Request): Promise<Result<Known, Problem>> {
+async function complete(store: SiteStore, request: Request): Promise<Result<Known, Problem>> {
   const { pump: id, leadTimeDays, confidence } = request;
   const found = id === undefined ? success(null) : await findPump(store, id, { pointer: '/pump' });
   if (!found.ok) return found;
@@ -61,7 +57,7 @@ async function complete(store: SiteStore, siteId: string, request: Request): Pro
     const detail = 'must be stated where no pump is';
     return failed(invalidRequest([{ pointer: '/positions', detail }]));
   }
-  const positions = await positionsOf(store, { siteId, pump: pump.id });
+  const positions = await positionsOf(store, pump.id);
   if (positions.outcome === 'too-many') {
     const detail = `must be stated: more than ${positions.limit} loops have the pump installed`;
     return failed(invalidRequest([{ pointer: '/positions', detail }]));

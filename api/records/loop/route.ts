@@ -1,4 +1,5 @@
 /** Loops: created, listed, read, replaced, deleted. */
+
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
@@ -14,7 +15,7 @@ import { noQuery } from '../../http/route.ts';
 import { writeProblem } from '../write-problems.ts';
 import { compileLoopOrProblem } from './compile.ts';
 import type { LoopRecord } from './kind.ts';
-import { findLoop } from './kind.ts';
+import { findLoop, LOOPS } from './kind.ts';
 import { loopAnswer, loopInput, loopList } from './schema.ts';
 import { loopTable } from './table.ts';
 import { statedDensity } from './water.ts';
@@ -50,11 +51,11 @@ function collectionRoutes(api: Api): void {
       body,
       answer: storedLoop('The loop as it is stored.', 201),
     },
-    async ({ body: document, siteId, store }) => {
+    async ({ body: document, store }) => {
       const model = compileLoopOrProblem(document);
       if (!model.ok) return model;
       const now = clock().getTime();
-      const inserted = await store.insertLoop({ siteId, id: newId(), document, now });
+      const inserted = await store.of(LOOPS).insert({ id: newId(), document, now });
       if (inserted.outcome !== 'inserted') return failed(writeProblem(inserted, 'loop'));
       const { record } = inserted;
       return success({ ...answerOf(record), location: `/v1/loops/${record.id}` });
@@ -77,8 +78,8 @@ function collectionRoutes(api: Api): void {
         table: loopTable,
       }),
     },
-    async ({ siteId, query, store }) => {
-      const page = await store.listLoops({ siteId, ...pageRequest(query) });
+    async ({ query, store }) => {
+      const page = await store.of(LOOPS).list(pageRequest(query));
       return success({ body: { items: page.records.map(recordBody), next: nextCursor(page) } });
     },
   );
@@ -114,11 +115,11 @@ function loopRoutesOfOne(api: Api): void {
       body,
       answer: storedLoop('The loop as it is stored.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, store }) => {
+    async ({ params, body: document, expectedVersion, store }) => {
       const model = compileLoopOrProblem(document);
       if (!model.ok) return model;
-      const loop = { siteId, id: params.loopId, document, now: clock().getTime() };
-      const written = await store.replaceLoop({ ...loop, expectedVersion });
+      const loop = { id: params.loopId, document, now: clock().getTime() };
+      const written = await store.of(LOOPS).replace({ ...loop, expectedVersion });
       return written.outcome === 'replaced'
         ? success(answerOf(written.record))
         : failed(writeProblem(written, 'loop'));
@@ -137,8 +138,8 @@ function loopRoutesOfOne(api: Api): void {
       answer: noContent('The loop is gone.'),
       problems: ['in-use'],
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deleteLoop({ siteId, id: params.loopId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(LOOPS).delete({ id: params.loopId, expectedVersion });
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(writeProblem(deleted, 'loop'));
     },
   );

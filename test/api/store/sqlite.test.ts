@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { LOOPS } from '../../../api/records/loop/kind.ts';
 import { ALL_PUMPS_LIMIT, PUMPS } from '../../../api/records/pump/kind.ts';
 import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { openDatabase, openSqliteStore, sqliteStore } from '../../../api/store/sqlite.ts';
@@ -133,12 +134,12 @@ describe('faults', () => {
 
     const large = { ...exampleLoop(), name: 'x'.repeat(200_000) };
     const loop = { siteId, id: 'l1', document: large, now: T0 };
-    await expect(store.insertLoop(loop)).rejects.toMatchObject({ code: 'store-full' });
-    expect(await store.getLoop({ siteId, id: 'l1' })).toBeUndefined();
+    await expect(store.of(siteId, LOOPS).insert(loop)).rejects.toMatchObject({ code: 'store-full' });
+    expect(await store.of(siteId, LOOPS).get('l1')).toBeUndefined();
     expect(await store.of(siteId, PUMPS).get('p1')).toMatchObject({ version: 1 });
 
     opened.value.pragma('max_page_count = 1000000');
-    expect(await store.insertLoop(loop)).toMatchObject({ outcome: 'inserted' });
+    expect(await store.of(siteId, LOOPS).insert(loop)).toMatchObject({ outcome: 'inserted' });
     await store.close();
   });
 

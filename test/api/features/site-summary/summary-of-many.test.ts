@@ -3,7 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { PUMPS } from '../../../../api/records/pump/kind.ts';
+import type { Kind } from '../../../../api/store/kind.ts';
+import type { Store } from '../../../../api/store/store.ts';
 import { inlineWork } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
@@ -156,10 +159,19 @@ describe('the summary of a calibrated loop', () => {
   });
 });
 
+/** A store that counts so many loops. */
+const withLoops = (store: Store, loops: number): Store => ({
+  ...store,
+  of<Operations extends object>(siteId: string, kind: Kind<Operations>): Operations {
+    const operations = store.of(siteId, kind);
+    return kind.name === LOOPS.name ? { ...operations, count: async () => loops } : operations;
+  },
+});
+
 describe('a summary is refused', () => {
   it('of more loops than it judges', async () => {
     const { api } = await appUnderTest();
-    const store = { ...api.deps.store, countLoops: async () => 20_001 };
+    const store = withLoops(api.deps.store, 20_001);
     const problem = await refused(await (await appUnderTest({ change: { store } })).call('/v1/summary'));
     expect(problem).toMatchObject({ status: 422, code: 'limit-exceeded', limit: 20_000, actual: 20_001 });
   });
@@ -167,7 +179,7 @@ describe('a summary is refused', () => {
   it('of more loops times pumps than it judges', async () => {
     const plain = await appUnderTest();
     for (let place = 0; place < 30; place++) await pumpOf(plain);
-    const store = { ...plain.api.deps.store, countLoops: async () => 20_000 };
+    const store = withLoops(plain.api.deps.store, 20_000);
     const problem = await refused(await (await appUnderTest({ change: { store } })).call('/v1/summary'));
     expect(problem).toMatchObject({ code: 'limit-exceeded', limit: 500_000, actual: 600_000 });
   });

@@ -1,6 +1,7 @@
 /** What a store does with tariffs and with what goes by them. */
 
 import { expect, it } from 'vitest';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
@@ -108,7 +109,9 @@ export function tariffs(store: () => Store): void {
     const key = { siteId: A, id: 'l1' };
     const put = { ...key, document: exampleSchedule(), now: T0 };
     expect(await store().putSchedule({ ...put, expectedVersion: 'none' })).toEqual({ outcome: 'missing' });
-    await store().insertLoop({ ...key, document: exampleLoop(), now: T0 });
+    await store()
+      .of(A, LOOPS)
+      .insert({ ...key, document: exampleLoop(), now: T0 });
     expect(await store().putSchedule({ ...put, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
     const made = await store().putSchedule({ ...put, expectedVersion: 'none' });
     expect(made).toMatchObject({
@@ -128,7 +131,9 @@ export function tariffs(store: () => Store): void {
       outcome: 'stale',
       version: 2,
     });
-    await store().deleteLoop({ ...key, expectedVersion: 'any' });
+    await store()
+      .of(A, LOOPS)
+      .delete({ ...key, expectedVersion: 'any' });
     expect(await store().getSchedule(key)).toBeUndefined();
     expect(await store().deleteSchedule({ ...key, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
   });
@@ -137,7 +142,9 @@ export function tariffs(store: () => Store): void {
     await store().of(B, TARIFFS).insert(tariff('of-b'));
     await store().of(A, TARIFFS).insert(tariff('t1'));
     const key = { siteId: A, id: 'l1' };
-    await store().insertLoop({ ...key, document: exampleLoop({ name: 'Flume' }), now: T0 });
+    await store()
+      .of(A, LOOPS)
+      .insert({ ...key, document: exampleLoop({ name: 'Flume' }), now: T0 });
     const put = (id: string | null, expectedVersion: 'none' | 'any') =>
       store().putSchedule({ ...key, document: exampleSchedule(id), now: T0, expectedVersion });
     expect(await put('of-b', 'none')).toEqual({ outcome: 'unknown-tariff' });
@@ -153,7 +160,9 @@ export function tariffs(store: () => Store): void {
     const key = { siteId: A, id: 'l1' };
     expect(await store().setpointVersions(key)).toBeUndefined();
     await insertPump(store(), 'p1');
-    await store().insertLoop({ ...key, document: exampleLoop({ pump: 'p1' }), now: T0 });
+    await store()
+      .of(A, LOOPS)
+      .insert({ ...key, document: exampleLoop({ pump: 'p1' }), now: T0 });
     const nothing = { schedule: null, scheduleCreatedAt: null, tariffId: null, tariff: null };
     expect(await store().setpointVersions(key)).toEqual({
       site: 1,

@@ -1,5 +1,7 @@
 /** What a store does with the calibrations of loops. */
+
 import { expect, it } from 'vitest';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { AppliedCalibration } from '../../../../models/calibration/applied.ts';
 import type { Loop } from '../../../../models/loop/loop.ts';
@@ -29,30 +31,33 @@ export function calibrations(store: () => Store): void {
   });
   const stocked = async () => {
     await insertPump(store(), 'p1');
-    await store().insertLoop({ ...key, document: document(), now: T0 });
+    await store()
+      .of(A, LOOPS)
+      .insert({ ...key, document: document(), now: T0 });
   };
   const apply = (friction: number, expectedVersion: number | 'any') =>
     store().applyCalibration({ ...key, now: T0 + 1, expectedVersion, calibration: calibration(friction) });
   const undo = (expectedVersion: number | 'any') =>
     store().undoCalibration({ ...key, now: T0 + 2, expectedVersion });
-  const frictionNow = async () => (await store().getLoop(key))?.calibration?.factors.friction ?? null;
+  const frictionNow = async () =>
+    (await store().of(A, LOOPS).get('l1'))?.calibration?.factors.friction ?? null;
 
   it('has loops without a calibration', async () => {
     await stocked();
-    expect((await store().getLoop(key))?.calibration).toBeNull();
+    expect((await store().of(A, LOOPS).get('l1'))?.calibration).toBeNull();
     expect(await store().listCalibrations(key)).toEqual([]);
     expect(await undo('any')).toEqual({ outcome: 'no-calibration' });
-    expect((await store().getLoop(key))?.version).toBe(1);
+    expect((await store().of(A, LOOPS).get('l1'))?.version).toBe(1);
   });
 
   it('applies a calibration, moves the loop on and leaves its document as entered', async () => {
     await stocked();
     const applied = await apply(1.3, 1);
     expect(applied).toMatchObject({ outcome: 'applied', loop: { version: 2, updatedAt: T0 + 1 } });
-    const loop = await store().getLoop(key);
+    const loop = await store().of(A, LOOPS).get('l1');
     expect(loop?.document).toEqual(document());
     expect(loop?.calibration).toEqual(calibration(1.3));
-    expect((await store().listLoops({ siteId: A, limit: 9, after: null })).records[0]?.calibration).toEqual(
+    expect((await store().of(A, LOOPS).list({ limit: 9, after: null })).records[0]?.calibration).toEqual(
       calibration(1.3),
     );
   });
@@ -95,7 +100,9 @@ export function calibrations(store: () => Store): void {
     await stocked();
     await apply(1.3, 1);
     const replace = (facts: Partial<Loop>, expectedVersion: number) =>
-      store().replaceLoop({ ...key, document: document(facts), now: T0 + 3, expectedVersion });
+      store()
+        .of(A, LOOPS)
+        .replace({ ...key, document: document(facts), now: T0 + 3, expectedVersion });
     await replace({ name: 'Kelp flume, long' }, 2);
     expect(await frictionNow()).toBe(1.3);
     await replace({ frictionMultiplier: 1.5 }, 3);
@@ -111,8 +118,12 @@ export function calibrations(store: () => Store): void {
   it('deletes calibrations with their loop', async () => {
     await stocked();
     await apply(1.3, 1);
-    await store().deleteLoop({ ...key, expectedVersion: 2 });
-    await store().insertLoop({ ...key, document: document(), now: T0 });
+    await store()
+      .of(A, LOOPS)
+      .delete({ ...key, expectedVersion: 2 });
+    await store()
+      .of(A, LOOPS)
+      .insert({ ...key, document: document(), now: T0 });
     expect(await frictionNow()).toBeNull();
     expect(await store().listCalibrations(key)).toEqual([]);
   });

@@ -2,6 +2,7 @@
 
 import { expect, it } from 'vitest';
 import type { Completion } from '../../../../api/records/completion/contract.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { dayOfText } from '../../../../models/calendar/civil-text.ts';
@@ -35,7 +36,9 @@ const done = (text: string, facts: Partial<Completion> = {}): Completion => ({
 
 export function maintenance(store: () => Store): void {
   const withLoop = () =>
-    store().insertLoop({ siteId: A, id: 'l1', document: exampleLoop({ name: 'Flume' }), now: T0 });
+    store()
+      .of(A, LOOPS)
+      .insert({ id: 'l1', document: exampleLoop({ name: 'Flume' }), now: T0 });
   const insert = (id: string, document: MaintenanceTask, { siteId = A, now = T0 } = {}) =>
     store().insertMaintenanceTasks({ siteId, now, tasks: [{ id, document }] });
   const complete = (id: string, document: Completion, taskId = 't1') =>
@@ -284,7 +287,11 @@ export function maintenance(store: () => Store): void {
     await insert('t1', exampleTask());
     await insert('t2', { ...exampleTask({ title: 'Impeller' }), loop: undefined, pump: 'p1' });
     const deletion = { siteId: A, expectedVersion: 'any' as const };
-    expect(await store().deleteLoop({ ...deletion, id: 'l1' })).toEqual({
+    expect(
+      await store()
+        .of(A, LOOPS)
+        .delete({ ...deletion, id: 'l1' }),
+    ).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'maintenance-task', id: 't1', name: 'Clean the intake screen' }],
     });
@@ -297,6 +304,10 @@ export function maintenance(store: () => Store): void {
       usedBy: [{ kind: 'maintenance-task', id: 't2', name: 'Impeller' }],
     });
     await store().deleteMaintenanceTask({ ...deletion, id: 't1' });
-    expect(await store().deleteLoop({ ...deletion, id: 'l1' })).toEqual({ outcome: 'deleted' });
+    expect(
+      await store()
+        .of(A, LOOPS)
+        .delete({ ...deletion, id: 'l1' }),
+    ).toEqual({ outcome: 'deleted' });
   });
 }

@@ -1,6 +1,7 @@
 /** What a store does with several writers at once. */
 
 import { expect, it } from 'vitest';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleFit, exampleLoop, examplePump, T0 } from '../examples.ts';
@@ -51,7 +52,9 @@ export function races(store: () => Store): void {
       await insertPump(store(), `p${round}`);
       const document = exampleLoop({ pump: `p${round}` });
       const [inserted, deleted] = await Promise.all([
-        store().insertLoop({ siteId: A, id: `l${round}`, document, now: T0 }),
+        store()
+          .of(A, LOOPS)
+          .insert({ id: `l${round}`, document, now: T0 }),
         store()
           .of(A, PUMPS)
           .delete({ id: `p${round}`, expectedVersion: 'any' }),

@@ -1,5 +1,7 @@
 /** What a store does with readings. */
+
 import { expect, it } from 'vitest';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { Reading } from '../../../../models/readings/reading.ts';
 import { exampleLoop, T0 } from '../examples.ts';
@@ -14,7 +16,7 @@ export function readings(store: () => Store): void {
   const key = { siteId: A, loop: 'l1' };
   const withLoops = async () => {
     for (const siteId of [A, B]) {
-      await store().insertLoop({ siteId, id: 'l1', document: exampleLoop(), now: T0 });
+      await store().of(siteId, LOOPS).insert({ id: 'l1', document: exampleLoop(), now: T0 });
     }
   };
   const write = (list: readonly Reading[]) =>
@@ -167,10 +169,10 @@ export function readings(store: () => Store): void {
       readings: [{ time: T0, setting: 70 }],
       outlets: [],
     });
-    expect(await store().deleteLoop({ siteId: A, id: 'l1', expectedVersion: 'any' })).toEqual({
+    expect(await store().of(A, LOOPS).delete({ id: 'l1', expectedVersion: 'any' })).toEqual({
       outcome: 'deleted',
     });
-    await store().insertLoop({ siteId: A, id: 'l1', document: exampleLoop(), now: T0 });
+    await store().of(A, LOOPS).insert({ id: 'l1', document: exampleLoop(), now: T0 });
     expect(await all()).toEqual([]);
     expect(await store().countReadings({ siteId: B, loop: 'l1', ...ALWAYS })).toBe(1);
   });

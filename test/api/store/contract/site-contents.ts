@@ -2,6 +2,7 @@
 
 import { expect, it } from 'vitest';
 import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
@@ -13,8 +14,8 @@ async function fill(store: Store): Promise<void> {
   await store.of(A, TARIFFS).insert({ id: 't1', document: exampleTariff(), now: T0 + 1 });
   for (const id of ['p2', 'p1']) await insertPump(store, id, { now: T0 + 2 });
   const loop = { siteId: A, id: 'l1', now: T0 + 3 };
-  await store.insertLoop({ ...loop, document: exampleLoop({ pump: 'p1' }) });
-  await store.replaceLoop({
+  await store.of(A, LOOPS).insert({ ...loop, document: exampleLoop({ pump: 'p1' }) });
+  await store.of(A, LOOPS).replace({
     ...loop,
     document: exampleLoop({ name: 'New', pump: 'p1' }),
     now: T0 + 9,
@@ -52,7 +53,7 @@ export function siteContents(store: () => Store): void {
     expect(plain(await contentsOf(store(), B))).toEqual({ site: { ...site, id: B }, ...records });
     const deletion = { id: 't1', expectedVersion: 'any' as const };
     expect(await store().of(B, TARIFFS).delete(deletion)).toMatchObject({ outcome: 'in-use' });
-    expect(await store().getLoop({ siteId: B, id: 'l1' })).toEqual(records.loops[0]);
+    expect(await store().of(B, LOOPS).get('l1')).toEqual(records.loops[0]);
   });
 
   it('lets the version of a site only rise', async () => {
