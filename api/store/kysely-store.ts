@@ -2,20 +2,16 @@
 import { type Kysely, sql } from 'kysely';
 import { calibrationStore } from '../features/calibration/kind.ts';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
-import { summaryReads } from '../features/site-summary/reads.ts';
 import { completionStore } from '../records/completion/kind.ts';
 import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
-import { scheduleStore } from '../records/schedule/kind.ts';
 import { taskReads, taskWrites } from '../records/task/kind.ts';
 import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
-  ...scheduleStore(db),
-  ...summaryReads(db),
   ...siteContentsStore(db),
   ...calibrationStore(db),
   ...taskReads(db),

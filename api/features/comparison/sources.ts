@@ -3,6 +3,7 @@
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { LOOPS } from '../../records/loop/kind.ts';
 import { PUMPS } from '../../records/pump/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
@@ -81,18 +82,18 @@ export async function isStale(
   if (siteText(await findSite(store)) !== sources.site) return true;
   const moved = async (
     versions: readonly VersionOf[],
-    find: (key: { siteId: string; id: string }) => Promise<{ readonly version: number } | undefined>,
+    find: (id: string) => Promise<{ readonly version: number } | undefined>,
   ): Promise<boolean> => {
     for (const { id, version } of versions) {
-      if (((await find({ siteId, id }))?.version ?? null) !== version) return true;
+      if (((await find(id))?.version ?? null) !== version) return true;
     }
     return false;
   };
   return (
-    (await moved(sources.loops, ({ id }) => store.of(LOOPS).get(id))) ||
-    (await moved(sources.pumps, ({ id }) => store.of(PUMPS).get(id))) ||
-    (await moved(sources.tariffs, ({ id }) => store.of(TARIFFS).get(id))) ||
-    (await moved(sources.schedules, store.getSchedule)) ||
+    (await moved(sources.loops, store.of(LOOPS).get)) ||
+    (await moved(sources.pumps, store.of(PUMPS).get)) ||
+    (await moved(sources.tariffs, store.of(TARIFFS).get)) ||
+    (await moved(sources.schedules, store.of(SCHEDULES).get)) ||
     (await checksText(store, siteId, sources)) !== sources.checks
   );
 }

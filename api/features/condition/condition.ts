@@ -1,4 +1,5 @@
 /** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Remedy } from '../../../models/condition/condition.ts';
@@ -12,6 +13,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
@@ -74,7 +76,7 @@ export async function answerCondition(
     : success(computeCondition(model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
+  const schedule = await store.of(SCHEDULES).get(loop.id);
   const figures = done.value.value;
   const stated = upkeep.costs[figures.remedy]?.source ?? null;
   const source: RemedySource | null = asked.cleaningCost === undefined ? stated : 'asked';

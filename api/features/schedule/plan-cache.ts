@@ -1,4 +1,5 @@
 /** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
+
 import { LRUCache } from 'lru-cache';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
@@ -6,6 +7,7 @@ import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { noRecord } from '../../records/write-problems.ts';
 import type { SiteStore } from '../../store/store.ts';
 import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
@@ -43,7 +45,7 @@ export function planCache(parts: Omit<PlanParts, 'store'>): PlanCache {
   };
   return {
     async find(store, id) {
-      const versions = await store.setpointVersions({ siteId: store.siteId, id });
+      const versions = await store.of(SCHEDULES).setpointVersions(id);
       if (versions === undefined) return failed(noRecord('loop', null));
       const name = `${store.siteId} ${id} ${JSON.stringify(versions)}`;
       const known = kept.get(name);

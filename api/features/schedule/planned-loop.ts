@@ -1,4 +1,5 @@
 /** A loop with its installed pump, phases and prices, made ready for telling settings. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
@@ -10,6 +11,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
 import { type WorkedPlan, workPlan } from './run-plan.ts';
@@ -80,7 +82,7 @@ export interface PlanParts {
 export async function plannedLoop(parts: PlanParts, id: string): Promise<Result<PlannedLoop, Problem>> {
   const loop = await findLoop(parts.store, id, null);
   if (!loop.ok) return loop;
-  const schedule = (await parts.store.getSchedule({ siteId: parts.store.siteId, id })) ?? null;
+  const schedule = (await parts.store.of(SCHEDULES).get(id)) ?? null;
   const sources = await loadSources(parts, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);

@@ -17,7 +17,7 @@ import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
-import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES, type SchedulePut, type ScheduleRecord } from '../../records/schedule/kind.ts';
 import { scheduleInput } from '../../records/schedule/schema.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { SiteStore } from '../../store/store.ts';
@@ -94,10 +94,10 @@ function readRoute(api: Api, loops: LoopCache): void {
       body: noBody,
       answer: answer('The schedule and its figures.'),
     },
-    async ({ params, query, siteId, store }) => {
+    async ({ params, query, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const schedule = await store.getSchedule({ siteId, id: params.loopId });
+      const schedule = await store.of(SCHEDULES).get(params.loopId);
       if (schedule === undefined) return failed(noSchedule());
       const sources = await loadSources({ store, loops }, loop.value, schedule.document.tariff);
       if (!sources.ok) return sources;
@@ -111,9 +111,9 @@ function readRoute(api: Api, loops: LoopCache): void {
 /** Without If-Match a schedule is made where there is none. */
 async function written(
   store: SiteStore,
-  put: Parameters<SiteStore['putSchedule']>[0],
+  put: SchedulePut,
 ): Promise<Result<{ readonly record: ScheduleRecord; readonly isNew: boolean }, Problem>> {
-  const outcome = await store.putSchedule(put);
+  const outcome = await store.of(SCHEDULES).put(put);
   switch (outcome.outcome) {
     case 'inserted':
     case 'replaced':
@@ -144,7 +144,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
       body: jsonBody({ schema: scheduleInput, example: SCHEDULE_EXAMPLE }),
       answer: answer('The schedule as it is stored, and its figures.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, isConditional, store }) => {
+    async ({ params, body: document, expectedVersion, isConditional, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
@@ -154,7 +154,6 @@ function writeRoute(api: Api, loops: LoopCache): void {
       const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
       if (!tell.ok) return tell;
       const done = await written(store, {
-        siteId,
         id: params.loopId,
         document,
         now: clock().getTime(),
@@ -187,8 +186,8 @@ function deleteRoute(api: Api): void {
       body: noBody,
       answer: noContent('The schedule is gone.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deleted = await store.deleteSchedule({ siteId, id: params.loopId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(SCHEDULES).delete({ id: params.loopId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'schedule'));

@@ -5,7 +5,7 @@ import { COMPLETIONS } from '../../records/completion/export.ts';
 import { LOOPS, loopRecord } from '../../records/loop/kind.ts';
 import { PUMPS, pumpRecord } from '../../records/pump/kind.ts';
 import { READINGS } from '../../records/reading/export.ts';
-import { scheduleRecord, scheduleStore } from '../../records/schedule/kind.ts';
+import { SCHEDULES, scheduleRecord } from '../../records/schedule/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
 import { TASKS } from '../../records/task/kind.ts';
 import { documentRecord } from '../../store/document-table.ts';
@@ -70,8 +70,8 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
   schedules: {
     ...common('schedule'),
     read: async (db, siteId) => later(await scheduleRows(db, siteId).execute(), scheduleRecord),
-    write: writtenTo('schedule', ({ db, record: { document }, ...where }) =>
-      scheduleStore(db).putSchedule({ ...where, document, expectedVersion: 'none' }),
+    write: writtenTo('schedule', ({ db, record: { document }, siteId, ...where }) =>
+      SCHEDULES.open(db)(siteId).put({ ...where, document, expectedVersion: 'none' }),
     ),
   },
   comparisons: {

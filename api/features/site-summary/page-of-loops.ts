@@ -6,6 +6,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { LOOPS } from '../../records/loop/kind.ts';
 import { findPumps, type PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
@@ -40,10 +41,9 @@ export async function readSummaryPage(
   store: SiteStore,
   { site, limit, after, tariffs }: Asked,
 ): Promise<SummaryPage> {
-  const siteId = site.id;
   const { records, more } = await store.of(LOOPS).list({ limit, after });
   const last = records.at(-1);
-  const schedules = await store.getSchedules({ siteId, ids: records.map(({ id }) => id) });
+  const schedules = await store.of(SCHEDULES).some(records.map(({ id }) => id));
   const byLoop = new Map(schedules.map((schedule) => [schedule.id, schedule]));
   const wanted = records.flatMap(({ document }) => document.installed?.pump ?? []);
   const pumps = await findPumps(store, wanted);

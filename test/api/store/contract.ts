@@ -7,6 +7,7 @@ import { upgradePlans } from '../features/upgrade-plan/contract.ts';
 import { loops } from '../records/loop/contract.ts';
 import { pumpsOneByOne } from '../records/pump/contract.ts';
 import { pumpLists } from '../records/pump/contract-lists.ts';
+import { schedules } from '../records/schedule/contract.ts';
 import { sites } from '../records/site/contract.ts';
 import { tariffs } from '../records/tariff/contract.ts';
 import { calibrations } from './contract/calibrations.ts';
@@ -14,7 +15,6 @@ import { maintenance } from './contract/maintenance.ts';
 import { races } from './contract/races.ts';
 import { readings } from './contract/readings.ts';
 import { siteContents } from './contract/site-contents.ts';
-import { summaryReads } from './contract/summary-reads.ts';
 import { A, B } from './contract/two-sites.ts';
 import { T0 } from './examples.ts';
 
@@ -46,7 +46,7 @@ export function storeContract(title: string, maker: StoreMaker): void {
     tariffs(() => store);
     comparisons(() => store);
     upgradePlans(() => store);
-    summaryReads(() => store);
+    schedules(() => store);
     siteContents(() => store);
     maintenance(() => store);
     readings(() => store);

@@ -1,4 +1,5 @@
 /** An assembly of an option: what it runs, owns, asks of people and risks. */
+
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
 import { type DeviceAttention, deviceAttention } from '../../../../models/money/device-attention.ts';
@@ -7,6 +8,7 @@ import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { type Candidate, findCandidates } from '../../../question/candidates.ts';
 import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../../records/schedule/kind.ts';
 import type { ComparisonContext } from '../context.ts';
 import type { Running, ToldDuty } from '../running.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
@@ -98,11 +100,11 @@ async function candidateOf(
 
 /** Joined loops have none of their own. */
 async function scheduleOf(
-  { deps: { store }, siteId }: ComparisonContext,
+  { deps: { store } }: ComparisonContext,
   found: AssemblyLoop | null,
 ): Promise<ScheduleRecord | null> {
   const id = found?.loop.id ?? null;
-  return id === null ? null : ((await store.getSchedule({ siteId, id })) ?? null);
+  return id === null ? null : ((await store.of(SCHEDULES).get(id)) ?? null);
 }
 
 async function run(

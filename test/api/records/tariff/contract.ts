@@ -1,14 +1,12 @@
-/** What a store does with tariffs and with what goes by them. */
+/** What a store does with tariffs. */
 
 import { expect, it } from 'vitest';
-import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
-import type { Schedule } from '../../../../models/schedule/schedule.ts';
 import type { Tariff } from '../../../../models/tariff/tariff.ts';
-import { A, B, insertPump } from '../../store/contract/two-sites.ts';
-import { exampleLoop, T0 } from '../../store/examples.ts';
+import { A, B } from '../../store/contract/two-sites.ts';
+import { T0 } from '../../store/examples.ts';
 
 export const exampleTariff = (name = 'Winter peak'): Tariff => ({
   name,
@@ -16,11 +14,6 @@ export const exampleTariff = (name = 'Winter peak'): Tariff => ({
   periods: [{ name: 'peak', price: 0.1 + 0.2, from: '17:00', to: '21:00' }],
   otherwise: { name: 'base', price: -1 / 3 },
   standingChargePerDay: 0.4,
-});
-
-export const exampleSchedule = (tariff: string | null = null): Schedule => ({
-  tariff,
-  phases: [{ name: 'night', from: '22:00', factor: 0.6 }],
 });
 
 export function tariffs(store: () => Store): void {
@@ -103,87 +96,5 @@ export function tariffs(store: () => Store): void {
       .of(A, SITE)
       .replace({ ...site, document: defaultSite('EUR'), expectedVersion: 3 });
     expect(await store().of(A, TARIFFS).delete(deletion)).toEqual({ outcome: 'deleted' });
-  });
-
-  it('makes one schedule a loop, replaces it by version, and loses it with the loop', async () => {
-    const key = { siteId: A, id: 'l1' };
-    const put = { ...key, document: exampleSchedule(), now: T0 };
-    expect(await store().putSchedule({ ...put, expectedVersion: 'none' })).toEqual({ outcome: 'missing' });
-    await store()
-      .of(A, LOOPS)
-      .insert({ ...key, document: exampleLoop(), now: T0 });
-    expect(await store().putSchedule({ ...put, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
-    const made = await store().putSchedule({ ...put, expectedVersion: 'none' });
-    expect(made).toMatchObject({
-      outcome: 'inserted',
-      record: { id: 'l1', version: 1, document: put.document },
-    });
-    expect(await store().putSchedule({ ...put, expectedVersion: 'none' })).toEqual({ outcome: 'exists' });
-    expect(await store().putSchedule({ ...put, expectedVersion: 4 })).toEqual({
-      outcome: 'stale',
-      version: 1,
-    });
-    expect(await store().putSchedule({ ...put, expectedVersion: 1 })).toMatchObject({
-      outcome: 'replaced',
-      record: { version: 2 },
-    });
-    expect(await store().deleteSchedule({ ...key, expectedVersion: 1 })).toEqual({
-      outcome: 'stale',
-      version: 2,
-    });
-    await store()
-      .of(A, LOOPS)
-      .delete({ ...key, expectedVersion: 'any' });
-    expect(await store().getSchedule(key)).toBeUndefined();
-    expect(await store().deleteSchedule({ ...key, expectedVersion: 'any' })).toEqual({ outcome: 'missing' });
-  });
-
-  it('lets a schedule go by a tariff of its site alone, and keeps that', async () => {
-    await store().of(B, TARIFFS).insert(tariff('of-b'));
-    await store().of(A, TARIFFS).insert(tariff('t1'));
-    const key = { siteId: A, id: 'l1' };
-    await store()
-      .of(A, LOOPS)
-      .insert({ ...key, document: exampleLoop({ name: 'Flume' }), now: T0 });
-    const put = (id: string | null, expectedVersion: 'none' | 'any') =>
-      store().putSchedule({ ...key, document: exampleSchedule(id), now: T0, expectedVersion });
-    expect(await put('of-b', 'none')).toEqual({ outcome: 'unknown-tariff' });
-    expect(await put('t1', 'none')).toMatchObject({ outcome: 'inserted' });
-    expect(await put('of-b', 'any')).toEqual({ outcome: 'unknown-tariff' });
-    expect(await store().of(A, TARIFFS).delete({ id: 't1', expectedVersion: 'any' })).toEqual({
-      outcome: 'in-use',
-      usedBy: [{ kind: 'schedule', id: 'l1', name: 'Flume' }],
-    });
-  });
-
-  it('tells the versions that a setpoint rests on', async () => {
-    const key = { siteId: A, id: 'l1' };
-    expect(await store().setpointVersions(key)).toBeUndefined();
-    await insertPump(store(), 'p1');
-    await store()
-      .of(A, LOOPS)
-      .insert({ ...key, document: exampleLoop({ pump: 'p1' }), now: T0 });
-    const nothing = { schedule: null, scheduleCreatedAt: null, tariffId: null, tariff: null };
-    expect(await store().setpointVersions(key)).toEqual({
-      site: 1,
-      loop: 1,
-      pumpId: 'p1',
-      pump: 1,
-      ...nothing,
-    });
-    for (const id of ['t1', 't2']) await store().of(A, TARIFFS).insert(tariff(id));
-    const document = { ...defaultSite('EUR'), tariff: 't2' };
-    await store().of(A, SITE).replace({ document, now: T0, expectedVersion: 'any' });
-    const put = { ...key, now: T0 + 5 };
-    await store().putSchedule({ ...put, document: exampleSchedule(), expectedVersion: 'none' });
-    expect(await store().setpointVersions(key)).toMatchObject({
-      site: 2,
-      schedule: 1,
-      scheduleCreatedAt: T0 + 5,
-      tariffId: 't2',
-      tariff: 1,
-    });
-    await store().putSchedule({ ...put, document: exampleSchedule('t1'), expectedVersion: 1 });
-    expect(await store().setpointVersions(key)).toMatchObject({ schedule: 2, tariffId: 't1' });
   });
 }

@@ -3,10 +3,12 @@
 import { expect, it } from 'vitest';
 import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
 import { LOOPS } from '../../../../api/records/loop/kind.ts';
+import { SCHEDULES } from '../../../../api/records/schedule/kind.ts';
 import { defaultSite, SITE } from '../../../../api/records/site/kind.ts';
 import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
-import { exampleSchedule, exampleTariff } from '../../records/tariff/contract.ts';
+import { exampleSchedule } from '../../records/schedule/contract.ts';
+import { exampleTariff } from '../../records/tariff/contract.ts';
 import { exampleLoop, T0 } from '../examples.ts';
 import { A, B, insertPump } from './two-sites.ts';
 
@@ -21,7 +23,7 @@ async function fill(store: Store): Promise<void> {
     now: T0 + 9,
     expectedVersion: 1,
   });
-  await store.putSchedule({ ...loop, document: exampleSchedule('t1'), expectedVersion: 'none' });
+  await store.of(A, SCHEDULES).put({ ...loop, document: exampleSchedule('t1'), expectedVersion: 'none' });
   const document = { ...defaultSite('USD'), name: 'Lab', tariff: 't1' };
   await store.of(A, SITE).replace({ document, now: T0 + 4, expectedVersion: 'any' });
 }
