@@ -1,6 +1,5 @@
 /** The store as queries that every database understands. */
 import { type Kysely, sql } from 'kysely';
-import { calibrationStore } from '../features/calibration/kind.ts';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
 import { completionStore } from '../records/completion/kind.ts';
 import { readingDeletion } from '../records/reading/deletion.ts';
@@ -13,7 +12,6 @@ import type { Tables } from './tables.ts';
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...siteContentsStore(db),
-  ...calibrationStore(db),
   ...taskReads(db),
   ...taskWrites(db),
   ...completionStore(db),

@@ -42,8 +42,6 @@ export function rememberingStore(store: Store): Store {
   return {
     ...store,
     of: (siteId, kind) => remembering(store.of(siteId, kind), { kind, siteId, memory }),
-    applyCalibration: forgetting(store.applyCalibration),
-    undoCalibration: forgetting(store.undoCalibration),
     writeContents: forgetting(store.writeContents),
   };
 }

@@ -1,4 +1,5 @@
 /** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
@@ -22,6 +23,7 @@ import type { SiteStore } from '../../store/store.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationSummary } from './sentence.ts';
 
 interface Means {
@@ -139,8 +141,7 @@ async function applied(
     modelVersion: MODEL_VERSION,
   };
   const expectedVersion = loop.version;
-  const outcome = await store.applyCalibration({
-    siteId,
+  const outcome = await store.of(CALIBRATIONS).apply({
     id: loop.id,
     now,
     expectedVersion,

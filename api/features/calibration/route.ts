@@ -1,4 +1,5 @@
 /** What readings of a loop say about its friction and its pump: asked, put to use, undone. */
+
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -15,6 +16,7 @@ import { calibrationSchema } from './answer-schema.ts';
 import { calibrationsAnswer } from './applied-answer.ts';
 import { calibrationsSchema } from './applied-answer-schema.ts';
 import { answerCalibration } from './calibration.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationRequest } from './request-schema.ts';
 
 const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;
@@ -74,10 +76,10 @@ function readingRoute(api: Api): void {
         example: example('answers/calibrations'),
       }),
     },
-    async ({ params, siteId, store }) => {
+    async ({ params, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const records = await store.listCalibrations({ siteId, id: params.loopId });
+      const records = await store.of(CALIBRATIONS).list(params.loopId);
       const { version } = loop.value;
       return success({ body: calibrationsAnswer(loop.value, records), validator: { version } });
     },
@@ -99,9 +101,9 @@ function undoingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The calibration is no longer in use.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
+    async ({ params, expectedVersion, store }) => {
       const now = clock().getTime();
-      const undone = await store.undoCalibration({ siteId, id: params.loopId, now, expectedVersion });
+      const undone = await store.of(CALIBRATIONS).undo({ id: params.loopId, now, expectedVersion });
       if (undone.outcome === 'undone') return success({ body: null });
       return undone.outcome === 'no-calibration'
         ? failed(problem('not-found', 'The loop has no calibration in use.'))

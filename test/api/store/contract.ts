@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe } from 'vitest';
 import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { calibrations } from '../features/calibration/contract.ts';
 import { comparisons } from '../features/comparison/contract.ts';
 import { upgradePlans } from '../features/upgrade-plan/contract.ts';
 import { loops } from '../records/loop/contract.ts';
@@ -10,7 +11,6 @@ import { pumpLists } from '../records/pump/contract-lists.ts';
 import { schedules } from '../records/schedule/contract.ts';
 import { sites } from '../records/site/contract.ts';
 import { tariffs } from '../records/tariff/contract.ts';
-import { calibrations } from './contract/calibrations.ts';
 import { maintenance } from './contract/maintenance.ts';
 import { races } from './contract/races.ts';
 import { readings } from './contract/readings.ts';

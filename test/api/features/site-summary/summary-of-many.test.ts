@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
+import { CALIBRATIONS } from '../../../../api/features/calibration/kind.ts';
 import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Kind } from '../../../../api/store/kind.ts';
@@ -142,7 +143,6 @@ describe('the summary of a calibrated loop', () => {
     };
     const { app, pump, loop } = await single(1);
     const { store } = app.api.deps;
-    const key = { siteId: DEFAULT_SITE_ID, id: loop };
     const { fit } = (await store.of(DEFAULT_SITE_ID, PUMPS).get(pump)) ?? expect.fail();
     const before = await summaryOf(app);
     const calibration = {
@@ -150,7 +150,9 @@ describe('the summary of a calibrated loop', () => {
       factors: { friction: 1.5, head: 1, power: 1.2 },
       badEnd: { friction: 1.5, head: 1 },
     };
-    await store.applyCalibration({ ...key, now: 1, expectedVersion: 'any', calibration });
+    await store
+      .of(DEFAULT_SITE_ID, CALIBRATIONS)
+      .apply({ id: loop, now: 1, expectedVersion: 'any', calibration });
     const after = await summaryOf(app);
     const entered = await summaryOf((await single(1.5)).app);
     expectClose(after.power, 1.2 * entered.power, { relative: 1e-5 });
