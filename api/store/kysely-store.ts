@@ -1,20 +1,15 @@
 /** The store as queries that every database understands. */
 import { type Kysely, sql } from 'kysely';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
-import { completionStore } from '../records/completion/kind.ts';
 import { readingDeletion } from '../records/reading/deletion.ts';
 import { readingReads } from '../records/reading/reads.ts';
 import { readingWrites } from '../records/reading/writes.ts';
-import { taskReads, taskWrites } from '../records/task/kind.ts';
 import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...siteContentsStore(db),
-  ...taskReads(db),
-  ...taskWrites(db),
-  ...completionStore(db),
   ...readingReads(db),
   ...readingWrites(db),
   ...readingDeletion(db),

@@ -1,15 +1,13 @@
 /** What the service asks of its storage, the same on every database. */
 import type { SiteContentsStore } from '../features/site-copy/contract.ts';
-import type { CompletionStore } from '../records/completion/contract.ts';
 import type { ReadingStore } from '../records/reading/contract.ts';
-import type { MaintenanceTaskStore } from '../records/task/contract.ts';
 import type { Kind } from './kind.ts';
 
 /**
  * Every operation acts inside one site, and every write is durable when its promise resolves.
  * Expected outcomes are values; a full disk, a lost database or corrupt data throws a `StoreFault`.
  */
-export interface Store extends SiteContentsStore, MaintenanceTaskStore, CompletionStore, ReadingStore {
+export interface Store extends SiteContentsStore, ReadingStore {
   /** The records of a kind in a site. */
   of<Operations extends object>(siteId: string, kind: Kind<Operations>): Operations;
   /** Resolves when the database answers. */

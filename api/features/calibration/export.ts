@@ -38,7 +38,7 @@ function recordOf(row: Row, inUse: boolean): KindsOfRecords['calibrations'] {
   return { id: `${loop}-${place}`, version: 1, ...times, name: 'calibration', document };
 }
 
-export const CALIBRATIONS: KindOfRecord<KindsOfRecords['calibrations']> = {
+export const EXPORTED_CALIBRATIONS: KindOfRecord<KindsOfRecords['calibrations']> = {
   most: RECORDS_OF_A_KIND_MAX,
 
   async count(db, siteId) {

@@ -14,9 +14,9 @@ const NAME_MAX = 120;
 export async function makeComparison(
   means: ComparisonMeans,
   question: ComparisonQuestion,
-  asked: { readonly siteId: string; readonly system: UnitSystem },
+  system: UnitSystem,
 ): Promise<Result<StoredComparison, Problem>> {
-  const context = await comparisonContext(means, question, asked);
+  const context = await comparisonContext(means, question, system);
   if (!context.ok) return context;
   const options: OptionFigures[] = [];
   const known: KnownAssemblies = new Map();

@@ -39,7 +39,6 @@ export interface EnergyPrice {
 }
 
 export interface ComparisonContext extends ComparisonMeans {
-  readonly siteId: string;
   readonly site: SiteRecord;
   readonly system: UnitSystem;
   readonly terms: MoneyTerms;
@@ -54,7 +53,7 @@ export interface ComparisonContext extends ComparisonMeans {
 export async function comparisonContext(
   means: ComparisonMeans,
   question: ComparisonQuestion,
-  { siteId, system }: { readonly siteId: string; readonly system: UnitSystem },
+  system: UnitSystem,
 ): Promise<Result<ComparisonContext, Problem>> {
   const { store, clock } = means.deps;
   const site = await findSite(store);
@@ -70,7 +69,7 @@ export async function comparisonContext(
   const { years, discountRate, inflation, energyInflation = inflation, minutesPerFailure } = question;
   return success({
     ...means,
-    ...{ siteId, site, system, minutesPerFailure, year, now },
+    ...{ site, system, minutesPerFailure, year, now },
     terms: { years, discountRate, inflation, energyInflation },
     labourRate: question.labourRate ?? site.document.labourRate ?? 0,
     energyPrice: energyPrice.value,

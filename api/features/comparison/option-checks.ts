@@ -1,7 +1,9 @@
 /** The routine checks of an option: of its loops and of its pumps, each once. */
+
 import { type Attention, attentionOf } from '../../../models/maintenance/attention.ts';
 import { taskWork } from '../../../models/maintenance/task.ts';
 import type { TaskChoice } from '../../records/task/contract.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { AssemblyFigures } from './assembly/assembly-figures.ts';
 import type { ComparisonContext } from './context.ts';
 
@@ -26,12 +28,12 @@ function checkedBy(assemblies: readonly AssemblyFigures[]): readonly Checked[] {
 
 /** Hours and money for parts a year. */
 export async function optionChecks(
-  { deps: { store }, siteId, labourRate }: ComparisonContext,
+  { deps: { store }, labourRate }: ComparisonContext,
   assemblies: readonly AssemblyFigures[],
 ): Promise<Pick<Attention, 'hours' | 'parts'>> {
   const works = [];
   for (const { of, isServiced } of checkedBy(assemblies)) {
-    const tasks = await store.allMaintenanceTasks({ siteId, ...of });
+    const tasks = await store.of(TASKS).all(of);
     for (const { document } of tasks.outcome === 'all' ? tasks.records : []) {
       if (document.kind !== 'wet-end-service' || !isServiced) works.push(taskWork(document));
     }

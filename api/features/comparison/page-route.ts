@@ -73,11 +73,11 @@ function reportRoute(api: Api): void {
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, siteId, system, store }) => {
+    async ({ params, system, store }) => {
       const found = await findComparison(store, params.comparisonId);
       if (!found.ok) return found;
       const { id, version, createdAt, document } = found.value;
-      const stale = await isStale(store, siteId, document);
+      const stale = await isStale(store, document);
       const site = await findSite(store);
       const date = siteDate(site.document.timeZone, clock().getTime());
       const body = comparisonReport({

@@ -36,9 +36,9 @@ const storedComparison = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-async function answerOf(store: SiteStore, siteId: string, record: ComparisonRecord) {
+async function answerOf(store: SiteStore, record: ComparisonRecord) {
   const { name, figures } = record.document;
-  const stale = await isStale(store, siteId, record.document);
+  const stale = await isStale(store, record.document);
   const { document: _, ...rest } = record;
   const body = { ...recordBody({ ...rest, document: { ...figures, name } }), stale };
   // Whether it is stale moves without its version: it is never answered 304.
@@ -72,12 +72,12 @@ function makingRoute(api: Api, loops: LoopCache): void {
       answer: storedComparison('The comparison as it is stored.', 201),
       problems: ['no-requirement', 'unsolved', 'unavailable'],
     },
-    async ({ body, siteId, system, store }) => {
-      const made = await makeComparison({ ...means, deps: { ...api.deps, store } }, body, { siteId, system });
+    async ({ body, system, store }) => {
+      const made = await makeComparison({ ...means, deps: { ...api.deps, store } }, body, system);
       if (!made.ok) return made;
       const kept = { id: newId(), document: made.value, now: clock().getTime() };
       const { record } = await store.of(COMPARISONS).insert(kept);
-      const answer = await answerOf(store, siteId, record);
+      const answer = await answerOf(store, record);
       return success({ ...answer, location: `/v1/comparisons/${record.id}` });
     },
   );
@@ -120,11 +120,11 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedComparison('The comparison.'),
     },
-    async ({ params, siteId, store }) => {
+    async ({ params, store }) => {
       const record = await store.of(COMPARISONS).get(params.comparisonId);
       return record === undefined
         ? failed(problem('not-found', 'There is no comparison with this id.'))
-        : success(await answerOf(store, siteId, record));
+        : success(await answerOf(store, record));
     },
   );
   defineRoute(

@@ -7,6 +7,7 @@ import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
@@ -28,20 +29,19 @@ const stored = ({ id, version }: { id: string | null; version: number | null }):
 /** Attention counts them: hours and money for parts a year, by loop and by pump. */
 async function checksText(
   store: SiteStore,
-  siteId: string,
   { loops, pumps }: Pick<ComparisonSources, 'loops' | 'pumps'>,
 ): Promise<string> {
   const choices = [...loops.map(({ id }) => ({ loop: id })), ...pumps.map(({ id }) => ({ pump: id }))];
   const totals: ((typeof choices)[number] & { hours: number; parts: number })[] = [];
   for (const choice of choices) {
-    const { hours, parts } = await store.maintenanceTotals({ siteId, ...choice, today: 0 });
+    const { hours, parts } = await store.of(TASKS).totals({ ...choice, today: 0 });
     totals.push({ ...choice, hours, parts });
   }
   return JSON.stringify(totals);
 }
 
 export async function comparedSources(
-  { site, siteId, energyPrice, deps: { store } }: ComparisonContext,
+  { site, energyPrice, deps: { store } }: ComparisonContext,
   options: readonly OptionFigures[],
 ): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);
@@ -56,7 +56,7 @@ export async function comparedSources(
   const pumps = once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate))));
   return {
     site: siteText(site),
-    checks: await checksText(store, siteId, { loops, pumps }),
+    checks: await checksText(store, { loops, pumps }),
     loops,
     pumps,
     tariffs: once([...(energyPrice.tariff === null ? [] : stored(energyPrice.tariff)), ...ofSchedules]),
@@ -73,11 +73,7 @@ export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources)
 });
 
 /** Whether anything that the figures rest on has changed, gone, or come since. */
-export async function isStale(
-  store: SiteStore,
-  siteId: string,
-  { sources, figures }: StoredComparison,
-): Promise<boolean> {
+export async function isStale(store: SiteStore, { sources, figures }: StoredComparison): Promise<boolean> {
   if (figures.basis.modelVersion !== MODEL_VERSION) return true;
   if (siteText(await findSite(store)) !== sources.site) return true;
   const moved = async (
@@ -94,6 +90,6 @@ export async function isStale(
     (await moved(sources.pumps, store.of(PUMPS).get)) ||
     (await moved(sources.tariffs, store.of(TARIFFS).get)) ||
     (await moved(sources.schedules, store.of(SCHEDULES).get)) ||
-    (await checksText(store, siteId, sources)) !== sources.checks
+    (await checksText(store, sources)) !== sources.checks
   );
 }

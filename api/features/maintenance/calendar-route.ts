@@ -65,9 +65,9 @@ export function maintenanceCalendarRoute(api: Api): void {
         example: EXAMPLE,
       }),
     },
-    async ({ siteId, query: { loop, pump }, store }) => {
+    async ({ query: { loop, pump }, store }) => {
       const { document: site } = await findSite(store);
-      const tasks = await calendarTasks(store, { siteId, loop, pump });
+      const tasks = await calendarTasks(store, { loop, pump });
       if (!tasks.ok) return failed(tasks.failure);
       const body = maintenanceCalendar({
         name: `Maintenance: ${site.name}`,

@@ -5,6 +5,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { LOOPS } from '../../records/loop/kind.ts';
 import { findPumps } from '../../records/pump/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { NamedTask } from './calendar.ts';
 
@@ -33,7 +34,7 @@ export async function calendarTasks(
   store: SiteStore,
   choice: TaskChoice,
 ): Promise<Result<readonly NamedTask[], Problem>> {
-  const all = await store.allMaintenanceTasks(choice);
+  const all = await store.of(TASKS).all(choice);
   const actual = all.outcome === 'all' ? all.records.length : all.actual;
   if (all.outcome !== 'all' || actual > CALENDAR_TASKS_MAX) {
     const limit = CALENDAR_TASKS_MAX;

@@ -1,4 +1,5 @@
 /** The starter set of a loop: the routine checks that common practice asks of it. */
+
 import { failed, success } from '../../../curves/result.ts';
 import { caution } from '../../../models/cautions/catalogue.ts';
 import type { Api } from '../../http/api.ts';
@@ -10,6 +11,7 @@ import { noQuery } from '../../http/route.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { taskCautions, taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { taskProblem, taskView } from '../../records/task/view.ts';
 import { starterRequest } from './starter-schema.ts';
 import { starterTasks } from './starter-tasks.ts';
@@ -35,7 +37,7 @@ export function starterTasksRoute(api: Api): void {
         status: 201,
       }),
     },
-    async ({ params, body, siteId, store }) => {
+    async ({ params, body, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const view = await taskView({ store, clock });
@@ -43,7 +45,7 @@ export function starterTasksRoute(api: Api): void {
       if (!set.ok) return set;
       const { documents, kept, cautions } = set.value;
       const tasks = documents.map((document) => ({ id: newId(), document }));
-      const inserted = await store.insertMaintenanceTasks({ siteId, now: clock().getTime(), tasks });
+      const inserted = await store.of(TASKS).insert({ now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
       const kinds = documents.map(({ kind }) => kind);
       return success({

@@ -8,6 +8,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { PUMPS } from '../../records/pump/kind.ts';
 import { dateText } from '../../records/task/answer.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { FirstDue } from '../../records/task/schema.ts';
 import { firstDay } from '../../records/task/view.ts';
 import type { SiteStore } from '../../store/store.ts';
@@ -30,7 +31,7 @@ export async function starterTasks(
 ): Promise<Result<StarterTasks, Problem>> {
   const installed = loop.document.installed?.pump;
   const pump = installed === undefined ? undefined : await store.of(PUMPS).get(installed);
-  const there = await store.allMaintenanceTasks({ siteId: store.siteId, loop: loop.id });
+  const there = await store.of(TASKS).all({ loop: loop.id });
   if (there.outcome === 'too-many') return failed(tooMany(there));
   const set = starterSet(loop.document, pump?.document ?? null);
   if (!set.ok) return failed(tooMany(set.failure));

@@ -1,13 +1,13 @@
 /** The list of every kind of record of a site, which each new kind joins. */
 import type { Kysely } from 'kysely';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
-import { COMPLETIONS } from '../../records/completion/export.ts';
+import { EXPORTED_COMPLETIONS } from '../../records/completion/export.ts';
 import { LOOPS, loopRecord } from '../../records/loop/kind.ts';
 import { PUMPS, pumpRecord } from '../../records/pump/kind.ts';
-import { READINGS } from '../../records/reading/export.ts';
+import { EXPORTED_READINGS } from '../../records/reading/export.ts';
 import { SCHEDULES, scheduleRecord } from '../../records/schedule/kind.ts';
 import { TARIFFS } from '../../records/tariff/kind.ts';
-import { TASKS } from '../../records/task/kind.ts';
+import { EXPORTED_TASKS } from '../../records/task/export.ts';
 import { documentRecord } from '../../store/document-table.ts';
 import {
   countedIn,
@@ -17,7 +17,7 @@ import {
   writtenTo,
 } from '../../store/exported-kind.ts';
 import type { RecordTable, Tables } from '../../store/tables.ts';
-import { CALIBRATIONS } from '../calibration/export.ts';
+import { EXPORTED_CALIBRATIONS } from '../calibration/export.ts';
 import type { StoredComparison } from '../comparison/contract.ts';
 import { COMPARISONS } from '../comparison/kind.ts';
 import type { StoredUpgradePlan } from '../upgrade-plan/contract.ts';
@@ -94,8 +94,8 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
       UPGRADE_PLANS.open(db)(siteId).insert({ ...where, document }),
     ),
   },
-  maintenanceTasks: { ...common('maintenance_task'), ...TASKS },
-  completions: { ...common('maintenance_completion'), ...COMPLETIONS },
-  calibrations: CALIBRATIONS,
-  readings: READINGS,
+  maintenanceTasks: { ...common('maintenance_task'), ...EXPORTED_TASKS },
+  completions: { ...common('maintenance_completion'), ...EXPORTED_COMPLETIONS },
+  calibrations: EXPORTED_CALIBRATIONS,
+  readings: EXPORTED_READINGS,
 };

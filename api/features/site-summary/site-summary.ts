@@ -13,6 +13,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { digestOfVersions } from './page-of-loops.ts';
 import { added, type SummaryMeans, type SummedLoops, sumLoops, type YearlyWork } from './sum-loops.ts';
 
@@ -52,10 +53,9 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   if (!summed.ok) return summed;
   const { service, storedService, versions, ...figures } = summed.value;
   const today = dayAt(zoneAround(timeZone, year), now);
-  const ofSite = { siteId: site.id, today };
   const tasks = [
-    await store.maintenanceTotals({ ...ofSite, otherThan: 'wet-end-service' }),
-    await store.maintenanceTotals({ ...ofSite, kind: 'wet-end-service', loop: null }),
+    await store.of(TASKS).totals({ today, otherThan: 'wet-end-service' }),
+    await store.of(TASKS).totals({ today, kind: 'wet-end-service', loop: null }),
   ].reduce<YearlyWork>(added, storedService);
   const attention = {
     service: pricedAttention(service, labourRate),

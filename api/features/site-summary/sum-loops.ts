@@ -1,4 +1,5 @@
 /** The loops of a site added up page by page, in memory that does not grow with them. */
+
 import { type Result, success } from '../../../curves/result.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { LoopFigures } from '../../../models/site-summary/loop-figures.ts';
@@ -11,6 +12,7 @@ import {
 import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
@@ -71,7 +73,7 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
-    const storedService = added(summed.storedService, await storedServiceOf(means.store, site.id, page));
+    const storedService = added(summed.storedService, await storedServiceOf(means.store, page));
     summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.
@@ -86,14 +88,10 @@ export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
 });
 
 /** A pump that states its service and a check that is stored for it are the same work, which counts once. */
-function storedServiceOf(
-  store: SiteStore,
-  siteId: string,
-  { installed, withoutPump }: SummaryPage,
-): Promise<YearlyWork> {
+function storedServiceOf(store: SiteStore, { installed, withoutPump }: SummaryPage): Promise<YearlyWork> {
   const unstated = installed.filter(({ slice }) => slice.installed.pump.pump.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
-  return store.maintenanceTotals({ siteId, loops, kind: 'wet-end-service', today: 0 });
+  return store.of(TASKS).totals({ loops, kind: 'wet-end-service', today: 0 });
 }
 
 function withOne(

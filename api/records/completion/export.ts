@@ -38,7 +38,10 @@ async function settle(
     .execute();
 }
 
-export const COMPLETIONS: Pick<KindOfRecord<KindsOfRecords['completions']>, 'most' | 'read' | 'write'> = {
+export const EXPORTED_COMPLETIONS: Pick<
+  KindOfRecord<KindsOfRecords['completions']>,
+  'most' | 'read' | 'write'
+> = {
   most: COMPLETIONS_MAX,
 
   async read(db, siteId) {

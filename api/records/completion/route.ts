@@ -1,4 +1,5 @@
 /** Completions of routine checks: entered, listed, read, taken away. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';
@@ -15,11 +16,13 @@ import { noQuery } from '../../http/route.ts';
 import { perContext } from '../../units/per-context.ts';
 import { dateText } from '../task/answer.ts';
 import type { MaintenanceTaskRecord } from '../task/contract.ts';
+import { TASKS } from '../task/kind.ts';
 import { findTask, noTask, taskView } from '../task/view.ts';
 import { writeProblem } from '../write-problems.ts';
 import { completionBody } from './answer.ts';
 import { completionList, completionSchema } from './answer-schema.ts';
 import type { CompletionRecord } from './contract.ts';
+import { COMPLETIONS } from './kind.ts';
 import { completionInput } from './schema.ts';
 import { findCompletion, notInFuture, settled } from './write.ts';
 
@@ -72,20 +75,20 @@ function createRoute(api: Api): void {
       body,
       answer: storedCompletion('The completion as it is stored.', 201),
     },
-    async ({ params, body: entered, siteId, store }) => {
-      const key = { siteId, id: params.taskId };
-      const task = await findTask({ store }, key);
+    async ({ params, body: entered, store }) => {
+      const { taskId } = params;
+      const task = await findTask(store, taskId);
       if (!task.ok) return task;
       const now = clock().getTime();
       const inTime = notInFuture(entered.at, now);
       if (!inTime.ok) return inTime;
       const { timeZone } = await taskView({ store, clock });
       const document = { ...entered, day: dateText(siteDay(timeZone, entered.at)) };
-      const outcome = await store.insertCompletion({ siteId, taskId: key.id, id: newId(), document, now });
+      const outcome = await store.of(COMPLETIONS).insert({ taskId, id: newId(), document, now });
       const completion = settled(outcome, document);
       if (!completion.ok) return completion;
-      const answer = answerOf(completion.value, await store.getMaintenanceTask(key));
-      const location = `/v1/maintenance-tasks/${key.id}/completions/${completion.value.id}`;
+      const answer = answerOf(completion.value, await store.of(TASKS).get(taskId));
+      const location = `/v1/maintenance-tasks/${taskId}/completions/${completion.value.id}`;
       return answer.ok ? success({ ...answer.value, location }) : answer;
     },
   );
@@ -109,11 +112,10 @@ function listRoute(api: Api): void {
         table: completionTable,
       }),
     },
-    async ({ params, siteId, query, store }) => {
-      const task = await findTask({ store }, { siteId, id: params.taskId });
+    async ({ params, query, store }) => {
+      const task = await findTask(store, params.taskId);
       if (!task.ok) return task;
-      const { records, more } = await store.listCompletions({
-        siteId,
+      const { records, more } = await store.of(COMPLETIONS).list({
         ...pageRequest({ ...query, name: undefined }),
         taskId: params.taskId,
       });
@@ -138,11 +140,11 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedCompletion('The completion.'),
     },
-    async ({ params, siteId, store }) => {
+    async ({ params, store }) => {
       const { taskId, completionId: id } = params;
-      const completion = await findCompletion(store, { siteId, taskId, id });
+      const completion = await findCompletion(store, { taskId, id });
       if (!completion.ok) return completion;
-      return answerOf(completion.value, await store.getMaintenanceTask({ siteId, id: taskId }));
+      return answerOf(completion.value, await store.of(TASKS).get(taskId));
     },
   );
   defineRoute(
@@ -157,10 +159,10 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: noContent('The completion is gone.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
+    async ({ params, expectedVersion, store }) => {
       const { taskId, completionId: id } = params;
       const now = clock().getTime();
-      const deleted = await store.deleteCompletion({ siteId, taskId, id, expectedVersion, now });
+      const deleted = await store.of(COMPLETIONS).delete({ taskId, id, expectedVersion, now });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'completion'));

@@ -9,7 +9,7 @@ import { writeReadings } from './writes.ts';
 const LAST_INSTANT = 8_640_000_000_000_000;
 const ALWAYS = { from: -LAST_INSTANT, before: LAST_INSTANT } as const;
 
-export const READINGS: KindOfRecord<KindsOfRecords['readings']> = {
+export const EXPORTED_READINGS: KindOfRecord<KindsOfRecords['readings']> = {
   most: READINGS_OF_A_SITE_MAX,
 
   async count(db, siteId) {

@@ -3,13 +3,11 @@ import type { MaintenanceTask, TaskKind } from '../../../models/maintenance/task
 import type {
   Deleted,
   Deletion,
-  ExpectedVersion,
-  InSite,
   Missing,
   Page,
   PageRequest,
-  RecordKey,
   Replaced,
+  Replacement,
   Stale,
   StoredRecord,
   UnknownPump,
@@ -30,9 +28,8 @@ export interface MaintenanceTaskRecord extends StoredRecord<MaintenanceTask> {
   readonly progress: TaskProgress;
 }
 
-/** Those of one site; of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
+/** Those of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
 export interface TaskChoice {
-  readonly siteId: string;
   readonly loop?: string | null | undefined;
   /** At most `LOOPS_ASKED_MAX`. */
   readonly loops?: readonly string[] | undefined;
@@ -49,15 +46,8 @@ export interface TaskPageRequest extends PageRequest, TaskChoice {
 }
 
 export interface NewMaintenanceTasks {
-  readonly siteId: string;
   readonly now: number;
   readonly tasks: readonly { readonly id: string; readonly document: MaintenanceTask }[];
-}
-
-export interface TaskReplacement extends RecordKey {
-  readonly document: MaintenanceTask;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion;
 }
 
 export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
@@ -84,24 +74,24 @@ export interface TaskTotals {
   readonly parts: number;
 }
 
-export interface MaintenanceTaskStore {
+export interface TaskOperations {
   /** All of them or none; the records in the order of the tasks. */
-  insertMaintenanceTasks(
+  insert(
     tasks: NewMaintenanceTasks,
   ): Promise<
     | { readonly outcome: 'inserted'; readonly records: readonly MaintenanceTaskRecord[] }
     | UnknownLoop
     | UnknownPump
   >;
-  getMaintenanceTask(key: RecordKey): Promise<MaintenanceTaskRecord | undefined>;
-  listMaintenanceTasks(request: TaskPageRequest): Promise<Page<MaintenanceTaskRecord>>;
+  get(id: string): Promise<MaintenanceTaskRecord | undefined>;
+  list(request: TaskPageRequest): Promise<Page<MaintenanceTaskRecord>>;
   /** In the order createdAt, then id. */
-  allMaintenanceTasks(choice: TaskChoice): Promise<AllTasks>;
+  all(choice: TaskChoice): Promise<AllTasks>;
   /** `today`: a day number. */
-  maintenanceTotals(choice: TaskChoice & { readonly today: number }): Promise<TaskTotals>;
-  replaceMaintenanceTask(
-    replacement: TaskReplacement,
+  totals(choice: TaskChoice & { readonly today: number }): Promise<TaskTotals>;
+  replace(
+    replacement: Replacement<MaintenanceTask>,
   ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump>;
   /** With its completions. */
-  deleteMaintenanceTask(deletion: Deletion & InSite): Promise<Deleted | Stale | Missing>;
+  delete(deletion: Deletion): Promise<Deleted | Stale | Missing>;
 }

@@ -1,4 +1,5 @@
 /** Routine checks: created, listed, read, replaced, deleted. */
+
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -12,6 +13,7 @@ import { noQuery } from '../../http/route.ts';
 import { type TaskView, taskAnswer, taskListAnswer } from './answer.ts';
 import { taskAnswerSchema, taskListSchema } from './answer-schema.ts';
 import type { MaintenanceTaskRecord } from './contract.ts';
+import { TASKS } from './kind.ts';
 import { dueBounds, taskListQuery } from './query.ts';
 import { taskInput } from './schema.ts';
 import { taskTable } from './table.ts';
@@ -50,10 +52,10 @@ function createRoute(api: Api): void {
       body,
       answer: storedTask('The check as it is stored.', 201),
     },
-    async ({ body: entered, siteId, store }) => {
+    async ({ body: entered, store }) => {
       const view = await taskView({ store, clock });
       const tasks = [{ id: newId(), document: taskOf(entered, view.timeZone) }];
-      const inserted = await store.insertMaintenanceTasks({ siteId, now: clock().getTime(), tasks });
+      const inserted = await store.of(TASKS).insert({ now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
       const [record] = inserted.records;
       if (record === undefined) throw new Error('invariant: one was inserted');
@@ -82,13 +84,13 @@ function listRoute(api: Api): void {
         table: taskTable,
       }),
     },
-    async ({ siteId, query, store }) => {
+    async ({ query, store }) => {
       const view = await taskView({ store, clock });
       const { loop, pump, kind, name } = query;
-      const choice = { siteId, loop, pump, kind, name, ...dueBounds(query, view.today) };
+      const choice = { loop, pump, kind, name, ...dueBounds(query, view.today) };
       const [page, totals] = await Promise.all([
-        store.listMaintenanceTasks({ ...pageRequest(query), ...choice }),
-        store.maintenanceTotals({ ...choice, today: view.today }),
+        store.of(TASKS).list({ ...pageRequest(query), ...choice }),
+        store.of(TASKS).totals({ ...choice, today: view.today }),
       ]);
       return success({
         body: taskListAnswer(page.records, { next: nextCursor(page), totals, view }),
@@ -110,8 +112,8 @@ function readRoute(api: Api): void {
       body: noBody,
       answer: storedTask('The check.'),
     },
-    async ({ params, siteId, store }) => {
-      const task = await findTask({ store }, { siteId, id: params.taskId });
+    async ({ params, store }) => {
+      const task = await findTask(store, params.taskId);
       return task.ok ? success(answerOf(task.value, await taskView({ store, clock }))) : task;
     },
   );
@@ -131,11 +133,11 @@ function replaceRoute(api: Api): void {
       body,
       answer: storedTask('The check as it is stored.'),
     },
-    async ({ params, body: entered, siteId, expectedVersion, store }) => {
+    async ({ params, body: entered, expectedVersion, store }) => {
       const view = await taskView({ store, clock });
       const document = taskOf(entered, view.timeZone);
-      const task = { siteId, id: params.taskId, document, now: clock().getTime() };
-      const written = await store.replaceMaintenanceTask({ ...task, expectedVersion });
+      const task = { id: params.taskId, document, now: clock().getTime() };
+      const written = await store.of(TASKS).replace({ ...task, expectedVersion });
       return written.outcome === 'replaced'
         ? success(answerOf(written.record, view))
         : failed(taskProblem(written));
@@ -156,9 +158,9 @@ function deleteRoute(api: Api): void {
       body: noBody,
       answer: noContent('The check is gone.'),
     },
-    async ({ params, siteId, expectedVersion, store }) => {
-      const deletion = { siteId, id: params.taskId, expectedVersion };
-      const deleted = await store.deleteMaintenanceTask(deletion);
+    async ({ params, expectedVersion, store }) => {
+      const deletion = { id: params.taskId, expectedVersion };
+      const deleted = await store.of(TASKS).delete(deletion);
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(taskProblem(deleted));
     },
   );

@@ -1,14 +1,17 @@
 /** What routes about routine checks share: the site's day, tasks by their ids, refusals of the store as problems. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { InUse, Missing, RecordKey, Stale, UnknownPump } from '../../store/versions.ts';
+import type { SiteStore } from '../../store/store.ts';
+import type { InUse, Missing, Stale, UnknownPump } from '../../store/versions.ts';
 import { findSite } from '../site/kind.ts';
 import { writeProblem } from '../write-problems.ts';
 import { dateText, type TaskView } from './answer.ts';
 import type { MaintenanceTaskRecord, UnknownLoop } from './contract.ts';
+import { TASKS } from './kind.ts';
 import type { EnteredTask, FirstDue } from './schema.ts';
 
 type Deps = Pick<SiteDependencies, 'store' | 'clock'>;
@@ -28,10 +31,10 @@ export const taskOf = (entered: EnteredTask, timeZone: string): MaintenanceTask 
 });
 
 export async function findTask(
-  { store }: Pick<Deps, 'store'>,
-  key: RecordKey,
+  store: SiteStore,
+  id: string,
 ): Promise<Result<MaintenanceTaskRecord, Problem>> {
-  const task = await store.getMaintenanceTask(key);
+  const task = await store.of(TASKS).get(id);
   return task === undefined ? failed(noTask()) : success(task);
 }
 

@@ -11,7 +11,7 @@ import { pumpLists } from '../records/pump/contract-lists.ts';
 import { schedules } from '../records/schedule/contract.ts';
 import { sites } from '../records/site/contract.ts';
 import { tariffs } from '../records/tariff/contract.ts';
-import { maintenance } from './contract/maintenance.ts';
+import { maintenance } from '../records/task/contract.ts';
 import { races } from './contract/races.ts';
 import { readings } from './contract/readings.ts';
 import { siteContents } from './contract/site-contents.ts';
