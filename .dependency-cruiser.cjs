@@ -47,13 +47,7 @@ module.exports = {
   forbidden: [
     ...orderRules,
     roomless,
-    // Types alone may refer to each other until each stored kind is opened by its own name.
-    {
-      name: 'no-circle',
-      severity: 'error',
-      from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
-    },
+    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true } },
     {
       name: 'curves-import-nothing-of-ours',
       severity: 'error',

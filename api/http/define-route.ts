@@ -116,7 +116,6 @@ async function serve<P extends string, Q extends z.ZodObject, B, O>(
     expectedVersion: expected.value,
     isConditional: ifMatch !== undefined,
     store,
-    siteId: store.siteId,
     requestId: c.get('requestId'),
   });
   return answer.ok ? answerWith(c, route, asked.value, answer.value) : answer;

@@ -54,7 +54,6 @@ export interface RouteRequest<Path extends string, Query, Body> {
   readonly isConditional: boolean;
   /** The records of the site that the caller acts in. */
   readonly store: SiteStore;
-  readonly siteId: string;
   readonly requestId: string;
 }
 

@@ -1,18 +1,10 @@
 /** The store as queries that every database understands. */
 import { type Kysely, sql } from 'kysely';
-import { siteContentsStore } from '../features/site-copy/contents.ts';
-import { readingDeletion } from '../records/reading/deletion.ts';
-import { readingReads } from '../records/reading/reads.ts';
-import { readingWrites } from '../records/reading/writes.ts';
 import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
 
 /** The database must be migrated, and its driver must speak of failures as `StoreFault` and `ForeignKeyViolation`. */
 export const kyselyStore = (db: Kysely<Tables>): Store => ({
-  ...siteContentsStore(db),
-  ...readingReads(db),
-  ...readingWrites(db),
-  ...readingDeletion(db),
   of: (siteId, kind) => kind.open(db)(siteId),
   async ping() {
     await sql`select 1`.execute(db);

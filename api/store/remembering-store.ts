@@ -29,19 +29,9 @@ function remembering<Operations extends object>(
  */
 export function rememberingStore(store: Store): Store {
   const memory = recordMemory();
-  const forgetting =
-    <Asked, Outcome>(write: (asked: Asked) => Promise<Outcome>) =>
-    async (asked: Asked): Promise<Outcome> => {
-      await memory.write(() => undefined);
-      try {
-        return await write(asked);
-      } finally {
-        await memory.write(() => undefined);
-      }
-    };
   return {
-    ...store,
     of: (siteId, kind) => remembering(store.of(siteId, kind), { kind, siteId, memory }),
-    writeContents: forgetting(store.writeContents),
+    ping: () => store.ping(),
+    close: () => store.close(),
   };
 }

@@ -1,4 +1,5 @@
 /** Readings over HTTP into a database file: batches against single posts, a year by day against a month by day. */
+
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -6,6 +7,7 @@ import { v7 } from 'uuid';
 import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
+import { READINGS } from '../../api/records/reading/kind.ts';
 import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import type { Store } from '../../api/store/store.ts';
@@ -141,7 +143,7 @@ async function fill(store: Store, loop: string): Promise<string> {
         time: Date.parse(row.time),
         flow: row.flow / 3.6e6,
       }));
-      await store.insertReadings({ siteId: DEFAULT_SITE_ID, loop, readings, outlets: [] });
+      await store.of(DEFAULT_SITE_ID, READINGS).insert({ loop, readings, outlets: [] });
     }
   });
   return `${YEAR_ROWS} rows stored in ${(time / 1000).toFixed(1)} s`;

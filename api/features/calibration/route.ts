@@ -40,7 +40,7 @@ function calibratingRoute(api: Api): void {
       }),
       problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],
     },
-    async ({ params, body, siteId, expectedVersion, isConditional, store }) => {
+    async ({ params, body, expectedVersion, isConditional, store }) => {
       const { from, to, apply } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
@@ -52,7 +52,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration({ ...api.deps, store }, { siteId, loop, from, to, apply });
+      const done = await answerCalibration({ ...api.deps, store }, { loop, from, to, apply });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });

@@ -12,6 +12,7 @@ import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
 import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
@@ -53,10 +54,13 @@ export async function answerCondition(
   const site = await findSite(store);
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
-  const key = { siteId: site.id, loop: loop.id };
   const from = Math.max(range.value.from, sinceInstalled(installed, site));
-  const { changes } = await store.readingSpan(key);
-  const { readings, total } = await readingsJudged(store, { ...key, from, before: range.value.before });
+  const { changes } = await store.of(READINGS).span(loop.id);
+  const { readings, total } = await readingsJudged(store, {
+    loop: loop.id,
+    from,
+    before: range.value.before,
+  });
   const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
   const [first, last] = [readings[0], readings.at(-1)];
   const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));

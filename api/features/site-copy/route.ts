@@ -1,4 +1,5 @@
 /** The site as one document: out, and into an empty site. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
@@ -14,6 +15,7 @@ import type { SiteStore } from '../../store/store.ts';
 import { described } from '../../units/described.ts';
 import { documentedContext, type SchemaContext } from '../../units/schema-context.ts';
 import { checkSiteCopy } from './check.ts';
+import { SITE_CONTENTS } from './contents.ts';
 import type { SiteContents } from './contract.ts';
 import { readSiteCopy, type SiteCopy } from './read.ts';
 import {
@@ -65,7 +67,7 @@ const copyBody: RequestBody<SiteCopy> = {
 };
 
 async function stored(store: SiteStore, contents: SiteContents): Promise<Result<null, Problem>> {
-  const written = await store.writeContents({ siteId: store.siteId, contents });
+  const written = await store.of(SITE_CONTENTS).write(contents);
   if (written.outcome === 'written') return success(null);
   return failed(problem('not-empty', `The site has ${written.kinds.join(', ')} already.`));
 }
@@ -89,7 +91,7 @@ function exportRoute(api: Api): void {
       }),
     },
     async ({ store, system, query: { readings } }) => {
-      const read = await store.readContents({ siteId: store.siteId, readings: readings !== 'false' });
+      const read = await store.of(SITE_CONTENTS).read({ readings: readings !== 'false' });
       if (read.outcome === 'read') {
         const written = await writeSiteCopy(read.contents, system);
         return written.ok ? success({ body: written.value }) : written;

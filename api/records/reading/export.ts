@@ -29,10 +29,10 @@ export const EXPORTED_READINGS: KindOfRecord<KindsOfRecords['readings']> = {
       .where('site_id', '=', siteId)
       .orderBy('loop_id')
       .execute();
-    const reads = readingReads(db);
+    const reads = readingReads(db, siteId);
     const parts: (() => KindsOfRecords['readings'])[] = [];
     for (const { loop_id: loop } of series) {
-      const all = await reads.readingsBetween({ siteId, loop, ...ALWAYS, limit: READINGS_OF_A_SITE_MAX });
+      const all = await reads.between({ loop, ...ALWAYS, limit: READINGS_OF_A_SITE_MAX });
       for (let at = 0; at < all.length; at += READINGS_TOGETHER) {
         const readings = all.slice(at, at + READINGS_TOGETHER);
         const times = { createdAt: readings[0]?.time ?? 0, updatedAt: readings.at(-1)?.time ?? 0 };

@@ -25,6 +25,7 @@ import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
 import { isLongText, readReadings } from './job.ts';
+import { READINGS } from './kind.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
@@ -52,7 +53,7 @@ function takingRoute(api: Api, loops: LoopCache): void {
       }),
       problems: ['malformed-csv', 'unavailable'],
     },
-    async ({ params, body, system, siteId, store }) => {
+    async ({ params, body, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
@@ -72,12 +73,12 @@ function takingRoute(api: Api, loops: LoopCache): void {
         : success(readReadings(work));
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
-      const key = { siteId, loop: params.loopId };
-      const written = await store.insertReadings({ ...key, readings: read.value.value, outlets });
+      const loopId = params.loopId;
+      const written = await store.of(READINGS).insert({ loop: loopId, readings: read.value.value, outlets });
       if (written.outcome === 'missing') return failed(noRecord('loop', null));
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
-      return success({ body: { accepted, merged }, location: `/v1/loops/${params.loopId}/readings` });
+      return success({ body: { accepted, merged }, location: `/v1/loops/${loopId}/readings` });
     },
   );
 }
@@ -149,7 +150,7 @@ function readingRoute(api: Api): void {
         table: readingsTable,
       }),
     },
-    async ({ params, query: asked, siteId, store }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const range = timeRange(asked);
@@ -161,7 +162,7 @@ function readingRoute(api: Api): void {
       if (!limit.ok) return limit;
       const { timeZone } = (await findSite(store)).document;
       const from = Math.max(range.value.from, start.value ?? range.value.from);
-      const choice = { siteId, loop: params.loopId, from, before: range.value.before };
+      const choice = { loop: params.loopId, from, before: range.value.before };
       const { items, next } = await readingPage(store, { ...choice, by, limit: limit.value, timeZone });
       const cursor = next === null ? null : encodeCursor({ createdAt: next, id: kindOf(by) });
       return success({ body: { items: [...items], next: cursor } });
@@ -192,7 +193,7 @@ function deletingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The readings are deleted, if there were any.'),
     },
-    async ({ params, query: asked, siteId, expectedVersion, store }) => {
+    async ({ params, query: asked, expectedVersion, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { version } = loop.value;
@@ -201,7 +202,7 @@ function deletingRoute(api: Api): void {
       }
       const range = timeRange(asked);
       if (!range.ok) return range;
-      const deleted = await store.deleteReadings({ siteId, loop: params.loopId, ...range.value });
+      const deleted = await store.of(READINGS).delete({ loop: params.loopId, ...range.value });
       if (deleted.outcome === 'deleted') return success({ body: null });
       const { limit, actual } = deleted;
       const detail = `There are ${actual} readings from \`from\` to \`to\`, more than are deleted at once: choose a shorter time.`;

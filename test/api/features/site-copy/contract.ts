@@ -1,6 +1,7 @@
 /** What a store does with a site as a whole. */
 
 import { expect, it } from 'vitest';
+import { SITE_CONTENTS } from '../../../../api/features/site-copy/contents.ts';
 import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
 import { LOOPS } from '../../../../api/records/loop/kind.ts';
 import { SCHEDULES } from '../../../../api/records/schedule/kind.ts';
@@ -9,8 +10,8 @@ import { TARIFFS } from '../../../../api/records/tariff/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleSchedule } from '../../records/schedule/contract.ts';
 import { exampleTariff } from '../../records/tariff/contract.ts';
-import { exampleLoop, T0 } from '../examples.ts';
-import { A, B, insertPump } from './two-sites.ts';
+import { A, B, insertPump } from '../../store/contract/two-sites.ts';
+import { exampleLoop, T0 } from '../../store/examples.ts';
 
 async function fill(store: Store): Promise<void> {
   await store.of(A, TARIFFS).insert({ id: 't1', document: exampleTariff(), now: T0 + 1 });
@@ -29,7 +30,7 @@ async function fill(store: Store): Promise<void> {
 }
 
 async function contentsOf(store: Store, siteId: string): Promise<SiteContents> {
-  const read = await store.readContents({ siteId, readings: true });
+  const read = await store.of(siteId, SITE_CONTENTS).read({ readings: true });
   if (read.outcome !== 'read') throw new Error(read.outcome);
   return read.contents;
 }
@@ -50,7 +51,7 @@ export function siteContents(store: () => Store): void {
     const { site, ...records } = plain(contents);
     expect(records.pumps.map(({ id }) => id)).toEqual(['p1', 'p2']);
     expect(records.loops).toMatchObject([{ id: 'l1', version: 2, createdAt: T0 + 3, updatedAt: T0 + 9 }]);
-    const written = await store().writeContents({ siteId: B, contents });
+    const written = await store().of(B, SITE_CONTENTS).write(contents);
     expect(written).toEqual({ outcome: 'written', site: { ...site, id: B } });
     expect(plain(await contentsOf(store(), B))).toEqual({ site: { ...site, id: B }, ...records });
     const deletion = { id: 't1', expectedVersion: 'any' as const };
@@ -61,10 +62,10 @@ export function siteContents(store: () => Store): void {
   it('lets the version of a site only rise', async () => {
     const contents = await contentsOf(store(), A);
     expect(await store().of(B, SITE).get()).toMatchObject({ version: 1 });
-    expect(await store().writeContents({ siteId: B, contents })).toMatchObject({ site: { version: 2 } });
+    expect(await store().of(B, SITE_CONTENTS).write(contents)).toMatchObject({ site: { version: 2 } });
     expect(await store().of(B, SITE).get()).toMatchObject({ version: 2 });
     const later = { ...contents, site: { ...contents.site, version: 7 } };
-    expect(await store().writeContents({ siteId: B, contents: later })).toMatchObject({
+    expect(await store().of(B, SITE_CONTENTS).write(later)).toMatchObject({
       site: { version: 7 },
     });
   });
@@ -74,7 +75,7 @@ export function siteContents(store: () => Store): void {
     const contents = await contentsOf(store(), A);
     await insertPump(store(), 'mine', { siteId: B });
     const notEmpty = { outcome: 'not-empty', kinds: ['pumps'] };
-    expect(await store().writeContents({ siteId: B, contents })).toEqual(notEmpty);
+    expect(await store().of(B, SITE_CONTENTS).write(contents)).toEqual(notEmpty);
     expect(plain(await contentsOf(store(), B))).toMatchObject({
       site: { version: 1 },
       loops: [],
@@ -87,8 +88,8 @@ export function siteContents(store: () => Store): void {
     const contents = await contentsOf(store(), A);
     const loose = { ...contents, records: { ...contents.records, pumps: [] } };
     const before = plain(await contentsOf(store(), B));
-    await expect(store().writeContents({ siteId: B, contents: loose })).rejects.toThrow('loop l1');
+    await expect(store().of(B, SITE_CONTENTS).write(loose)).rejects.toThrow('loop l1');
     expect(plain(await contentsOf(store(), B))).toEqual(before);
-    expect(await store().writeContents({ siteId: B, contents })).toMatchObject({ outcome: 'written' });
+    expect(await store().of(B, SITE_CONTENTS).write(contents)).toMatchObject({ outcome: 'written' });
   });
 }
