@@ -1,19 +1,23 @@
-/** The Darcy friction factor with Colebrook-White solved by plain bisection. */
+/** The Darcy friction factor with Colebrook-White solved by Newton's steps on 1/sqrt(f). */
 
-const STEPS = 60;
+const STEPS = 30;
+/** A relative step so small ends the solution; the next would be its square. */
+const SMALL = 1e-9;
 const GRAVITY = 9.80665;
 
-/** Colebrook-White at any Reynolds number; 1/sqrt(f) lies in 0.1..40 over every pipe that is used. */
+/** Colebrook-White at any Reynolds number: x = -2 log10(e/(3.7 D) + 2.51 x/Re), x = 1/sqrt(f). */
 export function colebrook({ reynolds, relativeRoughness }: Conditions): number {
-  let low = 0.1;
-  let high = 40;
+  const rough = relativeRoughness / 3.7;
+  const smooth = 2.51 / reynolds;
+  let x = 6;
   for (let step = 0; step < STEPS; step += 1) {
-    const middle = (low + high) / 2;
-    const sum = middle + 2 * Math.log10(relativeRoughness / 3.7 + (2.51 * middle) / reynolds);
-    if (sum > 0) high = middle;
-    else low = middle;
+    const inside = rough + smooth * x;
+    const excess = x + (2 / Math.LN10) * Math.log(inside);
+    const change = excess / (1 + ((2 / Math.LN10) * smooth) / inside);
+    x -= change;
+    if (Math.abs(change) < SMALL * x) return 1 / x ** 2;
   }
-  return 4 / (low + high) ** 2;
+  throw new Error('the friction factor does not settle');
 }
 
 interface Conditions {
