@@ -57,11 +57,15 @@ export function dutyAtSetting({ question, served, judge }: Prepared, setting: nu
   return dutyOf(served, running, density(question.loop.water));
 }
 
-/** A duty at every setting up to the first that qualifies, each with the conditions that it breaks. */
-export function scan(
-  prepared: Prepared,
-): readonly { readonly duty: Duty; readonly faults: readonly Reason[] }[] {
-  const rows: { duty: Duty; faults: readonly Reason[] }[] = [];
+/** A duty and the conditions that it breaks. */
+interface Judged {
+  readonly duty: Duty;
+  readonly faults: readonly Reason[];
+}
+
+/** The duties at every setting up to the first that qualifies. */
+export function scan(prepared: Prepared): readonly Judged[] {
+  const rows: Judged[] = [];
   for (const setting of settingsGrid(prepared.question.pump.settings)) {
     const duty = dutyAtSetting(prepared, setting);
     const faults = broken(prepared.judge, duty);
@@ -72,10 +76,11 @@ export function scan(
 }
 
 /** The choice, or every reason whose condition no setting meets. */
-export function select(prepared: Prepared): Answer {
-  const rows = scan(prepared);
+export function answerOf(rows: readonly Judged[]): Answer {
   const qualifying = rows.find(({ faults }) => faults.length === 0);
   if (qualifying !== undefined) return { feasible: true, duty: qualifying.duty };
   const everywhere = REASONS.filter((reason) => rows.every(({ faults }) => faults.includes(reason)));
   return { feasible: false, reasons: everywhere.length > 0 ? everywhere : ['no-setting'] };
 }
+
+export const select = (prepared: Prepared): Answer => answerOf(scan(prepared));
