@@ -37,8 +37,10 @@ export interface Agreement {
   /** Seeds of the loops whose selections were compared, and of those whose duties at one setting were. */
   readonly selections: readonly number[];
   readonly duties: readonly number[];
-  /** Seeds left out: a reducing tee gives its sides nearly all of the water at some setting. */
+  /** Seeds whose selection was left out: a reducing tee starves its run at some setting, or as in `unsolved`. */
   readonly leftOut: readonly number[];
+  /** Seeds left out because the second solution finds no balance of a run near rest at a reducing tee. */
+  readonly unsolved: readonly number[];
   /** Seeds at which the service's flows differ and hold too: with outlets at unlike levels a tee may balance twice. */
   readonly otherBalances: readonly number[];
   readonly disagreements: readonly string[];
@@ -49,17 +51,18 @@ const RELATIVE = 1e-6;
 const LEAST_PART = 0.01;
 /** Several balances may exist where the sides of a reducing tee take more. */
 const MOST_SIDE = 0.9;
-/** Contradiction among the heads of the second solution, as a part of 1 m and the head. */
-const VERIFIED = 1e-9;
+/** Contradiction among the heads of the second solution, as a part of 1 m and the head; sides about to flow amplify rounding. */
+const VERIFIED = 1e-7;
 /** Place in the grid of the setting whose duty is compared whether it qualifies or not. */
 const PLACE = 0.6;
 
-function isUnique({ circuit, served }: Prepared, { flow, outlets }: Duty): boolean {
-  if (greatestSideShare(circuit, outlets) > MOST_SIDE) return false;
+type Uniqueness = 'single' | 'starved' | 'unsolved';
+
+/** Whether a duty is the only balance of its loop, as far as the second solution knows. */
+function uniquenessOf({ circuit, served }: Prepared, { flow, outlets }: Duty): Uniqueness {
+  if (greatestSideShare(circuit, outlets) > MOST_SIDE) return 'starved';
   const head = served.head(flow);
-  if (mismatch(circuit, outlets, head) > VERIFIED * (1 + Math.abs(head)))
-    throw new Error('the second solution does not hold');
-  return true;
+  return mismatch(circuit, outlets, head) <= VERIFIED * (1 + Math.abs(head)) ? 'single' : 'unsolved';
 }
 
 /** Every figure of a duty that differs, in words. */
@@ -102,6 +105,7 @@ function holds({ circuit }: Prepared, { outlets, head, flow }: ServiceDuty): boo
 interface Verdict {
   readonly duty: readonly string[] | undefined;
   readonly selection: readonly string[] | undefined;
+  readonly unsolved: boolean;
   readonly otherBalance: boolean;
 }
 
@@ -112,13 +116,15 @@ function judged(service: Service, question: Question): Verdict {
   const grid = settingsGrid(question.pump.settings);
   const setting = grid[Math.floor(PLACE * grid.length)] ?? question.pump.settings.max;
   const expected = dutyAtSetting(prepared, setting);
-  const duty = isUnique(prepared, expected) ? service.dutyAt(question, setting) : undefined;
-  const unlike = duty === undefined ? undefined : differences(duty, expected);
+  const duty = uniquenessOf(prepared, expected) === 'single' ? service.dutyAt(question, setting) : undefined;
+  const unlike = duty && differences(duty, expected);
+  const found = rows.map((row) => uniquenessOf(prepared, row.duty));
   return {
     duty: unlike,
-    selection: rows.every((row) => isUnique(prepared, row.duty))
+    selection: found.every((one) => one === 'single')
       ? unlikeAnswers(service.select(question), answerOf(rows))
       : undefined,
+    unsolved: found.includes('unsolved'),
     otherBalance: duty !== undefined && unlike !== undefined && unlike.length > 0 && holds(prepared, duty),
   };
 }
@@ -135,16 +141,18 @@ export function agreementOf(service: Service, { balancing, firstSeed, loops }: S
   const selections: number[] = [];
   const duties: number[] = [];
   const leftOut: number[] = [];
+  const unsolved: number[] = [];
   const otherBalances: number[] = [];
   const disagreements: string[] = [];
   for (let seed = firstSeed; selections.length < loops; seed += 1) {
     const found = featuredCase({ seed, everyOutlet: balancing === 'trimmed' });
     const verdict = judged(service, { ...found, loop: withStatedBores(found.loop), balancing });
     if (verdict.duty !== undefined) duties.push(seed);
+    if (verdict.unsolved) unsolved.push(seed);
     if (verdict.otherBalance) otherBalances.push(seed);
     (verdict.selection === undefined ? leftOut : selections).push(seed);
     const said = [...(verdict.duty ?? []), ...(verdict.selection ?? [])];
     disagreements.push(...said.map((text) => `seed ${seed} ${balancing}: ${text}`));
   }
-  return { selections, duties, leftOut, otherBalances, disagreements };
+  return { selections, duties, leftOut, unsolved, otherBalances, disagreements };
 }
