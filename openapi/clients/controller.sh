@@ -423,8 +423,7 @@ answered() {
 }
 
 # fetch path arguments of curl ..: prints the answer, and on a line behind it status and exit code of curl. The key goes by
-# standard input, since other users of the machine can read a command line. A byte of 0, which a shell would drop, becomes one
-# that is in no JSON either.
+# standard input, since other users of the machine can read a command line.
 fetch() {
   path=$1
   shift
@@ -432,11 +431,12 @@ fetch() {
     curl -q --config - --silent --show-error --globoff --proto '=http,https' --max-time "$TIMEOUT" \
       --header 'Accept: application/json' --write-out '\n%{http_code}' "$@" --url "${SERVICE%/}/v1/loops/$LOOP/$path"
     printf ' %s' "$?"
-  } | head -c "$ANSWER_BYTES_MAX" | tr '\000' '\001'
+  } | head -c "$ANSWER_BYTES_MAX"
 }
 
 # Reads a whole answer, so that all values are of one moment, and prints the few that are needed, a line each: name, space,
-# value. Of an answer that did not arrive in full it prints nothing, of one that is no JSON the status alone.
+# value. Of an answer that did not arrive in full it prints nothing, of one that is no JSON the status alone. It reads from the
+# pipe, since a shell would drop bytes of 0; no byte of 1 is in JSON, so that all is one record.
 pick() {
   awk '
     function need(path, kind, name) {

@@ -60,6 +60,7 @@ describe('an answer that is no setpoint', () => {
     ['a trailing comma', withText('70').replace('}}', '},}')],
     ['a line break within a text', whole.replace('the ', 'the\n')],
     ['braces without end', '{"a":'.repeat(100_000)],
+    ['lists 110 deep', `{"a":${'['.repeat(110)}${']'.repeat(110)},${whole.slice(1)}`],
     ['a megabyte', 'x'.repeat(1_000_000)],
     ['a megabyte of line breaks', '\n'.repeat(1_000_000)],
     ['a good document within a megabyte', `${' '.repeat(1_000_000)}${whole}`],

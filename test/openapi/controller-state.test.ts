@@ -52,6 +52,14 @@ describe('what is remembered', () => {
     expect(bench.lines('state/failures')).toEqual(['1']);
   });
 
+  it('is not what a run that was killed had only prepared', async () => {
+    const SERVICE = await bench.saying(setpoint(70));
+    await bench.run({ SERVICE });
+    writeFileSync(stateFile('setting.new'), '80\n');
+    await bench.run({ SERVICE });
+    expect(bench.lines('state/setting')).toEqual(['70']);
+  });
+
   it('is forgotten where it is of another loop', async () => {
     const SERVICE = await bench.saying(setpoint(70));
     await bench.run({ SERVICE });
