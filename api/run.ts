@@ -3,11 +3,11 @@ import type { Logger } from 'pino';
 import { v7 as newId } from 'uuid';
 import { readEnvironment } from './environment.ts';
 import type { AppDependencies } from './http/api.ts';
+import { makeLogger } from './log.ts';
 import { startService } from './service.ts';
 import { stopOnSignal } from './stop-on-signal.ts';
+import { workerPool } from './threads/worker-pool.ts';
 import { VERSION } from './version.ts';
-import { makeLogger } from './watch/log.ts';
-import { workerPool } from './work/heavy-work.ts';
 
 interface App {
   readonly fetch: (request: Request, env: object) => Response | Promise<Response>;

@@ -1,7 +1,7 @@
 /** The controller script against the service itself. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../api/server.ts';
-import { type Facility, facility } from '../api/schedule/facility.ts';
+import { type Facility, facility } from '../api/features/schedule/facility.ts';
 import { type ControllerBench, controllerBench } from './controller-bench.ts';
 
 let bench: ControllerBench;
