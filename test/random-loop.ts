@@ -1,6 +1,6 @@
 /** Invented selection questions: a loop, a pump about its size, and requirements that it may or may not meet. */
-import type { PipeworkLoop } from '../models/loop.ts';
-import type { Pump } from '../models/pump.ts';
+import type { PipeworkLoop } from '../models/loop/loop.ts';
+import type { Pump } from '../models/pump/pump.ts';
 import { type Draw, drawsFrom, mulberry32 } from './random/draw.ts';
 import { randomPipework } from './random/pipework.ts';
 import { randomPump } from './random/pump.ts';

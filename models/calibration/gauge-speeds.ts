@@ -1,7 +1,7 @@
 /** The true speeds of a pump at settings of its controller, told by gauge readings. */
 import { buildSpeedMap, speedRatioAt } from '../../curves/speed-map.ts';
-import type { PumpModel } from '../pump-model.ts';
-import type { Gauge, Measured } from './measured.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import type { Gauge, Measured } from './measured-rows.ts';
 
 export interface GaugeSpeed {
   readonly setting: number;

@@ -1,16 +1,17 @@
 /** What a loop and its pump would show on a gauge, with friction, head and power multiplied. */
-import { withMoreFriction } from '../doubt/more-friction.ts';
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { sampledSystem } from '../sampled-system.ts';
-import { shutOff } from '../schedule/phase-loop.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { calibratedFit } from './calibrated-fit.ts';
-import type { Factors } from './factors.ts';
-import type { Gauge } from './measured.ts';
+
+import { at } from '../../curves/at.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { withMoreFriction } from '../network/more-friction.ts';
+import { sampledSystem } from '../network/sampled-system.ts';
+import { shutOff } from '../network/shut-off.ts';
+import { calibratedFit } from '../pump/calibrated-fit.ts';
+import type { Factors } from '../pump/factors.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import type { Gauge } from './measured-rows.ts';
 
 export interface Installation {
   readonly loop: LoopModel;

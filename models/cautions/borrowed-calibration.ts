@@ -1,6 +1,6 @@
 /** Cautions about a calibration that was made with other pumps than those it is now used for. */
 import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
-import type { PumpFit } from '../pump-model.ts';
+import type { PumpFit } from '../pump/pump-model.ts';
 import { type Caution, caution } from './catalogue.ts';
 
 /** `pumps` as they are entered; those without an id are never those of a calibration. */

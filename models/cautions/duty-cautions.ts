@@ -1,12 +1,13 @@
 /** The cautions that apply to one pump at one duty on a loop. */
-import { coveredIntake } from '../covered-intake.ts';
-import type { ExactDuty } from '../duty-point.ts';
-import { outletFigures } from '../margins.ts';
-import { preferredRegion } from '../preferred-region.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import { screenVelocities } from '../screen.ts';
-import { type ConditionContext, EQUAL } from '../selection/conditions.ts';
-import { isOnGrid } from '../settings-grid.ts';
+
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { coveredIntake } from '../intake/covered-intake.ts';
+import { screenVelocities } from '../intake/screen.ts';
+import { outletFigures } from '../network/margins.ts';
+import { preferredRegion } from '../pump/preferred-region.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { isOnGrid } from '../pump/settings-grid.ts';
+import { type ConditionContext, EQUAL } from '../selection/criteria.ts';
 import { type Caution, caution } from './catalogue.ts';
 import { fitCautions } from './fit-cautions.ts';
 import { flowCautions } from './flow-cautions.ts';

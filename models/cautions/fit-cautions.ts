@@ -1,8 +1,8 @@
 /** The cautions that the fits of a pump's head and power give, whatever the loop. */
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
-import type { PumpModel } from '../pump-model.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import { type Caution, caution } from './catalogue.ts';
-import { headMisfit, type Misfit, powerMisfit } from './misfit.ts';
+import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
 
 /** Exponents of power over speed that pumps show; outside, something else is in the points. */
 const POWER_EXPONENTS = { least: 2.5, most: 3.3 } as const;

@@ -1,10 +1,11 @@
 /** The cautions about the flows in pipes, splits and intake of a loop whose pipework is known. */
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
+
+import { at } from '../../curves/at.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { minimumSubmergence } from '../intake/submergence.ts';
+import type { LoopModel } from '../network/loop-model.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { Limits } from '../selection/options.ts';
-import { minimumSubmergence } from '../submergence.ts';
 import { about } from './about.ts';
 import { type Caution, caution } from './catalogue.ts';
 

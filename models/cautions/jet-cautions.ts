@@ -1,8 +1,9 @@
 /** The cautions about how far the streams of outlets reach. */
-import { type JetCautions, jetCautions } from '../jet.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
-import { outletReaches } from '../outlet-reach.ts';
+
+import { at } from '../../curves/at.ts';
+import { type JetCautions, jetCautions } from '../components/jet.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { outletReaches } from '../network/outlet-reach.ts';
 import { about } from './about.ts';
 import type { Caution } from './catalogue.ts';
 

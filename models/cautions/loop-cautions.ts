@@ -1,8 +1,8 @@
 /** The cautions that hold for a loop whatever its pump: people, animals, water on the floor, service. */
-import { drainBack } from '../drain-back.ts';
-import type { Intake, Loop } from '../loop.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { serviceLacks } from '../serviceability.ts';
+import { drainBack } from '../hazards/drain-back.ts';
+import type { Intake, Loop } from '../loop/loop.ts';
+import { serviceLacks } from '../loop/serviceability.ts';
+import type { LoopModel } from '../network/loop-model.ts';
 import { about } from './about.ts';
 import { type Caution, caution } from './catalogue.ts';
 import { entrapment } from './entrapment.ts';

@@ -1,6 +1,7 @@
 /** The cautions about pumps side by side. */
-import type { LoopModel } from '../loop-model.ts';
-import { hasCheckValves } from '../one-pump-down.ts';
+
+import { hasCheckValves } from '../duty/one-pump-down.ts';
+import type { LoopModel } from '../network/loop-model.ts';
 import { type Caution, caution } from './catalogue.ts';
 
 export function parallelCautions(loop: LoopModel, { count }: { readonly count: number }): readonly Caution[] {

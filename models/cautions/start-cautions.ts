@@ -1,8 +1,8 @@
 /** The cautions about curves that cross more than once: whether a pump starts, and where it then lands. */
-import { dutyPoint, type ExactDuty } from '../duty-point.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { ConditionContext } from '../selection/conditions.ts';
-import { solving } from '../solve-failure.ts';
+import { dutyPoint, type ExactDuty } from '../duty/duty-point.ts';
+import { solving } from '../network/solve-failure.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { ConditionContext } from '../selection/criteria.ts';
 import { type Caution, caution } from './catalogue.ts';
 
 /** Only a drooping pump crosses a rising system more than once. */

@@ -1,6 +1,6 @@
 /** The cautions about what a pump draws through: the pressure before it, and where it stands. */
-import type { DutyFigures } from '../duty-point.ts';
-import { type ConditionContext, npshFigures } from '../selection/conditions.ts';
+import type { DutyFigures } from '../duty/duty-point.ts';
+import { type ConditionContext, npshFigures } from '../selection/criteria.ts';
 import { type Caution, caution } from './catalogue.ts';
 
 const NPSH_MARGIN = 1.3;

@@ -1,10 +1,10 @@
 /** What a loop and its pump should show at a setting, by their data. */
-import { dutyPoint } from '../duty-point.ts';
-import { GRAVITY } from '../gravity.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { velocityHeads } from './gauges.ts';
+import { dutyPoint } from '../duty/duty-point.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { velocityHeads } from '../readings/gauges.ts';
 
 /** A loop with the pumps installed on it. */
 export interface Station {

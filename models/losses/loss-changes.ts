@@ -1,11 +1,12 @@
 /** A loop with one of its losses made smaller. */
 
-import { largerPipe } from '../larger-pipe.ts';
-import type { Branch, Loop, RunElement } from '../loop.ts';
-import { buildLoopModel, type LoopModel } from '../loop-model.ts';
-import type { DocumentPath, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
-import { scaled } from '../resistance.ts';
+import { largerPipe } from '../components/larger-pipe.ts';
+import { scaled } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { Branch, Loop, RunElement } from '../loop/loop.ts';
+import { buildLoopModel, type LoopModel } from '../network/loop-model.ts';
+import type { NetworkBranch, PlacedResistance } from '../network/network.ts';
+import { pipeworkSystem } from '../network/pipework-system.ts';
 import type { LossRow } from './loss-rows.ts';
 
 /** `boreUp`: the next larger pipe of its series; `halved`, `removed`: its head at any flow. */

@@ -1,10 +1,12 @@
 /** Where the head of a pump goes: every element of a loop with the head it takes and its share of the hydraulic power. */
-import { GRAVITY } from '../gravity.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
-import type { DocumentPath, Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
+
+import { at } from '../../curves/at.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { NetworkSolution } from '../network/solve-network.ts';
-import type { SystemState } from '../system.ts';
+import type { SystemState } from '../network/system.ts';
+import { GRAVITY } from '../physics/gravity.ts';
 
 export type LossKind = PlacedResistance['kind'] | 'tee-mouth' | 'lift' | 'system-curve';
 

@@ -1,9 +1,9 @@
 /** What a smaller loss would save a year. */
-import { type Choice, choose, type Question } from '../choose.ts';
-import { annualUse } from '../energy.ts';
-import type { LoopModel } from '../loop-model.ts';
+import { type Choice, choose, type Question } from '../assurance/choose-assured.ts';
+import { annualUse } from '../duty/energy.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { solving } from '../network/solve-failure.ts';
 import { continuousDuty } from '../selection/continuous-setting.ts';
-import { solving } from '../solve-failure.ts';
 import { type Change, canChange, changedLoop } from './loss-changes.ts';
 import type { LossRow } from './loss-rows.ts';
 

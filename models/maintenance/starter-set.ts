@@ -1,9 +1,9 @@
 /** The routine checks that common practice asks of a loop, from what it is made of. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { CautionCode } from '../cautions/catalogue.ts';
-import type { Loop } from '../loop.ts';
-import type { Pump } from '../pump.ts';
-import { fittingsIn, runsOfLoop } from '../runs-of-loop.ts';
+import type { Loop } from '../loop/loop.ts';
+import { fittingsIn, runsOfLoop } from '../loop/runs-of-loop.ts';
+import type { Pump } from '../pump/pump.ts';
 import type { Interval } from './interval.ts';
 import type { TaskKind } from './task.ts';
 

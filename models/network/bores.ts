@@ -1,7 +1,8 @@
 /** The bores of a loop: which pipe an element without a diameter of its own belongs to. */
-import type { Branch, PipeBore, RunElement } from '../loop.ts';
-import { findPipe } from '../pipe-sizes.ts';
-import { DEFAULT_ROUGHNESS } from '../roughness.ts';
+
+import { findPipe } from '../components/pipe-sizes.ts';
+import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
+import type { Branch, PipeBore, RunElement } from '../loop/loop.ts';
 
 /** Bore and roughness of a pipe element [m], or null for an unknown standard name. */
 export function pipeBore(pipe: string | PipeBore): { bore: number; roughness: number } | null {

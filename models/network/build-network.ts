@@ -1,19 +1,13 @@
 /** Compiles a loop's pipework into a network ready to be solved. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { GRAVITY } from '../gravity.ts';
-import { flowForReach } from '../jet.ts';
-import type { Branch, Outlet, PipeworkLoop } from '../loop.ts';
-import { kLoss } from '../resistance.ts';
-import { waterProperties } from '../water.ts';
+import { flowForReach } from '../components/jet.ts';
+import { kLoss } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { Branch, Outlet, PipeworkLoop } from '../loop/loop.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+import { waterProperties } from '../physics/water.ts';
 import { firstBore, firstBoreOfBranch, lastBore } from './bores.ts';
-import type {
-  DocumentPath,
-  Network,
-  NetworkBranch,
-  NetworkOutlet,
-  PlacedResistance,
-  TeeMouth,
-} from './network.ts';
+import type { Network, NetworkBranch, NetworkOutlet, PlacedResistance, TeeMouth } from './network.ts';
 import { type NetworkFailure, placeRun } from './place-elements.ts';
 
 /** A sharp-edged entrance, where the loop states no other. */

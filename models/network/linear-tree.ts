@@ -109,13 +109,3 @@ function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepR
     if (heir >= 0) flow[heir] = figureAt(flow, heir) + (figureAt(flow, b) - figureAt(sumFlow, b));
   }
 }
-
-/** An element that is known to exist: indices here are branch numbers. */
-export function at(array: ArrayLike<number>, index: number): number {
-  return array[index] ?? notInTree(index);
-}
-
-/** Apart, so that `at` is small enough to be compiled into the loops that it is read in. */
-function notInTree(index: number): never {
-  throw new Error(`branch ${index} is not in the tree`);
-}

@@ -1,8 +1,7 @@
 /** A loop's pipework compiled for solving: branches in preorder, each with its resistances. */
-import type { Resistance } from '../resistance.ts';
 
-/** Where in the loop's document something stands, as the tokens of a JSON Pointer. */
-export type DocumentPath = readonly (string | number)[];
+import type { Resistance } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
 
 /** A resistance, and the element of the loop that it stands for. */
 export interface PlacedResistance {

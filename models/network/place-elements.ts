@@ -1,17 +1,18 @@
 /** The resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { findBoreChange } from '../bore-change.ts';
-import { findFitting } from '../fittings.ts';
-import { flowCoefficientValve, kvOfCv } from '../flow-coefficient.ts';
-import type { RunElement } from '../loop.ts';
-import { fittingResistance } from '../named-loss.ts';
-import { pipeFriction } from '../pipe-friction.ts';
-import { kLoss, quadraticLoss, scaled } from '../resistance.ts';
-import { DEFAULT_ROUGHNESS } from '../roughness.ts';
-import { openingForLoss, type ValveState, valveResistance } from '../valve-opening.ts';
-import { findValve } from '../valves.ts';
+import { findBoreChange } from '../components/bore-change.ts';
+import { findFitting } from '../components/fittings.ts';
+import { flowCoefficientValve, kvOfCv } from '../components/flow-coefficient.ts';
+import { fittingResistance } from '../components/named-loss.ts';
+import { pipeFriction } from '../components/pipe-friction.ts';
+import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
+import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
+import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
+import { findValve } from '../components/valves.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { RunElement } from '../loop/loop.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
-import type { DocumentPath, PlacedResistance } from './network.ts';
+import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
 
 /** What can be wrong with pipework that has the right form; `path` names the member. */

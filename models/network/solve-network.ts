@@ -2,11 +2,11 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { figureAt } from './branch-arrays.ts';
 import { type TreeStep, treeStep } from './linear-tree.ts';
-import { type Mouth, nextMouths, restAtMouths } from './mouths.ts';
 import type { Network } from './network.ts';
+import { type Side, type Workshop, workshopOf } from './solver-buffers.ts';
+import { type Mouth, nextMouths, restAtMouths } from './tee-branch-loss.ts';
 import { initialState, lossAt, type TreeState } from './tree.ts';
 import { equationsAt, type TreeEquations } from './tree-equations.ts';
-import { type Side, type Workshop, workshopOf } from './workshop.ts';
 
 /** Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the mouths of tees (the last half one mouth a round). */
 export const NETWORK_LIMITS = { steps: 200, halvings: 40, leaps: 20, rounds: 400 } as const;

@@ -1,7 +1,7 @@
 /** The balance of heads along every branch of a tree, linearised at a state. */
 import { figureAt } from './branch-arrays.ts';
 import type { LinearTree } from './linear-tree.ts';
-import type { Mouth } from './mouths.ts';
+import type { Mouth } from './tee-branch-loss.ts';
 import { branchAt, lossAt, type Tree, type TreeState } from './tree.ts';
 
 /** Below this share of the largest flow (and below this flow, m3/s) a branch is near rest. */

@@ -1,7 +1,9 @@
 /** A network's shape in arrays, and a state of it: the form that its solver steps through. */
-import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../loss-terms.ts';
+
+import { at } from '../../curves/at.ts';
+import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';
 import { figureAt, wholeAt } from './branch-arrays.ts';
-import { at, stepRoom, treeStep } from './linear-tree.ts';
+import { stepRoom, treeStep } from './linear-tree.ts';
 import type { Network, NetworkBranch } from './network.ts';
 
 /** A flow [m3/s] to judge a loss by where no better is known. */

@@ -1,5 +1,5 @@
 /** A second look at a solved network: does the answer alone satisfy continuity and heads? */
-import { at } from './linear-tree.ts';
+import { at } from '../../curves/at.ts';
 import { lossOver, type Network } from './network.ts';
 import type { NetworkSolution } from './solve-network.ts';
 

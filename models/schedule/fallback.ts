@@ -1,7 +1,8 @@
 /** The one setting that serves every phase, for a controller that is on its own. */
-import { conditionsFor } from '../selection/conditions.ts';
+
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { conditionsFor } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 

@@ -1,15 +1,15 @@
 /** The setting of a pump that serves one set of required flows. */
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement } from '../margins.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { requiredDuty } from '../required-duty.ts';
-import { type Condition, conditionsFor } from '../selection/conditions.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { hasRequirement } from '../network/margins.ts';
+import { requiredDuty } from '../network/required-duty.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { type Condition, conditionsFor } from '../selection/criteria.ts';
 import { holds, searchGrid } from '../selection/grid-search.ts';
 import type { Limits } from '../selection/options.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
 
 /** A pump on a loop, with what a selection of its settings goes by. */
 export interface Station {

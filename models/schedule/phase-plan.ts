@@ -1,10 +1,12 @@
 /** What each phase of a schedule asks of the pump, worked out once for all its runs. */
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { type SharedLoop, shareLoop } from '../selection/shared-loop.ts';
+
+import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { type SharedLoop, shareLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { shutOff } from '../network/shut-off.ts';
 import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
-import { nothing, type Requirement, requiring, scaled, shutOff, shutOutlets, stated } from './phase-loop.ts';
-import { type RememberedDuty, rememberedDuty } from './remembered-duty.ts';
+import { nothing, type Requirement, requiring, scaled, shutOutlets, stated } from './phase-loop.ts';
 import type { Emergency, Phase, Schedule, VolumeDemand } from './schedule.ts';
 import { type VolumeChoice, volumeChoices } from './volume-choices.ts';
 

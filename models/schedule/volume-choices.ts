@@ -1,14 +1,15 @@
 /** The settings that a phase may move its volume at. */
-import type { LoopModel } from '../loop-model.ts';
-import type { Settings } from '../pump.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import { conditionsFor, EQUAL } from '../selection/conditions.ts';
+
+import { estimateDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import type { Settings } from '../pump/pump.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { conditionsFor, EQUAL } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
-import { estimateDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import type { Choice } from '../volume/volume-plan.ts';
 import type { Station } from './phase-duty.ts';
 import type { VolumeDemand } from './schedule.ts';
+import type { Choice } from './volume/volume-plan.ts';
 
 /** A setting that a volume may be moved at; 0 is stopped. */
 export interface VolumeChoice extends Choice {

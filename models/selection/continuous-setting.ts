@@ -1,15 +1,15 @@
 /** The smallest setting that qualifies when the controller's steps are left out of account. */
 import { findRoot } from '../../curves/find-root.ts';
-import type { ExactDuty } from '../duty-point.ts';
-import type { Settings } from '../pump.ts';
-import { type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import { SolveFailure } from '../solve-failure.ts';
-import { conditionsFor, type Judgement } from './conditions.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import { SolveFailure } from '../network/solve-failure.ts';
+import type { Settings } from '../pump/pump.ts';
+import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { conditionsFor, type Judgement } from './criteria.ts';
 import type { Limits, Running } from './options.ts';
 import type { BadEnd, Candidate } from './select.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
-import { worse } from './worse.ts';
+import { worse } from './tighter-judgements.ts';
 
 interface ContinuousQuestion {
   readonly shared: SharedLoop;

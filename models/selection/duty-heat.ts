@@ -1,9 +1,9 @@
 /** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
-import type { DutyFigures } from '../duty-point.ts';
-import { dailyRise, heatUse, meanHeat, pumpHeat } from '../heat.ts';
-import type { LoopModel } from '../loop-model.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { specificHeat } from '../specific-heat.ts';
+import type { DutyFigures } from '../duty/duty-point.ts';
+import { dailyRise, heatUse, meanHeat, pumpHeat } from '../duty/heat.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { specificHeat } from '../physics/specific-heat.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import type { Running } from './options.ts';
 
 export interface DutyHeat {

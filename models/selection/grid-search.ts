@@ -1,13 +1,13 @@
 /** The smallest grid setting at which every condition holds, for one candidate. */
-import type { DutyFigures, ExactDuty } from '../duty-point.ts';
-import { hasRequirement } from '../margins.ts';
-import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import type { Condition, ConditionReason, Judgement } from './conditions.ts';
+import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import { hasRequirement } from '../network/margins.ts';
+import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import type { Condition, ConditionReason, Judgement } from './criteria.ts';
 import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
-import { worse } from './worse.ts';
+import { worse } from './tighter-judgements.ts';
 
 /** Two conditions that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];

@@ -1,13 +1,13 @@
 /** A loop made ready for a selection: balanced as asked, its shared figures worked out. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement } from '../margins.ts';
-import type { DocumentPath } from '../network/network.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
-import { solving, type Unsolved } from '../solve-failure.ts';
-import { type Trim, trimNetwork } from '../trim.ts';
+import { type SharedLoop, shareLoop } from '../duty/sampled-loop.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { hasRequirement } from '../network/margins.ts';
+import { pipeworkSystem } from '../network/pipework-system.ts';
+import { solving, type Unsolved } from '../network/solve-failure.ts';
+import { type Trim, trimNetwork } from '../network/trim.ts';
 import type { Balancing } from './options.ts';
-import { type SharedLoop, shareLoop } from './shared-loop.ts';
 
 export interface PreparedLoop {
   readonly shared: SharedLoop;

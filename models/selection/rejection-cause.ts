@@ -1,10 +1,11 @@
 /** Why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
-import type { DocumentPath } from '../network/network.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
-import { type ShutValve, shutValves } from '../shut-valves.ts';
-import type { Judgement } from './conditions.ts';
+
+import type { SharedLoop } from '../duty/sampled-loop.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import { type ShutValve, shutValves } from '../loop/shut-valves.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { Judgement } from './criteria.ts';
 import type { Candidate } from './select.ts';
-import type { SharedLoop } from './shared-loop.ts';
 
 /** Heads in m. */
 export type RejectionCause =

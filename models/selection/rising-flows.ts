@@ -1,7 +1,8 @@
 /** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
-import type { DutyFigures } from '../duty-point.ts';
-import { at } from '../network/linear-tree.ts';
-import type { SharedLoop } from './shared-loop.ts';
+
+import { at } from '../../curves/at.ts';
+import type { DutyFigures } from '../duty/duty-point.ts';
+import type { SharedLoop } from '../duty/sampled-loop.ts';
 
 export interface Rises {
   /** The total flow, and the flow of every outlet with it. */

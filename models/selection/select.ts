@@ -1,13 +1,13 @@
 /** Which pump serves a loop at the least cost, and at which setting. */
-import type { ExactDuty } from '../duty-point.ts';
-import { annualUse } from '../energy.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { annualUse } from '../duty/energy.ts';
+import type { SharedLoop } from '../duty/sampled-loop.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { conditionsFor } from './conditions.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { conditionsFor } from './criteria.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
 import type { Limits, Running } from './options.ts';
-import type { SharedLoop } from './shared-loop.ts';
 
 /** The loop and its pumps at the end of their doubt that is against the user. */
 export type BadEnd = Omit<SearchedEnd, 'conditions'>;

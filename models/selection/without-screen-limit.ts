@@ -1,10 +1,11 @@
 /** What would be chosen were it not for the limit of the intake screen, and the screen that would allow it. */
-import type { IntakeScreen } from '../loop.ts';
-import { type ScreenVelocities, screenVelocities } from '../screen.ts';
-import { sizeScreen } from '../screen-size.ts';
+
+import type { SharedLoop } from '../duty/sampled-loop.ts';
+import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
+import { sizeScreen } from '../intake/screen-size.ts';
+import type { IntakeScreen } from '../loop/loop.ts';
 import type { Limits, Running } from './options.ts';
 import { type BadEnd, type Candidate, type Ranked, type Rejected, type Selection, select } from './select.ts';
-import type { SharedLoop } from './shared-loop.ts';
 
 export interface WithoutScreenLimit {
   readonly ranked: Ranked;

@@ -1,12 +1,12 @@
 /** The figures of a loop that runs alike all day at the setting of its pump. */
-import { annualUse } from '../energy.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement, outletFigures } from '../margins.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
+import { annualUse } from '../duty/energy.ts';
+import { estimateDuty, exactDuty, shareLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { hasRequirement, outletFigures } from '../network/margins.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { type Ranked, select } from '../selection/select.ts';
-import { estimateDuty, exactDuty, shareLoop } from '../selection/shared-loop.ts';
 import {
   type InstalledStation,
   type LoopFigures,

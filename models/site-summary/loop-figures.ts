@@ -1,6 +1,6 @@
 /** What a loop with its pump uses, lacks and could save in a year. */
-import type { OutletFigures } from '../margins.ts';
-import type { PumpModel } from '../pump-model.ts';
+import type { OutletFigures } from '../network/margins.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 
 export interface YearUse {
   /** kWh */

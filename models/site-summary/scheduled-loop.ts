@@ -1,16 +1,16 @@
 /** The figures of a loop that runs by a schedule. */
 import type { Interval } from '../calendar/civil-year.ts';
 import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement, outletFigures } from '../margins.ts';
-import type { PumpModel } from '../pump-model.ts';
+import { shareLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { hasRequirement, outletFigures } from '../network/margins.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import type { Station } from '../schedule/phase-duty.ts';
 import { planSchedule, type SchedulePlan } from '../schedule/phase-plan.ts';
 import type { Schedule } from '../schedule/schedule.ts';
 import { scheduleUse } from '../schedule/year-use.ts';
 import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { select } from '../selection/select.ts';
-import { shareLoop } from '../selection/shared-loop.ts';
 import { flatRate, type Rates } from '../tariff/rates.ts';
 import {
   type InstalledStation,

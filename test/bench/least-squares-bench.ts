@@ -1,8 +1,8 @@
 /** One duty point against a general least-squares solver on the same equations. */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { buildLoopModel } from '../../models/network/loop-model.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { agree } from './agree.ts';
 import { type BenchRow, benchRow } from './bench-row.ts';

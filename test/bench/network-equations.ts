@@ -1,6 +1,6 @@
 /** A pump on a network as plain equations: the flows of all branches and the heads of all nodes are unknown. */
 import { lossOver, type Network } from '../../models/network/network.ts';
-import type { PumpAtSetting } from '../../models/pump-at-setting.ts';
+import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 
 /**
  * Unknowns: the flow of each branch [L/s] in the order of the network, then the head at each node [m]. Equations: the

@@ -1,10 +1,10 @@
 /** A day's plan of a volume in duty points, and a year of a tariff in passes over 8760 numbers. */
-import { zoneAround } from '../../api/calendar/zone.ts';
+import { zoneAround } from '../../api/clock/zone.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump } from '../../models/pump-model.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { buildLoopModel } from '../../models/network/loop-model.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
 import { volumeRun } from '../../models/schedule/volume-run.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';

@@ -1,13 +1,13 @@
 /** Selection among a thousand pumps against as many duty points that share nothing. */
-import { dutyPoint } from '../../models/duty-point.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import type { LoopModel } from '../../models/network/loop-model.ts';
+import { buildLoopModel } from '../../models/network/loop-model.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
+import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Selection, select } from '../../models/selection/select.ts';
-import { gridSize, settingAt } from '../../models/settings-grid.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { drawsFrom, mulberry32 } from '../random/draw.ts';
 import { agree } from './agree.ts';

@@ -1,6 +1,6 @@
 /** A thousand invented pumps of all sizes: too weak, right, too strong, badly measured, with narrow limits. */
-import type { Pump } from '../../models/pump.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 import { type Draw, drawsFrom, mulberry32 } from '../random/draw.ts';
 
 const PUMPS = 1000;

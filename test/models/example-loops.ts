@@ -1,13 +1,13 @@
 /** Small loops and pumps that the tests of the models are made of. */
-import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop.ts';
-import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
+import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop/loop.ts';
+import { buildLoopModel, type LoopModel } from '../../models/network/loop-model.ts';
 import type { Network } from '../../models/network/network.ts';
+import { pipeworkSystem } from '../../models/network/pipework-system.ts';
 import { type NetworkSolution, solveNetwork } from '../../models/network/solve-network.ts';
-import { pipeworkSystem } from '../../models/pipework-system.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
-import { trimNetwork } from '../../models/trim.ts';
+import { trimNetwork } from '../../models/network/trim.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 
 /** m3/s */
 export const LITRE_PER_HOUR = 1 / 3.6e6;

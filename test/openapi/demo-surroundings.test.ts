@@ -1,9 +1,9 @@
 /** What the demo shows of animals, floods and people. */
 import { describe, expect, it } from 'vitest';
-import { drainBack } from '../../models/drain-back.ts';
+import { shareLoop } from '../../models/duty/sampled-loop.ts';
+import { drainBack } from '../../models/hazards/drain-back.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { select } from '../../models/selection/select.ts';
-import { shareLoop } from '../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
 import { bestOf, candidates, installedDuty, loopModel, nameOf, selectionFor } from './demo-world.ts';
 

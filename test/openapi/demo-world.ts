@@ -1,9 +1,10 @@
 /** The demo's pumps and loops, made ready for computing. */
-import { type DutyPoint, dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
-import { at } from '../../models/network/linear-tree.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
+
+import { at } from '../../curves/at.ts';
+import { type DutyPoint, dutyPoint } from '../../models/duty/duty-point.ts';
+import { buildLoopModel, type LoopModel } from '../../models/network/loop-model.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 import { type Balancing, DEFAULT_LIMITS, type Limits } from '../../models/selection/options.ts';
 import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Candidate, type Ranked, type Selection, select } from '../../models/selection/select.ts';

@@ -1,6 +1,6 @@
 /** Documents of a loop and a pump with the entries that one-way runs, free outlets, bore changes and motors add. */
-import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop/loop.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 
 export type ExtendedElement = RunElement & { readonly boreChange?: boolean | undefined };
 

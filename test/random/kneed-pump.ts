@@ -1,5 +1,5 @@
 /** An invented pump whose points are few, or fall off at the end as no sum of powers does. */
-import type { HeadPoint } from '../../models/pump.ts';
+import type { HeadPoint } from '../../models/pump/pump.ts';
 import type { Draw } from './draw.ts';
 import type { ExtendedPump } from './extended-loop.ts';
 

@@ -1,5 +1,5 @@
 /** An invented intake screen for a flow. */
-import type { IntakeScreen } from '../../models/loop.ts';
+import type { IntakeScreen } from '../../models/loop/loop.ts';
 import type { Draw } from './draw.ts';
 
 /** A screen whose mean velocity, half clogged, is about the customary limit at a flow. */

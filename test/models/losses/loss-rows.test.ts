@@ -1,9 +1,9 @@
 /** Where the head goes: what the rows add up to, and the heads of a loop worked by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GRAVITY } from '../../../models/gravity.ts';
-import type { LoopModel } from '../../../models/loop-model.ts';
 import { lossRows } from '../../../models/losses/loss-rows.ts';
+import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';

@@ -1,8 +1,8 @@
 /** Every saving against two whole selections: one of the loop as it is, one of the loop changed by hand. */
 import { describe, expect, it } from 'vitest';
-import { type Choice, choose, type Question } from '../../../models/choose.ts';
-import { annualUse } from '../../../models/energy.ts';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
+import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import { canChange, changedLoop } from '../../../models/losses/loss-changes.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';
 import { lossSavings, SAVINGS_ROWS, type Savings } from '../../../models/losses/loss-savings.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Loop, PipeworkLoop, RunElement } from '../../../models/loop.ts';
+import type { Loop, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import {
   missingFrom,
   STARTER_TASKS_MAX,
   type StarterTask,
   starterSet,
 } from '../../../models/maintenance/starter-set.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 
 const bulkheads = (count: number): RunElement => ({ fitting: 'bulkhead', count });
 

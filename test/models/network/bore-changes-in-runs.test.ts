@@ -1,8 +1,8 @@
 /** Which bores a reducer or enlargement of a run joins. */
 import { describe, expect, it } from 'vitest';
-import { GRAVITY } from '../../../models/gravity.ts';
-import type { PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import { buildLoopModel } from '../../../models/loop-model.ts';
+import type { PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { loopOf, modelOf, outlet, pipe } from '../example-loops.ts';
 

@@ -1,6 +1,6 @@
 /** The smallest setting of any decimals: between two steps of the grid, with the deciding condition just met. */
 import { describe, expect, it } from 'vitest';
-import { choose, type Question } from '../../../models/choose.ts';
+import { choose, type Question } from '../../../models/assurance/choose-assured.ts';
 import { continuousDuty } from '../../../models/selection/continuous-setting.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';

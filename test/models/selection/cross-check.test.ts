@@ -1,13 +1,13 @@
 /** Selections of invented loops against a solution of its own algorithms: nested bisection and a scan of every setting. */
 import { describe, expect, it } from 'vitest';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { conditionsFor } from '../../../models/selection/conditions.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../../../models/pump/settings-grid.ts';
+import { conditionsFor } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
-import { gridSize, settingAt } from '../../../models/settings-grid.ts';
 import { expectClose } from '../../expect-close.ts';
 import { type RandomCase, randomCase } from '../../random-loop.ts';
 import { standardBore } from '../../reference/independent/bore.ts';

@@ -1,8 +1,8 @@
 /** What holds of every selection when a loop loses more, or is trimmed. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { type Balancing, DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';

@@ -1,10 +1,10 @@
 /** More clogging, a less open screen or a stricter limit never make an infeasible loop feasible. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { IntakeScreen } from '../../../models/loop.ts';
+import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const RUNS = 200;

@@ -1,11 +1,11 @@
 /** Ranking, rejection and their reasons. */
 import { describe, expect, it } from 'vitest';
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
-import type { ConditionReason } from '../../../models/selection/conditions.ts';
+import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import type { ConditionReason } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const L = LITRE_PER_HOUR;

@@ -1,10 +1,10 @@
 /** The choice that only the intake screen forbids. */
 import { describe, expect, it } from 'vitest';
-import type { IntakeScreen } from '../../../models/loop.ts';
-import { screenVelocities } from '../../../models/screen.ts';
+import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import { screenVelocities } from '../../../models/intake/screen.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 

@@ -1,5 +1,5 @@
 /** The conditions that a duty must meet, in the order in which a rejection names those that it breaks. */
-import type { IntakeScreen } from '../../../models/loop.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import type { Need } from '../independent/requirements.ts';
 import type { Duty, FittedPump } from './duty.ts';
 import { openArea } from './screen.ts';

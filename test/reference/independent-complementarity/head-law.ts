@@ -1,5 +1,5 @@
 /** A pump's head at full speed: sum of powers, piecewise where none meets the points, or assumed from two points. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { distinct } from '../independent/distinct.ts';
 import { chooseHeadCurve, headAtFullSpeed, reducedPoints } from '../independent/head-curve.ts';
 import { type Knot, type Place, piecewiseHead, withSlopes } from './piecewise.ts';

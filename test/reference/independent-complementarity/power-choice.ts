@@ -1,5 +1,5 @@
 /** Which of the two laws of power holds for a pump, and the laws between which its power lies at other speeds. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { exponentLaw, type Fitted, fixedLossLaw, type Law } from './power-laws.ts';
 import { type PowerRows, powerRows } from './power-rows.ts';
 

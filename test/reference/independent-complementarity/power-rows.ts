@@ -1,5 +1,5 @@
 /** A pump's power points as rows of a fit: speed, flow about its mean, logarithm of the power above standby. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { distinct } from '../independent/distinct.ts';
 import { conditionNumber } from '../independent/least-squares.ts';
 import { speedRatio } from '../independent/speed.ts';

@@ -1,5 +1,5 @@
 /** Velocities at an intake screen. */
-import type { IntakeScreen } from '../../../models/loop.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 
 /** Open area [m2] of all unclogged screens, the end of a cylinder not counted. */
 export function openArea(screen: IntakeScreen): number {

@@ -1,5 +1,5 @@
 /** The head loss of one element of a run as a function of its flow. */
-import type { RunElement } from '../../../models/loop.ts';
+import type { RunElement } from '../../../models/loop/loop.ts';
 import { standardBore } from './bore.ts';
 import { pipeLoss } from './friction.ts';
 

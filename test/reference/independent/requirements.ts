@@ -1,5 +1,5 @@
 /** What each outlet of a loop must get, a stated reach included. */
-import type { Outlet } from '../../../models/loop.ts';
+import type { Outlet } from '../../../models/loop/loop.ts';
 
 /** A tree that ends in outlets, each with the bore [m] of its last pipe. */
 interface OutletTree {

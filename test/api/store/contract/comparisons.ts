@@ -1,6 +1,6 @@
 /** What a store does with comparisons. */
 import { expect, it } from 'vitest';
-import type { StoredComparison } from '../../../../api/store/comparison-contract.ts';
+import type { StoredComparison } from '../../../../api/features/comparison/contract.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { caution } from '../../../../models/cautions/catalogue.ts';
 import { T0 } from '../examples.ts';

@@ -1,0 +1,78 @@
+/** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
+import { type Result, success } from '../../curves/result.ts';
+import { shareLoop } from '../duty/sampled-loop.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { withMoreFriction } from '../network/more-friction.ts';
+import { requiredDuty } from '../network/required-duty.ts';
+import { solving } from '../network/solve-failure.ts';
+import type { CalibratedAssurance } from '../pump/calibrated-fit.ts';
+import { pumpEnds } from '../pump/pump-at-tolerance.ts';
+import { pumpWithHead } from '../pump/pump-with-head.ts';
+import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
+import type { Balancing } from '../selection/options.ts';
+import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
+import type { BadEnd } from '../selection/select.ts';
+import { withOutletsOf, withRequiredFlows } from './required-flows.ts';
+
+export type Assurance =
+  /** Every pump at the low end of this grade and of its own fit. */
+  | { readonly grade: Grade }
+  /** Required flows times (1 + margin), 0 or more. */
+  | { readonly margin: number }
+  /** Friction times this, 1 or more, on top of the loop's own multiplier. */
+  | { readonly frictionMultiplier: number }
+  /** The bad end of the calibrated interval. */
+  | CalibratedAssurance;
+
+/** A loop made ready for a selection that holds at a bad end as well. */
+export interface AssuredLoop {
+  /** As entered: what the answer's figures are taken on. */
+  readonly nominal: PreparedLoop;
+  readonly badEnd: BadEnd;
+}
+
+/**
+ * The loop as entered beside the one at the bad end of `assurance`; `prepared` is the loop made ready without it.
+ *
+ * Trims are set once: for a margin at the required flows times (1 + margin), otherwise at the required flows; friction
+ * that grows later finds them as they were set.
+ */
+export function assureLoop(
+  model: LoopModel,
+  {
+    prepared,
+    balancing,
+    assurance,
+  }: {
+    readonly prepared: PreparedLoop;
+    readonly balancing: Balancing;
+    readonly assurance: Assurance;
+  },
+): Result<AssuredLoop, PrepareFailure> {
+  if ('grade' in assurance) {
+    const { low } = pumpEnds(toleranceOf(assurance.grade));
+    return success({ nominal: prepared, badEnd: { shared: prepared.shared, pumpAt: low } });
+  }
+  if ('margin' in assurance) return withMargin(model, { balancing, margin: assurance.margin });
+  const isCalibrated = 'calibration' in assurance;
+  const multiplier = isCalibrated ? assurance.calibration.friction : assurance.frictionMultiplier;
+  const bad = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, multiplier)));
+  if (!bad.ok) return bad;
+  const pumpAt = isCalibrated ? { pumpAt: pumpWithHead(assurance.calibration) } : {};
+  return success({ nominal: prepared, badEnd: { shared: bad.value, ...pumpAt } });
+}
+
+/** The same pipework, trims for the larger flows included, seen with both lists of required flows. */
+function withMargin(
+  model: LoopModel,
+  { balancing, margin }: { readonly balancing: Balancing; readonly margin: number },
+): Result<AssuredLoop, PrepareFailure> {
+  const demanding = prepareLoop(withRequiredFlows(model, 1 + margin), balancing);
+  if (!demanding.ok) return demanding;
+  const { shared, trims } = demanding.value;
+  const loop = withOutletsOf(shared.loop, model);
+  const required = solving(() => requiredDuty(loop.system));
+  if (!required.ok) return required;
+  const nominal = { shared: { ...shared, loop, required: required.value }, trims };
+  return success({ nominal, badEnd: { shared } });
+}

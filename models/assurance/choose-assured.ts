@@ -1,0 +1,49 @@
+/** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { LoopModel } from '../network/loop-model.ts';
+import { solving } from '../network/solve-failure.ts';
+import type { Balancing, Limits, Running } from '../selection/options.ts';
+import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
+import { type BadEnd, type Candidate, type Selection, select } from '../selection/select.ts';
+import { type Assurance, assureLoop } from './assure-loop.ts';
+
+export interface Question {
+  readonly candidates: readonly Candidate[];
+  readonly balancing: Balancing;
+  readonly limits: Limits;
+  readonly running: Running;
+  /** Null: settings need to serve as entered alone. */
+  readonly assurance: Assurance | null;
+}
+
+export interface Choice {
+  /** What the figures of the selection are taken on. */
+  readonly prepared: PreparedLoop;
+  /** Undefined without an assurance. */
+  readonly badEnd: BadEnd | undefined;
+  readonly selection: Selection;
+}
+
+/** `known`, the loop made ready for the same balancing, only saves time. */
+export function choose(
+  model: LoopModel,
+  question: Question,
+  known?: PreparedLoop,
+): Result<Choice, PrepareFailure> {
+  const { balancing, assurance } = question;
+  const plain = known === undefined ? prepareLoop(model, balancing) : success(known);
+  if (!plain.ok) return plain;
+  if (assurance === null) return selected({ prepared: plain.value, badEnd: undefined }, question);
+  const assured = assureLoop(model, { prepared: plain.value, balancing, assurance });
+  if (!assured.ok) return assured;
+  const { nominal, badEnd } = assured.value;
+  return selected({ prepared: nominal, badEnd }, question);
+}
+
+function selected(
+  { prepared, badEnd }: Omit<Choice, 'selection'>,
+  { candidates, limits, running }: Question,
+): Result<Choice, PrepareFailure> {
+  const selection = solving(() => select({ shared: prepared.shared, candidates, limits, running, badEnd }));
+  return selection.ok ? success({ prepared, badEnd, selection: selection.value }) : failed(selection.failure);
+}

@@ -1,0 +1,36 @@
+/** A loop made ready for computing: its system and the facts that duty, limits and cautions need. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import { fitSystemCurve, type SystemCurveFailure } from '../../curves/system-curve.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { Loop } from '../loop/loop.ts';
+import { type WaterProperties, waterProperties } from '../physics/water.ts';
+import { buildNetwork } from './build-network.ts';
+import { curveSystem } from './curve-system.ts';
+import type { Network } from './network.ts';
+import { pipeworkSystem } from './pipework-system.ts';
+import type { NetworkFailure } from './place-elements.ts';
+import type { System } from './system.ts';
+
+export interface LoopModel {
+  readonly loop: Loop;
+  readonly water: WaterProperties;
+  readonly system: System;
+  /** Null for a loop known by its system curve alone. */
+  readonly network: Network | null;
+}
+
+export type LoopFailure = NetworkFailure | (SystemCurveFailure & { readonly path: DocumentPath });
+
+/** Compiles a loop; fails with the place in its document that does not make sense. */
+export function buildLoopModel(loop: Loop): Result<LoopModel, LoopFailure> {
+  const water = waterProperties(loop.water);
+  if ('systemCurve' in loop) {
+    const { points, staticHead } = loop.systemCurve;
+    const curve = fitSystemCurve(points, staticHead);
+    if (!curve.ok) return failed({ ...curve.failure, path: ['systemCurve', 'points'] });
+    return success({ loop, water, system: curveSystem(curve.value, loop), network: null });
+  }
+  const network = buildNetwork(loop);
+  if (!network.ok) return network;
+  return success({ loop, water, system: pipeworkSystem(network.value), network: network.value });
+}
