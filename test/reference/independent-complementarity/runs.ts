@@ -1,6 +1,7 @@
 /** The head loss of a run of elements, the changes of bore between its pipes included. */
 import type { ExtendedElement } from '../../random/extended-loop.ts';
 import { elementLoss, type Loss, pipeBore, quadratic, quadraticFactor } from '../independent/losses.ts';
+import { colebrookByNewton } from './colebrook.ts';
 
 /** fT multiples of check and foot valves, Crane TP-410 (2009). */
 const ONE_WAY_LENGTHS: ReadonlyMap<string, number> = new Map([
@@ -83,7 +84,7 @@ function lossOf(run: readonly ExtendedElement[], index: number, place: RunPlace)
   if (name === 'reducer' || name === 'enlargement')
     return stepLoss(needed(before ?? place.above), needed(after ?? place.below()));
   const lengths = ONE_WAY_LENGTHS.get(name ?? '');
-  if (lengths === undefined) return elementLoss(element, bore, place.viscosity);
+  if (lengths === undefined) return elementLoss(element, bore, place.viscosity, colebrookByNewton);
   const diameter = ('diameter' in element ? element.diameter : undefined) ?? bore();
   const count = ('count' in element ? element.count : undefined) ?? 1;
   const turbulence = 0.25 / Math.log10(4.57e-5 / (3.7 * diameter)) ** 2;
