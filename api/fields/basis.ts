@@ -1,9 +1,9 @@
 /** What a derived answer was computed from. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 
 const recordSchema = (context: SchemaContext, of: string) =>
   z.strictObject({

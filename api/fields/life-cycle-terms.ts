@@ -1,10 +1,10 @@
 /** By what a recommendation ranks, and the terms of a life-cycle cost. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS } from './money-fields.ts';
 import { checkGrowth } from './money-growth.ts';
+import { nullable } from './nullable.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 
 export const OBJECTIVES = ['energy-cost', 'life-cycle-cost'] as const;

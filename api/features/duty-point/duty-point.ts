@@ -7,7 +7,6 @@ import { drainBack } from '../../../models/hazards/drain-back.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { dutyPointSummary } from '../../answers/duty-words.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
@@ -27,6 +26,7 @@ import type { HeavyWork } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
 import { computeDutyPoint, isLongDutyPoint } from './job.ts';
+import { dutyPointSummary } from './sentence.ts';
 
 /** What a query may state. */
 export interface DutyPointQuestion {

@@ -1,10 +1,10 @@
 /** Answers told in one or two plain sentences. */
 import type { Caution } from '../../../models/cautions/catalogue.ts';
-import { limitingWords, type Telling, useWords } from '../../answers/duty-words.ts';
 import { afterDangers } from '../../wording/dangers.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
+import { limitingWords, type Telling, useWords } from '../duty-point/sentence.ts';
 import { type Notes, summaryNotes, unassuredWords } from './sentence-notes.ts';
 
 /** Dangers first, then pump, setting, watts, kWh, cost, limiting outlet and what else decided; or why there is none. */

@@ -2,10 +2,10 @@
 import { z } from '@hono/zod-openapi';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { textField } from '../../fields/text-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

@@ -2,9 +2,9 @@
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { CopiedCalibration } from '../calibration/contract.ts';

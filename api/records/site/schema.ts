@@ -1,9 +1,9 @@
 /** The site in requests and answers. */
 import { z } from '@hono/zod-openapi';
+import { nullable } from '../../fields/nullable.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';

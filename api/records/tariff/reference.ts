@@ -1,7 +1,7 @@
 /** A tariff named by its id, in requests and answers. */
 import type { z } from '@hono/zod-openapi';
+import { nullable } from '../../fields/nullable.ts';
 import { textField } from '../../fields/text-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 

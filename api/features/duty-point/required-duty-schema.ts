@@ -1,9 +1,9 @@
 /** The least duty that meets every requirement of a loop, as answers show it. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
-import { computed } from '../units/computed.ts';
-import { described } from '../units/described.ts';
-import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from '../../fields/nullable.ts';
+import { computed } from '../../units/computed.ts';
+import { described } from '../../units/described.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
 
 export const requiredDutySchema = (context: SchemaContext) =>
   z.strictObject({

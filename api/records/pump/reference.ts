@@ -1,9 +1,9 @@
 /** How an answer refers to a pump. */
 import { z } from '@hono/zod-openapi';
+import { nullable } from '../../fields/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { nullable } from '../nullable.ts';
 
 export const pumpRefShape = (context: SchemaContext) => ({
   id: described(context, nullable(z.string()), {

@@ -1,10 +1,10 @@
 /** What a duty point says in words. */
 
-import type { DutyAnswer } from '../features/duty-point/duty-answer.ts';
-import { pumpWords } from '../features/duty-point/pump-words.ts';
-import type { UnitSystem } from '../units/unit-system.ts';
-import { dangerWords } from '../wording/dangers.ts';
-import { say, sayNumber } from '../wording/numbers-in-words.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { dangerWords } from '../../wording/dangers.ts';
+import { say, sayNumber } from '../../wording/numbers-in-words.ts';
+import type { DutyAnswer } from './duty-answer.ts';
+import { pumpWords } from './pump-words.ts';
 
 export function dutyPointSummary(duty: DutyAnswer, { loopName, currency, system }: Telling): string {
   const pump = `${pumpWords(duty)} at setting ${sayNumber(duty.setting)} %`;
