@@ -2,7 +2,7 @@
 import type { Result } from '../curves/result.ts';
 import type { Loop } from '../models/loop/loop.ts';
 import type { Unsolved } from '../models/network/solve-failure.ts';
-import { type PrepareFailure, prepareLoop } from '../models/selection/prepare-loop.ts';
+import type { PrepareFailure } from '../models/selection/prepare-loop.ts';
 import type { LoopFigures } from '../models/site-summary/loop-figures.ts';
 import type { UpgradePlan } from '../models/upgrade-plan/choose-upgrades.ts';
 import type { PlanFailure } from '../models/upgrade-plan/solve-plan.ts';
@@ -66,11 +66,7 @@ type Done<Name extends JobName> = JobResults[Name] | Promise<JobResults[Name]>;
 type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => Done<Name> };
 
 const jobs: Jobs = {
-  recommendation({ loop, work }) {
-    const model = compiled(loop);
-    const prepared = prepareLoop(model, work.balancing);
-    return prepared.ok ? computeRecommendation({ model, prepared: prepared.value }, work) : prepared;
-  },
+  recommendation: ({ loop, work }) => computeRecommendation(compiled(loop), work),
   dutyPoint: ({ loop, work }) => computeDutyPoint(compiled(loop), work),
   systemCurve: ({ loop, work }) => computeSystemCurve(compiled(loop), work),
   plan: ({ loop, work }) => computePlan(compiled(loop), work),

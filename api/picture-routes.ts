@@ -10,11 +10,11 @@ import { dayChartRoute } from './features/schedule/day-chart-route.ts';
 import type { PlanCache } from './features/schedule/plan-cache.ts';
 import type { Api } from './http/api.ts';
 import { answerCache } from './question/answer-cache.ts';
-import type { LoopCache } from './records/loop/compiled-loops.ts';
+import type { CompiledLoops } from './records/loop/compiled-loops.ts';
 
 export function pictureRoutes(
   api: Api,
-  { loops, plans }: { readonly loops: LoopCache; readonly plans: PlanCache },
+  { loops, plans }: { readonly loops: CompiledLoops; readonly plans: PlanCache },
 ): void {
   const means = { loops, heavyWork: api.deps.heavyWork, answers: answerCache<Recommended>() };
   pumpChartRoute(api);

@@ -26,7 +26,7 @@ import { upgradePlanRoutes } from './features/upgrade-plan/route.ts';
 import type { Api } from './http/api.ts';
 import { pictureRoutes } from './picture-routes.ts';
 import { completionRoutes } from './records/completion/route.ts';
-import { loopCache } from './records/loop/compiled-loops.ts';
+import { compiledLoops } from './records/loop/compiled-loops.ts';
 import { loopRoutes } from './records/loop/route.ts';
 import { pumpImportRoute } from './records/pump/import-route.ts';
 import { pumpPointRoutes } from './records/pump/points-route.ts';
@@ -37,7 +37,7 @@ import { tariffRoutes } from './records/tariff/route.ts';
 import { maintenanceTaskRoutes } from './records/task/route.ts';
 
 export function mountRoutes(api: Api): void {
-  const loops = loopCache();
+  const loops = compiledLoops();
   const plans = planCache({ ...api.deps, loops });
   siteRoutes(api);
   pumpRoutes(api);

@@ -5,7 +5,7 @@ import { waterProperties } from '../../models/physics/water.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
-import type { VersionedLoop } from '../records/loop/compiled-loops.ts';
+import type { StoredLoop } from '../records/loop/compiled-loops.ts';
 import { findLoop } from '../records/loop/kind.ts';
 import { statedDensity } from '../records/loop/water.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
@@ -14,10 +14,10 @@ import { DEFAULT_DENSITY } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { CandidateRequest } from './candidates.ts';
 
-export async function findVersionedLoop(
+export async function findStoredLoop(
   store: Store,
   loop: string | Loop,
-): Promise<Result<VersionedLoop, Problem>> {
+): Promise<Result<StoredLoop, Problem>> {
   if (typeof loop === 'string') return findLoop(store, loop, { pointer: '/loop' });
   return success({ id: null, version: null, document: loop });
 }

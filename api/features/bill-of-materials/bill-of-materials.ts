@@ -7,7 +7,7 @@ import { billOfMaterials } from '../../../models/money/bill-of-materials.ts';
 import { type MaterialPrice, priceBill } from '../../../models/money/bill-price.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import { findVersionedLoop } from '../../question/sources.ts';
+import { findStoredLoop } from '../../question/sources.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
@@ -25,7 +25,7 @@ export async function answerBill(
   request: Request,
   system: UnitSystem,
 ): Promise<Result<Answer, Problem>> {
-  const found = await findVersionedLoop(store, request.loop);
+  const found = await findStoredLoop(store, request.loop);
   if (!found.ok) return found;
   const { id, version, document: loop } = found.value;
   if (!('discharge' in loop)) {

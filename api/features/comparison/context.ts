@@ -8,7 +8,7 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
@@ -19,7 +19,7 @@ import type { ComparisonQuestion } from './schema.ts';
 
 export interface ComparisonMeans {
   readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
-  readonly loops: LoopCache;
+  readonly loops: CompiledLoops;
   readonly recommending: RecommendationMeans;
 }
 

@@ -12,7 +12,7 @@ import { problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { answerCache } from '../../question/answer-cache.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
 import type { Recommended } from '../recommendation/recommendation.ts';
@@ -53,7 +53,7 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   });
 };
 
-function makingRoute(api: Api, loops: LoopCache): void {
+function makingRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock, newId, heavyWork } = api.deps;
   const recommending = { loops, heavyWork, answers: answerCache<Recommended>() };
   const means = { deps: { store, clock, newId, heavyWork }, loops, recommending };
@@ -149,7 +149,7 @@ function routesOfOne(api: Api): void {
   );
 }
 
-export function comparisonRoutes(api: Api, loops: LoopCache): void {
+export function comparisonRoutes(api: Api, loops: CompiledLoops): void {
   makingRoute(api, loops);
   listRoute(api);
   routesOfOne(api);

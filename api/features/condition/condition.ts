@@ -7,7 +7,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
@@ -31,7 +31,7 @@ interface Services {
   readonly store: Store;
   readonly clock: () => Date;
   readonly heavyWork: HeavyWork;
-  readonly loops: LoopCache;
+  readonly loops: CompiledLoops;
 }
 
 export async function answerCondition(
@@ -46,8 +46,8 @@ export async function answerCondition(
   if (!range.ok) return range;
   const pump = await findPump(store, installed.pump, { pointer: '/installed/pump' });
   if (!pump.ok) return pump;
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const compiled = loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
   const site = await findSite(store);
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
@@ -59,7 +59,7 @@ export async function answerCondition(
   const [first, last] = [readings[0], readings.at(-1)];
   const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
-  const { model } = ready.value;
+  const model = compiled.value;
   const work = {
     pump: { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
     count: installed.count,

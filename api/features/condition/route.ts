@@ -8,7 +8,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
 import { conditionSchema } from './answer-schema.ts';
@@ -29,7 +29,7 @@ const query = perContext((context) =>
   }),
 );
 
-export function conditionRoute(api: Api, loops: LoopCache): void {
+export function conditionRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock, heavyWork } = api.deps;
   defineRoute(
     api,

@@ -15,7 +15,7 @@ import { settingProblem } from '../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffCautions } from '../../question/tariff-answer.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
@@ -73,7 +73,7 @@ interface DutyPointMeans {
   readonly clock: () => Date;
   readonly store: Store;
   readonly heavyWork: HeavyWork;
-  readonly loops: LoopCache;
+  readonly loops: CompiledLoops;
 }
 
 export async function answerDutyPoint(
@@ -88,8 +88,9 @@ export async function answerDutyPoint(
   const chosen = await choosePump(store, document.installed, asked);
   if (!chosen.ok) return chosen;
   const site = await findSite(store);
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const compiled = loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
+  const model = compiled.value;
   const { pump, setting, count } = chosen.value;
   const { elevation, currency } = site.document;
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
@@ -99,9 +100,9 @@ export async function answerDutyPoint(
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
-  const done = isLongDutyPoint(ready.value.model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.loop, work })
-    : success(computeDutyPoint(ready.value.model, work));
+  const done = isLongDutyPoint(model)
+    ? await runHeavy(heavyWork, 'dutyPoint', { loop: model.loop, work })
+    : success(computeDutyPoint(model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { duty, intersections } = done.value.value;

@@ -7,7 +7,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { dutyPointSchema } from './answer-schema.ts';
@@ -41,7 +41,7 @@ const query = (context: SchemaContext) =>
     ...runningQuery(context),
   });
 
-export function dutyPointRoute(api: Api, loops: LoopCache): void {
+export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock, heavyWork } = api.deps;
   defineRoute(
     api,

@@ -107,12 +107,13 @@ async function systemCurve(
   loop: LoopRecord,
   flow: number | null,
 ): Promise<Result<SystemCurveFigures, Problem>> {
-  const ready = means.loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const compiled = means.loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
+  const model = compiled.value;
   const work = { flow, points: SYSTEM_POINTS };
-  const done = isLongSystemCurve(ready.value.model, SYSTEM_POINTS)
-    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: ready.value.model.loop, work })
-    : success(computeSystemCurve(ready.value.model, work));
+  const done = isLongSystemCurve(model, SYSTEM_POINTS)
+    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: model.loop, work })
+    : success(computeSystemCurve(model, work));
   if (!done.ok) return done;
   return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));
 }
@@ -127,9 +128,9 @@ export async function chosenChartFigures(
   const pump = chosen === null ? success(null) : await shownPump(parts, question, chosen);
   if (!pump.ok) return pump;
   const shown = pump.value?.shown ?? null;
-  const ready = parts.means.loops.ready(loop, []);
-  if (!ready.ok) return ready;
-  const { density } = ready.value.model.water;
+  const compiled = parts.means.loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
+  const { density } = compiled.value.water;
   const setting = shown?.duty.setting ?? null;
   const { store } = parts.deps;
   const { installed, gauges } = loop.document;

@@ -13,10 +13,11 @@ import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
 import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
-import type { PreparedLoop, PrepareFailure } from '../../../models/selection/prepare-loop.ts';
+import { type PrepareFailure, prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
 import type { Ranked } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
+import { oncePerObject } from '../../caches/once-per-object.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -53,17 +54,21 @@ export interface RecommendationFigures {
   readonly cautions: readonly Caution[];
 }
 
-/** `prepared` is the loop of `model`, balanced as `work` asks. */
+/** The samples of a loop serve every question about it. */
+const preparedLoop = oncePerObject(prepareLoop);
+
 export function computeRecommendation(
-  { model, prepared }: { readonly model: LoopModel; readonly prepared: PreparedLoop },
+  model: LoopModel,
   work: RecommendationWork,
 ): Result<RecommendationFigures, PrepareFailure> {
+  const prepared = preparedLoop(model, work.balancing);
+  if (!prepared.ok) return prepared;
   const { candidates, rankingLimit, system } = work;
   const question = {
     ...work,
     candidates: candidates.map((candidate) => ({ pump: candidate, count: candidate.count })),
   };
-  const chosen = choose(model, question, prepared);
+  const chosen = choose(model, question, prepared.value);
   if (!chosen.ok) return chosen;
   const { shared } = chosen.value.prepared;
   const { ranking, rejected } = chosen.value.selection;

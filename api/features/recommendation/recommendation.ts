@@ -4,13 +4,14 @@ import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { LoopModel } from '../../../models/network/loop-model.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import type { AnswerCache } from '../../question/answer-cache.ts';
 import { type SelectionPlaces, selectionProblem } from '../../question/solve-problems.ts';
 import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache, ReadyLoop, VersionedLoop } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops, StoredLoop } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { HeavyWork } from '../../threads/worker-pool.ts';
@@ -39,7 +40,7 @@ export interface Recommended {
 }
 
 export interface RecommendationMeans {
-  readonly loops: LoopCache;
+  readonly loops: CompiledLoops;
   readonly heavyWork: HeavyWork;
   readonly answers: AnswerCache<Recommended>;
 }
@@ -60,9 +61,9 @@ async function recommendAnew(
   const { work, currency } = asked.value;
   const { candidates, balancing, limits } = work;
   const { price, hoursPerDay, heat } = work.running;
-  const ready = loops.ready(loop, ['loop']);
-  if (!ready.ok) return ready;
-  const where = { heavyWork, loop, ready: ready.value, places };
+  const model = loops.compile(loop, ['loop']);
+  if (!model.ok) return model;
+  const where = { heavyWork, loop, model: model.value, places };
   const compute = (one: RecommendationWork) => computeHereOrThere({ ...where, work: one });
   const figures = await compute(work);
   if (!figures.ok) return figures;
@@ -162,25 +163,22 @@ function moneyOf(
 async function computeHereOrThere({
   heavyWork,
   loop,
-  ready,
+  model,
   work,
   places,
 }: {
   readonly heavyWork: HeavyWork;
-  readonly loop: VersionedLoop;
-  readonly ready: ReadyLoop;
+  readonly loop: StoredLoop;
+  readonly model: LoopModel;
   readonly work: RecommendationWork;
   readonly places: SelectionPlaces;
 }): Promise<Result<RecommendationFigures, Problem>> {
   const failedOn = { ...places, isInline: loop.id === null };
-  if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.loop, work });
+  if (work.detail === 'losses' || isLongSelection(model, work.candidates)) {
+    const done = await runHeavy(heavyWork, 'recommendation', { loop: model.loop, work });
     if (!done.ok) return done;
     return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
   }
-  const prepared = ready.prepared(work.balancing);
-  const figures = prepared.ok
-    ? computeRecommendation({ model: ready.model, prepared: prepared.value }, work)
-    : prepared;
+  const figures = computeRecommendation(model, work);
   return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
 }

@@ -11,9 +11,9 @@ import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { answerCache } from '../../question/answer-cache.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
-import { candidateRequests, densityOfLoop, findVersionedLoop } from '../../question/sources.ts';
+import { candidateRequests, densityOfLoop, findStoredLoop } from '../../question/sources.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { recommendationSchema } from './answer-schema.ts';
@@ -54,7 +54,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
     },
     async ({ body, system }) => {
       const { loop: asked, pumps, tariff: _tariff, ...options } = body;
-      const loop = await findVersionedLoop(store, asked);
+      const loop = await findStoredLoop(store, asked);
       if (!loop.ok) return loop;
       const candidates =
         pumps === undefined
@@ -136,7 +136,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
   );
 }
 
-export function recommendationRoutes(api: Api, loops: LoopCache): void {
+export function recommendationRoutes(api: Api, loops: CompiledLoops): void {
   const means = { loops, heavyWork: api.deps.heavyWork, answers: answerCache<Recommended>() };
   byBody(api, means);
   byQuery(api, means);

@@ -7,7 +7,7 @@ import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../../models/tariff/rates.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { Store } from '../../store/store.ts';
@@ -36,8 +36,8 @@ export interface PlannedLoop {
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
 /** Only a loop without a schedule goes by its own requirements. */
-function requirementProblem({ ready }: LoopSources, schedule: unknown): Problem | null {
-  if (schedule !== null || hasRequirement(ready.model.system.outlets)) return null;
+function requirementProblem({ model }: LoopSources, schedule: unknown): Problem | null {
+  if (schedule !== null || hasRequirement(model.system.outlets)) return null;
   const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
   return problem('no-requirement', detail);
 }
@@ -71,7 +71,7 @@ export function planned(
 
 export interface PlanParts {
   readonly store: Store;
-  readonly loops: LoopCache;
+  readonly loops: CompiledLoops;
   readonly heavyWork: HeavyWork;
   readonly clock: () => Date;
 }

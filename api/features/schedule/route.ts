@@ -14,7 +14,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
@@ -77,7 +77,7 @@ async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: 
 
 const noSchedule = (): Problem => problem('not-found', 'The loop has no schedule.');
 
-function readRoute(api: Api, loops: LoopCache): void {
+function readRoute(api: Api, loops: CompiledLoops): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -127,7 +127,7 @@ async function written(
   }
 }
 
-function writeRoute(api: Api, loops: LoopCache): void {
+function writeRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock } = api.deps;
   defineRoute(
     api,
@@ -149,7 +149,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
       if (!sources.ok) return sources;
-      const misfit = scheduleProblem(document, sources.value.ready.model);
+      const misfit = scheduleProblem(document, sources.value.model);
       if (misfit !== null) return failed(misfit);
       const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
       if (!tell.ok) return tell;
@@ -197,7 +197,7 @@ function deleteRoute(api: Api): void {
   );
 }
 
-export function scheduleRoutes(api: Api, loops: LoopCache): void {
+export function scheduleRoutes(api: Api, loops: CompiledLoops): void {
   readRoute(api, loops);
   writeRoute(api, loops);
   deleteRoute(api);

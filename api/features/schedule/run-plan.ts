@@ -38,11 +38,11 @@ export async function workPlan(
   sources: LoopSources,
   { phases, from, year }: Planning,
 ): Promise<Result<WorkedPlan, Problem>> {
-  const { ready, pump, installed, site, tariff } = sources;
+  const { model, pump, installed, site, tariff } = sources;
   const station = stationOf(sources);
-  if (!isLongPlan(ready.model, phases, pump.document)) {
+  if (!isLongPlan(model, phases, pump.document)) {
     const solved = solving(() => {
-      const plan = planSchedule(phases, ready.model, station);
+      const plan = planSchedule(phases, model, station);
       return { plan, fallback: fallbackSetting(plan) };
     });
     return solved.ok ? solved : failed(unsolvedProblem(solved.failure));
@@ -53,9 +53,9 @@ export async function workPlan(
     tariff: tariff?.document ?? null,
     price: site.document.price ?? 1,
   };
-  const done = await runHeavy(heavyWork, 'plan', { loop: ready.model.loop, work });
+  const done = await runHeavy(heavyWork, 'plan', { loop: model.loop, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { figures, fallback } = done.value.value;
-  return success({ plan: planSchedule(phases, ready.model, station, figures), fallback });
+  return success({ plan: planSchedule(phases, model, station, figures), fallback });
 }

@@ -65,7 +65,7 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
   const named = answer.phase === null ? '' : ` (${answer.phase})`;
   const doubt = step.feasible ? '' : ' It does not give what is required.';
   const infeasible = caution('phase-infeasible', answer.phase === null ? [] : [answer.phase]);
-  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.ready.model)];
+  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.model)];
   return {
     ...answer,
     outlets: outletAnswers(one, { outletFlows }),

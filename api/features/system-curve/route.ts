@@ -11,7 +11,7 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -38,7 +38,7 @@ const query = (context: SchemaContext) =>
     }).optional(),
   });
 
-export function systemCurveRoute(api: Api, loops: LoopCache): void {
+export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
   const { store, heavyWork } = api.deps;
   defineRoute(
     api,
@@ -75,9 +75,9 @@ export function systemCurveRoute(api: Api, loops: LoopCache): void {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
       const { id, version } = found.value;
-      const ready = loops.ready(found.value, []);
-      if (!ready.ok) return ready;
-      const { model } = ready.value;
+      const compiled = loops.compile(found.value, []);
+      if (!compiled.ok) return compiled;
+      const model = compiled.value;
       const work = { flow, points };
       const done = isLongSystemCurve(model, points)
         ? await runHeavy(heavyWork, 'systemCurve', { loop: model.loop, work })

@@ -15,7 +15,7 @@ import { noQuery } from '../../http/route.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
-import type { LoopCache } from '../loop/compiled-loops.ts';
+import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
@@ -29,7 +29,7 @@ import { timeRange } from './time-range.ts';
 
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
-function takingRoute(api: Api, loops: LoopCache): void {
+function takingRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock, heavyWork } = api.deps;
   defineRoute(
     api,
@@ -54,9 +54,9 @@ function takingRoute(api: Api, loops: LoopCache): void {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
-      const ready = loops.ready(loop.value, []);
-      if (!ready.ok) return ready;
-      const { model } = ready.value;
+      const compiled = loops.compile(loop.value, []);
+      if (!compiled.ok) return compiled;
+      const model = compiled.value;
       const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
       const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
@@ -212,7 +212,7 @@ function deletingRoute(api: Api): void {
   );
 }
 
-export function readingRoutes(api: Api, loops: LoopCache): void {
+export function readingRoutes(api: Api, loops: CompiledLoops): void {
   takingRoute(api, loops);
   readingRoute(api);
   deletingRoute(api);

@@ -76,11 +76,11 @@ async function dutyAt(
   const { found } = runnable;
   const fit = fitOnLoop(runnable.candidate, found.loop.calibration);
   const candidate = { ...runnable.candidate, fit };
-  const { model } = found.ready;
+  const { model } = found;
   const running = runningTerms(context, runnable);
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
   const done = isLongDutyPoint(model)
-    ? await runHeavy(context.deps.heavyWork, 'dutyPoint', { loop: found.ready.model.loop, work })
+    ? await runHeavy(context.deps.heavyWork, 'dutyPoint', { loop: model.loop, work })
     : success(computeDutyPoint(model, work));
   if (!done.ok) return done;
   return done.value.ok ? success(done.value.value.duty) : failed(unsolvedProblem(done.value.failure));

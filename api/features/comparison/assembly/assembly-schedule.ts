@@ -79,7 +79,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
   const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.pump.name };
   return {
     installed,
-    ready: found.ready,
+    model: found.model,
     loop: {
       ...times,
       id,
