@@ -16,7 +16,7 @@ export function pictureRoutes(
   api: Api,
   { loops, plans }: { readonly loops: CompiledLoops; readonly plans: PlanCache },
 ): void {
-  const means = { loops, heavyWork: api.deps.heavyWork, answers: answerCache<Recommended>() };
+  const means = { loops, workers: api.deps.workers, answers: answerCache<Recommended>() };
   pumpChartRoute(api);
   loopChartRoute(api, means);
   dayChartRoute(api, plans);

@@ -8,7 +8,7 @@ import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { LoopModel } from '../../../models/network/loop-model.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -19,15 +19,16 @@ import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
+import { calibrationJob } from './job.ts';
 import { calibrationSummary } from './sentence.ts';
 
 interface Means {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
 }
 
 interface Asked {
@@ -53,7 +54,7 @@ interface Read {
 
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
-  { store, heavyWork }: Means,
+  { store, workers }: Means,
   { siteId, loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
@@ -76,8 +77,8 @@ async function readAll(
   const { settings } = document;
   const setting = Math.min(settings.max, Math.max(settings.min, installed.setting));
   const { count, pump: fitted } = installation;
-  const done = await runHeavy(heavyWork, 'calibration', {
-    loop: loop.document,
+  const done = await runJob(workers, calibrationJob, {
+    ready: model.value,
     work: { pump: fitted, count, setting, measured: measured.value },
   });
   if (!done.ok) return done;

@@ -18,7 +18,7 @@ import type { RecommendationMeans } from '../recommendation/recommendation.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
 export interface ComparisonMeans {
-  readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
+  readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'workers'>;
   readonly loops: CompiledLoops;
   readonly recommending: RecommendationMeans;
 }

@@ -54,9 +54,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
 };
 
 function makingRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, newId, heavyWork } = api.deps;
-  const recommending = { loops, heavyWork, answers: answerCache<Recommended>() };
-  const means = { deps: { store, clock, newId, heavyWork }, loops, recommending };
+  const { store, clock, newId, workers } = api.deps;
+  const recommending = { loops, workers, answers: answerCache<Recommended>() };
+  const means = { deps: { store, clock, newId, workers }, loops, recommending };
   defineRoute(
     api,
     {

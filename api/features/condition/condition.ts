@@ -4,7 +4,7 @@ import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Remedy } from '../../../models/condition/condition.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
@@ -14,9 +14,9 @@ import { findPump } from '../../records/pump/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { conditionAnswer, type RemedySource } from './answer.ts';
-import { computeCondition, isLongCondition } from './job.ts';
+import { conditionJob } from './job.ts';
 import { upkeepOf } from './maintenance-history.ts';
 import { readingsJudged } from './readings-judged.ts';
 
@@ -30,12 +30,12 @@ export interface ConditionAsked {
 interface Services {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
 }
 
 export async function answerCondition(
-  { store, clock, heavyWork, loops }: Services,
+  { store, clock, workers, loops }: Services,
   { loop, asked }: { readonly loop: LoopRecord; readonly asked: ConditionAsked },
 ): Promise<Result<ReturnType<typeof answerOf>, Problem>> {
   const { installed } = loop.document;
@@ -69,9 +69,7 @@ export async function answerCondition(
     cleanings,
     costs: { cleaning: costOf('cleaning'), service: costOf('service') },
   };
-  const done = isLongCondition(model, work)
-    ? await runHeavy(heavyWork, 'condition', { loop: model.loop, work })
-    : success(computeCondition(model, work));
+  const done = await runJob(workers, conditionJob, { ready: model, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });

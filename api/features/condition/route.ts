@@ -30,7 +30,7 @@ const query = perContext((context) =>
 );
 
 export function conditionRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -74,9 +74,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
     },
     async ({ params, query: asked }) => {
       const loop = await findLoop(store, params.loopId, null);
-      return loop.ok
-        ? answerCondition({ store, clock, heavyWork, loops }, { loop: loop.value, asked })
-        : loop;
+      return loop.ok ? answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked }) : loop;
     },
   );
 }

@@ -10,7 +10,7 @@ import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { settingProblem } from '../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffCautions } from '../../question/tariff-answer.ts';
@@ -22,10 +22,10 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
-import { computeDutyPoint, isLongDutyPoint } from './job.ts';
+import { dutyPointJob } from './job.ts';
 import { dutyPointSummary } from './sentence.ts';
 
 /** What a query may state. */
@@ -72,12 +72,12 @@ async function choosePump(
 interface DutyPointMeans {
   readonly clock: () => Date;
   readonly store: Store;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
 }
 
 export async function answerDutyPoint(
-  { store, clock, heavyWork, loops }: DutyPointMeans,
+  { store, clock, workers, loops }: DutyPointMeans,
   {
     loop,
     asked,
@@ -90,7 +90,6 @@ export async function answerDutyPoint(
   const site = await findSite(store);
   const compiled = loops.compile(loop, []);
   if (!compiled.ok) return compiled;
-  const model = compiled.value;
   const { pump, setting, count } = chosen.value;
   const { elevation, currency } = site.document;
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
@@ -100,9 +99,7 @@ export async function answerDutyPoint(
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
-  const done = isLongDutyPoint(model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: model.loop, work })
-    : success(computeDutyPoint(model, work));
+  const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { duty, intersections } = done.value.value;

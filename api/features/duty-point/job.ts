@@ -1,4 +1,4 @@
-/** The whole computation behind a duty point: from plain data to the figures of the answer. */
+/** The job of a duty point computes where a pump at a setting meets a loop, and what that takes. */
 import type { Intersection } from '../../../curves/intersections.ts';
 import { type Result, success } from '../../../curves/result.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
@@ -11,6 +11,7 @@ import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../../models/selection/options.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import { doubtAnswer } from './doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
 
@@ -28,7 +29,13 @@ export interface DutyPointFigures {
   readonly intersections: readonly Intersection[];
 }
 
-export function computeDutyPoint(
+export const dutyPointJob = loopJob<DutyPointWork, Result<DutyPointFigures, Unsolved>>({
+  name: 'duty-point',
+  isLong: (loop) => branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG,
+  compute,
+});
+
+function compute(
   loop: LoopModel,
   { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
 ): Result<DutyPointFigures, Unsolved> {
@@ -50,6 +57,3 @@ export function computeDutyPoint(
     intersections: duty.crossings,
   });
 }
-
-export const isLongDutyPoint = (loop: LoopModel): boolean =>
-  branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;

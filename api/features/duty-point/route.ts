@@ -42,7 +42,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -81,7 +81,7 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
     async ({ params, query: asked, system }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok
-        ? answerDutyPoint({ store, clock, heavyWork, loops }, { loop: loop.value, asked, system })
+        ? answerDutyPoint({ store, clock, workers, loops }, { loop: loop.value, asked, system })
         : loop;
     },
   );

@@ -3,7 +3,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
@@ -13,7 +13,7 @@ import type { UnitSystem } from '../../units/unit-system.ts';
 import { answerDutyPoint } from '../duty-point/duty-point.ts';
 import type { RecommendationMeans } from '../recommendation/recommendation.ts';
 import { recommendationOrNull } from '../recommendation/stored-recommendation.ts';
-import { computeSystemCurve, isLongSystemCurve, type SystemCurveFigures } from '../system-curve/job.ts';
+import { type SystemCurveFigures, systemCurveJob } from '../system-curve/job.ts';
 import { chartedFlow } from './chart.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from './figures.ts';
 import { measuredPoints } from './measured-points.ts';
@@ -109,11 +109,8 @@ async function systemCurve(
 ): Promise<Result<SystemCurveFigures, Problem>> {
   const compiled = means.loops.compile(loop, []);
   if (!compiled.ok) return compiled;
-  const model = compiled.value;
-  const work = { flow, points: SYSTEM_POINTS };
-  const done = isLongSystemCurve(model, SYSTEM_POINTS)
-    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: model.loop, work })
-    : success(computeSystemCurve(model, work));
+  const asked = { ready: compiled.value, work: { flow, points: SYSTEM_POINTS } };
+  const done = await runJob(deps.workers, systemCurveJob, asked);
   if (!done.ok) return done;
   return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));
 }

@@ -1,4 +1,4 @@
-/** The whole computation behind a recommendation: from plain data to the figures of the answer. */
+/** The job of a recommendation chooses among candidates, and computes what its answer says about each. */
 import { type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
@@ -20,6 +20,7 @@ import { withoutScreenLimit } from '../../../models/selection/without-screen-lim
 import { oncePerObject } from '../../caches/once-per-object.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { doubtAnswer } from '../duty-point/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
@@ -57,10 +58,13 @@ export interface RecommendationFigures {
 /** The samples of a loop serve every question about it. */
 const preparedLoop = oncePerObject(prepareLoop);
 
-export function computeRecommendation(
-  model: LoopModel,
-  work: RecommendationWork,
-): Result<RecommendationFigures, PrepareFailure> {
+export const recommendationJob = loopJob<RecommendationWork, Result<RecommendationFigures, PrepareFailure>>({
+  name: 'recommendation',
+  isLong: (loop, { detail, candidates }) => detail === 'losses' || isLongSelection(loop, candidates),
+  compute,
+});
+
+function compute(model: LoopModel, work: RecommendationWork): Result<RecommendationFigures, PrepareFailure> {
   const prepared = preparedLoop(model, work.balancing);
   if (!prepared.ok) return prepared;
   const { candidates, rankingLimit, system } = work;
@@ -148,8 +152,7 @@ function badEndOfBest(choice: Choice, work: RecommendationWork): BadEndAnswer {
 }
 
 /** Where no bisection finds the setting, all settings of all candidates are judged. */
-
-export function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[]): boolean {
+function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[]): boolean {
   const branches = branchesOf(loop);
   const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
   const settings = candidates.reduce((sum, { pump }) => sum + gridSize(pump.settings), 0);

@@ -6,27 +6,22 @@ import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { LoopModel } from '../../../models/network/loop-model.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import type { AnswerCache } from '../../question/answer-cache.ts';
-import { type SelectionPlaces, selectionProblem } from '../../question/solve-problems.ts';
+import { selectionProblem } from '../../question/solve-problems.ts';
 import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
-import type { CompiledLoops, StoredLoop } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { againstAsBuilt } from './against-as-built.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 import { assuranceAnswer } from './assurance-answer.ts';
 import { bestsBeside } from './baselines.ts';
 import { questionKey } from './cache-key.ts';
 import { detailProblem, statedAssurance } from './detail-problems.ts';
-import {
-  computeRecommendation,
-  isLongSelection,
-  type RecommendationFigures,
-  type RecommendationWork,
-} from './job.ts';
+import { type RecommendationFigures, type RecommendationWork, recommendationJob } from './job.ts';
 import { statedLifeCycle } from './life-cycle-question.ts';
 import { lifeCycleWords } from './life-cycle-sentence.ts';
 import type { RecommendationOptions, RecommendationQuestion } from './question.ts';
@@ -41,7 +36,7 @@ export interface Recommended {
 
 export interface RecommendationMeans {
   readonly loops: CompiledLoops;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
   readonly answers: AnswerCache<Recommended>;
 }
 
@@ -52,10 +47,10 @@ export const recommend = (
   means.answers.answer(questionKey(question), () => recommendAnew(means, question));
 
 async function recommendAnew(
-  { loops, heavyWork }: RecommendationMeans,
+  { loops, workers }: RecommendationMeans,
   question: RecommendationQuestion,
 ): Promise<Result<Recommended, Problem>> {
-  const { site, loop, options, places, system } = question;
+  const { site, loop, options, system } = question;
   const asked = workAsked(question);
   if (!asked.ok) return asked;
   const { work, currency } = asked.value;
@@ -63,11 +58,11 @@ async function recommendAnew(
   const { price, hoursPerDay, heat } = work.running;
   const model = loops.compile(loop, ['loop']);
   if (!model.ok) return model;
-  const where = { heavyWork, loop, model: model.value, places };
-  const compute = (one: RecommendationWork) => computeHereOrThere({ ...where, work: one });
-  const figures = await compute(work);
+  const figuresOf = (one: RecommendationWork) =>
+    compute(workers, question, { ready: model.value, work: one });
+  const figures = await figuresOf(work);
   if (!figures.ok) return figures;
-  const beside = await bestsBeside(work, compute);
+  const beside = await bestsBeside(work, figuresOf);
   if (!beside.ok) return beside;
   const { asBuilt, unassured } = beside.value;
   const { ranking, rejected, feasible, requiredDuty, badEnd, losses, cautions } = figures.value;
@@ -160,25 +155,15 @@ function moneyOf(
   return success({ price: price ?? tariff?.price ?? site.price, currency });
 }
 
-async function computeHereOrThere({
-  heavyWork,
-  loop,
-  model,
-  work,
-  places,
-}: {
-  readonly heavyWork: HeavyWork;
-  readonly loop: StoredLoop;
-  readonly model: LoopModel;
-  readonly work: RecommendationWork;
-  readonly places: SelectionPlaces;
-}): Promise<Result<RecommendationFigures, Problem>> {
-  const failedOn = { ...places, isInline: loop.id === null };
-  if (work.detail === 'losses' || isLongSelection(model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: model.loop, work });
-    if (!done.ok) return done;
-    return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
-  }
-  const figures = computeRecommendation(model, work);
-  return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
+async function compute(
+  workers: WorkerPool,
+  { loop, places }: RecommendationQuestion,
+  asked: { readonly ready: LoopModel; readonly work: RecommendationWork },
+): Promise<Result<RecommendationFigures, Problem>> {
+  const done = await runJob(workers, recommendationJob, asked);
+  if (!done.ok) return done;
+  const figures = done.value;
+  return figures.ok
+    ? figures
+    : failed(selectionProblem(figures.failure, { ...places, isInline: loop.id === null }));
 }

@@ -137,7 +137,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
 }
 
 export function recommendationRoutes(api: Api, loops: CompiledLoops): void {
-  const means = { loops, heavyWork: api.deps.heavyWork, answers: answerCache<Recommended>() };
+  const means = { loops, workers: api.deps.workers, answers: answerCache<Recommended>() };
   byBody(api, means);
   byQuery(api, means);
 }

@@ -1,5 +1,5 @@
-/** The whole computation behind a loop's plan: from plain data to the figures that telling settings and costs takes. */
-import type { Result } from '../../../curves/result.ts';
+/** The job of a schedule plans the phases of a loop: the setting of each, and one for all of them. */
+import { type Result, success } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import type { LoopModel } from '../../../models/network/loop-model.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
@@ -24,6 +24,9 @@ import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { branchesOf, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
+import { compiled } from '../../records/loop/compile.ts';
+import { type SentLoop, sendLoop } from '../../records/loop/loop-job.ts';
+import type { Job } from '../../threads/job.ts';
 
 export interface PlanWork {
   readonly schedule: Pick<Schedule, 'phases' | 'emergency'>;
@@ -38,18 +41,52 @@ export interface PlanWork {
   readonly year: number;
 }
 
-export interface PlannedFigures {
+export interface PlannedSchedule {
+  readonly plan: SchedulePlan;
+  /** The setting for a controller that is on its own. */
+  readonly fallback: number;
+}
+
+/** The same as plain data. */
+interface PlannedFigures {
   readonly figures: PlanFigures;
   readonly fallback: number;
+}
+
+export const scheduleJob: Job<
+  LoopModel,
+  PlanWork,
+  Result<PlannedSchedule, Unsolved>,
+  SentLoop<PlanWork>,
+  Result<PlannedFigures, Unsolved>
+> = {
+  name: 'schedule',
+  isLong: (loop, { schedule, station }) => isLongPlan(loop, schedule, station.pump.pump),
+  compute,
+  send: sendLoop,
+  computeSent: ({ loop, work }) => computeFigures(compiled(loop), work),
+  receive(done, loop, { schedule, station }) {
+    if (!done.ok) return done;
+    const { figures, fallback } = done.value;
+    return success({ plan: planSchedule(schedule, loop, station, figures), fallback });
+  },
+};
+
+function compute(loop: LoopModel, { schedule, station }: PlanWork): Result<PlannedSchedule, Unsolved> {
+  return solving(() => {
+    const plan = planSchedule(schedule, loop, station);
+    return { plan, fallback: fallbackSetting(plan) };
+  });
 }
 
 const DAY = 86_400_000;
 
 /** Walks the day and the year once, so that every duty they take is among the figures. */
-export function computePlan(loop: LoopModel, work: PlanWork): Result<PlannedFigures, Unsolved> {
+function computeFigures(loop: LoopModel, work: PlanWork): Result<PlannedFigures, Unsolved> {
+  const planned = compute(loop, work);
+  if (!planned.ok) return planned;
+  const { plan, fallback } = planned.value;
   return solving(() => {
-    const plan = planSchedule(work.schedule, loop, work.station);
-    const fallback = fallbackSetting(plan);
     walk(plan, work);
     return { figures: planFigures(plan), fallback };
   });
@@ -76,8 +113,7 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
 }
 
 /** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
-
-export function isLongPlan(
+function isLongPlan(
   loop: LoopModel,
   { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
   { settings }: Pump,
@@ -100,5 +136,4 @@ export function isLongPlan(
 }
 
 /** Duties of a ramp, each a few solves. */
-
-export const RAMP = { duties: 17, solves: 4 } as const;
+const RAMP = { duties: 17, solves: 4 } as const;

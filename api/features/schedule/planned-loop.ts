@@ -11,8 +11,9 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import { type WorkedPlan, workPlan } from './run-plan.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import type { PlannedSchedule } from './job.ts';
+import { runPlan } from './run-plan.ts';
 import { type LoopSources, loadSources, ratesFor } from './sources.ts';
 
 export interface PlannedLoop {
@@ -46,7 +47,7 @@ function requirementProblem({ model }: LoopSources, schedule: unknown): Problem 
 export function planned(
   sources: LoopSources,
   schedule: ScheduleRecord | null,
-  worked: WorkedPlan,
+  worked: PlannedSchedule,
 ): PlannedLoop {
   const { loop, pump, site, tariff } = sources;
   const rates = ratesFor(sources);
@@ -72,7 +73,7 @@ export function planned(
 export interface PlanParts {
   readonly store: Store;
   readonly loops: CompiledLoops;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
   readonly clock: () => Date;
 }
 
@@ -91,6 +92,6 @@ export async function plannedLoop(
   const from = parts.clock().getTime();
   const year = siteYear(sources.value.site.document.timeZone, from);
   const phases = schedule?.document ?? ALL_DAY;
-  const worked = await workPlan(parts.heavyWork, sources.value, { phases, from, year });
+  const worked = await runPlan(parts.workers, sources.value, { phases, from, year });
   return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

@@ -24,7 +24,7 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 import { scheduleAnswer } from './answer.ts';
 import { scheduleSchema } from './answer-schema.ts';
 import { planned } from './planned-loop.ts';
-import { workPlan } from './run-plan.ts';
+import { runPlan } from './run-plan.ts';
 import { type LoopSources, loadSources } from './sources.ts';
 import { scheduleTable } from './table.ts';
 import { scheduleYear } from './year.ts';
@@ -64,7 +64,7 @@ interface Asked {
 async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: asked }: Asked) {
   const from = deps.clock().getTime();
   const year = asked ?? siteYear(sources.site.document.timeZone, from);
-  const worked = await workPlan(deps.heavyWork, sources, { phases: schedule, from, year });
+  const worked = await runPlan(deps.workers, sources, { phases: schedule, from, year });
   if (!worked.ok) return worked;
   return success((record: ScheduleRecord) => {
     const loop = planned(sources, record, worked.value);

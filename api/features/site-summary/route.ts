@@ -44,8 +44,8 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
 });
 
 export function summaryRoute(api: Api): void {
-  const { store, clock, heavyWork } = api.deps;
-  const means = { store, clock, heavyWork, kept: summaryCache() };
+  const { store, clock, workers } = api.deps;
+  const means = { store, clock, workers, kept: summaryCache() };
   const inTurn = oneAtATime();
   defineRoute(
     api,

@@ -3,10 +3,10 @@ import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type LoopFigures, worthOfSaved } from '../../../models/site-summary/loop-figures.ts';
 import type { Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import type { StoredPump, SummarySlice } from './job.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import { type StoredPump, type SummarySlice, siteSummaryJob } from './job.ts';
 import type { SummaryLoop } from './page-of-loops.ts';
 
 /** By the versions of all that the figures follow from; null figures where the equations were not solved. */
@@ -29,14 +29,14 @@ export interface SliceTerms {
 
 /** One a loop, in their order. */
 export async function sliceFigures(
-  { heavyWork, kept }: { readonly heavyWork: HeavyWork; readonly kept: SummaryCache },
+  { workers, kept }: { readonly workers: WorkerPool; readonly kept: SummaryCache },
   asked: SliceTerms,
   loops: readonly SummaryLoop[],
 ): Promise<Result<readonly (LoopFigures | null)[], Problem>> {
   const keys = loops.map(({ versions }) => `${asked.shared} ${versions}`);
   const known = keys.map((key) => kept.get(key));
   const missing = loops.filter((_, place) => known[place] === undefined);
-  const worked = await workedOut(heavyWork, asked, missing);
+  const worked = await workedOut(workers, asked, missing);
   if (!worked.ok) return worked;
   const anew = worked.value.values();
   return success(
@@ -51,7 +51,7 @@ export async function sliceFigures(
 
 /** Job after job, one under way at a time: a second thread stays free for others. */
 async function workedOut(
-  heavyWork: HeavyWork,
+  workers: WorkerPool,
   { pumps, terms }: SliceTerms,
   loops: readonly SummaryLoop[],
 ): Promise<Result<readonly (LoopFigures | null)[], Problem>> {
@@ -60,8 +60,8 @@ async function workedOut(
   const slices = loops.map(({ slice }) => slice);
   for (let firstPump = 0; firstPump === 0 || firstPump < pumps.length; firstPump += SLICE.pumps) {
     const some = pumps.slice(firstPump, firstPump + SLICE.pumps).map(modelOf);
-    const job = { ...terms, loops: slices, pumps: some, firstPump };
-    const done = await runHeavy(heavyWork, 'summarySlice', job);
+    const work = { ...terms, loops: slices, pumps: some, firstPump };
+    const done = await runJob(workers, siteSummaryJob, { ready: null, work });
     if (!done.ok) return done;
     const before = best;
     best = done.value.map((figures, place) => withBetter(before[place] ?? null, figures));

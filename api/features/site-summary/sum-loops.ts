@@ -14,14 +14,14 @@ import type { TariffRecord } from '../../records/tariff/kind.ts';
 import type { Store } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage } from './page-of-loops.ts';
 import { SLICE, type SliceTerms, type SummaryCache, sliceFigures } from './run-slices.ts';
 
 export interface SummaryMeans {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
   readonly kept: SummaryCache;
 }
 

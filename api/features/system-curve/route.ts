@@ -9,14 +9,14 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { systemCurveSchema } from './answer-schema.ts';
-import { computeSystemCurve, isLongSystemCurve } from './job.ts';
+import { systemCurveJob } from './job.ts';
 
 const POINTS_DEFAULT = 21;
 
@@ -39,7 +39,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
-  const { store, heavyWork } = api.deps;
+  const { store, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -77,11 +77,8 @@ export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
       const { id, version } = found.value;
       const compiled = loops.compile(found.value, []);
       if (!compiled.ok) return compiled;
-      const model = compiled.value;
-      const work = { flow, points };
-      const done = isLongSystemCurve(model, points)
-        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.loop, work })
-        : success(computeSystemCurve(model, work));
+      const asked = { ready: compiled.value, work: { flow, points } };
+      const done = await runJob(workers, systemCurveJob, asked);
       if (!done.ok) return done;
       if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
       const basis = { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] };

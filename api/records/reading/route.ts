@@ -12,7 +12,7 @@ import { decodeCursor, encodeCursor, PAGE_LIMIT_DEFAULT, PAGE_LIMIT_MAX } from '
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
@@ -22,7 +22,7 @@ import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
-import { isLongText, readReadings } from './job.ts';
+import { readingsJob } from './job.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
@@ -30,7 +30,7 @@ import { timeRange } from './time-range.ts';
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
 function takingRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, heavyWork } = api.deps;
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -65,9 +65,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
         now: clock().getTime(),
       };
       const work = { ...body, system, density: model.water.density, rules };
-      const read = isLongText(body)
-        ? await runHeavy(heavyWork, 'readings', work)
-        : success(readReadings(work));
+      const read = await runJob(workers, readingsJob, { ready: null, work });
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
       const key = { siteId, loop: params.loopId };

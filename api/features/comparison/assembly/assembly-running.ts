@@ -5,10 +5,10 @@ import { annualUse } from '../../../../models/duty/energy.ts';
 import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
 import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
-import { runHeavy } from '../../../http/run-job.ts';
+import { runJob } from '../../../http/run-job.ts';
 import { settingProblem } from '../../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../../question/solve-problems.ts';
-import { computeDutyPoint, isLongDutyPoint } from '../../duty-point/job.ts';
+import { dutyPointJob } from '../../duty-point/job.ts';
 import { recommend } from '../../recommendation/recommendation.ts';
 import type { ComparisonContext } from '../context.ts';
 import type { Runnable, Running, ToldDuty } from '../running.ts';
@@ -76,12 +76,9 @@ async function dutyAt(
   const { found } = runnable;
   const fit = fitOnLoop(runnable.candidate, found.loop.calibration);
   const candidate = { ...runnable.candidate, fit };
-  const { model } = found;
   const running = runningTerms(context, runnable);
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
-  const done = isLongDutyPoint(model)
-    ? await runHeavy(context.deps.heavyWork, 'dutyPoint', { loop: model.loop, work })
-    : success(computeDutyPoint(model, work));
+  const done = await runJob(context.deps.workers, dutyPointJob, { ready: found.model, work });
   if (!done.ok) return done;
   return done.value.ok ? success(done.value.value.duty) : failed(unsolvedProblem(done.value.failure));
 }

@@ -8,7 +8,7 @@ import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../../records/site/kind.ts';
 import type { TariffRecord } from '../../../records/tariff/kind.ts';
 import { findTariff } from '../../../records/tariff/kind.ts';
-import { workPlan } from '../../schedule/run-plan.ts';
+import { runPlan } from '../../schedule/run-plan.ts';
 import { type LoopSources, ratesFor } from '../../schedule/sources.ts';
 import { scheduleYear, type YearFigures } from '../../schedule/year.ts';
 import { asRecord, type ComparisonContext } from '../context.ts';
@@ -27,7 +27,7 @@ export async function runningBySchedule(
   if (!priced.ok) return priced;
   const sources = { ...priced.value, ...sourcesOf(runnable) };
   const planning = { phases: schedule.document, from: context.now, year: context.year };
-  const worked = await workPlan(context.deps.heavyWork, sources, planning);
+  const worked = await runPlan(context.deps.workers, sources, planning);
   if (!worked.ok) return worked;
   const { plan } = worked.value;
   const rates = ratesFor(sources) ?? flatRate(context.energyPrice.price);

@@ -1,7 +1,6 @@
-/** Plans of large loops: worked out beside the thread that answers, once, and nothing stored where there is no room for that. */
+/** Plans of large loops are made in a worker thread, once; where too much waits for one, nothing is stored. */
 import { describe, expect, it } from 'vitest';
-import { type JobName, runJob } from '../../../../api/jobs.ts';
-import { type HeavyWork, TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
+import { TooMuchWaiting, type WorkerPool } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
 import { appUnderTest } from '../../app-under-test.ts';
 import { created, example, type Json, jsonOf, sent } from '../../requests.ts';
@@ -10,12 +9,12 @@ import { refused } from '../../stocked-app.ts';
 const OUTLETS = 400;
 
 /** Jobs that go out and come back as they would between threads. */
-function cloning(): { readonly work: HeavyWork; readonly jobs: JobName[] } {
-  const jobs: JobName[] = [];
-  const work: HeavyWork = {
-    run: async (name, input) => {
+function cloning(): { readonly work: WorkerPool; readonly jobs: string[] } {
+  const jobs: string[] = [];
+  const work: WorkerPool = {
+    run: async ({ name, computeSent }, sent) => {
       jobs.push(name);
-      return structuredClone(runJob(name, structuredClone(input)));
+      return structuredClone(await computeSent(structuredClone(sent)));
     },
     close: async () => {},
   };
@@ -43,8 +42,8 @@ const SCHEDULE = {
   ],
 };
 
-async function facility(outlets: number, heavyWork: HeavyWork) {
-  const app = await appUnderTest({ change: { heavyWork } });
+async function facility(outlets: number, workers: WorkerPool) {
+  const app = await appUnderTest({ change: { workers } });
   const pump = await created(app, '/v1/pumps', example('pump-canister-250.json'));
   const loop = await created(app, '/v1/loops', manifold(outlets, pump));
   return { ...app, loop: `/v1/loops/${loop}` };
@@ -56,12 +55,12 @@ describe('the plan of a large loop', () => {
     const { call, loop } = await facility(OUTLETS, work);
     const made = await call(`${loop}/schedule`, sent('PUT', SCHEDULE));
     expect(made.status).toBe(201);
-    expect(jobs).toEqual(['plan']);
+    expect(jobs).toEqual(['schedule']);
     const paths = [`${loop}/setpoint`, `${loop}/setpoints`, `${loop}/setpoint?at=2026-01-15T09:00:00Z`];
     const together = await Promise.all(paths.map(async (path) => call(path)));
     expect(together.map(({ status }) => status)).toEqual([200, 200, 200]);
     expect((await call(`${loop}/setpoint?at=2026-01-15T23:00:00Z`)).status).toBe(200);
-    expect(jobs).toEqual(['plan', 'plan']);
+    expect(jobs).toEqual(['schedule', 'schedule']);
   });
 
   it('gives the figures that the same water gives in a small one, planned in the thread that answers', async () => {
@@ -82,7 +81,7 @@ describe('the plan of a large loop', () => {
   });
 
   it('is refused with the time to wait where too much waits, and the schedule is not stored', async () => {
-    const full: HeavyWork = { run: () => Promise.reject(new TooMuchWaiting()), close: async () => {} };
+    const full: WorkerPool = { run: () => Promise.reject(new TooMuchWaiting()), close: async () => {} };
     const { call, loop } = await facility(OUTLETS, full);
     for (const response of [
       await call(`${loop}/setpoint`),
