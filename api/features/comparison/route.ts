@@ -11,11 +11,9 @@ import { noContent } from '../../http/no-content.ts';
 import { problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { answerCache } from '../../question/answer-cache.ts';
-import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
-import type { Recommended } from '../recommendation/recommendation.ts';
+import type { RecommendationMeans } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
@@ -53,10 +51,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   });
 };
 
-function makingRoute(api: Api, loops: CompiledLoops): void {
+function makingRoute(api: Api, recommending: RecommendationMeans): void {
   const { store, clock, newId, workers } = api.deps;
-  const recommending = { loops, workers, answers: answerCache<Recommended>() };
-  const means = { deps: { store, clock, newId, workers }, loops, recommending };
+  const means = { deps: { store, clock, newId, workers }, loops: recommending.loops, recommending };
   defineRoute(
     api,
     {
@@ -149,8 +146,8 @@ function routesOfOne(api: Api): void {
   );
 }
 
-export function comparisonRoutes(api: Api, loops: CompiledLoops): void {
-  makingRoute(api, loops);
+export function comparisonRoutes(api: Api, recommending: RecommendationMeans): void {
+  makingRoute(api, recommending);
   listRoute(api);
   routesOfOne(api);
 }

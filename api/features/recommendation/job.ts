@@ -14,19 +14,17 @@ import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
 import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
 import { type PrepareFailure, prepareLoop } from '../../../models/selection/prepare-loop.ts';
-import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
-import type { Ranked } from '../../../models/selection/select.ts';
+import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
+import type { Ranked, Rejected } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
-import type { UnitSystem } from '../../units/unit-system.ts';
 import { doubtAnswer } from '../duty-point/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
 import { type BadEndAnswer, badEndAnswer } from './assurance-answer.ts';
 import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
-import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
 import { type WithoutScreenLimitAnswer, withoutScreenLimitAnswer } from './without-screen-limit-answer.ts';
 
 export interface RecommendationWork {
@@ -38,13 +36,16 @@ export interface RecommendationWork {
   /** Null: none asked for. */
   readonly assurance: Assurance | null;
   readonly detail: 'plain' | 'losses';
-  /** Of the sentences that carry figures. */
-  readonly system: UnitSystem;
+}
+
+export interface RejectedCandidate extends Rejected {
+  /** Null where settings and limits are the whole reason. */
+  readonly cause: RejectionCause | null;
 }
 
 export interface RecommendationFigures {
   readonly ranking: readonly DutyAnswer[];
-  readonly rejected: readonly RejectionAnswer[];
+  readonly rejected: readonly RejectedCandidate[];
   readonly feasible: number;
   readonly requiredDuty: RequiredDuty | null;
   /** Of the best; null without one, or without an assurance. */
@@ -67,7 +68,7 @@ export const recommendationJob = loopJob<RecommendationWork, Result<Recommendati
 function compute(model: LoopModel, work: RecommendationWork): Result<RecommendationFigures, PrepareFailure> {
   const prepared = preparedLoop(model, work.balancing);
   if (!prepared.ok) return prepared;
-  const { candidates, rankingLimit, system } = work;
+  const { candidates, rankingLimit } = work;
   const question = {
     ...work,
     candidates: candidates.map((candidate) => ({ pump: candidate, count: candidate.count })),
@@ -85,10 +86,8 @@ function compute(model: LoopModel, work: RecommendationWork): Result<Recommendat
   return success({
     ...told.value,
     rejected: rejected.map((one) => {
-      const candidate = candidateAt(work, one.candidate);
-      const { id, count, pump } = candidate;
-      const cause = rejectionCause(shared, { pump: candidate, count }, one.outcome.failing);
-      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
+      const pump = candidateAt(work, one.candidate);
+      return { ...one, cause: rejectionCause(shared, { pump, count: pump.count }, one.outcome.failing) };
     }),
     feasible: ranking.length,
     requiredDuty: shared.required,
@@ -109,7 +108,10 @@ function screenLimitAnswer(
   return withoutScreenLimitAnswer(found, { id, name: pump.name });
 }
 
-function candidateAt({ candidates }: RecommendationWork, place: number): CandidateWork {
+export function candidateAt(
+  { candidates }: Pick<RecommendationWork, 'candidates'>,
+  place: number,
+): CandidateWork {
   const candidate = candidates[place];
   if (candidate === undefined) throw new Error(`invariant: there is no candidate ${place}`);
   return candidate;

@@ -9,15 +9,13 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { answerCache } from '../../question/answer-cache.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
 import { candidateRequests, densityOfLoop, findStoredLoop } from '../../question/sources.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { recommendationSchema } from './answer-schema.ts';
-import { type RecommendationMeans, type Recommended, recommend } from './recommendation.ts';
+import { type RecommendationMeans, recommend } from './recommendation.ts';
 import { RANKING_DEFAULT, recommendationQuery, recommendationRequest } from './request-schema.ts';
 import { rankingTable } from './table.ts';
 
@@ -136,8 +134,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
   );
 }
 
-export function recommendationRoutes(api: Api, loops: CompiledLoops): void {
-  const means = { loops, workers: api.deps.workers, answers: answerCache<Recommended>() };
+export function recommendationRoutes(api: Api, means: RecommendationMeans): void {
   byBody(api, means);
   byQuery(api, means);
 }

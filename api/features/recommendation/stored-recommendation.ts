@@ -9,7 +9,8 @@ import { tariffPrice } from '../../question/tariff-price.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { type RecommendationMeans, type Recommended, recommend } from './recommendation.ts';
+import type { Recommended } from './answer.ts';
+import { type RecommendationMeans, recommend } from './recommendation.ts';
 import { RANKING_DEFAULT } from './request-schema.ts';
 
 interface Asked {

@@ -12,7 +12,6 @@ const workOf = (pumps: RecommendationWork['candidates']): RecommendationWork => 
   rankingLimit: 1,
   assurance: null,
   detail: 'plain',
-  system: 'metric',
 });
 const isLong = (loop: typeof flume, pumps: RecommendationWork['candidates']) =>
   recommendationJob.isLong(loop, workOf(pumps));
