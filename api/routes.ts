@@ -12,7 +12,7 @@ import { leakExposureRoutes } from './features/leak-exposure/route.ts';
 import { maintenanceCalendarRoute } from './features/maintenance/calendar-route.ts';
 import { starterTasksRoute } from './features/maintenance/starter-route.ts';
 import { pumpCurvesRoute } from './features/pump-curves/route.ts';
-import type { ComputedRecommendation } from './features/recommendation/answer.ts';
+import { recommendationMeans } from './features/recommendation/recommendation.ts';
 import { recommendationRoutes } from './features/recommendation/route.ts';
 import { referenceRoutes } from './features/reference/route.ts';
 import { planCache } from './features/schedule/plan-cache.ts';
@@ -26,7 +26,6 @@ import { systemCurveRoute } from './features/system-curve/route.ts';
 import { upgradePlanRoutes } from './features/upgrade-plan/route.ts';
 import type { Api } from './http/api.ts';
 import { pictureRoutes } from './picture-routes.ts';
-import { answerCache } from './question/answer-cache.ts';
 import { completionRoutes } from './records/completion/route.ts';
 import { compiledLoops } from './records/loop/compiled-loops.ts';
 import { loopRoutes } from './records/loop/route.ts';
@@ -40,7 +39,7 @@ import { maintenanceTaskRoutes } from './records/task/route.ts';
 
 export function mountRoutes(api: Api): void {
   const loops = compiledLoops();
-  const recommending = { loops, workers: api.deps.workers, answers: answerCache<ComputedRecommendation>() };
+  const recommending = recommendationMeans(loops, api.deps.workers);
   const plans = planCache({ ...api.deps, loops });
   siteRoutes(api);
   pumpRoutes(api);

@@ -5,7 +5,7 @@ import type { LoopModel } from '../../../models/network/loop-model.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
-import type { AnswerCache } from '../../question/answer-cache.ts';
+import { type AnswerCache, answerCache } from '../../question/answer-cache.ts';
 import { selectionProblem } from '../../question/solve-problems.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
@@ -18,14 +18,20 @@ import { type RecommendationFigures, type RecommendationWork, recommendationJob 
 import { statedLifeCycle } from './life-cycle-question.ts';
 import type { RecommendationOptions, RecommendationQuestion } from './question.ts';
 
+/** Answers about more candidates are too large to keep many of. */
+const CANDIDATES_MAX = 50;
+const KEPT_RECOMMENDATIONS = 200;
+
 export interface RecommendationMeans {
   readonly loops: CompiledLoops;
   readonly workers: WorkerPool;
   readonly answers: AnswerCache<ComputedRecommendation>;
 }
 
-/** Answers about more candidates are too large to keep many of. */
-const CANDIDATES_MAX = 50;
+export const recommendationMeans = (loops: CompiledLoops, workers: WorkerPool): RecommendationMeans => ({
+  ...{ loops, workers },
+  answers: answerCache({ max: KEPT_RECOMMENDATIONS }),
+});
 
 /** The same answer for the same figures, so that it is also written once. */
 const answered = oncePerObject(recommendationAnswer);

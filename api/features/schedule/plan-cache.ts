@@ -1,11 +1,11 @@
-/** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
-import { LRUCache } from 'lru-cache';
+/** Planned loops are kept by the versions that they follow from, since controllers ask every minute. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
+import { answerCache } from '../../question/answer-cache.ts';
 import { noRecord } from '../../records/write-problems.ts';
 import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
 
@@ -26,30 +26,19 @@ export interface PlanCache {
   find(key: Key): Promise<Result<SteppedLoop, Problem>>;
 }
 
-const KEPT = 500;
+const KEPT_PLANS = 500;
 const DAY = 86_400_000;
 
 export function planCache(parts: PlanParts): PlanCache {
-  const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
-  // Those that ask while a plan is being worked out wait for that one.
-  const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
-  const planAnew = async (name: string, key: Key): Promise<Result<SteppedLoop, Problem>> => {
-    const planned = await plannedLoop(parts, key);
-    if (!planned.ok) return planned;
-    const stepped = steppedLoop(planned.value);
-    kept.set(name, stepped);
-    return success(stepped);
-  };
+  const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
   return {
     async find(key) {
       const versions = await parts.store.setpointVersions(key);
       if (versions === undefined) return failed(noRecord('loop', null));
-      const name = `${key.siteId} ${key.id} ${JSON.stringify(versions)}`;
-      const known = kept.get(name);
-      if (known !== undefined) return success(known);
-      const planning = underWay.get(name) ?? planAnew(name, key).finally(() => underWay.delete(name));
-      underWay.set(name, planning);
-      return planning;
+      return answers.answer(`${key.siteId} ${key.id} ${JSON.stringify(versions)}`, async () => {
+        const planned = await plannedLoop(parts, key);
+        return planned.ok ? success(steppedLoop(planned.value)) : planned;
+      });
     },
   };
 }

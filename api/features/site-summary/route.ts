@@ -11,7 +11,7 @@ import { noQuery } from '../../http/route.ts';
 import { summaryAnswer } from './answer.ts';
 import { summarySchema } from './answer-schema.ts';
 import { oneAtATime } from './one-at-a-time.ts';
-import { summaryCache } from './run-slices.ts';
+import { loopAnswers } from './run-slices.ts';
 import { siteSummary } from './site-summary.ts';
 
 const COLUMNS = [
@@ -45,7 +45,7 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
 
 export function summaryRoute(api: Api): void {
   const { store, clock, workers } = api.deps;
-  const means = { store, clock, workers, kept: summaryCache() };
+  const means = { store, clock, workers, answers: loopAnswers() };
   const inTurn = oneAtATime();
   defineRoute(
     api,

@@ -16,13 +16,13 @@ import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage } from './page-of-loops.ts';
-import { SLICE, type SliceTerms, type SummaryCache, sliceFigures } from './run-slices.ts';
+import { type LoopAnswers, SLICE, type SliceTerms, sliceFigures } from './run-slices.ts';
 
 export interface SummaryMeans {
   readonly store: Store;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
-  readonly kept: SummaryCache;
+  readonly answers: LoopAnswers;
 }
 
 /** Hours, and money for parts. */
