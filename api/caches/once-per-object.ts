@@ -4,21 +4,22 @@
 const VARIANTS_MAX = 8;
 
 /**
- * The maker with a memory. Its key is the object itself and the variant, so that nothing that is made of one object is ever
- * given for another. What it is given is never changed afterwards.
+ * The maker with a memory. Its key is the object itself and the variant, if any, so that nothing that is made of one object
+ * is ever given for another. An object that it was given is never changed afterwards.
  */
-export function oncePerObject<From extends object, Variant extends string, Made>(
-  make: (from: From, variant: Variant) => Made,
-): (from: From, variant: Variant) => Made {
-  const known = new WeakMap<From, Map<Variant, { readonly made: Made }>>();
-  return (from, variant) => {
-    const ofObject = known.get(from) ?? new Map<Variant, { readonly made: Made }>();
+export function oncePerObject<From extends object, Variant extends readonly [] | readonly [string], Made>(
+  make: (from: From, ...variant: Variant) => Made,
+): (from: From, ...variant: Variant) => Made {
+  const known = new WeakMap<From, Map<string, { readonly made: Made }>>();
+  return (from, ...variant) => {
+    const [key = ''] = variant;
+    const ofObject = known.get(from) ?? new Map<string, { readonly made: Made }>();
     known.set(from, ofObject);
-    const before = ofObject.get(variant);
+    const before = ofObject.get(key);
     if (before !== undefined) return before.made;
     if (ofObject.size >= VARIANTS_MAX) ofObject.clear();
-    const made = make(from, variant);
-    ofObject.set(variant, { made });
+    const made = make(from, ...variant);
+    ofObject.set(key, { made });
     return made;
   };
 }

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { writtenOnce } from '../../caches/written-once.ts';
 import { answerProblem } from '../../http/answer-problem.ts';
 import type { Api } from '../../http/api.ts';
 import { matchesAny } from '../../http/etag.ts';
@@ -43,29 +44,19 @@ const PARTS: readonly Part[] = [
   { path: DOCS_PATHS.packageStyle, contentType: TYPES.style, read: ofPackage('swagger-ui.css') },
 ];
 
-/** Read when first asked for. */
-function once({ contentType, read }: Part) {
-  let made: { readonly text: string; readonly headers: Readonly<Record<string, string>> } | undefined;
-  return () => {
-    if (made === undefined) {
-      const text = read();
-      const etag = `"${createHash('sha256').update(text).digest('hex').slice(0, 32)}"`;
-      made = {
-        text,
-        headers: { 'Content-Type': contentType, ETag: etag, 'Content-Security-Policy': POLICY },
-      };
-    }
-    return made;
-  };
+function written({ contentType, read }: Part) {
+  const text = read();
+  const etag = `"${createHash('sha256').update(text).digest('hex').slice(0, 32)}"`;
+  return { text, headers: { 'Content-Type': contentType, ETag: etag, 'Content-Security-Policy': POLICY } };
 }
 
 /** No operations of the interface, so that the OpenAPI document does not show them. */
 export function docsRoutes({ app }: Api): void {
   for (const part of PARTS) {
-    const made = once(part);
+    const made = writtenOnce(() => written(part));
     app.get(part.path, (c) => {
       const { text, headers } = made();
-      const isKnown = matchesAny(c.req.header('if-none-match'), headers.ETag ?? '');
+      const isKnown = matchesAny(c.req.header('if-none-match'), headers.ETag);
       return new Response(isKnown ? null : text, { status: isKnown ? 304 : 200, headers });
     });
     app.all(part.path, (c) =>

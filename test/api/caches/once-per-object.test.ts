@@ -23,6 +23,12 @@ describe('what is made once per object', () => {
     expect(times()).toBe(2);
   });
 
+  it('needs no variant', () => {
+    const made = oncePerObject(({ name }: { readonly name: string }) => ({ name }));
+    const loop = { name: 'loop' };
+    expect(made(loop)).toBe(made(loop));
+  });
+
   it('is never that of another object, however alike', () => {
     const { made, times } = counting();
     expect([made({ name: 'a' }, 'metric'), made({ name: 'a' }, 'metric')]).toEqual(['a metric', 'a metric']);
