@@ -1,8 +1,12 @@
 /** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+
+import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Remedy } from '../../../models/condition/condition.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -11,6 +15,7 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import type { ReadingChoice } from '../../records/reading/contract.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
@@ -18,7 +23,6 @@ import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { conditionAnswer, type RemedySource } from './answer.ts';
 import { conditionJob } from './job.ts';
 import { upkeepOf } from './maintenance-history.ts';
-import { readingsJudged } from './readings-judged.ts';
 
 export interface ConditionAsked {
   readonly from?: number | undefined;
@@ -96,4 +100,38 @@ function answerOf(
     body,
     validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version } },
   };
+}
+
+/** So many are judged one by one; a year has 526 minutes each thousandth part. */
+const JUDGED_MOST = 20_000;
+/** Days that one statement samples: other requests are served between two of them. */
+const DAYS_AT_ONCE = 28;
+/** Ranges longer than this many statements are sampled by fewer, larger ones. */
+const STATEMENTS_MOST = 60;
+
+interface JudgedReadings {
+  readonly readings: readonly Reading[];
+  /** How many there are in the range. */
+  readonly total: number;
+}
+
+/** All readings of a range, or a sample of them where they are many. */
+async function readingsJudged(store: Store, choice: ReadingChoice): Promise<JudgedReadings> {
+  const { range } = await store.readingSpan(choice);
+  if (range === null) return { readings: [], total: 0 };
+  const from = Math.max(choice.from, range.first);
+  const before = Math.min(choice.before, range.last + 1);
+  const total = await store.countReadings({ ...choice, from, before });
+  if (total <= JUDGED_MOST) {
+    return { readings: await store.readingsBetween({ ...choice, from, before, limit: JUDGED_MOST }), total };
+  }
+  const apart = Math.ceil((before - from) / JUDGED_MOST);
+  const step = Math.max(DAYS_AT_ONCE * MS_PER_DAY, Math.ceil((before - from) / STATEMENTS_MOST));
+  const readings: Reading[] = [];
+  for (let at = from; at < before; at += step) {
+    const end = Math.min(before, at + step);
+    readings.push(...(await store.sampledReadings({ ...choice, from: at, before: end, apart })));
+    await setImmediate();
+  }
+  return { readings, total };
 }

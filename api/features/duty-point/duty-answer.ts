@@ -1,17 +1,20 @@
-/** A priced duty as answers carry it. */
+/** A priced duty is answered with its outlets, its surroundings and what holds with one pump at rest. */
 import type { z } from '@hono/zod-openapi';
 import { caution } from '../../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { onePumpDown } from '../../../models/duty/one-pump-down.ts';
+import { coveredIntake } from '../../../models/intake/covered-intake.ts';
+import { screenVelocities } from '../../../models/intake/screen.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
 import { outletReaches } from '../../../models/network/outlet-reach.ts';
+import { solving } from '../../../models/network/solve-failure.ts';
 import type { Trim } from '../../../models/network/trim.ts';
-import type { ConditionContext } from '../../../models/selection/criteria.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { type ConditionContext, EQUAL } from '../../../models/selection/criteria.ts';
 import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { dutySchema } from './duty-schema.ts';
-import { onePumpDownAnswer } from './one-pump-down-answer.ts';
-import { surroundingsAnswer } from './surroundings-answer.ts';
 
 export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
@@ -89,3 +92,35 @@ const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'
   ...trim,
   valve: valve === null ? null : toPointer(valve),
 });
+
+/** What the loop still gets with one pump at rest. */
+function onePumpDownAnswer(
+  { loop, pump }: Pick<ConditionContext, 'loop' | 'pump'>,
+  duty: ExactDuty,
+): DutyAnswer['onePumpDown'] {
+  if (duty.flow === 0) return null;
+  const down = solving(() => onePumpDown(loop, pump, duty));
+  if (!down.ok || down.value === null) return null;
+  const { outletFlows, ...figures } = down.value;
+  const outlets = outletFigures(loop.system.outlets, outletFlows);
+  return {
+    ...figures,
+    served: outlets.every(({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL)),
+    outlets: outlets.map(({ name, flow, requiredFlow, margin }) => ({ name, flow, requiredFlow, margin })),
+  };
+}
+
+/** What the duty does to the animals and the people around the loop. */
+function surroundingsAnswer(
+  { loop, pump, limits: { cloggedFraction }, elevation }: ConditionContext,
+  duty: ExactDuty,
+): Pick<DutyAnswer, 'screen' | 'coveredIntake'> {
+  const covered = coveredIntake(loop, pumpAtSetting(pump, duty), { elevation });
+  const screen = loop.loop.intake?.screen;
+  if (screen === undefined) return { screen: null, coveredIntake: covered };
+  const { mean, peak } = screenVelocities({ screen, flow: duty.flow, cloggedFraction });
+  return {
+    screen: { meanVelocity: mean, peakVelocity: peak, cloggedFraction },
+    coveredIntake: covered,
+  };
+}

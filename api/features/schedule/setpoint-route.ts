@@ -9,6 +9,7 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { describedInstant } from '../../fields/instant.ts';
 import type { Api } from '../../http/api.ts';
+import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
@@ -20,7 +21,6 @@ import type { PlanCache, SteppedLoop } from './plan-cache.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import { setpointAnswer, setpointsAnswer } from './setpoint-answer.ts';
 import { setpointSchema, setpointsSchema } from './setpoint-schema.ts';
-import { setpointsTable } from './setpoints-table.ts';
 
 const DAY = 86_400_000;
 
@@ -125,3 +125,28 @@ export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }
+
+type Wire = z.input<ReturnType<typeof setpointsSchema>>;
+
+const COLUMNS = [
+  { name: 'from' },
+  { name: 'until' },
+  { name: 'phase' },
+  { name: 'setting', quantity: 'setting' },
+  { name: 'feasible' },
+  { name: 'power', quantity: 'power' },
+  { name: 'flow', quantity: 'flow' },
+] as const;
+
+const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
+  columns: COLUMNS,
+  rows: items.map(({ from, until, phase, setting, feasible, power, flow }) => [
+    from,
+    until,
+    phase,
+    setting,
+    feasible,
+    power,
+    flow,
+  ]),
+});

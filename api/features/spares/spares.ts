@@ -7,12 +7,11 @@ import { type FailureCounts, failureRate } from '../../../models/money/failure-r
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
-import { findPump } from '../../records/pump/kind.ts';
+import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
 import type { Store } from '../../store/store.ts';
+import type { PageStart } from '../../store/versions.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
-import { positionsOf } from './positions.ts';
 import type { sparesRequest } from './request-schema.ts';
 
 type Request = z.output<ReturnType<typeof sparesRequest>>;
@@ -126,4 +125,34 @@ function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, a
 function cautionsOf({ count }: FailureCounts): readonly Caution[] {
   const few = count < FEW_FAILURES ? [caution('few-failures')] : [];
   return [caution('failures-independent'), ...few];
+}
+
+const PAGE = 200;
+/** Loops looked at for one answer. */
+const LOOPS_MAX = 20_000;
+
+type Positions =
+  | { readonly outcome: 'counted'; readonly devices: number }
+  | { readonly outcome: 'too-many'; readonly limit: number };
+
+/** The devices of a pump that the loops of a site state as installed. */
+async function positionsOf(
+  store: Store,
+  { siteId, pump }: { readonly siteId: string; readonly pump: string },
+): Promise<Positions> {
+  let devices = 0;
+  let after: PageStart | null = null;
+  for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
+    const page: Awaited<ReturnType<Store['listLoops']>> = await store.listLoops({
+      siteId,
+      limit: PAGE,
+      after,
+      installedPump: pump,
+    });
+    for (const { document } of page.records) devices += document.installed?.count ?? 0;
+    const last = page.records.at(-1);
+    if (!page.more || last === undefined) return { outcome: 'counted', devices };
+    after = { createdAt: last.createdAt, id: last.id };
+  }
+  return { outcome: 'too-many', limit: LOOPS_MAX };
 }
