@@ -1,10 +1,11 @@
 /** The bill of materials of a loop: from the question to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { caution } from '../../../models/cautions/catalogue.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { billOfMaterials } from '../../../models/money/bill-of-materials.ts';
 import { type MaterialPrice, priceBill } from '../../../models/money/bill-price.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { findStoredLoop } from '../../question/sources.ts';
@@ -51,7 +52,7 @@ export async function answerBill(
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
     summary: summaryOf(priced, { currency, unnamed: bill.unnamed.length }),
     cautions: [caution('materials-as-entered')],
-    basis: { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] },
+    basis: basisOf({ loop: { id, version }, pumps: [] }),
   });
 }
 

@@ -1,4 +1,5 @@
 /** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
@@ -7,6 +8,7 @@ import { calibrationCautions } from '../../../models/cautions/calibration-cautio
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -106,11 +108,7 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
       dataBasis: dataBasisOf(loop.value),
       summary: calibrationSummary(calibration, asked.apply),
       cautions: [...calibrationCautions(calibration), ...loopCautions(model)],
-      basis: {
-        modelVersion: MODEL_VERSION,
-        loop: { id: loop.value.id, version: loop.value.version },
-        pumps: [{ id: pump.id, version: pump.version }],
-      },
+      basis: basisOf({ loop: loop.value, pumps: [pump] }),
     },
   });
 }

@@ -12,7 +12,7 @@ import type { ComparisonSources } from './contract.ts';
 import { comparisonNotes } from './notes.ts';
 import type { OptionFigures } from './option-figures.ts';
 import { comparisonSummary } from './sentence.ts';
-import { basisOf } from './sources.ts';
+import { comparisonBasis } from './sources.ts';
 
 type OptionAnswer = ComparisonFigures['options'][number];
 type AssemblyAnswer = OptionAnswer['assemblies'][number];
@@ -50,7 +50,7 @@ export function comparisonFigures(
       caution('costs-as-entered'),
       ...(options.some(({ asked }) => asked.risk !== undefined) ? [caution('failures-independent')] : []),
     ],
-    basis: basisOf(sources),
+    basis: comparisonBasis(sources),
   };
 }
 

@@ -1,6 +1,6 @@
 /** A pump, or several in parallel, of an option of a comparison, in answers. */
 import { z } from '@hono/zod-openapi';
-import { money } from '../../fields/money-answer.ts';
+import { money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

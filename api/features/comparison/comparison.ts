@@ -1,5 +1,7 @@
 /** A comparison asked for, made and ready to be stored. */
+
 import { type Result, success } from '../../../curves/result.ts';
+import { NAME_MAX } from '../../fields/text-field.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { comparisonFigures } from './answer.ts';
@@ -8,8 +10,6 @@ import type { StoredComparison } from './contract.ts';
 import { type KnownAssemblies, type OptionFigures, optionFigures } from './option-figures.ts';
 import type { ComparisonQuestion } from './schema.ts';
 import { comparedSources } from './sources.ts';
-
-const NAME_MAX = 120;
 
 export async function makeComparison(
   means: ComparisonMeans,

@@ -59,7 +59,7 @@ export async function comparedSources(
   };
 }
 
-export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
+export const comparisonBasis = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
   modelVersion: MODEL_VERSION,
   loops: [...loops],
   pumps: [...pumps],

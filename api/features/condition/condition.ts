@@ -5,8 +5,8 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Remedy } from '../../../models/condition/condition.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -90,11 +90,7 @@ function answerOf(
   rest: { readonly tariff: unknown; readonly changes: number; readonly upkeep: unknown },
 ) {
   const { loop, pump, site, schedule } = facts;
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: [{ id: pump.id, version: pump.version }],
-  };
+  const basis = basisOf({ loop, pumps: [pump] });
   const body = conditionAnswer({ ...facts, basis });
   return {
     body,

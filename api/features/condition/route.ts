@@ -1,6 +1,8 @@
 /** The condition of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { rangeQuery } from '../../fields/instant.ts';
+import { MONEY_MAX } from '../../fields/money.ts';
 import { queryDecimal } from '../../fields/query-field.ts';
 import { PRICE } from '../../fields/running-fields.ts';
 import type { Api } from '../../http/api.ts';
@@ -23,7 +25,7 @@ const query = perContext((context) =>
         'What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump.',
       minimum: 0,
       aboveMinimum: true,
-      maximum: 1e9,
+      maximum: MONEY_MAX,
       example: 15,
     }).optional(),
   }),

@@ -1,12 +1,13 @@
 /** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
@@ -103,11 +104,7 @@ export async function answerDutyPoint(
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { duty, intersections } = done.value.value;
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: [{ id: pump.id, version: pump.version }],
-  };
+  const basis = basisOf({ loop, pumps: [pump] });
   const summary = dutyPointSummary(duty, { loopName: document.name, currency, system });
   return success({
     body: {

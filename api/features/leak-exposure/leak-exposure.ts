@@ -1,9 +1,10 @@
 /** The whole computation behind a leak exposure: from plain data to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { caution } from '../../../models/cautions/catalogue.ts';
 import { type LeakFailure, type LeakFigures, leak } from '../../../models/hazards/leak.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -24,7 +25,7 @@ export function computeLeak(request: Request, system: UnitSystem): Result<Answer
     ...figures.value,
     summary: summaryOf(figures.value, system),
     cautions: [caution('electricity-near-water'), caution('bulkheads'), caution('estimate')],
-    basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [] },
+    basis: basisOf({ loop: null, pumps: [] }),
   });
 }
 

@@ -1,7 +1,8 @@
 /** A recommendation is answered from its figures, with sentences in the units that are asked for. */
+
 import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -36,11 +37,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
   const best = ranking[0] ?? null;
   const rejected = rejectedIn(computed, system);
   const assurance = work.assurance === null ? null : assuranceAnswer(best, baselines.unassured, badEnd);
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: question.candidates.map(({ id, version }) => ({ id, version })),
-  };
+  const basis = basisOf({ loop, pumps: question.candidates });
   return {
     body: {
       best,

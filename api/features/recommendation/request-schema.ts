@@ -1,13 +1,15 @@
 /** The main question: a loop, the pumps to choose among, what running costs. */
+
 import { z } from '@hono/zod-openapi';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { ID_MAX } from '../../fields/id-field.ts';
 import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
 import { CANDIDATES_MAX } from '../../fields/limits.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { queryWhole } from '../../fields/query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
-import { ID_MAX, idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
+import { idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
 import { pumpInput } from '../../records/pump/schema.ts';
 import { described, named } from '../../units/described.ts';

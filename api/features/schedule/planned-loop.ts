@@ -1,11 +1,12 @@
 /** A loop with its installed pump, phases and prices, made ready for telling settings. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import type { SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../../models/tariff/rates.ts';
 import { siteYear } from '../../clock/site-time.ts';
+import { type Basis, basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
@@ -24,11 +25,7 @@ export interface PlannedLoop {
   /** Of a tariff or a flat price; without either, volumes are moved at the least energy. */
   readonly rates: Rates;
   readonly isPriced: boolean;
-  readonly basis: {
-    readonly modelVersion: string;
-    readonly loop: { readonly id: string; readonly version: number };
-    readonly pumps: readonly { readonly id: string; readonly version: number }[];
-  };
+  readonly basis: Basis;
   /** What tells two answers apart besides the basis that they state. */
   readonly versions: unknown;
 }
@@ -57,11 +54,7 @@ export function planned(
     ...worked,
     rates: rates ?? flatRate(1),
     isPriced: rates !== null,
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: { id: loop.id, version: loop.version },
-      pumps: [{ id: pump.id, version: pump.version }],
-    },
+    basis: basisOf({ loop, pumps: [pump] }),
     versions: [
       site.version,
       schedule === null ? null : [schedule.version, schedule.createdAt],

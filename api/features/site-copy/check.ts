@@ -1,6 +1,8 @@
 /** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { FAULTS_MAX } from '../../fields/limits.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
@@ -23,9 +25,6 @@ interface Means {
   readonly now: number;
   readonly newId: () => string;
 }
-
-/** Whoever mends ten faults will ask again. */
-const FAULTS_MAX = 10;
 
 type Errors = ProblemError[];
 

@@ -1,10 +1,11 @@
 /** The figures of a site as its summary tells them. */
+
 import type { z } from '@hono/zod-openapi';
 import { about } from '../../../models/cautions/about.ts';
 import { caution } from '../../../models/cautions/catalogue.ts';
 import type { Attention } from '../../../models/maintenance/attention.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -48,11 +49,7 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
       caution('site-as-stated'),
       caution('estimate'),
     ],
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: null,
-      pumps: told.map(({ id, version }) => ({ id, version })),
-    },
+    basis: basisOf({ loop: null, pumps: told }),
   };
 }
 

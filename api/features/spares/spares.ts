@@ -1,10 +1,11 @@
 /** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
@@ -91,11 +92,7 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     ...{ positions, leadTimeDays, confidence },
     summary: summaryOf(known, shelf.value, atHighRate.value),
     cautions: cautionsOf(failures),
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: null,
-      pumps: pump === null ? [] : [{ id: pump.id, version: pump.version }],
-    },
+    basis: basisOf({ loop: null, pumps: pump === null ? [] : [pump] }),
   });
 }
 

@@ -1,7 +1,8 @@
 /** The system curve of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { queryQuantity, queryWhole } from '../../fields/query-field.ts';
 import type { Api } from '../../http/api.ts';
@@ -74,14 +75,13 @@ export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
     async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
-      const { id, version } = found.value;
       const compiled = loops.compile(found.value, []);
       if (!compiled.ok) return compiled;
       const asked = { ready: compiled.value, work: { flow, points } };
       const done = await runJob(workers, systemCurveJob, asked);
       if (!done.ok) return done;
       if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-      const basis = { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] };
+      const basis = basisOf({ loop: found.value, pumps: [] });
       return success({
         body: { ...done.value.value, dataBasis: dataBasisOf(found.value), basis },
         validator: { basis },
