@@ -22,8 +22,6 @@ export interface RequestVariables {
 export interface Api {
   readonly app: OpenAPIHono<RequestVariables>;
   readonly deps: AppDependencies;
-  /** The methods that each routing path answers; the rest is 405. */
-  readonly methods: Map<string, Set<string>>;
   /** The statuses of problems that the OpenAPI document shows so far. */
   readonly documentedStatuses: Set<number>;
 }

@@ -3,10 +3,8 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { writtenOnce } from '../../caches/written-once.ts';
-import { answerProblem } from '../../http/answer-problem.ts';
 import type { Api } from '../../http/api.ts';
 import { matchesAny } from '../../http/etag.ts';
-import { problem } from '../../http/problem.ts';
 import { DOCS_PAGE, DOCS_PATHS, DOCS_START, DOCS_STYLE } from './page.ts';
 
 // Scripts and requests of its own origin alone; the package draws its icons from data and sets styles on elements.
@@ -59,13 +57,5 @@ export function docsRoutes({ app }: Api): void {
       const isKnown = matchesAny(c.req.header('if-none-match'), headers.ETag);
       return new Response(isKnown ? null : text, { status: isKnown ? 304 : 200, headers });
     });
-    app.all(part.path, (c) =>
-      answerProblem(
-        c,
-        problem('method-not-allowed', `${c.req.method} does not apply to ${c.req.path}; GET, HEAD do.`, {
-          headers: { Allow: 'GET, HEAD' },
-        }),
-      ),
-    );
   }
 }
