@@ -16,7 +16,7 @@ import { maintenanceCalendarRoute } from './features/maintenance/calendar-route.
 import { starterTasksRoute } from './features/maintenance/starter-route.ts';
 import { pumpChartRoute } from './features/pump-curves/chart-route.ts';
 import { pumpCurvesRoute } from './features/pump-curves/route.ts';
-import { recommendationMeans } from './features/recommendation/recommendation.ts';
+import { recommendationDeps } from './features/recommendation/recommendation.ts';
 import { recommendationRoutes } from './features/recommendation/route.ts';
 import { referenceRoutes } from './features/reference/route.ts';
 import { dayChartRoute } from './features/schedule/day-chart-route.ts';
@@ -43,7 +43,7 @@ import { maintenanceTaskRoutes } from './records/task/route.ts';
 
 export function mountRoutes(api: Api): void {
   const loops = compiledLoops();
-  const recommending = recommendationMeans(loops, api.deps.workers);
+  const recommending = recommendationDeps(loops, api.deps.workers);
   const plans = planCache({ ...api.deps, loops });
   siteRoutes(api);
   pumpRoutes(api);
@@ -61,7 +61,7 @@ export function mountRoutes(api: Api): void {
   dayChartRoute(api, plans);
   conditionChartRoute(api, loops);
   comparisonPageRoutes(api);
-  loopReportRoute(api, { means: recommending, plans });
+  loopReportRoute(api, { recommending, plans });
   readingRoutes(api, loops);
   conditionRoute(api, loops);
   calibrationRoutes(api);

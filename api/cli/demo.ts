@@ -35,11 +35,11 @@ async function start(once: boolean): Promise<RunningServer> {
   const logger = makeLogger({ level: environment.value.logLevel });
   const workers = workerPool(WORKER_FILE);
   const clock = () => new Date();
-  const parts = { clock, newId: () => newId(), logger, workers, version: VERSION };
+  const deps = { clock, newId: () => newId(), logger, workers, version: VERSION };
   const service = await startService({
     environment: environment.value,
     clock,
-    fetchFor: (store) => buildApp({ ...parts, store }).fetch,
+    fetchFor: (store) => buildApp({ ...deps, store }).fetch,
   });
   if (!service.ok) return stopWith(service.failure.reason);
   const { url, stop } = service.value;

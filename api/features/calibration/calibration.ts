@@ -27,7 +27,7 @@ import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
 import { calibrationSummary } from './sentence.ts';
 
-interface Means {
+interface Deps {
   readonly store: Store;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
@@ -56,7 +56,7 @@ interface Read {
 
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
-  { store, workers }: Means,
+  { store, workers }: Deps,
   { siteId, loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
@@ -91,13 +91,13 @@ async function readAll(
 /** Every reading before it is taken, none of which is later than now. */
 const justAfter = (now: number): number => now + 1;
 
-export async function answerCalibration(means: Means, asked: Asked): Promise<Result<Calibrated, Problem>> {
-  const now = means.clock().getTime();
-  const read = await readAll(means, asked, asked.to ?? justAfter(now));
+export async function answerCalibration(deps: Deps, asked: Asked): Promise<Result<Calibrated, Problem>> {
+  const now = deps.clock().getTime();
+  const read = await readAll(deps, asked, asked.to ?? justAfter(now));
   if (!read.ok) return read;
   const { calibration, model, pump, from } = read.value;
   const to = asked.to ?? now;
-  const loop = asked.apply ? await applied(means, asked, { ...read.value, now, to }) : success(asked.loop);
+  const loop = asked.apply ? await applied(deps, asked, { ...read.value, now, to }) : success(asked.loop);
   if (!loop.ok) return loop;
   return success({
     loop: loop.value,
@@ -114,7 +114,7 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
 }
 
 async function applied(
-  { store }: Means,
+  { store }: Deps,
   { siteId, loop }: Asked,
   { calibration, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {

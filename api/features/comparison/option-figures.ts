@@ -153,7 +153,7 @@ function checkedBy(assemblies: readonly AssemblyFigures[]): readonly Checked[] {
 
 /** The routine checks of the loops and pumps of an option, each once: hours, and money for parts, a year. */
 async function optionChecks(
-  { deps: { store }, siteId, labourRate }: ComparisonContext,
+  { store, siteId, labourRate }: ComparisonContext,
   assemblies: readonly AssemblyFigures[],
 ): Promise<Pick<Attention, 'hours' | 'parts'>> {
   const works = [];

@@ -13,7 +13,7 @@ import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
-import type { RecommendationMeans } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
@@ -51,9 +51,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   });
 };
 
-function makingRoute(api: Api, recommending: RecommendationMeans): void {
-  const { store, clock, newId, workers } = api.deps;
-  const means = { deps: { store, clock, newId, workers }, loops: recommending.loops, recommending };
+function makingRoute(api: Api, recommending: RecommendationDeps): void {
+  const { store, clock, newId } = api.deps;
+  const deps = { ...recommending, store, clock, newId };
   defineRoute(
     api,
     {
@@ -69,7 +69,7 @@ function makingRoute(api: Api, recommending: RecommendationMeans): void {
       problems: ['no-requirement', 'unsolved', 'unavailable'],
     },
     async ({ body, siteId, system }) => {
-      const made = await makeComparison(means, body, { siteId, system });
+      const made = await makeComparison(deps, body, { siteId, system });
       if (!made.ok) return made;
       const kept = { siteId, id: newId(), document: made.value, now: clock().getTime() };
       const { record } = await store.insertComparison(kept);
@@ -146,7 +146,7 @@ function routesOfOne(api: Api): void {
   );
 }
 
-export function comparisonRoutes(api: Api, recommending: RecommendationMeans): void {
+export function comparisonRoutes(api: Api, recommending: RecommendationDeps): void {
   makingRoute(api, recommending);
   listRoute(api);
   routesOfOne(api);

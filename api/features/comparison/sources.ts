@@ -36,7 +36,7 @@ async function checksText(
 }
 
 export async function comparedSources(
-  { site, siteId, energyPrice, deps: { store } }: ComparisonContext,
+  { site, siteId, energyPrice, store }: ComparisonContext,
   options: readonly OptionFigures[],
 ): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);

@@ -31,7 +31,7 @@ export interface ConditionAsked {
   readonly cleaningCost?: number | undefined;
 }
 
-interface Services {
+interface Deps {
   readonly store: Store;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
@@ -39,7 +39,7 @@ interface Services {
 }
 
 export async function answerCondition(
-  { store, clock, workers, loops }: Services,
+  { store, clock, workers, loops }: Deps,
   { loop, asked }: { readonly loop: LoopRecord; readonly asked: ConditionAsked },
 ): Promise<Result<ReturnType<typeof answerOf>, Problem>> {
   const { installed } = loop.document;

@@ -70,7 +70,7 @@ async function choosePump(
   return success({ pump: pump.value, setting, count: asked.count ?? (isInstalled ? installed.count : 1) });
 }
 
-interface DutyPointMeans {
+interface DutyPointDeps {
   readonly clock: () => Date;
   readonly store: Store;
   readonly workers: WorkerPool;
@@ -78,7 +78,7 @@ interface DutyPointMeans {
 }
 
 export async function answerDutyPoint(
-  { store, clock, workers, loops }: DutyPointMeans,
+  { store, clock, workers, loops }: DutyPointDeps,
   {
     loop,
     asked,

@@ -22,13 +22,13 @@ import type { RecommendationOptions, RecommendationQuestion } from './question.t
 const CANDIDATES_MAX = 50;
 const KEPT_RECOMMENDATIONS = 200;
 
-export interface RecommendationMeans {
+export interface RecommendationDeps {
   readonly loops: CompiledLoops;
   readonly workers: WorkerPool;
   readonly answers: AnswerCache<ComputedRecommendation>;
 }
 
-export const recommendationMeans = (loops: CompiledLoops, workers: WorkerPool): RecommendationMeans => ({
+export const recommendationDeps = (loops: CompiledLoops, workers: WorkerPool): RecommendationDeps => ({
   ...{ loops, workers },
   answers: answerCache({ max: KEPT_RECOMMENDATIONS }),
 });
@@ -37,10 +37,10 @@ export const recommendationMeans = (loops: CompiledLoops, workers: WorkerPool): 
 const answered = oncePerObject(recommendationAnswer);
 
 export async function recommend(
-  means: RecommendationMeans,
+  deps: RecommendationDeps,
   question: RecommendationQuestion,
 ): Promise<Result<Recommended, Problem>> {
-  const computed = await means.answers.answer(cacheKey(question), () => compute(means, question));
+  const computed = await deps.answers.answer(cacheKey(question), () => compute(deps, question));
   return computed.ok ? success(answered(computed.value, question.system)) : computed;
 }
 
@@ -64,7 +64,7 @@ export function cacheKey({
 }
 
 async function compute(
-  { loops, workers }: RecommendationMeans,
+  { loops, workers }: RecommendationDeps,
   question: RecommendationQuestion,
 ): Promise<Result<ComputedRecommendation, Problem>> {
   const asked = workAsked(question);

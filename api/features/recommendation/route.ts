@@ -15,7 +15,7 @@ import { tariffPrice } from '../../question/tariff-price.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { recommendationSchema } from './answer-schema.ts';
-import { type RecommendationMeans, recommend } from './recommendation.ts';
+import { type RecommendationDeps, recommend } from './recommendation.ts';
 import { RANKING_DEFAULT, recommendationQuery, recommendationRequest } from './request-schema.ts';
 import { rankingTable } from './table.ts';
 
@@ -29,7 +29,7 @@ const answer = () =>
     table: rankingTable,
   });
 
-function byBody(api: Api, means: RecommendationMeans): void {
+function byBody(api: Api, deps: RecommendationDeps): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -62,7 +62,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
       const site = await findSite(store);
       const tariff = await tariffPrice(api.deps, site, body, { pointer: '/tariff' });
       if (!tariff.ok) return tariff;
-      const answered = await recommend(means, {
+      const answered = await recommend(deps, {
         site,
         tariff: tariff.value,
         loop: loop.value,
@@ -83,7 +83,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
   );
 }
 
-function byQuery(api: Api, means: RecommendationMeans): void {
+function byQuery(api: Api, deps: RecommendationDeps): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -112,7 +112,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
       const site = await findSite(store);
       const tariff = await tariffPrice(api.deps, site, query, { parameter: 'tariff' });
       if (!tariff.ok) return tariff;
-      return recommend(means, {
+      return recommend(deps, {
         site,
         tariff: tariff.value,
         loop: loop.value,
@@ -134,7 +134,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
   );
 }
 
-export function recommendationRoutes(api: Api, means: RecommendationMeans): void {
-  byBody(api, means);
-  byQuery(api, means);
+export function recommendationRoutes(api: Api, deps: RecommendationDeps): void {
+  byBody(api, deps);
+  byQuery(api, deps);
 }

@@ -7,7 +7,7 @@ import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
 import { answerCache } from '../../question/answer-cache.ts';
 import { noRecord } from '../../records/write-problems.ts';
-import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
+import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
   readonly planned: PlannedLoop;
@@ -29,14 +29,14 @@ export interface PlanCache {
 const KEPT_PLANS = 500;
 const DAY = 86_400_000;
 
-export function planCache(parts: PlanParts): PlanCache {
+export function planCache(deps: PlanDeps): PlanCache {
   const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
   return {
     async find(key) {
-      const versions = await parts.store.setpointVersions(key);
+      const versions = await deps.store.setpointVersions(key);
       if (versions === undefined) return failed(noRecord('loop', null));
       return answers.answer(`${key.siteId} ${key.id} ${JSON.stringify(versions)}`, async () => {
-        const planned = await plannedLoop(parts, key);
+        const planned = await plannedLoop(deps, key);
         return planned.ok ? success(steppedLoop(planned.value)) : planned;
       });
     },

@@ -63,7 +63,7 @@ export function planned(
   };
 }
 
-export interface PlanParts {
+export interface PlanDeps {
   readonly store: Store;
   readonly loops: CompiledLoops;
   readonly workers: WorkerPool;
@@ -72,19 +72,19 @@ export interface PlanParts {
 
 /** The loop of an id with its schedule, planned. */
 export async function plannedLoop(
-  parts: PlanParts,
+  deps: PlanDeps,
   key: { readonly siteId: string; readonly id: string },
 ): Promise<Result<PlannedLoop, Problem>> {
-  const loop = await findLoop(parts.store, key.id, null);
+  const loop = await findLoop(deps.store, key.id, null);
   if (!loop.ok) return loop;
-  const schedule = (await parts.store.getSchedule(key)) ?? null;
-  const sources = await loadSources(parts, loop.value, schedule?.document.tariff ?? null);
+  const schedule = (await deps.store.getSchedule(key)) ?? null;
+  const sources = await loadSources(deps, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);
   if (lacking !== null) return failed(lacking);
-  const from = parts.clock().getTime();
+  const from = deps.clock().getTime();
   const year = siteYear(sources.value.site.document.timeZone, from);
   const phases = schedule?.document ?? ALL_DAY;
-  const worked = await runPlan(parts.workers, sources.value, { phases, from, year });
+  const worked = await runPlan(deps.workers, sources.value, { phases, from, year });
   return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

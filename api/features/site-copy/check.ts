@@ -21,7 +21,7 @@ import type { UnseenDocument } from './kinds-schema.ts';
 import type { CopiedRecord, SiteCopy } from './read.ts';
 import { referenceFaults } from './references.ts';
 
-interface Means {
+interface Deps {
   readonly now: number;
   readonly newId: () => string;
 }
@@ -30,7 +30,7 @@ type Errors = ProblemError[];
 
 const asRecord = <Document extends object>(
   { id, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
-  { now, newId }: Means,
+  { now, newId }: Deps,
 ): StoredRecord<Document> => ({
   id: id ?? newId(),
   version,
@@ -125,10 +125,10 @@ const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.m
 /** The problem names each fault where it stands in the document. */
 export async function checkSiteCopy(
   { site, records }: SiteCopy,
-  means: Means,
+  deps: Deps,
 ): Promise<Result<SiteContents, Problem>> {
   const errors: Errors = [];
-  const made = <Document extends object>(record: CopiedRecord<Document>) => asRecord(record, means);
+  const made = <Document extends object>(record: CopiedRecord<Document>) => asRecord(record, deps);
   const loops = records.loops.map((loop) => ({ ...made(loop), calibration: null }));
   const named = {
     site: made(site),
@@ -146,7 +146,7 @@ export async function checkSiteCopy(
   const models = await compiled(loops, errors);
   if (errors.length === 0) errors.push(...referenceFaults(named));
   if (errors.length === 0) refuseMisfits(errors, named.schedules, models);
-  if (errors.length === 0) refuseReadings(errors, named.readings, { models, now: means.now });
+  if (errors.length === 0) refuseReadings(errors, named.readings, { models, now: deps.now });
   if (errors.length > 0) return failed(invalidRequest(errors));
   const pumps = new Map(named.pumps.map((pump) => [pump.id, pump]));
   return success({

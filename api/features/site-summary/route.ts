@@ -45,7 +45,7 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
 
 export function summaryRoute(api: Api): void {
   const { store, clock, workers } = api.deps;
-  const means = { store, clock, workers, answers: loopAnswers() };
+  const deps = { store, clock, workers, answers: loopAnswers() };
   const inTurn = oneAtATime();
   defineRoute(
     api,
@@ -68,7 +68,7 @@ export function summaryRoute(api: Api): void {
       }),
     },
     async ({ system }) => {
-      const summed = await inTurn(() => siteSummary(means));
+      const summed = await inTurn(() => siteSummary(deps));
       if (!summed.ok) return summed;
       const { site, versions } = summed.value;
       return success({

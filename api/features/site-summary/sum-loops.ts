@@ -18,7 +18,7 @@ import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage } from './page-of-loops.ts';
 import { type LoopAnswers, SLICE, type SliceTerms, sliceFigures } from './run-slices.ts';
 
-export interface SummaryMeans {
+export interface SummaryDeps {
   readonly store: Store;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
@@ -49,7 +49,7 @@ const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 const EVERY_PAGE = 0;
 
 export async function sumLoops(
-  means: SummaryMeans,
+  deps: SummaryDeps,
   { site, ...asked }: SliceTerms & { readonly site: SiteRecord },
 ): Promise<Result<SummedLoops, Problem>> {
   const pumps = Math.max(1, asked.pumps.length);
@@ -61,8 +61,8 @@ export async function sumLoops(
   };
   for (let after: PageStart | null | 'begin' = 'begin'; after !== null; ) {
     const from: PageStart | null = after === 'begin' ? null : after;
-    const page: SummaryPage = await readSummaryPage(means.store, { site, limit, after: from, tariffs });
-    const figures = await sliceFigures(means, asked, page.installed);
+    const page: SummaryPage = await readSummaryPage(deps.store, { site, limit, after: from, tariffs });
+    const figures = await sliceFigures(deps, asked, page.installed);
     if (!figures.ok) return figures;
     for (const { id, version } of page.withoutPump) {
       const versions = digestOfVersions([summed.versions, id, version]);
@@ -71,7 +71,7 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
-    const storedService = added(summed.storedService, await storedServiceOf(means.store, site.id, page));
+    const storedService = added(summed.storedService, await storedServiceOf(deps.store, site.id, page));
     summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.

@@ -72,7 +72,7 @@ export async function assemblyFigures(
 
 /** The pump that is named, else the installed one; null where power is stated and no pump. */
 async function candidateOf(
-  { deps: { store } }: ComparisonContext,
+  { store }: ComparisonContext,
   {
     asked,
     installed,
@@ -98,7 +98,7 @@ async function candidateOf(
 
 /** Joined loops have none of their own. */
 async function scheduleOf(
-  { deps: { store }, siteId }: ComparisonContext,
+  { store, siteId }: ComparisonContext,
   found: AssemblyLoop | null,
 ): Promise<ScheduleRecord | null> {
   const id = found?.loop.id ?? null;

@@ -21,7 +21,7 @@ export interface AssemblyLoop {
   readonly parts: readonly StoredLoop[];
 }
 
-type Context = Pick<ComparisonContext, 'deps' | 'loops'>;
+type Context = Pick<ComparisonContext, 'store' | 'loops'>;
 type Path = readonly PathPart[];
 
 /** Null where the power of the assembly is stated without a loop; `path` is where it stands in the body. */
@@ -35,7 +35,7 @@ export async function assemblyLoop(
 }
 
 async function ofOne(
-  { deps: { store }, loops }: Context,
+  { store, loops }: Context,
   asked: string | Loop,
   path: Path,
 ): Promise<Result<AssemblyLoop, Problem>> {

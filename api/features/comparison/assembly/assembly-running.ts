@@ -78,7 +78,7 @@ async function dutyAt(
   const candidate = { ...runnable.candidate, fit };
   const running = runningTerms(context, runnable);
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
-  const done = await runJob(context.deps.workers, dutyPointJob, { ready: found.model, work });
+  const done = await runJob(context.workers, dutyPointJob, { ready: found.model, work });
   if (!done.ok) return done;
   return done.value.ok ? success(done.value.value.duty) : failed(unsolvedProblem(done.value.failure));
 }
@@ -101,7 +101,7 @@ async function runningAsRecommended(
 ): Promise<Result<Running, Problem>> {
   const { asked, found, candidate, path } = runnable;
   const place = { pointer: toPointer(path) };
-  const recommended = await recommend(context.recommending, {
+  const recommended = await recommend(context, {
     site: context.site,
     loop: found.loop,
     candidates: [candidate],

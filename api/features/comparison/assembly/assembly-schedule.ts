@@ -27,7 +27,7 @@ export async function runningBySchedule(
   if (!priced.ok) return priced;
   const sources = { ...priced.value, ...sourcesOf(runnable) };
   const planning = { phases: schedule.document, from: context.now, year: context.year };
-  const worked = await runPlan(context.deps.workers, sources, planning);
+  const worked = await runPlan(context.workers, sources, planning);
   if (!worked.ok) return worked;
   const { plan } = worked.value;
   const rates = ratesFor(sources) ?? flatRate(context.energyPrice.price);
@@ -94,7 +94,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
 
 /** The request's price goes before that of the schedule, and that before the site's. */
 async function pricedBy(
-  { energyPrice, site, deps: { store } }: ComparisonContext,
+  { energyPrice, site, store }: ComparisonContext,
   schedule: ScheduleRecord,
 ): Promise<Result<{ readonly site: SiteRecord; readonly tariff: TariffRecord | null }, Problem>> {
   const own = energyPrice.tariff === null ? null : asRecord(energyPrice.tariff);
