@@ -50,7 +50,7 @@ export async function answerBill(
       priced.total === null || priced.unpriced.length > 0
         ? null
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
-    summary: summaryOf(priced, { currency, unnamed: bill.unnamed.length }),
+    summary: sentenceOf(priced, { currency, unnamed: bill.unnamed.length }),
     cautions: [caution('materials-as-entered')],
     basis: basisOf({ loop: { id, version }, pumps: [] }),
   });
@@ -60,7 +60,7 @@ export async function answerBill(
 const perMetre = (price: MaterialPrice, system: UnitSystem): MaterialPrice =>
   price.soldBy === undefined ? { ...price, price: price.price / decodeNumber(1, 'length', system) } : price;
 
-function summaryOf(
+function sentenceOf(
   { materials, total, unpriced }: Pick<Answer, 'materials' | 'total' | 'unpriced'>,
   { currency, unnamed }: { readonly currency: string; readonly unnamed: number },
 ): string {

@@ -25,7 +25,7 @@ import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
-import { calibrationSummary } from './sentence.ts';
+import { calibrationSentence } from './sentence.ts';
 
 interface Deps {
   readonly store: Store;
@@ -106,7 +106,7 @@ export async function answerCalibration(deps: Deps, asked: Asked): Promise<Resul
       readings: { used: calibration.used, rows: calibration.rows, from: from === 0 ? null : from, to },
       applied: asked.apply,
       dataBasis: dataBasisOf(loop.value),
-      summary: calibrationSummary(calibration, asked.apply),
+      summary: calibrationSentence(calibration, asked.apply),
       cautions: [...calibrationCautions(calibration), ...loopCautions(model)],
       basis: basisOf({ loop: loop.value, pumps: [pump] }),
     },

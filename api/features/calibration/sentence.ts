@@ -94,7 +94,7 @@ function misfitWords({ misfits }: Calibration): string {
   return ` Not all fits together: ${words} is ${sayNumber(PERCENT * Math.abs(worst.off))} % ${side} what they give${others}.`;
 }
 
-export function calibrationSummary(calibration: Calibration, applied: boolean): string {
+export function calibrationSentence(calibration: Calibration, applied: boolean): string {
   const { parameters, nextReadings } = calibration;
   const [next] = nextReadings;
   const told =

@@ -11,7 +11,7 @@ import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources } from './contract.ts';
 import { comparisonNotes } from './notes.ts';
 import type { OptionFigures } from './option-figures.ts';
-import { comparisonSummary } from './sentence.ts';
+import { comparisonSentence } from './sentence.ts';
 import { comparisonBasis } from './sources.ts';
 
 type OptionAnswer = ComparisonFigures['options'][number];
@@ -43,7 +43,7 @@ export function comparisonFigures(
       tariff: energyPrice.tariff?.document.name ?? null,
       notes: [...comparisonNotes(context, options)],
     },
-    summary: comparisonSummary(answers, { cheapest, years: terms.years, currency }),
+    summary: comparisonSentence(answers, { cheapest, years: terms.years, currency }),
     cautions: [
       caution('estimate'),
       caution('electricity-near-water'),

@@ -13,7 +13,7 @@ interface Telling {
 
 const years = (count: number): string => `${sayNumber(count)} ${count === 1 ? 'year' : 'years'}`;
 
-export function comparisonSummary(options: readonly Option[], told: Telling): string {
+export function comparisonSentence(options: readonly Option[], told: Telling): string {
   const short = options.filter(({ feasible }) => !feasible).map(({ name }) => name);
   const lacking = short.length === 0 ? '' : ` Not every outlet is served by ${short.join(', ')}.`;
   return `${answerOf(options, told)}${lacking}`;

@@ -18,7 +18,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { conditionSchema } from './answer-schema.ts';
-import { conditionSummary, dateOf } from './sentence.ts';
+import { conditionSentence, dateOf } from './sentence.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 
@@ -158,7 +158,7 @@ export function conditionAnswer(facts: Facts): Answer {
   const { name } = loop.document;
   return {
     verdict,
-    summary: conditionSummary(figures, { name, currency: site.document.currency }),
+    summary: conditionSentence(figures, { name, currency: site.document.currency }),
     evidence: assessed.map(evidenceOf),
     meterSlip: slip === null ? null : { ...slip },
     places: [...places],

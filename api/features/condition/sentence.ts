@@ -113,7 +113,7 @@ function waitingWords({ waiting, remedy }: Condition, currency: string): string 
 }
 
 /** `name` is that of the loop. */
-export function conditionSummary(
+export function conditionSentence(
   condition: Condition,
   { name, currency }: { readonly name: string; readonly currency: string },
 ): string {

@@ -27,7 +27,7 @@ import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
 import { dutyPointJob } from './job.ts';
-import { dutyPointSummary } from './sentence.ts';
+import { dutyPointSentence } from './sentence.ts';
 
 /** What a query may state. */
 export interface DutyPointQuestion {
@@ -105,7 +105,7 @@ export async function answerDutyPoint(
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { duty, intersections } = done.value.value;
   const basis = basisOf({ loop, pumps: [pump] });
-  const summary = dutyPointSummary(duty, { loopName: document.name, currency, system });
+  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system });
   return success({
     body: {
       ...duty,

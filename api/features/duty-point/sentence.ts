@@ -6,7 +6,7 @@ import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 import { pumpWords } from './pump-words.ts';
 
-export function dutyPointSummary(duty: DutyAnswer, { loopName, currency, system }: Telling): string {
+export function dutyPointSentence(duty: DutyAnswer, { loopName, currency, system }: Telling): string {
   const pump = `${pumpWords(duty)} at setting ${sayNumber(duty.setting)} %`;
   const dangers = dangerWords(duty.cautions);
   if (duty.flow === 0) {

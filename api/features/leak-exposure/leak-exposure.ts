@@ -23,7 +23,7 @@ export function computeLeak(request: Request, system: UnitSystem): Result<Answer
   if (!figures.ok) return failed(leakProblem(figures.failure, system));
   return success({
     ...figures.value,
-    summary: summaryOf(figures.value, system),
+    summary: sentenceOf(figures.value, system),
     cautions: [caution('electricity-near-water'), caution('bulkheads'), caution('estimate')],
     basis: basisOf({ loop: null, pumps: [] }),
   });
@@ -42,7 +42,7 @@ function leakProblem(failure: LeakFailure, system: UnitSystem): Problem {
   }
 }
 
-function summaryOf({ flow, timeToHole, volume, floodDepth }: LeakFigures, system: UnitSystem): string {
+function sentenceOf({ flow, timeToHole, volume, floodDepth }: LeakFigures, system: UnitSystem): string {
   const minutes = sayNumber(timeToHole / SECONDS_PER_MINUTE);
   const depth = floodDepth === null ? '' : `, ${say(floodDepth, 'depth', system)} deep on the floor`;
   return `${say(flow, 'flow', system)} leave at first; after ${minutes} min ${say(volume, 'volume', system)} are out${depth}.`;

@@ -13,7 +13,7 @@ import type { Baselines } from './baselines.ts';
 import { candidateAt, type RecommendationFigures, type RecommendationWork } from './job.ts';
 import type { RecommendationQuestion } from './question.ts';
 import { rejectionAnswer } from './rejection-answer.ts';
-import { recommendationSummary } from './sentence.ts';
+import { recommendationSentence } from './sentence.ts';
 
 /** All that an answer is made of, whatever its units. */
 export interface ComputedRecommendation {
@@ -51,7 +51,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
       withoutScreenLimit,
       drainBack: drainBack(loop.document),
       assumptions: assumptionsOf(computed),
-      summary: recommendationSummary(best, {
+      summary: recommendationSentence(best, {
         ...{ loopName: loop.document.name, currency: computed.currency, system, rejected, assurance },
         ...{ limits: work.limits, heat: work.running.heat, assured: options.assurance ?? null },
         ...{ candidates: work.candidates.length, cautions: figures.cautions, withoutScreenLimit },

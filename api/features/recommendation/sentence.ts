@@ -8,7 +8,7 @@ import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
 import { limitingWords, type Telling, useWords } from '../duty-point/sentence.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
-import { type Notes, summaryNotes, unassuredWords } from './sentence-notes.ts';
+import { type Notes, noteSentences, unassuredWords } from './note-sentences.ts';
 import { screenLimitWords } from './without-screen-limit-answer.ts';
 
 interface Facts extends Telling, Notes {
@@ -23,7 +23,7 @@ interface Facts extends Telling, Notes {
   readonly lifeCycle: LifeCycleTerms | undefined;
 }
 
-export function recommendationSummary(best: DutyAnswer | null, facts: Facts): string {
+export function recommendationSentence(best: DutyAnswer | null, facts: Facts): string {
   const choice = best === null ? withoutChoice(facts) : choiceWords(best, facts);
   const screenLimit = screenLimitWords(facts.withoutScreenLimit, facts);
   return `${choice}${screenLimit}${lifeCycleWords(best, facts)}`;
@@ -35,7 +35,7 @@ function choiceWords(best: DutyAnswer, facts: Facts): string {
   const setting = `setting ${sayNumber(best.setting)} %`;
   const run = `Run ${pumpWords(best)} at ${setting} on ${loopName}: ${useWords(best, currency)}.`;
   const dangers = afterDangers([...best.cautions, ...cautions], run);
-  return `${dangers}${limitingWords(best, system)}${summaryNotes(best, facts)}`;
+  return `${dangers}${limitingWords(best, system)}${noteSentences(best, facts)}`;
 }
 
 /** Why there is none. */

@@ -36,7 +36,7 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
     openFraction: screen.openFraction,
     meanVelocity: velocities.mean,
     peakVelocity: velocities.peak,
-    summary: summaryOf(sized.value, request, system),
+    summary: sentenceOf(sized.value, request, system),
     cautions: [
       ...openingCautions(request, request.smallestAnimal),
       caution('screen-yardstick'),
@@ -47,7 +47,7 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
   });
 }
 
-function summaryOf(
+function sentenceOf(
   { screen, singleDiameter }: SizedScreen,
   { flow, throughSlotVelocity }: Request,
   system: UnitSystem,

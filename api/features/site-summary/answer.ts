@@ -10,7 +10,7 @@ import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { summarySchema } from './answer-schema.ts';
-import { siteSummaryWords } from './sentence.ts';
+import { siteSummarySentence } from './sentence.ts';
 import type { SiteSummary } from './site-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
@@ -39,7 +39,7 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
     },
     savings: totals.savings.map((one) => savingAnswer(one, pumpAt(pumps, one.candidate))),
     assumptions: { year, price, tariff: tariff?.name ?? null, hoursPerDay: HOURS_PER_DAY },
-    summary: siteSummaryWords(summed, system),
+    summary: siteSummarySentence(summed, system),
     cautions: [
       ...about(
         'outlets-short',

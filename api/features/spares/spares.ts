@@ -90,7 +90,7 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     atHighRate: atHighRate.value,
     failuresPerDeviceYear: rate,
     ...{ positions, leadTimeDays, confidence },
-    summary: summaryOf(known, shelf.value, atHighRate.value),
+    summary: sentenceOf(known, shelf.value, atHighRate.value),
     cautions: cautionsOf(failures),
     basis: basisOf({ loop: null, pumps: pump === null ? [] : [pump] }),
   });
@@ -109,7 +109,7 @@ function tooMany(meanDemand: number): Problem {
 
 const several = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
-function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
+function sentenceOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
   const probability = `${sayNumber(100 * shelf.probability)} %`;
   const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
   const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;

@@ -11,7 +11,7 @@ import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { upgradePlanSchema } from './answer-schema.ts';
 import type { UpgradePlanRecord } from './contract.ts';
 import { outlivedUpgrades } from './outlived.ts';
-import { upgradePlanSummary } from './sentence.ts';
+import { upgradePlanSentence } from './sentence.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof upgradePlanSchema>>>;
 
@@ -48,7 +48,7 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
       status: moreBudget.plan.status,
       gap: moreBudget.plan.gap,
     },
-    summary: upgradePlanSummary(document),
+    summary: upgradePlanSentence(document),
     cautions: [
       caution('plan-as-stated'),
       ...about('plan-outlives-upgrade', outlivedUpgrades(question, plan.items)),
@@ -70,7 +70,7 @@ export function upgradePlanItem(record: UpgradePlanRecord) {
     presentValue,
     status,
     gap,
-    summary: upgradePlanSummary(document),
+    summary: upgradePlanSentence(document),
   };
 }
 

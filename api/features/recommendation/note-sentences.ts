@@ -21,7 +21,7 @@ export interface Notes {
 
 const PERCENT = 100;
 
-export const summaryNotes = (best: DutyAnswer, notes: Notes): string =>
+export const noteSentences = (best: DutyAnswer, notes: Notes): string =>
   `${unevenWords(best, notes)}${assuranceWords(best, notes)}${heatWords(best, notes)}`;
 
 function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes): string {
