@@ -49,7 +49,7 @@ const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
 /** In an answer: null where the ranking goes by energy. */
-export const lifeCycleTold = perContext((context) =>
+export const reportedLifeCycle = perContext((context) =>
   described(
     context,
     nullable(

@@ -97,11 +97,11 @@ function misfitWords({ misfits }: Calibration): string {
 export function calibrationSentence(calibration: Calibration, applied: boolean): string {
   const { parameters, nextReadings } = calibration;
   const [next] = nextReadings;
-  const told =
+  const factors =
     parameters.length === 0
       ? 'The readings tell none of friction, head and power.'
       : parameters.map(parameterWords).join(' ');
   const use = applied ? ' The loop is computed with it from now on.' : '';
   const best = next === undefined ? '' : ` Most would be gained by reading ${readingWords(next)}.`;
-  return `${told}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
+  return `${factors}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
 }

@@ -27,15 +27,15 @@ export function comparisonFigures(
   const answers = options.map((_, place) => optionAnswer(context, options, cycles, place));
   const cheapest = cheapestOf(answers.map((answer, place) => ({ ...answer, place })));
   const other = cheapestOf(answers.map((answer, place) => ({ ...answer, place })).slice(1));
-  const told = other === null ? undefined : answers[other];
+  const compared = other === null ? undefined : answers[other];
   const rival = rivalOf(options, other);
   const currency = site.document.currency;
   return {
     currency,
     options: answers,
     cheapest,
-    breakEvenPrice: told?.breakEvenPrice ?? null,
-    breakEvenValueAtRisk: told?.breakEvenValueAtRisk ?? null,
+    breakEvenPrice: compared?.breakEvenPrice ?? null,
+    breakEvenValueAtRisk: compared?.breakEvenValueAtRisk ?? null,
     sensitivity: rival === null ? [] : [...sensitivity(rival, terms)],
     assumptions: {
       ...terms,

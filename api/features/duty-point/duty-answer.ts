@@ -21,7 +21,7 @@ export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 const SECONDS_PER_HOUR = 3600;
 const PERCENT = 100;
 
-interface ToldDuty {
+interface DutyFacts {
   readonly candidate: number;
   /** Null where the pump came with the request. */
   readonly pumpId: string | null;
@@ -51,7 +51,7 @@ export function dutyAnswer({
   doubt,
   reachVelocity = null,
   isUnpriced = false,
-}: ToldDuty): DutyAnswer {
+}: DutyFacts): DutyAnswer {
   const { loop, pump } = context;
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);

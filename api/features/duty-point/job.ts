@@ -50,8 +50,8 @@ function compute(
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
   const doubt = doubtAnswer({ pump: candidate, duty, running, assurance: null, land });
-  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], doubt, reachVelocity };
-  const answer = dutyAnswer(told);
+  const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], doubt, reachVelocity };
+  const answer = dutyAnswer(facts);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },
     intersections: duty.crossings,

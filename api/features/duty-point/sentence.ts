@@ -6,7 +6,7 @@ import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 import { pumpWords } from './pump-words.ts';
 
-export function dutyPointSentence(duty: DutyAnswer, { loopName, currency, system }: Telling): string {
+export function dutyPointSentence(duty: DutyAnswer, { loopName, currency, system }: SentenceTerms): string {
   const pump = `${pumpWords(duty)} at setting ${sayNumber(duty.setting)} %`;
   const dangers = dangerWords(duty.cautions);
   if (duty.flow === 0) {
@@ -27,7 +27,7 @@ export function useWords({ power, annualEnergy, annualCost }: DutyAnswer, curren
   return `${say(power, 'power', 'metric')}, ${say(annualEnergy, 'energy', 'metric')} a year, ${cost}`;
 }
 
-export interface Telling {
+export interface SentenceTerms {
   readonly loopName: string;
   readonly currency: string;
   readonly system: UnitSystem;

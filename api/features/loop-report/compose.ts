@@ -47,12 +47,12 @@ async function presentDuty(
 async function measuredCondition(
   deps: LoopChartDeps,
   { loop }: ReportQuestion,
-): Promise<Result<{ readonly told: Measured; readonly basis: unknown } | null, Problem>> {
+): Promise<Result<{ readonly body: Measured; readonly basis: unknown } | null, Problem>> {
   if (loop.document.installed === undefined) return success(null);
   const answered = await answerCondition(deps, { loop, asked: {} });
   if (!answered.ok) return answered;
   const { body, validator } = answered.value;
-  return success(body.readings.total === 0 ? null : { told: body, basis: validator.basis });
+  return success(body.readings.total === 0 ? null : { body, basis: validator.basis });
 }
 
 /** Null where the loop has no schedule. */
@@ -107,7 +107,7 @@ export async function loopReportOf(
       loop,
       recommendation,
       present: present.value?.duty ?? null,
-      measured: measured.value?.told ?? null,
+      measured: measured.value?.body ?? null,
       chart: charted.value.figures,
       day: scheduled.value?.figures ?? null,
       date: textOfDate(civilDate(day)),

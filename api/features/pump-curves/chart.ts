@@ -179,7 +179,7 @@ function legendOf(figures: Figures): readonly LegendRow[] {
 
 function descriptionOf(figures: Figures): string {
   const { model, curves, system } = figures;
-  const told = curves.map(({ setting, points }) => {
+  const lines = curves.map(({ setting, points }) => {
     const [first, last] = [points[0], points.at(-1)];
     if (first === undefined || last === undefined) return '';
     const to = `${say(last.head, 'head', system)} and ${say(last.power, 'power', system)} at ${say(last.flow, 'flow', system)}`;
@@ -188,7 +188,7 @@ function descriptionOf(figures: Figures): string {
   const best = bestWords(figures);
   return [
     `Two plots over flow: head above, electrical power below. ${model.pump.headPoints.length} points of head and ${model.pump.powerPoints.length} of power were entered.`,
-    ...told,
+    ...lines,
     ...(best === '' ? [] : [`The ${best}.`]),
   ].join(' ');
 }

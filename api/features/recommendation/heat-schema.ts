@@ -5,7 +5,7 @@ import { computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-export const heatTold = (context: SchemaContext) =>
+export const reportedHeat = (context: SchemaContext) =>
   described(
     context,
     nullable(

@@ -77,14 +77,14 @@ function compute(model: LoopModel, work: RecommendationWork): Result<Recommendat
   if (!chosen.ok) return chosen;
   const { shared } = chosen.value.prepared;
   const { ranking, rejected } = chosen.value.selection;
-  const told = solving(() => ({
+  const solved = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
     badEnd: badEndOfBest(chosen.value, work),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
-  if (!told.ok) return told;
+  if (!solved.ok) return solved;
   return success({
-    ...told.value,
+    ...solved.value,
     rejected: rejected.map((one) => {
       const pump = candidateAt(work, one.candidate);
       return { ...one, cause: rejectionCause(shared, { pump, count: pump.count }, one.outcome.failing) };

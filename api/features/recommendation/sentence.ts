@@ -6,12 +6,12 @@ import { afterDangers } from '../../wording/dangers.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
-import { limitingWords, type Telling, useWords } from '../duty-point/sentence.ts';
+import { limitingWords, type SentenceTerms, useWords } from '../duty-point/sentence.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 import { type Notes, noteSentences, unassuredWords } from './note-sentences.ts';
 import { screenLimitWords } from './without-screen-limit-answer.ts';
 
-interface Facts extends Telling, Notes {
+interface Facts extends SentenceTerms, Notes {
   readonly candidates: number;
   readonly rejected: readonly { readonly pump: { readonly name: string }; readonly detail: string }[];
   /** Those of the loop, whatever the pump. */

@@ -42,7 +42,7 @@ export function dayFigures(
   const date = civilDate(day);
   const zone = zoneAround(timeZone, date.year);
   const [from, until] = [startOfDay(zone, day), startOfDay(zone, day + 1)];
-  const told = steps(from, until).map((step): DayStep => {
+  const shown = steps(from, until).map((step): DayStep => {
     const { one, power, flow } = runningOf(planned, step);
     const start = Math.max(from, step.from);
     return {
@@ -67,11 +67,11 @@ export function dayFigures(
     from,
     until,
     clock: clockOf(zone, day),
-    steps: told,
+    steps: shown,
     prices: isPriced ? prices : null,
     currency,
-    energy: told.reduce((sum, step) => sum + energyOf(step), 0),
-    cost: isPriced ? costOf(told, prices) : null,
+    energy: shown.reduce((sum, step) => sum + energyOf(step), 0),
+    cost: isPriced ? costOf(shown, prices) : null,
   };
 }
 

@@ -102,8 +102,8 @@ function readRoute(api: Api, loops: CompiledLoops): void {
       const sources = await loadSources({ store, loops }, loop.value, schedule.document.tariff);
       if (!sources.ok) return sources;
       const asked = { schedule: schedule.document, year: query.year };
-      const tell = await workedOut(api, sources.value, asked);
-      return tell.ok ? tell.value(schedule) : tell;
+      const worked = await workedOut(api, sources.value, asked);
+      return worked.ok ? worked.value(schedule) : worked;
     },
   );
 }
@@ -151,8 +151,8 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       if (!sources.ok) return sources;
       const misfit = scheduleProblem(document, sources.value.model);
       if (misfit !== null) return failed(misfit);
-      const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
-      if (!tell.ok) return tell;
+      const worked = await workedOut(api, sources.value, { schedule: document, year: undefined });
+      if (!worked.ok) return worked;
       const done = await written(api, {
         siteId,
         id: params.loopId,
@@ -161,7 +161,7 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
         expectedVersion: isConditional ? expectedVersion : 'none',
       });
       if (!done.ok) return done;
-      const answered = tell.value(done.value.record);
+      const answered = worked.value(done.value.record);
       if (!answered.ok || !done.value.isNew) return answered;
       return success({
         ...answered.value,

@@ -40,7 +40,7 @@ const asRecord = <Document extends object>(
   document,
 });
 
-function told(errors: Errors, { errors: found = [] }: Problem, at: readonly PathPart[] = []): void {
+function addErrors(errors: Errors, { errors: found = [] }: Problem, at: readonly PathPart[] = []): void {
   errors.push(...found.map((error) => ({ ...error, pointer: `${toPointer(at)}${error.pointer ?? ''}` })));
 }
 
@@ -50,7 +50,7 @@ async function fitted(records: readonly StoredRecord<PumpRecord['document']>[], 
     if (errors.length >= FAULTS_MAX) break;
     const fit = fitPumpOrProblem(record.document, ['pumps', place]);
     if (fit.ok) pumps.push({ ...record, fit: fit.value });
-    else told(errors, fit.failure);
+    else addErrors(errors, fit.failure);
     await pauseAfter(place + 1);
   }
   return pumps;
@@ -66,7 +66,7 @@ async function compiled(
     if (errors.length >= FAULTS_MAX) break;
     const model = compileLoopOrProblem(document, ['loops', place]);
     if (model.ok) models.set(id, model.value);
-    else told(errors, model.failure);
+    else addErrors(errors, model.failure);
     await pauseAfter(place + 1);
   }
   return models;
@@ -80,7 +80,7 @@ function refuseMisfits(
   for (const [place, { id, document }] of schedules.entries()) {
     const model = models.get(id);
     const misfit = model === undefined ? null : scheduleProblem(document, model);
-    if (misfit !== null) told(errors, misfit, ['schedules', place]);
+    if (misfit !== null) addErrors(errors, misfit, ['schedules', place]);
   }
 }
 

@@ -48,7 +48,7 @@ function holds(step: () => boolean): boolean {
   }
 }
 
-const isTold = (schema: z.ZodType, body: unknown): boolean => z.safeEncode(schema, body).success;
+const isAnswer = (schema: z.ZodType, body: unknown): boolean => z.safeEncode(schema, body).success;
 
 /** A value of the kind, once it has been seen to answer as one. */
 function seen<Document extends object>(
@@ -66,13 +66,13 @@ export const comparisonOf = (record: StoredRecord<UnseenDocument>) =>
   seen<StoredComparison>(record, ({ document, ...rest }) => {
     if (!comparisonShape.safeParse(document).success) return false;
     const body = recordBody({ ...rest, document: { ...document.figures, name: document.name } });
-    return isTold(comparisonSchema(CONTEXT), { ...body, stale: false, units: {} });
+    return isAnswer(comparisonSchema(CONTEXT), { ...body, stale: false, units: {} });
   });
 
 export const upgradePlanOf = (record: StoredRecord<UnseenDocument>) =>
   seen<StoredUpgradePlan>(record, (plan) => {
     upgradePlanItem(plan);
-    return isTold(upgradePlanSchema(CONTEXT), { ...upgradePlanAnswer(plan), units: {} });
+    return isAnswer(upgradePlanSchema(CONTEXT), { ...upgradePlanAnswer(plan), units: {} });
   });
 
 /** Alike in everything, numbers to a few units in their last digits. */

@@ -20,7 +20,7 @@ const HOURS_PER_DAY = 24;
 export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const { site, totals, pumps, attention, tariff, price, year } = summed;
   const { loops: total, scheduled, withoutPump, withoutRequirement, unsolved } = totals;
-  const told = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
+  const named = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
   const { hours, parts, cost } = attention.all;
   return {
     loops: { total, scheduled, withoutPump, withoutRequirement, unsolved },
@@ -45,11 +45,11 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
         'outlets-short',
         totals.short.worst.map(({ loop }) => loop.name),
       ),
-      ...(told.length === 0 ? [] : [caution('savings-before-check')]),
+      ...(named.length === 0 ? [] : [caution('savings-before-check')]),
       caution('site-as-stated'),
       caution('estimate'),
     ],
-    basis: basisOf({ loop: null, pumps: told }),
+    basis: basisOf({ loop: null, pumps: named }),
   };
 }
 

@@ -159,10 +159,10 @@ function pumpOf(
   if (wrong.length > 0) return failed(wrong);
   const { draft, ...points } = drafted(group, stated);
   const read = pumpInput(context).safeParse(draft);
-  const told = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
-  if (!read.success) return failed(told(bodyErrors(read.error.issues, draft)));
+  const placed = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
+  if (!read.success) return failed(placed(bodyErrors(read.error.issues, draft)));
   const fit = fitPumpOrProblem(read.data);
-  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(told(fit.failure.errors ?? []));
+  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(placed(fit.failure.errors ?? []));
 }
 
 /** In the order in which their names first appear; faults are told by row and column. */

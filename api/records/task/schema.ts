@@ -101,11 +101,11 @@ function withTarget<Task extends object>(
   { loop, pump, ...task }: Task & { readonly loop?: string | undefined; readonly pump?: string | undefined },
   issues: z.RefinementCtx,
 ) {
-  const tell = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
-  if (loop !== undefined && pump !== undefined) tell(['pump'], 'must not stand beside loop');
+  const refuse = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
+  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'must not stand beside loop');
   if (loop !== undefined) return { ...task, loop };
   if (pump !== undefined) return { ...task, pump };
-  tell([], 'needs one of loop and pump');
+  refuse([], 'needs one of loop and pump');
   return z.NEVER;
 }
 

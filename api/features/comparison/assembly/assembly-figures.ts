@@ -8,7 +8,7 @@ import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { type Candidate, findCandidates } from '../../../question/candidates.ts';
 import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
 import type { ComparisonContext } from '../context.ts';
-import type { Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Running } from '../running.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
 import { runningAtPower, runningOf } from './assembly-running.ts';
 
@@ -128,7 +128,7 @@ const yearsSince = (installed: InstalledPump | undefined, now: number): number =
   installed?.since === undefined ? 0 : Math.max(0, (now - Date.parse(installed.since)) / MS_PER_YEAR);
 
 /** With a single pump nothing is left; the same is taken where nothing was solved. */
-function servedShare(duty: ToldDuty | null): number {
+function servedShare(duty: ReportedDuty | null): number {
   const down = duty?.onePumpDown ?? null;
   if (down === null) return 0;
   const shares = down.outlets.map(({ flow, requiredFlow }) =>

@@ -11,7 +11,7 @@ import { unsolvedProblem } from '../../../question/solve-problems.ts';
 import { dutyPointJob } from '../../duty-point/job.ts';
 import { recommend } from '../../recommendation/recommendation.ts';
 import type { ComparisonContext } from '../context.ts';
-import type { Runnable, Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Runnable, Running } from '../running.ts';
 import { runningBySchedule } from './assembly-schedule.ts';
 
 export function runningAtPower(
@@ -54,7 +54,7 @@ const runningTerms = ({ energyPrice: { price }, site }: ComparisonContext, { ask
   elevation: site.document.elevation,
 });
 
-const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' | 'detail'>): Running => ({
+const ofDuty = (duty: ReportedDuty, rest: Pick<Running, 'settingFrom' | 'feasible' | 'detail'>): Running => ({
   ...rest,
   setting: duty.setting,
   power: duty.power,
@@ -65,14 +65,14 @@ const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' |
   tariff: null,
 });
 
-const isServed = ({ outlets }: ToldDuty): boolean =>
+const isServed = ({ outlets }: ReportedDuty): boolean =>
   outlets.every(({ margin }) => margin === null || margin >= -1e-9);
 
 async function dutyAt(
   context: ComparisonContext,
   runnable: Runnable,
   setting: number,
-): Promise<Result<ToldDuty, Problem>> {
+): Promise<Result<ReportedDuty, Problem>> {
   const { found } = runnable;
   const fit = fitOnLoop(runnable.candidate, found.loop.calibration);
   const candidate = { ...runnable.candidate, fit };

@@ -12,7 +12,7 @@ import { runPlan } from '../../schedule/run-plan.ts';
 import { type LoopSources, ratesFor } from '../../schedule/sources.ts';
 import { scheduleYear, type YearFigures } from '../../schedule/year.ts';
 import { asRecord, type ComparisonContext } from '../context.ts';
-import type { Runnable, Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Runnable, Running } from '../running.ts';
 
 const WATTS_PER_KILOWATT = 1000;
 
@@ -21,7 +21,7 @@ export async function runningBySchedule(
   context: ComparisonContext,
   runnable: Runnable,
   schedule: ScheduleRecord,
-  dutyAt: (setting: number) => Promise<Result<ToldDuty, Problem>>,
+  dutyAt: (setting: number) => Promise<Result<ReportedDuty, Problem>>,
 ): Promise<Result<Running, Problem>> {
   const priced = await pricedBy(context, schedule);
   if (!priced.ok) return priced;
@@ -53,7 +53,7 @@ export async function runningBySchedule(
 }
 
 /** A year is as doubtful as its usual setting. */
-function doubtOfYear({ total }: YearFigures, duty: ToldDuty | null): Running['energyRange'] {
+function doubtOfYear({ total }: YearFigures, duty: ReportedDuty | null): Running['energyRange'] {
   if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
   const scale = total.energy / duty.annualEnergy;
   const { low, high } = duty.doubt.annualEnergy;

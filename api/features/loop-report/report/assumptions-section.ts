@@ -16,10 +16,10 @@ const DATA = {
 function priceWords({ recommendation }: LoopReport): MarkupPart {
   const { price, currency, tariff } = recommendation.assumptions;
   if (price === null) return 'none is set';
-  const told = `${sayNumber(price)} ${currency} per kWh`;
+  const text = `${sayNumber(price)} ${currency} per kWh`;
   return tariff === null
-    ? told
-    : markup`${told}, the mean over ${String(tariff.year)} of ${userName(tariff.name)}`;
+    ? text
+    : markup`${text}, the mean over ${String(tariff.year)} of ${userName(tariff.name)}`;
 }
 
 function screenWords({ recommendation, system }: LoopReport): string {
