@@ -9,8 +9,6 @@ import type { Limits } from '../selection/options.ts';
 import { about } from './about.ts';
 import { type Caution, caution } from './catalogue.ts';
 
-/** Tees of every method: fixed losses on the branch's own flow. */
-const TEE_FITTING = /^tee-/;
 const LEAST_TEE_SHARE = 0.5;
 
 export function flowCautions(
@@ -42,8 +40,7 @@ function pipeVelocity(network: Network, flows: readonly number[], limit: number)
 }
 
 function splits({ branches }: Network, flows: readonly number[]): readonly Caution[] {
-  const hasTee = ({ elements }: NetworkBranch) =>
-    elements.some(({ kind, name }) => kind === 'fitting' && name !== null && TEE_FITTING.test(name));
+  const hasTee = ({ elements }: NetworkBranch) => elements.some(({ role }) => role === 'tee');
   const childrenOf = (branch: NetworkBranch) =>
     branch.children.flatMap((index) => {
       const child = branches[index];

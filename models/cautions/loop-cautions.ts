@@ -11,7 +11,7 @@ import { openingCautions } from './opening-cautions.ts';
 export function loopCautions({ loop, network }: LoopModel): readonly Caution[] {
   const lift = 'systemCurve' in loop ? (loop.systemCurve.staticHead ?? 0) : loop.staticHead;
   const runs = network === null ? [] : [network.suction, ...network.branches.map(({ elements }) => elements)];
-  const hasBulkhead = runs.some((elements) => elements.some(({ name }) => name === 'bulkhead'));
+  const hasBulkhead = runs.some((elements) => elements.some(({ role }) => role === 'bulkhead'));
   return [
     caution('electricity-near-water'),
     ...(loop.intake?.reachable === false ? [] : [entrapment(loop.intake?.screen?.count)]),

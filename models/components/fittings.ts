@@ -1,6 +1,7 @@
 /** Losses of fittings, entrances, exits of one bore by name. */
 import { REYNOLDS_FITTINGS } from './fittings-by-reynolds.ts';
 import type { NamedLoss } from './named-loss.ts';
+import type { Role } from './role.ts';
 import { roundedEntranceLoss } from './rounded-entrance.ts';
 
 const CRANE = 'Crane Technical Paper 410, K = n fT';
@@ -9,9 +10,16 @@ const ADDITIONAL_LOSS =
   'Table of additional losses in fittings, after Lapple, Chem. Eng. 56 (1949); figure seen in a reprint, attribution from memory';
 
 /** `value` is n of K = n fT. */
-const byDiameters = (name: string, value: number, description: string, source: string): NamedLoss => ({
+const byDiameters = (
+  name: string,
+  role: Role,
+  value: number,
+  description: string,
+  source: string,
+): NamedLoss => ({
   name,
   kind: 'fitting',
+  role,
   method: 'equivalent-diameters',
   value,
   description,
@@ -20,9 +28,16 @@ const byDiameters = (name: string, value: number, description: string, source: s
 });
 
 /** `value` is K itself. */
-const byCoefficient = (name: string, value: number, description: string, source: string): NamedLoss => ({
+const byCoefficient = (
+  name: string,
+  role: Role,
+  value: number,
+  description: string,
+  source: string,
+): NamedLoss => ({
   name,
   kind: 'fitting',
+  role,
   method: 'fixed-k',
   value,
   description,
@@ -34,6 +49,7 @@ const byCoefficient = (name: string, value: number, description: string, source:
 const roundedEntrance = (share: number): NamedLoss =>
   byCoefficient(
     `entrance-rounded-${share}`,
+    'inlet',
     roundedEntranceLoss(share / 100),
     `Entrance flush with the wall, rounded to a radius of ${share} % of the bore`,
     'Rennels and Hudson, Pipe Flow (2012), rounded entrance flush with a wall',
@@ -41,16 +57,17 @@ const roundedEntrance = (share: number): NamedLoss =>
 
 /** Every fitting of one bore that a loop may name. */
 export const FITTINGS: readonly NamedLoss[] = [
-  byDiameters('elbow-90', 30, 'Standard 90 degree elbow', CRANE),
-  byDiameters('elbow-45', 16, 'Standard 45 degree elbow', CRANE_MEMORY),
-  byDiameters('elbow-90-mitre', 60, '90 degree mitre bend of one joint', CRANE_MEMORY),
-  byDiameters('elbow-45-mitre', 15, '45 degree mitre bend of one joint', CRANE_MEMORY),
-  byDiameters('return-bend', 50, 'Close 180 degree return bend', CRANE_MEMORY),
-  byDiameters('tee-run', 20, 'Tee, flow through the run', CRANE_MEMORY),
-  byDiameters('tee-branch', 60, 'Tee, flow through the branch', CRANE_MEMORY),
-  byCoefficient('coupling', 0.04, 'Coupling', ADDITIONAL_LOSS),
-  byCoefficient('union', 0.04, 'Union', ADDITIONAL_LOSS),
+  byDiameters('elbow-90', 'bend', 30, 'Standard 90 degree elbow', CRANE),
+  byDiameters('elbow-45', 'bend', 16, 'Standard 45 degree elbow', CRANE_MEMORY),
+  byDiameters('elbow-90-mitre', 'bend', 60, '90 degree mitre bend of one joint', CRANE_MEMORY),
+  byDiameters('elbow-45-mitre', 'bend', 15, '45 degree mitre bend of one joint', CRANE_MEMORY),
+  byDiameters('return-bend', 'bend', 50, 'Close 180 degree return bend', CRANE_MEMORY),
+  byDiameters('tee-run', 'tee', 20, 'Tee, flow through the run', CRANE_MEMORY),
+  byDiameters('tee-branch', 'tee', 60, 'Tee, flow through the branch', CRANE_MEMORY),
+  byCoefficient('coupling', 'coupling', 0.04, 'Coupling', ADDITIONAL_LOSS),
+  byCoefficient('union', 'union', 0.04, 'Union', ADDITIONAL_LOSS),
   byCoefficient(
+    'bulkhead',
     'bulkhead',
     0.08,
     'Bulkhead fitting through a wall; entrance or exit at the wall apart',
@@ -58,24 +75,28 @@ export const FITTINGS: readonly NamedLoss[] = [
   ),
   byCoefficient(
     'strainer',
+    'strainer',
     1.5,
     'Clean mesh strainer in the line; dirty ones reach 4 to 10',
     "Typical figure of teaching tables on minor losses, which differ widely; a maker's Kv is better",
   ),
   byCoefficient(
     'entrance-sharp',
+    'inlet',
     0.5,
     'Sharp-edged entrance flush with the wall',
     'Crane Technical Paper 410',
   ),
   byCoefficient(
     'entrance-bellmouth',
+    'inlet',
     0.05,
     'Bellmouth entrance',
     'Sanks, Pumping Station Design, table B-6; figure seen in a reprint, attribution from memory',
   ),
   byCoefficient(
     'entrance-projecting',
+    'inlet',
     0.78,
     'Entrance of a pipe that projects inward',
     'Crane Technical Paper 410 (figure from memory)',
@@ -83,6 +104,7 @@ export const FITTINGS: readonly NamedLoss[] = [
   ...[5, 10, 15, 20, 30].map(roundedEntrance),
   byCoefficient(
     'exit',
+    'outlet',
     1,
     'Exit of a pipe under water, sharp, rounded or projecting: one velocity head',
     'Crane Technical Paper 410',

@@ -2,10 +2,12 @@
 import { GRAVITY } from '../physics/gravity.ts';
 import { turbulenceFactor } from '../physics/turbulence-factor.ts';
 import { kLoss, type Resistance, resistanceOf } from './resistance.ts';
+import type { Role } from './role.ts';
 
 interface NamedLossCommon {
   readonly name: string;
   readonly kind: 'fitting' | 'valve';
+  readonly role: Role;
   readonly description: string;
   readonly source: string;
   readonly fromMemory: boolean;

@@ -1,5 +1,6 @@
 /** Losses of valves by name, fully open or part open. */
 import type { NamedLoss } from './named-loss.ts';
+import type { Role } from './role.ts';
 import { REYNOLDS_VALVES } from './valves-by-reynolds.ts';
 
 /** Loss coefficient [-] added to that of the valve fully open, at an opening [%]. */
@@ -16,9 +17,15 @@ export type ValveRow = NamedLoss & {
 
 const CRANE = 'Crane Technical Paper 410, K = n fT';
 
-const openOrShut = (name: string, diameters: number, description: string): ValveRow => ({
+const openOrShut = (
+  name: string,
+  diameters: number,
+  description: string,
+  role: Role = 'valve',
+): ValveRow => ({
   name,
   kind: 'valve',
+  role,
   method: 'equivalent-diameters',
   value: diameters,
   description,
@@ -27,6 +34,10 @@ const openOrShut = (name: string, diameters: number, description: string): Valve
   partOpenings: [],
   partOpeningSource: null,
 });
+
+/** One that closes by itself. */
+const checkValve = (name: string, diameters: number, description: string): ValveRow =>
+  openOrShut(name, diameters, description, 'check-valve');
 
 const throttling = (
   open: ValveRow,
@@ -113,14 +124,14 @@ export const VALVES: readonly ValveRow[] = [
   openOrShut('butterfly-triple-offset', 218, 'Triple-offset butterfly valve, 2 to 8 in'),
   openOrShut('plug', 18, 'Plug valve, straight through'),
   openOrShut('angle', 150, 'Angle valve'),
-  openOrShut('check-swing', 100, 'Swing check valve, angled seat'),
-  openOrShut('check-swing-clear', 50, 'Swing check valve, clear way'),
-  openOrShut('check-lift', 600, 'Lift check valve, globe body'),
-  openOrShut('check-lift-angle', 55, 'Lift check valve, angle body'),
-  openOrShut('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
-  openOrShut('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
-  openOrShut('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
-  openOrShut('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
+  checkValve('check-swing', 100, 'Swing check valve, angled seat'),
+  checkValve('check-swing-clear', 50, 'Swing check valve, clear way'),
+  checkValve('check-lift', 600, 'Lift check valve, globe body'),
+  checkValve('check-lift-angle', 55, 'Lift check valve, angle body'),
+  checkValve('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
+  checkValve('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
+  checkValve('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
+  checkValve('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
   ...REYNOLDS_VALVES.map((row) => ({ ...row, partOpenings: [], partOpeningSource: null })),
 ];
 

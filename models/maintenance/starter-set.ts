@@ -2,7 +2,8 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { CautionCode } from '../cautions/catalogue.ts';
 import type { Loop } from '../loop/loop.ts';
-import { fittingsIn, runsOfLoop } from '../loop/runs-of-loop.ts';
+import { countOf } from '../loop/role-of-element.ts';
+import { runsOfLoop } from '../loop/runs-of-loop.ts';
 import type { Pump } from '../pump/pump.ts';
 import type { Interval } from './interval.ts';
 import type { TaskKind } from './task.ts';
@@ -99,13 +100,13 @@ const CURRENT_TEST: StarterTask = {
  */
 export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, TooManyTasks> {
   const runs = 'discharge' in loop ? runsOfLoop(loop) : [];
-  const places = runs.map(({ pointer, run }) => ({ pointer, count: fittingsIn(run, 'bulkhead') }));
+  const places = runs.map(({ pointer, run }) => ({ pointer, count: countOf(run, 'bulkhead') }));
   const bulkheads = places.reduce((sum, { count }) => sum + count, 0);
   if (bulkheads > STARTER_TASKS_MAX) {
     return failed({ code: 'too-many-tasks', limit: STARTER_TASKS_MAX, actual: bulkheads });
   }
   const pointers = places.flatMap(({ pointer, count }) => Array.from({ length: count }, () => pointer));
-  const unions = runs.reduce((sum, { run }) => sum + fittingsIn(run, 'union'), 0);
+  const unions = runs.reduce((sum, { run }) => sum + countOf(run, 'union'), 0);
   const screens = loop.intake?.screen?.count ?? 0;
   return success({
     tasks: [

@@ -74,7 +74,7 @@ function intakeLoss(loop: PipeworkLoop, bore: number | null): readonly PlacedRes
   if (bore === null) return [];
   const lossCoefficient = loop.intake?.lossCoefficient ?? INTAKE_LOSS_COEFFICIENT;
   const resistance = kLoss({ lossCoefficient, diameter: bore });
-  return [{ path: ['intake'], kind: 'intake', name: null, bore, resistance }];
+  return [{ path: ['intake'], kind: 'intake', name: null, role: 'inlet', bore, resistance }];
 }
 
 /** Appends a branch and all beyond it in preorder; returns its index. */
@@ -182,7 +182,7 @@ function placeOutlet(
   // Equal nozzles side by side act as one of the same total area.
   const resistance = kLoss({ lossCoefficient, diameter: diameter * Math.sqrt(nozzleCount) });
   return success({
-    elements: [{ path, kind: 'outlet', name: null, bore: diameter, resistance }],
+    elements: [{ path, kind: 'outlet', name: null, role: 'outlet', bore: diameter, resistance }],
     outlet: compiledOutlet({ outlet, path, diameter, nozzleCount }),
   });
 }

@@ -1,6 +1,7 @@
 /** A loop's pipework compiled for solving: branches in preorder, each with its resistances. */
 
 import type { Resistance } from '../components/resistance.ts';
+import type { Role } from '../components/role.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 
 /** A resistance, and the element of the loop that it stands for. */
@@ -9,6 +10,8 @@ export interface PlacedResistance {
   readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'intake' | 'outlet' | 'trim';
   /** Standard or table name; null where the element has none. */
   readonly name: string | null;
+  /** Role of its row; null of a loss that names no thing, and of a trim. */
+  readonly role: Role | null;
   /** Bore [m] that the velocity is taken in; null where a loss is stated without one. */
   readonly bore: number | null;
   readonly resistance: Resistance;

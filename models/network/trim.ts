@@ -112,6 +112,7 @@ function throttled(
     path: branch.path,
     kind: 'trim',
     name: null,
+    role: null,
     bore: branch.nearBore,
     resistance: quadraticLoss(head / flow ** 2),
   } as const;
