@@ -1,6 +1,7 @@
 /** The routine checks that common practice asks of a loop, from what it is made of. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { CautionCode } from '../cautions/catalogue.ts';
+import type { Caution } from '../cautions/catalogue.ts';
+import { starterCautions } from '../cautions/upkeep.ts';
 import type { Loop } from '../loop/loop.ts';
 import { countOf } from '../loop/role-of-element.ts';
 import { runsOfLoop } from '../loop/runs-of-loop.ts';
@@ -21,7 +22,7 @@ export interface StarterTask {
 
 export interface StarterSet {
   readonly tasks: readonly StarterTask[];
-  readonly cautions: readonly CautionCode[];
+  readonly cautions: readonly Caution[];
 }
 
 export interface TooManyTasks {
@@ -116,11 +117,10 @@ export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, To
       ...(unions > 0 ? [unionCheck(unions)] : []),
       CURRENT_TEST,
     ],
-    cautions: [
-      'upkeep-common-practice',
-      ...(pump !== null && pump.service === undefined ? (['service-assumed'] as const) : []),
-      ...('discharge' in loop ? [] : (['fittings-unknown'] as const)),
-    ],
+    cautions: starterCautions({
+      serviceAssumed: pump !== null && pump.service === undefined,
+      pipeworkKnown: 'discharge' in loop,
+    }),
   });
 }
 

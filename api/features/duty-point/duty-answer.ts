@@ -1,7 +1,7 @@
 /** A priced duty as answers carry it. */
 import type { z } from '@hono/zod-openapi';
-import { caution } from '../../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
+import { priceCautions } from '../../../models/cautions/money.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
 import { outletReaches } from '../../../models/network/outlet-reach.ts';
@@ -76,10 +76,7 @@ export function dutyAnswer({
     doubt,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
-    cautions: [
-      ...dutyCautions(context, duty, reachVelocity),
-      ...(isUnpriced ? [caution('purchase-not-counted')] : []),
-    ],
+    cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],
   };
 }
 

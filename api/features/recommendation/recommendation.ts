@@ -1,14 +1,15 @@
 /** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
+import { borrowedCalibration } from '../../../models/cautions/measured.ts';
+import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import type { AnswerCache } from '../../question/answer-cache.ts';
 import { type SelectionPlaces, selectionProblem } from '../../question/solve-problems.ts';
-import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
+import { tariffAnswer } from '../../question/tariff-answer.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
 import type { LoopCache, ReadyLoop, VersionedLoop } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -114,7 +115,7 @@ async function recommendAnew(
 /** Of what the figures rest on besides the loop: its calibration, the tariff. */
 const cautionsBeside = ({ loop, candidates, tariff }: RecommendationQuestion, hoursPerDay: number) => [
   ...borrowedCalibration(loop.calibration, candidates),
-  ...tariffCautions(tariff, hoursPerDay),
+  ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay }),
 ];
 
 interface Asked {

@@ -1,6 +1,6 @@
 /** The cautions about the suction of a pump: where water would boil, and where the pump stands. */
 import { describe, expect, it } from 'vitest';
-import { suctionCautions } from '../../../models/cautions/suction-cautions.ts';
+import { suctionCautions } from '../../../models/cautions/suction.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';

@@ -1,7 +1,11 @@
 /** Cautions about figures that rest on what was measured. */
-import { type CautionRow, COMMON_PRACTICE } from './caution-row.ts';
+import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
+import type { Calibration } from '../calibration/calibrate.ts';
+import type { SettledParameter } from '../calibration/next-readings.ts';
+import type { PumpFit } from '../pump/pump-model.ts';
+import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
-export const MEASURED_CAUTIONS = {
+export const MEASURED = topic({
   'meter-bias': {
     severity: 'note',
     sentence:
@@ -86,4 +90,72 @@ export const MEASURED_CAUTIONS = {
       'So few readings leave the noise of the meters much as assumed: 3 % for a flow, 2 % for a head or a power.',
     source: COMMON_PRACTICE,
   },
-} as const satisfies Record<string, CautionRow>;
+});
+
+type MeasuredCaution = CautionOf<typeof MEASURED>;
+
+const FEW_READINGS = 10;
+/** More friction, or less head, than entries are commonly off by: as clogging and wear show. */
+const LIKE_FAULT = { friction: 1.1, head: 0.95 } as const;
+
+/** More head than pumps exceed their curves by, more or less power than wear and fouling explain. */
+const SUSPECT = { head: 1.1, power: { low: 0.75, high: 1.3 } } as const;
+
+const isSuspect = ({ name, value }: SettledParameter): boolean =>
+  (name === 'head' && value > SUSPECT.head) ||
+  (name === 'power' && (value < SUSPECT.power.low || value > SUSPECT.power.high));
+
+/** With the whole of its interval. */
+const isLikeFault = ({ name, interval }: SettledParameter): boolean =>
+  name === 'head' ? interval.high < LIKE_FAULT.head : name !== 'power' && interval.low > LIKE_FAULT.friction;
+
+/** Judges the factors that readings gave, and the readings. */
+export function calibrationCautions({
+  parameters,
+  speeds,
+  used,
+  isThinned,
+  nextReadings,
+  drift,
+  misfits,
+  lacksGauges,
+  isScattered,
+}: Calibration): readonly MeasuredCaution[] {
+  const isRatio = parameters.some(({ name }) => name === 'frictionOverHead');
+  return [
+    ...MEASURED.when(speeds?.differs === true, 'speed-map-suspect'),
+    ...MEASURED.when(
+      nextReadings.some(({ zeroFlow }) => zeroFlow),
+      'shut-valve-briefly',
+    ),
+    ...MEASURED.when(misfits.length > 0, 'readings-misfit'),
+    ...MEASURED.when(parameters.some(isSuspect), 'factor-suspect'),
+    ...MEASURED.when(drift !== null, 'readings-drift'),
+    ...MEASURED.when(parameters.some(isLikeFault), 'fault-as-reference'),
+    ...MEASURED.when(isRatio, 'ratio-as-friction'),
+    ...MEASURED.when(isScattered, 'readings-scatter'),
+    ...MEASURED.when(lacksGauges, 'gauges-unlike'),
+    ...MEASURED.when(isThinned, 'readings-thinned'),
+    ...MEASURED.when(used < FEW_READINGS, 'few-readings'),
+    MEASURED.give('meter-bias'),
+  ];
+}
+
+/**
+ * Judges a calibration that is used for pumps, which may be others than the one it was made with.
+ *
+ * `pumps` as they are entered; those without an id are never those of a calibration.
+ */
+export function borrowedCalibration(
+  calibration: AppliedCalibration | null | undefined,
+  pumps: readonly { readonly id: string | null; readonly fit: PumpFit }[],
+): readonly MeasuredCaution[] {
+  if (calibration === null || calibration === undefined) return [];
+  const isAged = pumps.some((pump) => pump.id === calibration.pump.id && !isAbout(calibration, pump));
+  const isRatio = calibration.parameters.some(({ name }) => name === 'frictionOverHead');
+  const isOthers = isRatio && pumps.some(({ id }) => id !== calibration.pump.id);
+  return [
+    ...MEASURED.when(isAged, 'calibration-aged'),
+    ...MEASURED.when(isOthers, 'calibration-of-another-pump'),
+  ];
+}

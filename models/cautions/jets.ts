@@ -1,31 +1,47 @@
-/** The cautions about how far the streams of outlets reach. */
-
+/** Cautions about how far the streams of outlets reach. */
 import { at } from '../../curves/at.ts';
 import { type JetCautions, jetCautions } from '../components/jet.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { outletReaches } from '../network/outlet-reach.ts';
-import { about } from './about.ts';
-import type { Caution } from './catalogue.ts';
+import { type CautionOf, topic } from './topic.ts';
+
+export const JETS = topic({
+  'jet-too-far': {
+    severity: 'note',
+    sentence: 'The stated reach is beyond 70 nozzle diameters, where the jet law is not established.',
+    source: 'validity of the free-jet decay law, from memory',
+  },
+  'jet-laminar': {
+    severity: 'note',
+    sentence: 'The jet leaves at a Reynolds number below 3000, where the jet law does not hold.',
+    source: 'validity of the free-jet decay law, from memory',
+  },
+  'jet-confined': {
+    severity: 'note',
+    sentence: "The jet widens to more than half of the tank's width or depth: walls slow it sooner.",
+    source: 'validity of the free-jet decay law, from memory',
+  },
+});
 
 /** Judges the reach that was asked for by its velocity [m/s], else the distance that an outlet states. */
 export function reachCautions(
   loop: LoopModel,
   outletFlows: readonly number[],
   velocity: number | null,
-): readonly Caution[] {
+): readonly CautionOf<typeof JETS>[] {
   const judged = judgedReaches(loop, outletFlows, velocity);
   const named = (isOf: (facts: JetCautions) => boolean) =>
     judged.flatMap(({ name, facts }) => (isOf(facts) ? [name] : []));
   return [
-    ...about(
+    ...JETS.about(
       'jet-too-far',
       named((facts) => facts.beyond70d),
     ),
-    ...about(
+    ...JETS.about(
       'jet-laminar',
       named((facts) => facts.reynoldsBelow3000),
     ),
-    ...about(
+    ...JETS.about(
       'jet-confined',
       named((facts) => facts.touchesWalls),
     ),

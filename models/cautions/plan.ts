@@ -1,7 +1,8 @@
 /** Cautions about plans of upgrades and sums over a site. */
-import { type CautionRow, COMMON_PRACTICE } from './caution-row.ts';
+import { INSTALLATION } from './installation.ts';
+import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
-export const PLAN_CAUTIONS = {
+export const PLAN = topic({
   'plan-as-stated': {
     severity: 'note',
     sentence:
@@ -37,4 +38,31 @@ export const PLAN_CAUTIONS = {
     sentence: 'Outlets get less than their required flow: look at these loops first.',
     source: 'requirements as entered',
   },
-} as const satisfies Record<string, CautionRow>;
+});
+
+/** `outlived`: names of the upgrades whose life ends before the plan does. */
+export const planCautions = ({
+  outlived,
+  isProven,
+}: {
+  readonly outlived: readonly string[];
+  readonly isProven: boolean;
+}): readonly CautionOf<typeof PLAN>[] => [
+  PLAN.give('plan-as-stated'),
+  ...PLAN.about('plan-outlives-upgrade', outlived),
+  ...PLAN.when(!isProven, 'plan-not-proven'),
+];
+
+/** `shortLoops`: names of the loops with an outlet below its required flow; `offersPumps` where a saving takes another pump. */
+export const siteCautions = ({
+  shortLoops,
+  offersPumps,
+}: {
+  readonly shortLoops: readonly string[];
+  readonly offersPumps: boolean;
+}): readonly CautionOf<typeof PLAN | typeof INSTALLATION>[] => [
+  ...PLAN.about('outlets-short', shortLoops),
+  ...PLAN.when(offersPumps, 'savings-before-check'),
+  PLAN.give('site-as-stated'),
+  INSTALLATION.give('estimate'),
+];
