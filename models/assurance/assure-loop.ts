@@ -3,6 +3,8 @@ import { type Result, success } from '../../curves/result.ts';
 import { shareLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { withMoreFriction } from '../network/more-friction.ts';
+import type { Network, NetworkOutlet } from '../network/network.ts';
+import { pipeworkSystem } from '../network/pipework-system.ts';
 import { requiredDuty } from '../network/required-duty.ts';
 import { solving } from '../network/solve-failure.ts';
 import type { CalibratedAssurance } from '../pump/calibrated-fit.ts';
@@ -12,7 +14,6 @@ import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
 import type { Balancing } from '../selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
 import type { BadEnd } from '../selection/select.ts';
-import { withOutletsOf, withRequiredFlows } from './required-flows.ts';
 
 export type Assurance =
   /** Every pump at the low end of this grade and of its own fit. */
@@ -76,3 +77,44 @@ function withMargin(
   const nominal = { shared: { ...shared, loop, required: required.value }, trims };
   return success({ nominal, badEnd: { shared } });
 }
+
+/** Required flows times `factor`, those that a reach takes included. */
+function withRequiredFlows(model: LoopModel, factor: number): LoopModel {
+  const times = (flow: number | null) => (flow === null ? null : factor * flow);
+  const { network, system } = model;
+  if (network !== null) {
+    return withNetwork(
+      model,
+      withOutlets(network, (outlet) => ({ ...outlet, requiredFlow: times(outlet.requiredFlow) })),
+    );
+  }
+  const outlets = system.outlets.map((outlet) => ({ ...outlet, requiredFlow: times(outlet.requiredFlow) }));
+  return { ...model, system: { ...system, outlets } };
+}
+
+/** `model` with the outlets that `source`, of the same pipework, states. */
+function withOutletsOf(model: LoopModel, source: LoopModel): LoopModel {
+  if (model.network === null) {
+    return { ...model, system: { ...model.system, outlets: source.system.outlets } };
+  }
+  return withNetwork(
+    model,
+    withOutlets(model.network, (_, branch) => source.network?.branches[branch]?.outlet ?? null),
+  );
+}
+
+const withNetwork = (model: LoopModel, network: Network): LoopModel => ({
+  ...model,
+  network,
+  system: pipeworkSystem(network),
+});
+
+const withOutlets = (
+  network: Network,
+  change: (outlet: NetworkOutlet, branch: number) => NetworkOutlet | null,
+): Network => ({
+  ...network,
+  branches: network.branches.map((branch, place) =>
+    branch.outlet === null ? branch : { ...branch, outlet: change(branch.outlet, place) },
+  ),
+});

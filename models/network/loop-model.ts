@@ -1,11 +1,10 @@
 /** A loop made ready for computing: its system and the facts that duty, limits and cautions need. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { fitSystemCurve, type SystemCurveFailure } from '../../curves/system-curve.ts';
+import { fitSystemCurve, type SystemCurve, type SystemCurveFailure } from '../../curves/system-curve.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import type { Loop } from '../loop/loop.ts';
+import type { Loop, ShareOutlet } from '../loop/loop.ts';
 import { type WaterProperties, waterProperties } from '../physics/water.ts';
 import { buildNetwork } from './build-network.ts';
-import { curveSystem } from './curve-system.ts';
 import type { Network } from './network.ts';
 import { pipeworkSystem } from './pipework-system.ts';
 import type { NetworkFailure } from './place-elements.ts';
@@ -33,4 +32,36 @@ export function buildLoopModel(loop: Loop): Result<LoopModel, LoopFailure> {
   const network = buildNetwork(loop);
   if (!network.ok) return network;
   return success({ loop, water, system: pipeworkSystem(network.value), network: network.value });
+}
+
+/** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not told apart. */
+function curveSystem(
+  curve: SystemCurve,
+  {
+    outlets,
+    frictionMultiplier,
+  }: { readonly outlets: readonly ShareOutlet[]; readonly frictionMultiplier: number },
+): System {
+  const coefficient = curve.coefficient * frictionMultiplier;
+  const shares = outlets.map((outlet) => outlet.share);
+  return {
+    outlets: outlets.map(({ name, requiredFlow, maximumFlow }) => ({
+      name,
+      requiredFlow: requiredFlow ?? null,
+      maximumFlow: maximumFlow ?? null,
+      area: null,
+    })),
+    passesWater: true,
+    outletsRise: true,
+    stateAt: (flow) => ({
+      flow,
+      head: curve.staticHead + coefficient * flow ** 2,
+      slope: 2 * coefficient * flow,
+      suctionLoss: 0,
+      outletFlows: shares.map((share) => share * flow),
+      outletSlopes: shares,
+      network: null,
+    }),
+    suctionLossAt: () => 0,
+  };
 }

@@ -4,8 +4,7 @@ import { at } from '../../curves/at.ts';
 import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
-import { lossOver, type Network, type NetworkBranch } from './network.ts';
-import { shuttingValve, trimmingValve } from './trim-valve.ts';
+import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
 
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
@@ -148,6 +147,33 @@ function describe(
     kv: (SECONDS_PER_HOUR * flow) / Math.sqrt(head / RATED_BAR),
     ...(trimmingValve(elements, { head, flow }) ?? NO_VALVE),
   };
+}
+
+/** The valve, and the opening [%] to set. */
+interface ValveSetting {
+  readonly valve: DocumentPath;
+  readonly opening: number;
+}
+
+/**
+ * The first valve of a run whose part openings are known, set to lose a trim's head [m] at its flow [m3/s] besides what it
+ * loses already; null where the run has none.
+ */
+function trimmingValve(
+  elements: readonly PlacedResistance[],
+  { head, flow }: { readonly head: number; readonly flow: number },
+): ValveSetting | null {
+  for (const { path, resistance, openingFor } of elements) {
+    const opening = openingFor?.({ head: head + resistance.lossAt(flow).head, flow }) ?? null;
+    if (opening !== null) return { valve: path, opening };
+  }
+  return null;
+}
+
+/** The first valve of a run, to be shut; null where it has none. */
+function shuttingValve(elements: readonly PlacedResistance[]): ValveSetting | null {
+  const valve = elements.find(({ kind }) => kind === 'valve');
+  return valve === undefined ? null : { valve: valve.path, opening: 0 };
 }
 
 function outletsBeyond(branches: readonly NetworkBranch[], b: number): readonly string[] {

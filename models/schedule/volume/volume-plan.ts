@@ -1,6 +1,5 @@
 /** The cheapest way to move a volume in a stretch of hours. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type HullPoint, lowerHull } from './lower-hull.ts';
 
 /** What a pump does at a setting: flow [m3/s], power [W]; stopped is a choice like the others. */
 export interface Choice {
@@ -44,6 +43,14 @@ const SAME = 1e-12;
 export const volumeOf = ({ flow }: Choice, { hours }: Slot): number => flow * hours * SECONDS_PER_HOUR;
 export const costOf = ({ power }: Choice, { hours, price }: Slot): number =>
   (power / WATTS_PER_KILOWATT) * hours * price;
+
+/** A setting as a point of an hour: what it moves against what it costs. */
+interface HullPoint {
+  /** Place of the setting in the list it came from. */
+  readonly index: number;
+  readonly flow: number;
+  readonly cost: number;
+}
 
 interface Step {
   readonly slot: number;
@@ -107,4 +114,30 @@ function stepsOf(hull: readonly HullPoint[], slot: number): readonly Step[] {
     if (from === undefined) return [];
     return [{ slot, from, to, marginal: (to.cost - from.cost) / (to.flow - from.flow) }];
   });
+}
+
+/**
+ * Points on the lower convex hull by rising flow, from the cheapest on: the cheapest of the points moves more water than any
+ * that costs the same, and dearer points of less flow are of no use to anybody who needs at least a volume.
+ *
+ * Source: monotone chain, A. M. Andrew (1979), Another efficient algorithm for convex hulls in two dimensions.
+ */
+function lowerHull(points: readonly HullPoint[]): readonly HullPoint[] {
+  const ordered = points.toSorted((a, b) => a.flow - b.flow || a.cost - b.cost);
+  const hull: HullPoint[] = [];
+  for (const point of ordered) {
+    if (hull.at(-1)?.flow === point.flow) continue;
+    while (hull.length >= 2 && !turnsUp(hull.at(-2), hull.at(-1), point)) hull.pop();
+    hull.push(point);
+  }
+  let cheapest = 0;
+  for (const [place, { cost }] of hull.entries()) {
+    if (cost <= (hull[cheapest]?.cost ?? cost)) cheapest = place;
+  }
+  return hull.slice(cheapest);
+}
+
+function turnsUp(a: HullPoint | undefined, b: HullPoint | undefined, c: HullPoint): boolean {
+  if (a === undefined || b === undefined) return true;
+  return (b.cost - a.cost) * (c.flow - b.flow) < (c.cost - b.cost) * (b.flow - a.flow);
 }
