@@ -1,5 +1,7 @@
 /** Cautions about the curves fitted to a pump's points, whatever the loop. */
+
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
+import { PERCENT } from '../../curves/percent.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
 import { type CautionOf, topic } from './topic.ts';
@@ -47,7 +49,6 @@ const POWER_EXPONENTS = { least: 2.5, most: 3.3 } as const;
 const POOR = { head: 0.03, power: 0.1 } as const;
 /** Heads below this share of the largest are rounding. */
 const ROUNDING = 1e-9;
-const PERCENT = 100;
 
 /** Judges how the entered points lie about the curves fitted to them. */
 export function fitCautions(model: PumpModel): readonly CautionOf<typeof PUMP_FIT>[] {

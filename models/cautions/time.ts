@@ -1,4 +1,5 @@
 /** Cautions about phases, prices by time and running on a battery. */
+import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const TIME = topic({
@@ -27,8 +28,6 @@ export const TIME = topic({
     source: 'tariff as entered',
   },
 });
-
-const HOURS_PER_DAY = 24;
 
 /** `infeasible`: names of the phases that no setting serves; `stride`: every how manieth setting a volume is planned among. */
 export function scheduleCautions({

@@ -1,4 +1,5 @@
 /** Losses of fittings, entrances, exits of one bore by name. */
+import { PERCENT } from '../../curves/percent.ts';
 import type { NamedLoss } from './named-loss.ts';
 import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
 import type { Role } from './role.ts';
@@ -50,7 +51,7 @@ const roundedEntrance = (share: number): NamedLoss =>
   byCoefficient(
     `entrance-rounded-${share}`,
     'inlet',
-    roundedEntranceLoss(share / 100),
+    roundedEntranceLoss(share / PERCENT),
     `Entrance flush with the wall, rounded to a radius of ${share} % of the bore`,
     'Rennels and Hudson, Pipe Flow (2012), rounded entrance flush with a wall',
   );

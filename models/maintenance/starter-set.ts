@@ -1,5 +1,7 @@
 /** The routine checks that common practice asks of a loop, from what it is made of. */
+
 import { failed, type Result, success } from '../../curves/result.ts';
+import { DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 import type { Caution } from '../cautions/catalogue.ts';
 import { starterCautions } from '../cautions/upkeep.ts';
 import type { Loop } from '../loop/loop.ts';
@@ -38,7 +40,7 @@ const SCREEN_MINUTES = 10;
 const BUTTON_MINUTES = 2;
 /** Where a pump states no service. */
 const SERVICE = { everyMonths: 6, minutes: 45, parts: 0 };
-const DAYS_PER_MONTH = 365 / 12;
+const DAYS_PER_MONTH = DAYS_PER_YEAR / MONTHS_PER_YEAR;
 const MONTHS_MAX = 120;
 
 const titled = (words: string, pointer: string): string => {

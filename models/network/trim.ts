@@ -1,9 +1,12 @@
 /** Throttling that brings every branch of a loop level at exactly the required flows. */
 
 import { at } from '../../curves/at.ts';
+import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
+import { RATED_DENSITY } from '../components/flow-coefficient.ts';
 import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
+import { BAR } from '../physics/unit-factors.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
 
 export interface Trim {
@@ -30,9 +33,8 @@ export interface TrimmedNetwork {
   readonly trims: readonly Trim[];
 }
 
-const SECONDS_PER_HOUR = 3600;
-/** Head [m] of one bar of the water that Kv is rated with (1000 kg/m3). */
-const RATED_BAR = 1e5 / (1000 * GRAVITY);
+/** Head [m] of one bar of the water that Kv is rated with. */
+const RATED_BAR = BAR / (RATED_DENSITY * GRAVITY);
 /** A head below this share of the node's is rounding, not a trim. */
 const NO_TRIM = 1e-12;
 const NO_VALVE = { valve: null, opening: null } as const;

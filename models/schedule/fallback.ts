@@ -1,12 +1,11 @@
 /** The one setting that serves every phase, for a controller that is on its own. */
+import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { conditionsFor } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
-
-const SECONDS_PER_MINUTE = 60;
 
 /**
  * The smallest grid setting, from the highest of all phases up, at which the conditions of every phase hold; the highest of

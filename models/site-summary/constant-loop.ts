@@ -1,4 +1,5 @@
 /** The figures of a loop that runs alike all day at the setting of its pump. */
+import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, shareLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
@@ -24,8 +25,6 @@ export interface ConstantTerms {
   /** Of the site [m]. */
   readonly elevation: number;
 }
-
-const HOURS_PER_DAY = 24;
 
 /**
  * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest setting

@@ -1,5 +1,8 @@
 /** A priced duty as answers carry it. */
+
 import type { z } from '@hono/zod-openapi';
+import { PERCENT } from '../../../curves/percent.ts';
+import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { priceCautions } from '../../../models/cautions/money.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
@@ -14,9 +17,6 @@ import { onePumpDownAnswer } from './one-pump-down-answer.ts';
 import { surroundingsAnswer } from './surroundings-answer.ts';
 
 export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
-
-const SECONDS_PER_HOUR = 3600;
-const PERCENT = 100;
 
 interface ToldDuty {
   readonly candidate: number;

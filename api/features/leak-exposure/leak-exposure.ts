@@ -1,6 +1,8 @@
 /** The whole computation behind a leak exposure: from plain data to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { SECONDS_PER_MINUTE } from '../../../models/calendar/time-factors.ts';
 import { leakCautions } from '../../../models/cautions/installation.ts';
 import { type LeakFailure, type LeakFigures, leak } from '../../../models/hazards/leak.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
@@ -13,8 +15,6 @@ import type { leakRequest } from './request-schema.ts';
 
 type Request = z.output<ReturnType<typeof leakRequest>>;
 type Answer = WithoutUnits<z.output<ReturnType<typeof leakSchema>>>;
-
-const SECONDS_PER_MINUTE = 60;
 
 export function computeLeak(request: Request, system: UnitSystem): Result<Answer, Problem> {
   const { drop = 0, level = null, floorArea = null, ...asked } = request;

@@ -1,7 +1,9 @@
 /** A schedule with what it makes of a year, as answers carry it. */
+
 import type { z } from '@hono/zod-openapi';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { scheduleCautions } from '../../../models/cautions/time.ts';
+import { WATTS_PER_KILOWATT } from '../../../models/physics/unit-factors.ts';
 import type { PhasePlan } from '../../../models/schedule/phase-plan.ts';
 import { volumeStride } from '../../../models/schedule/volume-choices.ts';
 import type { PhaseUse, Use } from '../../../models/schedule/year-use.ts';
@@ -17,8 +19,6 @@ import { outletAnswers } from './setpoint-answer.ts';
 import type { ConstantRunning, YearFigures } from './year.ts';
 
 type ScheduleAnswer = WithoutUnits<z.output<ReturnType<typeof scheduleSchema>>>;
-
-const WATTS_PER_KILOWATT = 1000;
 
 export function scheduleAnswer(
   planned: PlannedLoop,

@@ -1,5 +1,7 @@
 /** The figures of a site as its summary tells them. */
+
 import type { z } from '@hono/zod-openapi';
+import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
 import { siteCautions } from '../../../models/cautions/plan.ts';
 import type { Attention } from '../../../models/maintenance/attention.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
@@ -12,8 +14,6 @@ import { siteSummaryWords } from './sentence.ts';
 import type { SiteSummary } from './site-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
-
-const HOURS_PER_DAY = 24;
 
 export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const { site, totals, pumps, attention, tariff, price, year } = summed;

@@ -1,5 +1,7 @@
 /** The loops of a site added up page by page, in memory that does not grow with them. */
+
 import { type Result, success } from '../../../curves/result.ts';
+import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { LoopFigures } from '../../../models/site-summary/loop-figures.ts';
 import {
@@ -41,8 +43,6 @@ export interface SummedLoops {
   /** Tells what all figures follow from. */
   readonly versions: string;
 }
-
-const MONTHS_PER_YEAR = 12;
 
 const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 

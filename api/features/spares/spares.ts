@@ -1,6 +1,8 @@
 /** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { sparesCautions } from '../../../models/cautions/money.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
@@ -27,8 +29,6 @@ interface Known {
   /** Null where no stored pump took part. */
   readonly pump: PumpRecord | null;
 }
-
-const DAYS_PER_YEAR = 365;
 
 export async function answerSpares(
   store: Store,

@@ -1,5 +1,8 @@
 /** The cheapest way to move a volume in a stretch of hours. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { SECONDS_PER_HOUR } from '../../calendar/time-factors.ts';
+import { WATTS_PER_KILOWATT } from '../../physics/unit-factors.ts';
 
 /** What a pump does at a setting: flow [m3/s], power [W]; stopped is a choice like the others. */
 export interface Choice {
@@ -35,10 +38,8 @@ export interface VolumeOutOfReach {
   readonly most: number;
 }
 
-const SECONDS_PER_HOUR = 3600;
-const WATTS_PER_KILOWATT = 1000;
 /** Volumes closer than this share are one. */
-const SAME = 1e-12;
+export const SAME_VOLUME = 1e-12;
 
 export const volumeOf = ({ flow }: Choice, { hours }: Slot): number => flow * hours * SECONDS_PER_HOUR;
 export const costOf = ({ power }: Choice, { hours, price }: Slot): number =>
@@ -79,7 +80,7 @@ export function planVolume(
   let cost = reached.reduce((sum, point) => sum + point.cost, 0);
   const parts = reached.map(({ index }): readonly SlotPart[] => [{ choice: index, share: 1 }]);
   for (const { slot, from, to } of steps) {
-    if (moved >= volume * (1 - SAME)) break;
+    if (moved >= volume * (1 - SAME_VOLUME)) break;
     const share = Math.min(1, (volume - moved) / (to.flow - from.flow));
     moved += share * (to.flow - from.flow);
     cost += share * (to.cost - from.cost);
@@ -91,7 +92,7 @@ export function planVolume(
             { choice: to.index, share },
           ];
   }
-  if (moved < volume * (1 - SAME)) return failed({ code: 'volume-out-of-reach', most: moved });
+  if (moved < volume * (1 - SAME_VOLUME)) return failed({ code: 'volume-out-of-reach', most: moved });
   return success({ slots: parts, volume: moved, cost, bound: cost });
 }
 

@@ -1,6 +1,8 @@
 /** What an assembly uses and costs in a year by the schedule of its loop. */
+
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
+import { WATTS_PER_KILOWATT } from '../../../../models/physics/unit-factors.ts';
 import { flatRate } from '../../../../models/tariff/rates.ts';
 import type { Problem } from '../../../http/problem.ts';
 import { unsolvedProblem } from '../../../question/solve-problems.ts';
@@ -13,8 +15,6 @@ import { type LoopSources, ratesFor } from '../../schedule/sources.ts';
 import { scheduleYear, type YearFigures } from '../../schedule/year.ts';
 import { asRecord, type ComparisonContext } from '../context.ts';
 import type { Runnable, Running, ToldDuty } from '../running.ts';
-
-const WATTS_PER_KILOWATT = 1000;
 
 /** The pump of the assembly in place of the installed one, through every hour of the year. */
 export async function runningBySchedule(
