@@ -7,6 +7,7 @@ import type { Branch, Loop, RunElement } from '../loop/loop.ts';
 import { buildLoopModel, type LoopModel } from '../network/loop-model.ts';
 import type { NetworkBranch, PlacedResistance } from '../network/network.ts';
 import { pipeworkSystem } from '../network/pipework-system.ts';
+import { teeLossTimes } from '../network/tee-branch-loss.ts';
 import type { LossRow } from './loss-rows.ts';
 
 /** `boreUp`: the next larger pipe of its series; `halved`, `removed`: its head at any flow. */
@@ -32,7 +33,7 @@ const OFFERED: Readonly<Record<LossRow['kind'], readonly Change[]>> = {
   loss: ['halved', 'removed'],
   intake: ['halved', 'removed'],
   outlet: ['halved'],
-  'tee-mouth': ['halved', 'removed'],
+  'tee-branch': ['halved', 'removed'],
   lift: [],
   trim: [],
   'system-curve': [],
@@ -58,15 +59,19 @@ function withLossTimes(model: LoopModel, row: LossRow, factor: number): LoopMode
     branches: network.branches.map((branch) => ({
       ...branch,
       elements: inList(branch.elements),
-      mouth: mouthTimes(branch, row, factor),
+      teeLoss: changedTeeLoss(branch, row, factor),
     })),
   };
   return { ...model, network: changed, system: pipeworkSystem(changed) };
 }
 
-function mouthTimes({ mouth, path }: NetworkBranch, row: LossRow, factor: number): NetworkBranch['mouth'] {
-  if (mouth === null || row.kind !== 'tee-mouth' || !samePath(path, row.path)) return mouth;
-  return factor === 0 ? null : { combined: factor * mouth.combined, side: factor * mouth.side };
+function changedTeeLoss(
+  { teeLoss, path }: NetworkBranch,
+  row: LossRow,
+  factor: number,
+): NetworkBranch['teeLoss'] {
+  if (teeLoss === null || row.kind !== 'tee-branch' || !samePath(path, row.path)) return teeLoss;
+  return factor === 0 ? null : teeLossTimes(teeLoss, factor);
 }
 
 const samePath = (one: DocumentPath, other: DocumentPath): boolean =>

@@ -6,9 +6,10 @@ import type { LoopModel } from '../network/loop-model.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { NetworkSolution } from '../network/solve-network.ts';
 import type { SystemState } from '../network/system.ts';
+import { teeHead } from '../network/tee-branch-loss.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 
-export type LossKind = PlacedResistance['kind'] | 'tee-mouth' | 'lift' | 'system-curve';
+export type LossKind = PlacedResistance['kind'] | 'tee-branch' | 'lift' | 'system-curve';
 
 export interface LossRow {
   readonly path: DocumentPath;
@@ -89,21 +90,20 @@ function branchRows(
     element.kind === 'outlet' ? { ...element, name: outlet?.name ?? null } : element,
   );
   return [
-    ...mouthRow(branch, { flow, combined }),
+    ...teeRow(branch, { flow, combined }),
     ...named.map((element) => elementRow(element, flow)),
     ...(outlet === null ? [] : liftRow({ path, name: outlet.name, bore: null, flow, head: lift })),
   ];
 }
 
-/** The loss at the mouth of a side branch, as `TeeMouth` says. */
-function mouthRow(
-  { path, mouth }: NetworkBranch,
+/** The loss of a side branch at its tee. */
+function teeRow(
+  { path, teeLoss }: NetworkBranch,
   { flow, combined }: { readonly flow: number; readonly combined: number },
 ): readonly Placed[] {
-  if (mouth === null) return [];
-  const fromCombined = flow > 0 ? mouth.combined * Math.max(0, combined) ** 2 : 0;
-  const head = fromCombined + mouth.side * flow * Math.abs(flow);
-  return [{ path, kind: 'tee-mouth', name: 'tee-90', bore: null, flow, head }];
+  if (teeLoss === null) return [];
+  const head = teeHead(teeLoss, { combinedFlow: combined, sideFlow: flow });
+  return [{ path, kind: 'tee-branch', name: 'tee-90', bore: null, flow, head }];
 }
 
 function elementRow({ path, kind, name, bore, resistance }: PlacedResistance, flow: number): Placed {

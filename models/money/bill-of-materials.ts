@@ -41,7 +41,7 @@ function firstSize(run: readonly RunElement[]): string | null {
   return null;
 }
 
-/** That of the first pipe met when a branch is read from its mouth on. */
+/** That of the first pipe met when a branch is read from where it begins. */
 function firstSizeOfBranch(branch: Branch): string | null {
   let size = firstSize(branch.run);
   for (const child of branch.branches ?? []) size ??= firstSizeOfBranch(child);

@@ -2,13 +2,14 @@
 
 import { scaled } from '../components/resistance.ts';
 import { buildLoopModel, type LoopModel } from './loop-model.ts';
-import type { Network, PlacedResistance, TeeMouth } from './network.ts';
+import type { Network, PlacedResistance } from './network.ts';
 import { pipeworkSystem } from './pipework-system.ts';
+import { teeLossTimes } from './tee-branch-loss.ts';
 
 /** What stays as it is: entrance and exit are no friction, and a trim was set once. */
 const UNTOUCHED: ReadonlySet<PlacedResistance['kind']> = new Set(['intake', 'outlet', 'trim']);
 
-/** Every element of a run, the mouths of tees, or the k of a system curve, times `multiplier` [-], above 0. */
+/** Every element of a run, the losses at tees, or the k of a system curve, times `multiplier` [-], above 0. */
 export function withMoreFriction(model: LoopModel, multiplier: number): LoopModel {
   if (model.network === null) return rebuilt(model, multiplier);
   const network = resisting(model.network, multiplier);
@@ -27,15 +28,13 @@ function resisting(network: Network, multiplier: number): Network {
     elements.map((one) =>
       UNTOUCHED.has(one.kind) ? one : { ...one, resistance: scaled(one.resistance, multiplier) },
     );
-  const tighter = (mouth: TeeMouth | null) =>
-    mouth === null ? null : { combined: multiplier * mouth.combined, side: multiplier * mouth.side };
   return {
     ...network,
     suction: heavier(network.suction),
     branches: network.branches.map((branch) => ({
       ...branch,
       elements: heavier(branch.elements),
-      mouth: tighter(branch.mouth),
+      teeLoss: branch.teeLoss === null ? null : teeLossTimes(branch.teeLoss, multiplier),
     })),
   };
 }

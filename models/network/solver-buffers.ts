@@ -1,7 +1,7 @@
 /** The arrays that a network is solved in, made once for each network. */
 import { type StepRoom, stepRoom } from './linear-tree.ts';
 import type { Network } from './network.ts';
-import type { Mouth } from './tee-branch-loss.ts';
+import type { SideDirection } from './side-directions.ts';
 import { type Tree, type TreeState, treeOf } from './tree.ts';
 import { type EquationsRoom, equationsRoom } from './tree-equations.ts';
 
@@ -15,7 +15,7 @@ export interface Workshop {
   readonly step: StepRoom;
   /** The state reached, and the one tried next, by turns. */
   readonly sides: readonly [Side, Side];
-  readonly allOutward: readonly Mouth[];
+  readonly allOutward: readonly SideDirection[];
   readonly noResidual: Float64Array;
 }
 

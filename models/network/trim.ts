@@ -8,6 +8,7 @@ import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { BAR } from '../physics/unit-factors.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
+import { teeHead } from './tee-branch-loss.ts';
 
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
@@ -95,10 +96,10 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 
 /** Head lost from the node above a branch to its far end [m]. */
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
-  const { elements, mouth, parent } = branchOf(branches, b);
+  const { elements, teeLoss, parent } = branchOf(branches, b);
   const own = at(flow, b);
-  const atMouth = mouth === null ? 0 : mouth.combined * at(flow, parent) ** 2 + mouth.side * own ** 2;
-  return lossOver(elements, own).head + atMouth;
+  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
+  return lossOver(elements, own).head + atTee;
 }
 
 function throttled(

@@ -26,9 +26,10 @@ export function lossesAnswer(model: LoopModel, question: Question, choice: Choic
   return {
     hydraulicPower,
     rows: rows.map((row, place) => {
-      const { path, share, ...figures } = row;
+      const { path, share, kind, ...figures } = row;
       return {
         element: toPointer(path),
+        kind: kind === 'tee-branch' ? 'tee-mouth' : kind,
         ...figures,
         powerShare: share,
         annualEnergy: share * best.annualEnergy,

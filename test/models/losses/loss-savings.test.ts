@@ -131,7 +131,7 @@ const EDITS: readonly Edit[] = [
   },
   {
     what: 'a split without loss',
-    row: ['discharge/branches/1', 'tee-mouth'],
+    row: ['discharge/branches/1', 'tee-branch'],
     change: 'removed',
     loop: { ...kelpFlume, discharge: { ...kelpFlume.discharge, split: undefined } },
   },

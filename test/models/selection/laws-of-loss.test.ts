@@ -33,7 +33,7 @@ function withoutMaximum({ outlet: end, ...branch }: Branch): Branch {
 
 /**
  * An invented case without outlet maxima and the pump's flow limits; null where the pump curve droops. Stated tees are
- * left out where outlets stand at different levels: there the mouth of a tee may give its side branch less from more,
+ * left out where outlets stand at different levels: there a tee may give its side branch less from more,
  * so that a setting that serves does not make all higher ones serve.
  */
 function plainCase(seed: number): RandomCase | null {
