@@ -23,7 +23,7 @@ export interface TreeStep {
 }
 
 /** What a step is worked out in; the step itself stands in it until the next one. */
-export interface StepRoom extends TreeStep {
+export interface StepBuffers extends TreeStep {
   readonly fixed: Float64Array;
   readonly gain: Float64Array;
   readonly pull: Float64Array;
@@ -36,7 +36,7 @@ export interface StepRoom extends TreeStep {
   readonly widest: Int32Array;
 }
 
-export const stepRoom = (size: number): StepRoom => ({
+export const stepBuffers = (size: number): StepBuffers => ({
   flow: new Float64Array(size),
   head: new Float64Array(size),
   fixed: new Float64Array(size),
@@ -55,9 +55,9 @@ export const stepRoom = (size: number): StepRoom => ({
  * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
  * flow into it. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
  */
-export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): TreeStep {
+export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffers): TreeStep {
   const size = tree.parent.length;
-  const { fixed, gain, pull, sumFixed, sumGain, sumPull, widest, flow, head } = room;
+  const { fixed, gain, pull, sumFixed, sumGain, sumPull, widest, flow, head } = buffers;
   sumFixed.fill(0);
   sumGain.fill(0);
   sumPull.fill(0);
@@ -93,12 +93,12 @@ export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): Tr
       ? (figureAt(flow, b) * (1 + figureAt(sumPull, b)) - figureAt(sumFixed, b)) / figureAt(sumGain, b)
       : 0;
   }
-  keepContinuity(tree, room);
-  return room;
+  keepContinuity(tree, buffers);
+  return buffers;
 }
 
 /** Flows that large gains left off by rounding add up again, from the root down. */
-function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepRoom): void {
+function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepBuffers): void {
   sumFlow.fill(0);
   for (let b = flow.length - 1; b > 0; b--) {
     const p = wholeAt(parent, b);

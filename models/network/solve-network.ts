@@ -4,7 +4,7 @@ import { figureAt } from './branch-arrays.ts';
 import { type TreeStep, treeStep } from './linear-tree.ts';
 import type { Network } from './network.ts';
 import { broughtToRest, nextDirections, type SideDirection } from './side-directions.ts';
-import { type Side, type Workshop, workshopOf } from './solver-buffers.ts';
+import { buffersOf, type Side, type SolverBuffers } from './solver-buffers.ts';
 import { initialState, lossAt, type TreeState } from './tree.ts';
 import { equationsAt, type TreeEquations } from './tree-equations.ts';
 
@@ -61,14 +61,14 @@ function solveFrom(
   totalFlow: number,
   earlier: NetworkSolution | undefined,
 ): Result<NetworkSolution, UnsolvedNetwork> {
-  const workshop = workshopOf(network);
-  const { tree } = workshop;
-  let directions = workshop.allOutward;
+  const buffers = buffersOf(network);
+  const { tree } = buffers;
+  let directions = buffers.allOutward;
   let state = initialState(tree, totalFlow, earlier);
   let steps = 0;
   let residual = Number.POSITIVE_INFINITY;
   for (let round = 0; round < NETWORK_LIMITS.rounds; round++) {
-    const settled = settle(workshop, directions, state);
+    const settled = settle(buffers, directions, state);
     steps += settled.steps;
     residual = settled.equations.worst;
     if (!settled.balanced) break;
@@ -76,14 +76,14 @@ function solveFrom(
       oneAtATime: round > NETWORK_LIMITS.rounds / 2,
       noHead: ROUNDING_FLOOR * settled.equations.allowed,
     });
-    if (next === null) return success(solutionOf(workshop, settled, steps));
+    if (next === null) return success(solutionOf(buffers, settled, steps));
     directions = next;
     state = broughtToRest(tree, directions, settled.state);
   }
   return failed({ code: 'network-unsolved', totalFlow, steps, residual });
 }
 
-/** The state stands in the workshop until the next settling. */
+/** The state lies in the buffers until the next settling. */
 interface Settled {
   readonly balanced: boolean;
   readonly state: TreeState;
@@ -95,9 +95,9 @@ interface Settled {
  * Steps with the directions of side branches as they are until every branch balances, or no step improves any more. A step from near rest goes
  * by the chord of a loss, not its slope, and need not lower the residuals: then it is taken whole, a few times.
  */
-function settle(workshop: Workshop, directions: readonly SideDirection[], from: TreeState): Settled {
-  const { tree, step } = workshop;
-  let [here, there] = workshop.sides;
+function settle(buffers: SolverBuffers, directions: readonly SideDirection[], from: TreeState): Settled {
+  const { tree, step } = buffers;
+  let [here, there] = buffers.sides;
   here.flow.set(from.flow);
   here.head.set(from.head);
   let equations = equationsAt(tree, directions, here);
@@ -106,7 +106,7 @@ function settle(workshop: Workshop, directions: readonly SideDirection[], from: 
     const settled = { balanced: true, state: here, equations, steps };
     if (equations.worst <= equations.allowed) return settled;
     treeStep(equations.linear, 0, step);
-    const better = improve(workshop, directions, { here, there, sumOfSquares: equations.sumOfSquares });
+    const better = improve(buffers, directions, { here, there, sumOfSquares: equations.sumOfSquares });
     const atFloor = equations.worst <= ROUNDING_FLOOR * equations.allowed;
     if (atFloor && (better === null || better.worst > STALLED * equations.worst)) return settled;
     if (better !== null) equations = better;
@@ -122,7 +122,7 @@ function settle(workshop: Workshop, directions: readonly SideDirection[], from: 
 
 /** The equations where the step leads, halved until the residuals fall; null where none does. The state is then `there`. */
 function improve(
-  { tree, step }: Workshop,
+  { tree, step }: SolverBuffers,
   directions: readonly SideDirection[],
   {
     here,
@@ -151,7 +151,7 @@ function move(
 }
 
 function solutionOf(
-  { tree, step, noResidual }: Workshop,
+  { tree, step, noResidual }: SolverBuffers,
   { state: { flow, head }, equations: { linear } }: Settled,
   steps: number,
 ): NetworkSolution {

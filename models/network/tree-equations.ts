@@ -26,9 +26,9 @@ export interface TreeEquations {
 }
 
 /** The arrays that one set of equations stands in, until the next one there. */
-export type EquationsRoom = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'combinedSlope'>;
+export type EquationBuffers = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'combinedSlope'>;
 
-export const equationsRoom = (size: number): EquationsRoom => ({
+export const equationBuffers = (size: number): EquationBuffers => ({
   held: new Uint8Array(size),
   residual: new Float64Array(size),
   lossSlope: new Float64Array(size),
@@ -39,9 +39,9 @@ export const equationsRoom = (size: number): EquationsRoom => ({
 export function equationsAt(
   tree: Tree,
   directions: readonly SideDirection[],
-  { flow, head, room }: TreeState & { readonly room: EquationsRoom },
+  { flow, head, buffers }: TreeState & { readonly buffers: EquationBuffers },
 ): TreeEquations {
-  const { held, residual, lossSlope, combinedSlope } = room;
+  const { held, residual, lossSlope, combinedSlope } = buffers;
   const size = flow.length;
   let largestFlow = LEAST_FLOW;
   for (let b = 0; b < size; b++) largestFlow = Math.max(largestFlow, Math.abs(figureAt(flow, b)));

@@ -3,7 +3,7 @@
 import { at } from '../../curves/at.ts';
 import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';
 import { figureAt, wholeAt } from './branch-arrays.ts';
-import { stepRoom, treeStep } from './linear-tree.ts';
+import { stepBuffers, treeStep } from './linear-tree.ts';
 import type { Network, NetworkBranch } from './network.ts';
 
 /** A flow [m3/s] to judge a loss by where no better is known. */
@@ -113,7 +113,7 @@ function drivenByLevels(tree: Tree, split: Float64Array, range: number): TreeSta
   const { parent, isOutlet } = tree;
   const combinedSlope = new Float64Array(size);
   const linear = { parent, isOutlet, held, residual, lossSlope, combinedSlope };
-  const step = treeStep(linear, figureAt(split, 0), stepRoom(size));
+  const step = treeStep(linear, figureAt(split, 0), stepBuffers(size));
   const head = step.head.map((one, b) => (wholeAt(isOutlet, b) === 1 ? branchAt(tree, b).lift : one));
   return { flow: step.flow, head };
 }
