@@ -13,7 +13,7 @@ import { pumpWithHead } from '../pump/pump-with-head.ts';
 import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
 import type { Balancing } from '../selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
-import type { BadEnd } from '../selection/select.ts';
+import type { WorstCase } from '../selection/select.ts';
 
 export type Assurance =
   /** Every pump at the low end of this grade and of its own fit. */
@@ -22,18 +22,18 @@ export type Assurance =
   | { readonly margin: number }
   /** Friction times this, 1 or more, on top of the loop's own multiplier. */
   | { readonly frictionMultiplier: number }
-  /** The bad end of the calibrated interval. */
+  /** The worst case within the calibrated interval. */
   | CalibratedAssurance;
 
-/** A loop made ready for a selection that holds at a bad end as well. */
+/** A loop made ready for a selection that holds in a worst case as well. */
 export interface AssuredLoop {
   /** As entered: what the answer's figures are taken on. */
   readonly nominal: PreparedLoop;
-  readonly badEnd: BadEnd;
+  readonly worstCase: WorstCase;
 }
 
 /**
- * The loop as entered beside the one at the bad end of `assurance`; `prepared` is the loop made ready without it.
+ * The loop as entered and in the worst case of `assurance`; `prepared` is the loop made ready without it.
  *
  * Trims are set once: for a margin at the required flows times (1 + margin), otherwise at the required flows; friction
  * that grows later finds them as they were set.
@@ -52,15 +52,15 @@ export function assureLoop(
 ): Result<AssuredLoop, PrepareFailure> {
   if ('grade' in assurance) {
     const { low } = pumpEnds(toleranceOf(assurance.grade));
-    return success({ nominal: prepared, badEnd: { shared: prepared.shared, pumpAt: low } });
+    return success({ nominal: prepared, worstCase: { shared: prepared.shared, pumpAt: low } });
   }
   if ('margin' in assurance) return withMargin(model, { balancing, margin: assurance.margin });
   const isCalibrated = 'calibration' in assurance;
   const multiplier = isCalibrated ? assurance.calibration.friction : assurance.frictionMultiplier;
-  const bad = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, multiplier)));
-  if (!bad.ok) return bad;
+  const worst = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, multiplier)));
+  if (!worst.ok) return worst;
   const pumpAt = isCalibrated ? { pumpAt: pumpWithHead(assurance.calibration) } : {};
-  return success({ nominal: prepared, badEnd: { shared: bad.value, ...pumpAt } });
+  return success({ nominal: prepared, worstCase: { shared: worst.value, ...pumpAt } });
 }
 
 /** The same pipework, trims for the larger flows included, seen with both lists of required flows. */
@@ -75,7 +75,7 @@ function withMargin(
   const required = solving(() => requiredDuty(loop.system));
   if (!required.ok) return required;
   const nominal = { shared: { ...shared, loop, required: required.value }, trims };
-  return success({ nominal, badEnd: { shared } });
+  return success({ nominal, worstCase: { shared } });
 }
 
 /** Required flows times `factor`, those that a reach takes included. */

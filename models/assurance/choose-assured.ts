@@ -4,7 +4,7 @@ import type { LoopModel } from '../network/loop-model.ts';
 import { solving } from '../network/solve-failure.ts';
 import type { Balancing, Limits, Running } from '../selection/options.ts';
 import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
-import { type BadEnd, type Candidate, type Selection, select } from '../selection/select.ts';
+import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
 import { type Assurance, assureLoop } from './assure-loop.ts';
 
 export interface Question {
@@ -20,7 +20,7 @@ export interface Choice {
   /** What the figures of the selection are taken on. */
   readonly prepared: PreparedLoop;
   /** Undefined without an assurance. */
-  readonly badEnd: BadEnd | undefined;
+  readonly worstCase: WorstCase | undefined;
   readonly selection: Selection;
 }
 
@@ -33,17 +33,21 @@ export function choose(
   const { balancing, assurance } = question;
   const plain = known === undefined ? prepareLoop(model, balancing) : success(known);
   if (!plain.ok) return plain;
-  if (assurance === null) return selected({ prepared: plain.value, badEnd: undefined }, question);
+  if (assurance === null) return selected({ prepared: plain.value, worstCase: undefined }, question);
   const assured = assureLoop(model, { prepared: plain.value, balancing, assurance });
   if (!assured.ok) return assured;
-  const { nominal, badEnd } = assured.value;
-  return selected({ prepared: nominal, badEnd }, question);
+  const { nominal, worstCase } = assured.value;
+  return selected({ prepared: nominal, worstCase }, question);
 }
 
 function selected(
-  { prepared, badEnd }: Omit<Choice, 'selection'>,
+  { prepared, worstCase }: Omit<Choice, 'selection'>,
   { candidates, limits, running }: Question,
 ): Result<Choice, PrepareFailure> {
-  const selection = solving(() => select({ shared: prepared.shared, candidates, limits, running, badEnd }));
-  return selection.ok ? success({ prepared, badEnd, selection: selection.value }) : failed(selection.failure);
+  const selection = solving(() =>
+    select({ shared: prepared.shared, candidates, limits, running, worstCase }),
+  );
+  return selection.ok
+    ? success({ prepared, worstCase, selection: selection.value })
+    : failed(selection.failure);
 }

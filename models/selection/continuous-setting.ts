@@ -8,12 +8,12 @@ import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { conditionsFor, type Judgement } from './criteria.ts';
 import type { Limits, Running } from './options.ts';
-import type { BadEnd, Candidate } from './select.ts';
+import type { Candidate, WorstCase } from './select.ts';
 import { worse } from './tighter-judgements.ts';
 
 interface ContinuousQuestion {
   readonly shared: SharedLoop;
-  readonly badEnd: BadEnd | undefined;
+  readonly worstCase: WorstCase | undefined;
   readonly candidate: Candidate;
   readonly limits: Limits;
   readonly running: Running;
@@ -68,8 +68,8 @@ function judgements(question: ContinuousQuestion, end: End, setting: number): re
 }
 
 function leastClearance(question: ContinuousQuestion, setting: number): number {
-  const { shared, badEnd } = question;
+  const { shared, worstCase } = question;
   const plain = judgements(question, { shared }, setting);
-  const all = badEnd === undefined ? plain : worse(plain, judgements(question, badEnd, setting));
+  const all = worstCase === undefined ? plain : worse(plain, judgements(question, worstCase, setting));
   return Math.min(...all.map(({ clearance }) => clearance));
 }

@@ -42,7 +42,7 @@ interface Search {
   exact(index: number): Judged<ExactDuty>;
 }
 
-/** The loop, the pump and the conditions as they are searched: as entered, or where both are against the user. */
+/** The loop, the pump and the conditions as they are searched: as entered, or in the worst case. */
 export interface SearchedEnd {
   readonly shared: SharedLoop;
   readonly conditions: readonly Condition[];
@@ -54,23 +54,23 @@ export interface SearchedEnd {
  *
  * Every setting is judged at its own duty. Where flows rise with the setting, conditions that hold from some flow on, or
  * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
- * `badEnd` each condition, of the same list, must hold there too; the duty told is the one as entered.
+ * `worstCase` each condition, of the same list, must hold there too; the duty told is the one as entered.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function searchGrid({
   pump,
   count,
-  badEnd,
+  worstCase,
   ...end
 }: SearchedEnd & {
   readonly pump: PumpModel;
   readonly count: number;
-  readonly badEnd?: SearchedEnd | undefined;
+  readonly worstCase?: SearchedEnd | undefined;
 }): GridOutcome {
   const plain = startSearch({ ...end, pump, count });
-  const bad = badEnd === undefined ? null : startSearch({ ...badEnd, pump, count });
-  const search = bad === null ? plain : atBothEnds(plain, bad);
-  const start = Math.max(firstServed(plain), bad === null ? 0 : firstServed(bad));
+  const worst = worstCase === undefined ? null : startSearch({ ...worstCase, pump, count });
+  const search = worst === null ? plain : inBothCases(plain, worst);
+  const start = Math.max(firstServed(plain), worst === null ? 0 : firstServed(worst));
   for (let index = start; index < search.size; index++) {
     const { judgements } = search.judged(index);
     if (judgements.every(holds)) return { feasible: true, duty: search.exact(index).duty };
@@ -79,12 +79,12 @@ export function searchGrid({
   return rejection(search);
 }
 
-/** Each condition as judged at the end where it has less to spare. */
-function atBothEnds(plain: Search, bad: Search): Search {
+/** Each condition as judged where it has less to spare: as entered or in the worst case. */
+function inBothCases(plain: Search, worst: Search): Search {
   return {
     ...plain,
     rises() {
-      const [entered, against] = [plain.rises(), bad.rises()];
+      const [entered, against] = [plain.rises(), worst.rises()];
       return {
         flow: entered.flow && against.flow,
         'flow-at-full-speed': entered['flow-at-full-speed'] && against['flow-at-full-speed'],
@@ -92,11 +92,11 @@ function atBothEnds(plain: Search, bad: Search): Search {
     },
     judged: remembered((index) => {
       const { duty, judgements } = plain.judged(index);
-      return { duty, judgements: worse(judgements, bad.judged(index).judgements) };
+      return { duty, judgements: worse(judgements, worst.judged(index).judgements) };
     }),
     exact: remembered((index) => {
       const { duty, judgements } = plain.exact(index);
-      return { duty, judgements: worse(judgements, bad.exact(index).judgements) };
+      return { duty, judgements: worse(judgements, worst.exact(index).judgements) };
     }),
   };
 }

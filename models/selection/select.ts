@@ -9,8 +9,8 @@ import { type DutyHeat, dutyHeat } from './duty-heat.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
 import type { Limits, Running } from './options.ts';
 
-/** The loop and its pumps at the end of their doubt that is against the user. */
-export type BadEnd = Omit<SearchedEnd, 'conditions'>;
+/** The loop and its pumps at the end of their uncertainty that is against the user. */
+export type WorstCase = Omit<SearchedEnd, 'conditions'>;
 
 export interface Candidate {
   readonly pump: PumpModel;
@@ -41,7 +41,7 @@ export interface Selection {
 }
 
 /**
- * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `badEnd` a setting
+ * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `worstCase` a setting
  * qualifies when it does there too; ranking and figures are those as entered.
  *
  * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
@@ -53,13 +53,13 @@ export function select({
   candidates,
   limits,
   running,
-  badEnd,
+  worstCase,
 }: {
   readonly shared: SharedLoop;
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
-  readonly badEnd?: BadEnd | undefined;
+  readonly worstCase?: WorstCase | undefined;
 }): Selection {
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
@@ -71,7 +71,7 @@ export function select({
       conditions: conditionsOn(shared),
       pump,
       count,
-      badEnd: badEnd && { ...badEnd, conditions: conditionsOn(badEnd.shared) },
+      worstCase: worstCase && { ...worstCase, conditions: conditionsOn(worstCase.shared) },
     });
     if (!outcome.feasible) {
       rejected.push({ candidate, outcome });

@@ -5,7 +5,14 @@ import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
 import { sizeScreen } from '../intake/screen-size.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
 import type { Limits, Running } from './options.ts';
-import { type BadEnd, type Candidate, type Ranked, type Rejected, type Selection, select } from './select.ts';
+import {
+  type Candidate,
+  type Ranked,
+  type Rejected,
+  type Selection,
+  select,
+  type WorstCase,
+} from './select.ts';
 
 export interface WithoutScreenLimit {
   readonly ranked: Ranked;
@@ -29,7 +36,7 @@ export function withoutScreenLimit({
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
-  readonly badEnd?: BadEnd | undefined;
+  readonly worstCase?: WorstCase | undefined;
 }): WithoutScreenLimit | null {
   const { shared, candidates, limits } = question;
   const { throughSlotVelocity: limit, cloggedFraction } = limits;

@@ -22,7 +22,7 @@ import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/jo
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { doubtAnswer } from '../duty-point/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
-import { type BadEndAnswer, badEndAnswer } from './assurance-answer.ts';
+import { type WorstCaseAnswer, worstCaseAnswer } from './assurance-answer.ts';
 import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
 import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
 import { type WithoutScreenLimitAnswer, withoutScreenLimitAnswer } from './without-screen-limit-answer.ts';
@@ -46,7 +46,7 @@ export interface RecommendationFigures {
   readonly feasible: number;
   readonly requiredDuty: RequiredDuty | null;
   /** Of the best; null without one, or without an assurance. */
-  readonly badEnd: BadEndAnswer;
+  readonly worstCase: WorstCaseAnswer;
   readonly losses: LossesAnswer;
   /** Null where the screen decides nothing. */
   readonly withoutScreenLimit: WithoutScreenLimitAnswer | null;
@@ -69,7 +69,7 @@ export function computeRecommendation(
   const { ranking, rejected } = chosen.value.selection;
   const told = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
-    badEnd: badEndOfBest(chosen.value, work),
+    worstCase: worstCaseOfBest(chosen.value, work),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
   if (!told.ok) return told;
@@ -89,12 +89,12 @@ export function computeRecommendation(
 }
 
 function screenLimitAnswer(
-  { prepared: { shared }, selection, badEnd }: Choice,
+  { prepared: { shared }, selection, worstCase }: Choice,
   work: RecommendationWork,
 ): WithoutScreenLimitAnswer | null {
   const { candidates, limits, running } = work;
   const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
-  const found = withoutScreenLimit({ selection, shared, candidates: pumps, limits, running, badEnd });
+  const found = withoutScreenLimit({ selection, shared, candidates: pumps, limits, running, worstCase });
   if (found === null) return null;
   const { id, pump } = candidateAt(work, found.ranked.candidate);
   return withoutScreenLimitAnswer(found, { id, name: pump.name });
@@ -120,7 +120,7 @@ function rankedAnswer(
   const { shared, trims } = choice.prepared;
   const pump = candidateAt(work, candidate);
   const land = landOn(shared);
-  const worst = dutyAtBadEnd(choice, pump, duty);
+  const worst = dutyAtWorstCase(choice, pump, duty);
   const others = worst === null ? [] : [worst];
   const doubt = doubtAnswer({ pump, duty, running, assurance, land, others });
   const context = { loop: shared.loop, pump, limits, elevation: running.elevation };
@@ -129,17 +129,17 @@ function rankedAnswer(
 }
 
 /** Null without an assurance. */
-function dutyAtBadEnd({ badEnd }: Choice, pump: CandidateWork, duty: ExactDuty): ExactDuty | null {
-  if (badEnd === undefined) return null;
-  const { shared, pumpAt = pumpAtSetting } = badEnd;
+function dutyAtWorstCase({ worstCase }: Choice, pump: CandidateWork, duty: ExactDuty): ExactDuty | null {
+  if (worstCase === undefined) return null;
+  const { shared, pumpAt = pumpAtSetting } = worstCase;
   return landOn(shared)(pumpAt(pump, duty));
 }
 
-function badEndOfBest(choice: Choice, work: RecommendationWork): BadEndAnswer {
+function worstCaseOfBest(choice: Choice, work: RecommendationWork): WorstCaseAnswer {
   const [best] = choice.selection.ranking;
-  if (best === undefined || choice.badEnd === undefined) return null;
-  const worst = dutyAtBadEnd(choice, candidateAt(work, best.candidate), best.duty);
-  return worst === null ? null : badEndAnswer(choice.badEnd.shared.loop.system, worst);
+  if (best === undefined || choice.worstCase === undefined) return null;
+  const worst = dutyAtWorstCase(choice, candidateAt(work, best.candidate), best.duty);
+  return worst === null ? null : worstCaseAnswer(choice.worstCase.shared.loop.system, worst);
 }
 
 /** Where no bisection finds the setting, all settings of all candidates are judged. */

@@ -70,11 +70,11 @@ async function recommendAnew(
   const beside = await bestsBeside(work, compute);
   if (!beside.ok) return beside;
   const { asBuilt, unassured } = beside.value;
-  const { ranking, rejected, feasible, requiredDuty, badEnd, losses, cautions } = figures.value;
+  const { ranking, rejected, feasible, requiredDuty, worstCase, losses, cautions } = figures.value;
   const { withoutScreenLimit } = figures.value;
   const { screen } = loop.document.intake ?? {};
   const best = ranking[0] ?? null;
-  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, badEnd);
+  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, worstCase);
   const telling = {
     ...{ loopName: loop.document.name, currency, system, candidates: candidates.length, rejected, cautions },
     ...{ limits, assured: options.assurance ?? null, assurance: assured, heat },

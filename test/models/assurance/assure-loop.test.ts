@@ -1,4 +1,4 @@
-/** Settings that still serve at the bad end, each form against a plain selection of a loop or pump made worse by hand. */
+/** Settings that still serve in the worst case, each form against a plain selection of a loop or pump made worse by hand. */
 import { describe, expect, it } from 'vitest';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
@@ -92,10 +92,10 @@ describe('a margin', () => {
   });
 
   it('keeps the requirements as entered in what the answer is told on', () => {
-    const { prepared, badEnd } = chosen(flume, { assurance: { margin: 0.1 } });
+    const { prepared, worstCase } = chosen(flume, { assurance: { margin: 0.1 } });
     const wanted = flume.system.outlets.map(({ requiredFlow }) => requiredFlow);
     expect(prepared.shared.loop.system.outlets.map(({ requiredFlow }) => requiredFlow)).toEqual(wanted);
-    const tenth = badEnd?.shared.loop.system.outlets.map(({ requiredFlow }) => requiredFlow);
+    const tenth = worstCase?.shared.loop.system.outlets.map(({ requiredFlow }) => requiredFlow);
     expect(tenth).toEqual(wanted.map((flow) => (flow === null ? null : 1.1 * flow)));
   });
 
@@ -133,7 +133,7 @@ describe('more friction', () => {
   });
 
   it('finds trims as they were set', () => {
-    const { prepared, badEnd } = chosen(flume, {
+    const { prepared, worstCase } = chosen(flume, {
       balancing: 'trimmed',
       assurance: { frictionMultiplier: 2 },
     });
@@ -142,7 +142,7 @@ describe('more friction', () => {
         elements.filter(({ kind }) => kind === 'trim').map(({ resistance }) => resistance.lossAt(1e-3).head),
       );
     expect(trimsIn()).not.toEqual([]);
-    expect(trimsIn(badEnd?.shared)).toEqual(trimsIn());
+    expect(trimsIn(worstCase?.shared)).toEqual(trimsIn());
   });
 });
 

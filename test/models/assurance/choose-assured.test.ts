@@ -49,7 +49,7 @@ describe('a choice', () => {
     if (!first.ok) throw new Error(first.failure.code);
     const again = choose(model, asked, first.value.prepared);
     expect(again.ok && again.value.selection.ranking).toEqual(first.value.selection.ranking);
-    expect(again.ok && again.value.badEnd).toBeUndefined();
+    expect(again.ok && again.value.worstCase).toBeUndefined();
   });
 
   it.each<[string, Assurance | null]>([

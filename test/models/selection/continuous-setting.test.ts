@@ -14,11 +14,11 @@ function both(loop: Parameters<typeof modelOf>[0], question: Question) {
   const choice = choose(modelOf(loop), question);
   const [candidate] = question.candidates;
   if (!choice.ok || candidate === undefined) throw new Error('the question is not one');
-  const { prepared, badEnd, selection } = choice.value;
+  const { prepared, worstCase, selection } = choice.value;
   const [best] = selection.ranking;
   if (best === undefined) return null;
   const { limits, running } = question;
-  const steps = { shared: prepared.shared, badEnd, candidate, limits, running };
+  const steps = { shared: prepared.shared, worstCase, candidate, limits, running };
   return { grid: best.duty, continuous: continuousDuty(steps, best.duty), shared: prepared.shared };
 }
 
