@@ -9,7 +9,7 @@ import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { conditionsFor, type Judgement } from './criteria.ts';
 import type { Limits, Running } from './options.ts';
 import type { Candidate, WorstCase } from './select.ts';
-import { worse } from './tighter-judgements.ts';
+import { tighterJudgements } from './tighter-judgements.ts';
 
 interface ContinuousQuestion {
   readonly shared: SharedLoop;
@@ -70,6 +70,6 @@ function judgements(question: ContinuousQuestion, end: End, setting: number): re
 function leastClearance(question: ContinuousQuestion, setting: number): number {
   const { shared, worstCase } = question;
   const plain = judgements(question, { shared }, setting);
-  const all = worstCase === undefined ? plain : worse(plain, judgements(question, worstCase, setting));
+  const all = worstCase === undefined ? plain : tighterJudgements(plain, judgements(question, worstCase, setting));
   return Math.min(...all.map(({ clearance }) => clearance));
 }

@@ -7,7 +7,7 @@ import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import type { Condition, ConditionReason, Judgement } from './criteria.ts';
 import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
-import { worse } from './tighter-judgements.ts';
+import { tighterJudgements } from './tighter-judgements.ts';
 
 /** Two conditions that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];
@@ -92,11 +92,11 @@ function inBothCases(plain: Search, worst: Search): Search {
     },
     judged: remembered((index) => {
       const { duty, judgements } = plain.judged(index);
-      return { duty, judgements: worse(judgements, worst.judged(index).judgements) };
+      return { duty, judgements: tighterJudgements(judgements, worst.judged(index).judgements) };
     }),
     exact: remembered((index) => {
       const { duty, judgements } = plain.exact(index);
-      return { duty, judgements: worse(judgements, worst.exact(index).judgements) };
+      return { duty, judgements: tighterJudgements(judgements, worst.exact(index).judgements) };
     }),
   };
 }
