@@ -70,6 +70,7 @@ function judgements(question: ContinuousQuestion, end: End, setting: number): re
 function leastClearance(question: ContinuousQuestion, setting: number): number {
   const { shared, worstCase } = question;
   const plain = judgements(question, { shared }, setting);
-  const all = worstCase === undefined ? plain : tighterJudgements(plain, judgements(question, worstCase, setting));
+  const all =
+    worstCase === undefined ? plain : tighterJudgements(plain, judgements(question, worstCase, setting));
   return Math.min(...all.map(({ clearance }) => clearance));
 }

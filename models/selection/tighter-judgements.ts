@@ -2,7 +2,10 @@
 import type { Judgement } from './criteria.ts';
 
 /** Both lists are of the same conditions in the same order. */
-export function tighterJudgements(one: readonly Judgement[], other: readonly Judgement[]): readonly Judgement[] {
+export function tighterJudgements(
+  one: readonly Judgement[],
+  other: readonly Judgement[],
+): readonly Judgement[] {
   return one.map((judgement, place) => {
     const counterpart = other[place];
     if (counterpart?.reason !== judgement.reason) throw new Error(`${judgement.reason} has no counterpart`);

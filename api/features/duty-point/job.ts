@@ -11,8 +11,8 @@ import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../../models/selection/options.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
-import { doubtAnswer } from './doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
+import { uncertaintyAnswer } from './uncertainty-answer.ts';
 
 export interface DutyPointWork {
   readonly candidate: CandidateWork;
@@ -42,8 +42,8 @@ export function computeDutyPoint(
     heat: dutyHeat(context, duty, running),
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
-  const doubt = doubtAnswer({ pump: candidate, duty, running, assurance: null, land });
-  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], doubt, reachVelocity };
+  const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
+  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
   const answer = dutyAnswer(told);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },

@@ -20,8 +20,8 @@ import { withoutScreenLimit } from '../../../models/selection/without-screen-lim
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { doubtAnswer } from '../duty-point/doubt-answer.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
+import { uncertaintyAnswer } from '../duty-point/uncertainty-answer.ts';
 import { type WorstCaseAnswer, worstCaseAnswer } from './assurance-answer.ts';
 import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
 import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
@@ -122,10 +122,10 @@ function rankedAnswer(
   const land = landOn(shared);
   const worst = dutyAtWorstCase(choice, pump, duty);
   const others = worst === null ? [] : [worst];
-  const doubt = doubtAnswer({ pump, duty, running, assurance, land, others });
+  const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
   const context = { loop: shared.loop, pump, limits, elevation: running.elevation };
   const isUnpriced = running.lifeCycle !== undefined && pump.pump.price === undefined;
-  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, doubt });
+  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
 }
 
 /** Null without an assurance. */

@@ -1,14 +1,14 @@
-/** The head curve of a pump at the low or high end of what grade and fit leave open. */
+/** Takes the head curve of a pump to the low or high end of what grade and fit leave open. */
 import { findRoot } from '../../curves/find-root.ts';
 import { type HeadCurve, headAt, headSlopeAt, risingFlows } from '../../curves/head-curve.ts';
 import { studentT95 } from '../../curves/student-t.ts';
 import type { GradeTolerance } from './tolerance-grades.ts';
 
 /** `low`: the least head and flow that the pump may give; `high`: the most. */
-export type DoubtEnd = 'low' | 'high';
+export type ToleranceEnd = 'low' | 'high';
 
 /** At full speed throughout. */
-export interface DoubtfulHead {
+export interface UncertainHead {
   headAt(flow: number): { readonly head: number; readonly slope: number };
   /** Flows [m3/s] at which the curve turns between rising and falling, ascending. */
   readonly turningFlows: readonly number[];
@@ -24,7 +24,7 @@ interface Scaling {
  * fitted curve [m], s its standard error and t the one-sided 95 % quantile of Student for its degrees of freedom.
  * A fit without a standard error adds nothing.
  */
-export function doubtfulHead(curve: HeadCurve, tolerance: GradeTolerance, end: DoubtEnd): DoubtfulHead {
+export function uncertainHead(curve: HeadCurve, tolerance: GradeTolerance, end: ToleranceEnd): UncertainHead {
   const isLow = end === 'low';
   const scaling = isLow
     ? { headFactor: 1 - tolerance.head.below, flowFactor: 1 - tolerance.flow.below }

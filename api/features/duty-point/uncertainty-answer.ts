@@ -1,16 +1,16 @@
 /** Between which figures a duty lies, as answers carry it. */
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
-import { doubtRange } from '../../../models/duty/duty-doubt.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { annualUse } from '../../../models/duty/energy.ts';
+import { uncertaintyRange } from '../../../models/duty/uncertainty-range.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { PumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import type { Running } from '../../../models/selection/options.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 
-/** Null also where an end of the doubt is not solved within the limits. */
-export function doubtAnswer({
+/** Null also where an end of the range is not solved within the limits. */
+export function uncertaintyAnswer({
   pump,
   duty,
   running,
@@ -29,7 +29,7 @@ export function doubtAnswer({
 }): DutyAnswer['doubt'] {
   const asked = assurance !== null && 'grade' in assurance ? assurance.grade : null;
   const grade = asked ?? pump.pump.grade ?? null;
-  const solved = solving(() => doubtRange({ pump, grade, duty, land, others }));
+  const solved = solving(() => uncertaintyRange({ pump, grade, duty, land, others }));
   if (!solved.ok || solved.value === null) return null;
   const { flow, power } = solved.value;
   const standbyPower = duty.count * pump.pump.standbyPower;

@@ -1,7 +1,7 @@
 /** What a duty may be off by: bounds that hold the duty, and the pumps that set them. */
 import { describe, expect, it } from 'vitest';
-import { doubtRange } from '../../../models/duty/duty-doubt.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { uncertaintyRange } from '../../../models/duty/uncertainty-range.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { Grade } from '../../../models/pump/tolerance-grades.ts';
 import { expectClose } from '../../expect-close.ts';
@@ -19,9 +19,9 @@ const loop = modelOf({
 });
 const duty = dutyPoint(loop, pumpAtSetting(pump, { setting: 100, count: 1 }));
 const rangeAt = (grade: Grade | null, of = pump) =>
-  doubtRange({ pump: of, grade, duty, land: (at) => dutyPoint(loop, at) });
+  uncertaintyRange({ pump: of, grade, duty, land: (at) => dutyPoint(loop, at) });
 
-describe('the doubt about a duty', () => {
+describe('the uncertainty of a duty', () => {
   it('is where the low and the high curve meet the loop', () => {
     // Crossings by hand, in thousands of L/h: 3 (q/8)^2 = 6 - 4 (q/(12 s))^2 with s = 0.92, 1 and 1.08 of grade 2B, or
     // with 0.95 and 1.05 times the head.
@@ -55,7 +55,7 @@ describe('the doubt about a duty', () => {
 
   it('holds other duties too', () => {
     const others = [{ flow: duty.flow / 2 }];
-    const range = doubtRange({ pump, grade: '2B', duty, land: (at) => dutyPoint(loop, at), others });
+    const range = uncertaintyRange({ pump, grade: '2B', duty, land: (at) => dutyPoint(loop, at), others });
     expect(range?.flow.low).toBe(duty.flow / 2);
   });
 

@@ -1,4 +1,4 @@
-/** Between which figures a duty lies when the pump differs from its points as far as grade and fit leave open. */
+/** Finds between which figures a duty lies when the pump differs from its points as far as grade and fit leave open. */
 
 import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { pumpEnds } from '../pump/pump-at-tolerance.ts';
@@ -11,7 +11,7 @@ export interface Range {
   readonly high: number;
 }
 
-export interface DoubtRange {
+export interface UncertaintyRange {
   /** Null: the scatter of the points about their fit alone. */
   readonly grade: Grade | null;
   readonly flow: Range;
@@ -24,7 +24,7 @@ export interface DoubtRange {
  * `others` are duties that the answer shall hold under too.
  * Null where neither a grade nor the scatter of the points says anything.
  */
-export function doubtRange({
+export function uncertaintyRange({
   pump,
   grade,
   duty,
@@ -36,7 +36,7 @@ export function doubtRange({
   readonly duty: Pick<ExactDuty, 'setting' | 'count' | 'flow'>;
   readonly land: (pump: PumpAtSetting) => Pick<ExactDuty, 'flow'>;
   readonly others?: readonly Pick<ExactDuty, 'flow'>[] | undefined;
-}): DoubtRange | null {
+}): UncertaintyRange | null {
   if (grade === null && pump.fit.headCurve.standardError === null) return null;
   const tolerance = toleranceOf(grade);
   const { low, high } = pumpEnds(tolerance);

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type HeadCurve, headAt } from '../../../curves/head-curve.ts';
-import { doubtfulHead } from '../../../models/pump/head-tolerance.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { pumpEnds } from '../../../models/pump/pump-at-tolerance.ts';
 import { GRADES, type Grade, toleranceOf } from '../../../models/pump/tolerance-grades.ts';
+import { uncertainHead } from '../../../models/pump/uncertain-head.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, pumpModelOf } from '../example-loops.ts';
 
@@ -43,7 +43,7 @@ const T_BY_DEGREES = [Number.NaN, 6.314, 2.92, 2.353, 2.132];
 describe('the low head curve', () => {
   it('is the lower of (1 - tH) H(Q) and H(Q/(1 - tQ)) for points that the fit meets', () => {
     // The canister is 6 - 4 (Q/12000)^2 by its making: at 9000 L/h, grade 2B, 0.95 x 3.75 against 6 - 4 (0.75/0.92)^2.
-    const low = doubtfulHead(exact.fit.headCurve, GRADES['2B'], 'low');
+    const low = uncertainHead(exact.fit.headCurve, GRADES['2B'], 'low');
     expectClose(low.headAt(9000 * L).head, 6 - 4 * (0.75 / 0.92) ** 2, { relative: 1e-8 });
     // Near shutoff the head decides: 0.95 x 6.
     expectClose(low.headAt(0).head, 5.7, { relative: 1e-8 });
@@ -52,7 +52,7 @@ describe('the low head curve', () => {
   it('is lower by t times the standard error where the points scatter', () => {
     const { headCurve } = scattered.fit;
     const t = T_BY_DEGREES[headCurve.degreesOfFreedom] ?? Number.NaN;
-    const low = doubtfulHead(headCurve, toleranceOf(null), 'low');
+    const low = uncertainHead(headCurve, toleranceOf(null), 'low');
     for (const flow of [0, 4000 * L, 11_000 * L]) {
       const expected = headAt(headCurve, flow) - t * (headCurve.standardError ?? Number.NaN);
       expectClose(low.headAt(flow).head, expected, { absolute: 1e-4 });
@@ -61,7 +61,7 @@ describe('the low head curve', () => {
 
   it('takes nothing for a fit without an error', () => {
     const headCurve: HeadCurve = { ...exact.fit.headCurve, standardError: null };
-    expect(doubtfulHead(headCurve, toleranceOf(null), 'low').headAt(3000 * L).head).toBe(
+    expect(uncertainHead(headCurve, toleranceOf(null), 'low').headAt(3000 * L).head).toBe(
       headAt(headCurve, 3000 * L),
     );
   });
@@ -70,7 +70,7 @@ describe('the low head curve', () => {
     fc.assert(
       fc.property(grades, flows, fc.constantFrom(exact, scattered, drooping), (grade, flow, { fit }) => {
         const [low, high] = (['low', 'high'] as const).map(
-          (end) => doubtfulHead(fit.headCurve, GRADES[grade], end).headAt(flow).head,
+          (end) => uncertainHead(fit.headCurve, GRADES[grade], end).headAt(flow).head,
         );
         const fitted = headAt(fit.headCurve, flow);
         // Where the fitted head is negative, a share of it is too.
@@ -85,7 +85,7 @@ describe('the low head curve', () => {
   it('has the slope of its own differences', () => {
     fc.assert(
       fc.property(grades, flows, fc.constantFrom('low', 'high'), (grade, flow, end) => {
-        const curve = doubtfulHead(scattered.fit.headCurve, GRADES[grade], end);
+        const curve = uncertainHead(scattered.fit.headCurve, GRADES[grade], end);
         const step = 1e-9;
         const [before, after] = [curve.headAt(flow).head, curve.headAt(flow + step).head];
         const { slope } = curve.headAt(flow + step / 2);
@@ -99,13 +99,13 @@ describe('the low head curve', () => {
 describe('the turning flows', () => {
   it('are none where the fitted curve falls', () => {
     for (const end of ['low', 'high'] as const) {
-      expect(doubtfulHead(exact.fit.headCurve, GRADES['3B'], end).turningFlows).toEqual([]);
+      expect(uncertainHead(exact.fit.headCurve, GRADES['3B'], end).turningFlows).toEqual([]);
     }
   });
 
   it.each(['low', 'high'] as const)('leave the %s end of a drooping curve one way between them', (end) => {
     for (const grade of ['1B', '1U', '2B', '3B'] as const) {
-      const { headAt: at, turningFlows } = doubtfulHead(drooping.fit.headCurve, GRADES[grade], end);
+      const { headAt: at, turningFlows } = uncertainHead(drooping.fit.headCurve, GRADES[grade], end);
       const nodes = [0, ...turningFlows, 13_000 * L];
       expect(turningFlows.length).toBeGreaterThan(0);
       for (const [place, high] of nodes.entries()) {
@@ -127,7 +127,7 @@ describe('a pump at an end', () => {
 
   it('follows the affinity laws: r^2 H(Q/(n r))', () => {
     const flow = 6000 * L;
-    const { headAt: low } = doubtfulHead(scattered.fit.headCurve, GRADES['2B'], 'low');
+    const { headAt: low } = uncertainHead(scattered.fit.headCurve, GRADES['2B'], 'low');
     const { head } = pumpEnds(GRADES['2B']).low(scattered, place).headAt(flow);
     expectClose(head, 0.7 ** 2 * low(flow / (2 * 0.7)).head, { relative: 1e-12 });
   });
