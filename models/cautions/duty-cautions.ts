@@ -1,6 +1,6 @@
 /** Gathers the cautions that apply to one pump at one duty on a loop. */
 import type { ExactDuty } from '../duty/duty-point.ts';
-import type { ConditionContext } from '../selection/criteria.ts';
+import type { CriteriaContext } from '../selection/criteria.ts';
 import type { Caution } from './catalogue.ts';
 import { extrapolationCautions, settingCautions } from './entered-range.ts';
 import { flowLimitCautions, preferredRegionCautions } from './flow-region.ts';
@@ -19,7 +19,7 @@ import { suctionCautions } from './suction.ts';
  * @param reachVelocity [m/s] that the reach of every outlet was asked to; null: the reaches that outlets state.
  */
 export function dutyCautions(
-  context: ConditionContext,
+  context: CriteriaContext,
   duty: ExactDuty,
   reachVelocity: number | null = null,
 ): readonly Caution[] {
@@ -39,7 +39,7 @@ export function dutyCautions(
   ];
 }
 
-function pumpCautions({ pump, loop }: ConditionContext, duty: ExactDuty): readonly Caution[] {
+function pumpCautions({ pump, loop }: CriteriaContext, duty: ExactDuty): readonly Caution[] {
   const flowAtFullSpeed = duty.flow / (duty.count * duty.speedRatio);
   return [
     ...(duty.deadHead ? [] : preferredRegionCautions(pump, flowAtFullSpeed, loop.water)),

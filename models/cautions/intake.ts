@@ -6,7 +6,7 @@ import { minimumSubmergence } from '../intake/submergence.ts';
 import type { Intake, Loop } from '../loop/loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
-import { type ConditionContext, EQUAL } from '../selection/criteria.ts';
+import { type CriteriaContext, EQUAL } from '../selection/criteria.ts';
 import type { Limits } from '../selection/options.ts';
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
@@ -118,7 +118,7 @@ export function screenCautions(
 
 /** Whether a pump can hold a person at an intake that people are said to reach. */
 export function peopleCautions(
-  { loop, pump, elevation }: ConditionContext,
+  { loop, pump, elevation }: CriteriaContext,
   at: Pick<ExactDuty, 'setting' | 'count'>,
 ): readonly IntakeCaution[] {
   if (loop.loop.intake?.reachable !== true) return [];

@@ -2,7 +2,7 @@
 import { dutyPoint, type ExactDuty } from '../duty/duty-point.ts';
 import { solving } from '../network/solve-failure.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
-import type { ConditionContext } from '../selection/criteria.ts';
+import type { CriteriaContext } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const STARTING = topic({
@@ -27,7 +27,7 @@ export const STARTING = topic({
 
 /** Judges a duty; only a drooping pump crosses a rising system more than once. */
 export function startCautions(
-  { loop, pump }: Pick<ConditionContext, 'loop' | 'pump'>,
+  { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
   { setting, count, state, deadHead }: ExactDuty,
 ): readonly CautionOf<typeof STARTING>[] {
   const still = STARTING.when(deadHead, 'dead-head');

@@ -1,6 +1,6 @@
 /** Cautions about what a pump draws through: the pressure before it, and where it stands. */
 import type { DutyFigures } from '../duty/duty-point.ts';
-import { type ConditionContext, npshFigures } from '../selection/criteria.ts';
+import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const SUCTION = topic({
@@ -38,7 +38,7 @@ const NPSH_MARGIN = 1.3;
 
 /** Judges the height of the pump, then the pressure before it at a duty. */
 export function suctionCautions(
-  context: ConditionContext,
+  context: CriteriaContext,
   duty: DutyFigures,
 ): readonly CautionOf<typeof SUCTION>[] {
   const { loop, pump } = context;
@@ -47,10 +47,7 @@ export function suctionCautions(
 }
 
 /** Water that boils on its way needs no points of the pump to be told. */
-function pressureCautions(
-  context: ConditionContext,
-  duty: DutyFigures,
-): readonly CautionOf<typeof SUCTION>[] {
+function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly CautionOf<typeof SUCTION>[] {
   const { available, required } = npshFigures(context)(duty);
   if (required === null) {
     const judged = context.limits.npsh

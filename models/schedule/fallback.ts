@@ -2,13 +2,13 @@
 import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { conditionsFor } from '../selection/criteria.ts';
+import { criteriaFor } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 
 /**
- * The smallest grid setting, from the highest of all phases up, at which the conditions of every phase hold; the highest of
+ * The smallest grid setting, from the highest of all phases up, at which the criteria of every phase hold; the highest of
  * all phases where none is. A volume is served by the setting that moves it steadily in the time to the next start.
  */
 export function fallbackSetting({ phases, station }: SchedulePlan): number {
@@ -21,11 +21,11 @@ export function fallbackSetting({ phases, station }: SchedulePlan): number {
     ),
   );
   const { settings } = station.pump.pump;
-  const judged = phases.map((plan) => ({ plan, conditions: conditionsFor({ ...station, loop: plan.loop }) }));
+  const judged = phases.map((plan) => ({ plan, criteria: criteriaFor({ ...station, loop: plan.loop }) }));
   const serves = (setting: number) =>
     judged.every(
-      ({ plan, conditions }) =>
-        !isServed(plan) || conditions.every((one) => holds(one.judge(plan.dutyAt(setting)))),
+      ({ plan, criteria }) =>
+        !isServed(plan) || criteria.every((one) => holds(one.judge(plan.dutyAt(setting)))),
     );
   for (let index = 0; index < gridSize(settings); index++) {
     const setting = settingAt(settings, index);

@@ -7,7 +7,7 @@ import { requiredDuty } from '../network/required-duty.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { type Condition, conditionsFor } from '../selection/criteria.ts';
+import { type Criterion, criteriaFor } from '../selection/criteria.ts';
 import { holds, searchGrid } from '../selection/grid-search.ts';
 import type { Limits } from '../selection/options.ts';
 
@@ -26,22 +26,22 @@ export interface PhaseDuty {
   readonly duty: ExactDuty;
 }
 
-const OWN_LIMITS: ReadonlySet<Condition['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
+const OWN_LIMITS: ReadonlySet<Criterion['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
 
 /**
- * The smallest grid setting at which every condition holds; where none does, the highest that keeps to the flow limits of the
+ * The smallest grid setting at which every criterion holds; where none does, the highest that keeps to the flow limits of the
  * pump itself, else the highest of all. `loop` differs from that of `shared` in its requirements alone.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function phaseDuty(shared: SharedLoop, loop: LoopModel, station: Station): PhaseDuty {
   const { pump, count } = station;
-  const conditions = conditionsFor({ ...station, loop });
+  const criteria = criteriaFor({ ...station, loop });
   const here: SharedLoop = { ...shared, loop, required: requiredDuty(loop.system) };
   if (hasRequirement(loop.system.outlets)) {
-    const outcome = searchGrid({ shared: here, pump, count, conditions });
+    const outcome = searchGrid({ shared: here, pump, count, criteria });
     if (outcome.feasible) return { setting: outcome.duty.setting, feasible: true, duty: outcome.duty };
   }
-  const own = conditions.filter(({ reason }) => OWN_LIMITS.has(reason));
+  const own = criteria.filter(({ reason }) => OWN_LIMITS.has(reason));
   const duty = highestWithin(here, station, own);
   return { setting: duty.setting, feasible: false, duty };
 }
@@ -52,12 +52,12 @@ export function dutyAt(shared: SharedLoop, { pump, count }: Station, setting: nu
   return exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
 }
 
-function highestWithin(shared: SharedLoop, station: Station, own: readonly Condition[]): ExactDuty {
+function highestWithin(shared: SharedLoop, station: Station, own: readonly Criterion[]): ExactDuty {
   const { settings } = station.pump.pump;
   for (let index = gridSize(settings) - 1; index >= 0 && own.length > 0; index--) {
     const at = pumpAtSetting(station.pump, { setting: settingAt(settings, index), count: station.count });
     const estimate = estimateDuty(shared, at);
-    if (own.every((condition) => holds(condition.judge(estimate)))) {
+    if (own.every((criterion) => holds(criterion.judge(estimate)))) {
       return exactDuty(shared, at, estimate);
     }
   }

@@ -6,7 +6,7 @@ import { SolveFailure } from '../network/solve-failure.ts';
 import type { Settings } from '../pump/pump.ts';
 import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { conditionsFor, type Judgement } from './criteria.ts';
+import { criteriaFor, type Judgement } from './criteria.ts';
 import type { Limits, Running } from './options.ts';
 import type { Candidate, WorstCase } from './select.ts';
 import { tighterJudgements } from './tighter-judgements.ts';
@@ -21,7 +21,7 @@ interface ContinuousQuestion {
 
 /**
  * The duty at the smallest setting [%], of any decimals, between the last grid setting that does not qualify and
- * `duty`, the smallest that does: where the condition with the least to spare is just met. `duty` itself where it stands
+ * `duty`, the smallest that does: where the criterion with the least to spare is just met. `duty` itself where it stands
  * at the lowest setting. Throws `SolveFailure` where network or search reach a limit.
  */
 export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): ExactDuty {
@@ -63,8 +63,8 @@ function judgements(question: ContinuousQuestion, end: End, setting: number): re
   const { candidate, limits, running } = question;
   const { elevation } = running;
   const duty = landed(question, end, setting);
-  const conditions = conditionsFor({ loop: end.shared.loop, pump: candidate.pump, limits, elevation });
-  return conditions.map((condition) => condition.judge(duty));
+  const criteria = criteriaFor({ loop: end.shared.loop, pump: candidate.pump, limits, elevation });
+  return criteria.map((criterion) => criterion.judge(duty));
 }
 
 function leastClearance(question: ContinuousQuestion, setting: number): number {

@@ -4,13 +4,13 @@ import { annualUse } from '../duty/energy.ts';
 import type { SharedLoop } from '../duty/sampled-loop.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { conditionsFor } from './criteria.ts';
+import { criteriaFor } from './criteria.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
 import type { Limits, Running } from './options.ts';
 
 /** The loop and its pumps at the end of their uncertainty that is against the user. */
-export type WorstCase = Omit<SearchedEnd, 'conditions'>;
+export type WorstCase = Omit<SearchedEnd, 'criteria'>;
 
 export interface Candidate {
   readonly pump: PumpModel;
@@ -64,14 +64,14 @@ export function select({
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
   for (const [candidate, { pump, count }] of candidates.entries()) {
-    const conditionsOn = ({ loop }: SharedLoop) =>
-      conditionsFor({ loop, pump, limits, elevation: running.elevation });
+    const criteriaOn = ({ loop }: SharedLoop) =>
+      criteriaFor({ loop, pump, limits, elevation: running.elevation });
     const outcome = searchGrid({
       shared,
-      conditions: conditionsOn(shared),
+      criteria: criteriaOn(shared),
       pump,
       count,
-      worstCase: worstCase && { ...worstCase, conditions: conditionsOn(worstCase.shared) },
+      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.shared) },
     });
     if (!outcome.feasible) {
       rejected.push({ candidate, outcome });

@@ -1,7 +1,7 @@
 /** Takes each of two lists of judgements where it has less to spare. */
 import type { Judgement } from './criteria.ts';
 
-/** Both lists are of the same conditions in the same order. */
+/** Both lists are of the same criteria in the same order. */
 export function tighterJudgements(
   one: readonly Judgement[],
   other: readonly Judgement[],

@@ -9,7 +9,7 @@ import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
 import { outletReaches } from '../../../models/network/outlet-reach.ts';
 import type { Trim } from '../../../models/network/trim.ts';
-import type { ConditionContext } from '../../../models/selection/criteria.ts';
+import type { CriteriaContext } from '../../../models/selection/criteria.ts';
 import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { dutySchema } from './duty-schema.ts';
@@ -22,7 +22,7 @@ interface ToldDuty {
   readonly candidate: number;
   /** Null where the pump came with the request. */
   readonly pumpId: string | null;
-  readonly context: ConditionContext;
+  readonly context: CriteriaContext;
   readonly duty: ExactDuty;
   readonly use: {
     readonly annualEnergy: number;

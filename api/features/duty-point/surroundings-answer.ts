@@ -4,13 +4,13 @@ import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { coveredIntake } from '../../../models/intake/covered-intake.ts';
 import { screenVelocities } from '../../../models/intake/screen.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import type { ConditionContext } from '../../../models/selection/criteria.ts';
+import type { CriteriaContext } from '../../../models/selection/criteria.ts';
 import type { dutySchema } from './duty-schema.ts';
 
 type Duty = z.output<ReturnType<typeof dutySchema>>;
 
 export function surroundingsAnswer(
-  { loop, pump, limits: { cloggedFraction }, elevation }: ConditionContext,
+  { loop, pump, limits: { cloggedFraction }, elevation }: CriteriaContext,
   duty: ExactDuty,
 ): Pick<Duty, 'screen' | 'coveredIntake'> {
   const covered = coveredIntake(loop, pumpAtSetting(pump, duty), { elevation });

@@ -1,4 +1,4 @@
-/** The smallest setting of any decimals: between two steps of the grid, with the deciding condition just met. */
+/** The smallest setting of any decimals: between two steps of the grid, with the deciding criterion just met. */
 import { describe, expect, it } from 'vitest';
 import { choose, type Question } from '../../../models/assurance/choose-assured.ts';
 import { continuousDuty } from '../../../models/selection/continuous-setting.ts';

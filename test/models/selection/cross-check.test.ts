@@ -4,7 +4,7 @@ import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../../../models/pump/settings-grid.ts';
-import { conditionsFor } from '../../../models/selection/criteria.ts';
+import { criteriaFor } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
@@ -99,7 +99,7 @@ describe.each(['as-built', 'trimmed'] as const)('invented loops %s', (balancing)
   });
 
   it.each(range(200, 16))(
-    'take the first grid setting whose exact duty meets every condition (seed %d)',
+    'take the first grid setting whose exact duty meets every criterion (seed %d)',
     (seed) => {
       const { loop, pump, count } = caseOf(seed, balancing);
       const shared = prepared(loop, balancing);
@@ -111,16 +111,16 @@ describe.each(['as-built', 'trimmed'] as const)('invented loops %s', (balancing)
         running,
       });
       const context = { loop: shared.loop, pump: candidate.pump, limits: DEFAULT_LIMITS, elevation: 0 };
-      const conditions = conditionsFor(context);
+      const criteria = criteriaFor(context);
       const judged = range(0, gridSize(pump.settings)).map((index) => {
         const at = pumpAtSetting(candidate.pump, { setting: settingAt(pump.settings, index), count });
         const duty = dutyPoint(shared.loop, at);
-        return { setting: duty.setting, held: conditions.map((one) => one.judge(duty).clearance >= 0) };
+        return { setting: duty.setting, held: criteria.map((one) => one.judge(duty).clearance >= 0) };
       });
       const first = judged.find(({ held }) => held.every((one) => one));
       expect(ranking[0]?.duty.setting).toBe(first?.setting);
       if (first !== undefined) return;
-      const nowhere = conditions.filter((_, c) => judged.every(({ held }) => held[c] === false));
+      const nowhere = criteria.filter((_, c) => judged.every(({ held }) => held[c] === false));
       expect(rejected[0]?.outcome.failing.map(({ reason }) => reason)).toEqual(
         nowhere.map(({ reason }) => reason),
       );
