@@ -1,6 +1,6 @@
 /** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
-import { shareLoop } from '../duty/sampled-loop.ts';
+import { sampleLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { withMoreFriction } from '../network/more-friction.ts';
 import type { Network, NetworkOutlet } from '../network/network.ts';
@@ -11,8 +11,8 @@ import type { CalibratedAssurance } from '../pump/calibrated-fit.ts';
 import { pumpEnds } from '../pump/pump-at-tolerance.ts';
 import { pumpWithHead } from '../pump/pump-with-head.ts';
 import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
+import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
 import type { Balancing } from '../selection/options.ts';
-import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
 import type { WorstCase } from '../selection/select.ts';
 
 export type Assurance =
@@ -28,12 +28,12 @@ export type Assurance =
 /** A loop made ready for a selection that holds in a worst case as well. */
 export interface AssuredLoop {
   /** As entered: what the answer's figures are taken on. */
-  readonly nominal: PreparedLoop;
+  readonly nominal: BalancedLoop;
   readonly worstCase: WorstCase;
 }
 
 /**
- * The loop as entered and in the worst case of `assurance`; `prepared` is the loop made ready without it.
+ * The loop as entered and in the worst case of `assurance`; `balanced` is the loop without it.
  *
  * Trims are set once: for a margin at the required flows times (1 + margin), otherwise at the required flows; friction
  * that grows later finds them as they were set.
@@ -41,41 +41,41 @@ export interface AssuredLoop {
 export function assureLoop(
   model: LoopModel,
   {
-    prepared,
+    balanced,
     balancing,
     assurance,
   }: {
-    readonly prepared: PreparedLoop;
+    readonly balanced: BalancedLoop;
     readonly balancing: Balancing;
     readonly assurance: Assurance;
   },
-): Result<AssuredLoop, PrepareFailure> {
+): Result<AssuredLoop, BalanceFailure> {
   if ('grade' in assurance) {
     const { low } = pumpEnds(toleranceOf(assurance.grade));
-    return success({ nominal: prepared, worstCase: { shared: prepared.shared, pumpAt: low } });
+    return success({ nominal: balanced, worstCase: { sampled: balanced.sampled, pumpAt: low } });
   }
   if ('margin' in assurance) return withMargin(model, { balancing, margin: assurance.margin });
   const isCalibrated = 'calibration' in assurance;
   const multiplier = isCalibrated ? assurance.calibration.friction : assurance.frictionMultiplier;
-  const worst = solving(() => shareLoop(withMoreFriction(prepared.shared.loop, multiplier)));
+  const worst = solving(() => sampleLoop(withMoreFriction(balanced.sampled.loop, multiplier)));
   if (!worst.ok) return worst;
   const pumpAt = isCalibrated ? { pumpAt: pumpWithHead(assurance.calibration) } : {};
-  return success({ nominal: prepared, worstCase: { shared: worst.value, ...pumpAt } });
+  return success({ nominal: balanced, worstCase: { sampled: worst.value, ...pumpAt } });
 }
 
 /** The same pipework, trims for the larger flows included, seen with both lists of required flows. */
 function withMargin(
   model: LoopModel,
   { balancing, margin }: { readonly balancing: Balancing; readonly margin: number },
-): Result<AssuredLoop, PrepareFailure> {
-  const demanding = prepareLoop(withRequiredFlows(model, 1 + margin), balancing);
+): Result<AssuredLoop, BalanceFailure> {
+  const demanding = balancedLoop(withRequiredFlows(model, 1 + margin), balancing);
   if (!demanding.ok) return demanding;
-  const { shared, trims } = demanding.value;
-  const loop = withOutletsOf(shared.loop, model);
+  const { sampled, trims } = demanding.value;
+  const loop = withOutletsOf(sampled.loop, model);
   const required = solving(() => requiredDuty(loop.system));
   if (!required.ok) return required;
-  const nominal = { shared: { ...shared, loop, required: required.value }, trims };
-  return success({ nominal, worstCase: { shared } });
+  const nominal = { sampled: { ...sampled, loop, required: required.value }, trims };
+  return success({ nominal, worstCase: { sampled } });
 }
 
 /** Required flows times `factor`, those that a reach takes included. */

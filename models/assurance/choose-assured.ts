@@ -2,8 +2,8 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { solving } from '../network/solve-failure.ts';
+import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
 import type { Balancing, Limits, Running } from '../selection/options.ts';
-import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
 import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
 import { type Assurance, assureLoop } from './assure-loop.ts';
 
@@ -18,7 +18,7 @@ export interface Question {
 
 export interface Choice {
   /** What the figures of the selection are taken on. */
-  readonly prepared: PreparedLoop;
+  readonly balanced: BalancedLoop;
   /** Undefined without an assurance. */
   readonly worstCase: WorstCase | undefined;
   readonly selection: Selection;
@@ -28,26 +28,26 @@ export interface Choice {
 export function choose(
   model: LoopModel,
   question: Question,
-  known?: PreparedLoop,
-): Result<Choice, PrepareFailure> {
+  known?: BalancedLoop,
+): Result<Choice, BalanceFailure> {
   const { balancing, assurance } = question;
-  const plain = known === undefined ? prepareLoop(model, balancing) : success(known);
+  const plain = known === undefined ? balancedLoop(model, balancing) : success(known);
   if (!plain.ok) return plain;
-  if (assurance === null) return selected({ prepared: plain.value, worstCase: undefined }, question);
-  const assured = assureLoop(model, { prepared: plain.value, balancing, assurance });
+  if (assurance === null) return selected({ balanced: plain.value, worstCase: undefined }, question);
+  const assured = assureLoop(model, { balanced: plain.value, balancing, assurance });
   if (!assured.ok) return assured;
   const { nominal, worstCase } = assured.value;
-  return selected({ prepared: nominal, worstCase }, question);
+  return selected({ balanced: nominal, worstCase }, question);
 }
 
 function selected(
-  { prepared, worstCase }: Omit<Choice, 'selection'>,
+  { balanced, worstCase }: Omit<Choice, 'selection'>,
   { candidates, limits, running }: Question,
-): Result<Choice, PrepareFailure> {
+): Result<Choice, BalanceFailure> {
   const selection = solving(() =>
-    select({ shared: prepared.shared, candidates, limits, running, worstCase }),
+    select({ sampled: balanced.sampled, candidates, limits, running, worstCase }),
   );
   return selection.ok
-    ? success({ prepared, worstCase, selection: selection.value })
+    ? success({ balanced, worstCase, selection: selection.value })
     : failed(selection.failure);
 }

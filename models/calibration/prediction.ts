@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { withMoreFriction } from '../network/more-friction.ts';
 import { sampledSystem } from '../network/sampled-system.ts';
@@ -26,13 +26,13 @@ export type Prediction = (gauge: Gauge, factors: Factors) => number;
 const KEPT_LOOPS = 60;
 
 export function prediction({ loop, pump, count }: Installation): Prediction {
-  const kept = new Map<string, SharedLoop>();
-  const sharedAt = (friction: number, shut: readonly string[]): SharedLoop => {
+  const kept = new Map<string, SampledLoop>();
+  const sampledAt = (friction: number, shut: readonly string[]): SampledLoop => {
     const key = JSON.stringify([friction, shut]);
     const known = kept.get(key);
     if (known !== undefined) return known;
     if (kept.size >= KEPT_LOOPS) kept.clear();
-    const made = shared(withMoreFriction(withShut(loop, shut), friction));
+    const made = sampled(withMoreFriction(withShut(loop, shut), friction));
     kept.set(key, made);
     return made;
   };
@@ -46,7 +46,7 @@ export function prediction({ loop, pump, count }: Installation): Prediction {
     );
     if (zeroFlow) return running.headAt(0).head;
     const place = JSON.stringify([setting, shut]);
-    const duty = land(sharedAt(factors.friction, shut), running, flows.get(place));
+    const duty = land(sampledAt(factors.friction, shut), running, flows.get(place));
     flows.set(place, duty.flow);
     return shownOn(gauge, duty, loop);
   };
@@ -58,7 +58,7 @@ function withShut(loop: LoopModel, shut: readonly string[]): LoopModel {
   return changed;
 }
 
-function shared(loop: LoopModel): SharedLoop {
+function sampled(loop: LoopModel): SampledLoop {
   const { system } = loop;
   return {
     loop,
@@ -69,7 +69,7 @@ function shared(loop: LoopModel): SharedLoop {
   };
 }
 
-const land = (on: SharedLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
+const land = (on: SampledLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
   exactDuty(on, running, estimateDuty(on, running, guess));
 
 function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: LoopModel): number {

@@ -87,14 +87,14 @@ interface Uses {
 
 /** Of the best candidate; null where there is none, or its smallest setting was not found. */
 function usesOf(
-  { prepared: { shared }, worstCase, selection }: Choice,
+  { balanced: { sampled }, worstCase, selection }: Choice,
   { candidates, limits, running }: Question,
 ): Uses | null {
   const [best] = selection.ranking;
   const candidate = best && candidates[best.candidate];
   if (best === undefined || candidate === undefined) return null;
   const { duty, annualEnergy, annualCost } = best;
-  const steps = { shared, worstCase, candidate, limits, running };
+  const steps = { sampled, worstCase, candidate, limits, running };
   const found = solving(() => continuousDuty(steps, duty));
   if (!found.ok) return null;
   const { setting, power } = found.value;

@@ -2,7 +2,7 @@
 
 import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
-import { type SharedLoop, shareLoop } from '../duty/sampled-loop.ts';
+import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { shutOff } from '../network/shut-off.ts';
 import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
@@ -67,7 +67,7 @@ export function planSchedule(
     station,
     phases: schedule.phases.map((phase, place) => planned(phase, figures?.phases[place])),
     emergency: emergency === undefined ? null : planned(emergencyPhase(emergency), figures?.emergency),
-    dutyAt: rememberedDuty((setting) => dutyAt(whole.shared(), station, setting), figures?.duties),
+    dutyAt: rememberedDuty((setting) => dutyAt(whole.sampled(), station, setting), figures?.duties),
   };
 }
 
@@ -76,7 +76,7 @@ const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', f
 /** A loop with some outlets shut, and what is worked out on it when first asked for. */
 interface OpenedLoop {
   readonly loop: LoopModel;
-  shared(): SharedLoop;
+  sampled(): SampledLoop;
 }
 
 function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLoop | null {
@@ -93,12 +93,12 @@ function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLo
 }
 
 function openedLoop(loop: LoopModel): OpenedLoop {
-  let shared: SharedLoop | undefined;
+  let sampled: SampledLoop | undefined;
   return {
     loop,
-    shared: () => {
-      shared ??= shareLoop(loop);
-      return shared;
+    sampled: () => {
+      sampled ??= sampleLoop(loop);
+      return sampled;
     },
   };
 }
@@ -117,15 +117,15 @@ function planPhase(
   const fits = fitting !== null && namesOutlets;
   const model = (required: Requirement) => requiring(opened.loop, required, shut);
   const solve = (required: Requirement): PhaseDuty => {
-    const found = phaseDuty(opened.shared(), model(required), station);
+    const found = phaseDuty(opened.sampled(), model(required), station);
     return fits ? found : { ...found, feasible: false };
   };
-  const dutyOf = rememberedDuty((setting) => dutyAt(opened.shared(), station, setting), known?.duties);
+  const dutyOf = rememberedDuty((setting) => dutyAt(opened.sampled(), station, setting), known?.duties);
   const { volume, pulse } = phase;
   if (volume !== undefined) {
     const own = known?.own ?? solve(nothing);
     const loop = model(nothing);
-    const choices = known?.choices ?? (fits ? volumeChoices(opened.shared(), loop, station, volume) : []);
+    const choices = known?.choices ?? (fits ? volumeChoices(opened.sampled(), loop, station, volume) : []);
     return { phase, own, other: null, volume: { demand: volume, choices }, loop, dutyAt: dutyOf };
   }
   const other = () => (pulse === undefined ? null : solve(requirementOf(phase, pulse.otherFactor, true)));

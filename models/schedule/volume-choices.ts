@@ -1,6 +1,6 @@
 /** The settings that a phase may move its volume at. */
 
-import { estimateDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import { estimateDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import type { Settings } from '../pump/pump.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
@@ -24,7 +24,7 @@ export const volumeStride = (settings: Settings): number => Math.ceil(gridSize(s
 
 /** The settings between floor and ceiling at which all criteria hold, by their duties on the samples of the loop. */
 export function volumeChoices(
-  shared: SharedLoop,
+  sampled: SampledLoop,
   loop: LoopModel,
   station: Station,
   { floor = 0, ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
@@ -38,7 +38,7 @@ export function volumeChoices(
   let guess: number | undefined;
   for (let index = size - 1; index >= 0; index -= stride) {
     const setting = settingAt(settings, index);
-    const duty = estimateDuty(shared, pumpAtSetting(pump, { setting, count }), guess);
+    const duty = estimateDuty(sampled, pumpAtSetting(pump, { setting, count }), guess);
     const { flow, power, deadHead } = duty;
     if (!deadHead) guess = flow;
     const inside = flow >= floor * (1 - EQUAL) && flow <= ceiling * (1 + EQUAL);

@@ -1,6 +1,6 @@
 /** The smallest grid setting at which every criterion holds, for one candidate. */
 import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../duty/sampled-loop.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
@@ -31,7 +31,7 @@ interface Judged<Duty extends DutyFigures = DutyFigures> {
 }
 
 interface Search {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   at(index: number): PumpAtSetting;
   readonly size: number;
   readonly criteria: readonly Criterion[];
@@ -44,7 +44,7 @@ interface Search {
 
 /** The loop, the pump and the criteria as they are searched: as entered, or in the worst case. */
 export interface SearchedEnd {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly criteria: readonly Criterion[];
   readonly pumpAt?: PumpMaker | undefined;
 }
@@ -110,7 +110,7 @@ function alongOf({ criteria, rises }: Search, reason: CriterionReason): Criterio
 }
 
 function startSearch({
-  shared,
+  sampled,
   pump,
   count,
   criteria,
@@ -123,27 +123,27 @@ function startSearch({
     duty,
     judgements: criteria.map((one) => one.judge(duty)),
   });
-  let guess = shared.required?.flow;
+  let guess = sampled.required?.flow;
   const estimated = remembered((index) => {
-    const duty = estimateDuty(shared, at(index), guess);
+    const duty = estimateDuty(sampled, at(index), guess);
     // Settings are mostly looked at side by side.
     if (duty.flow > 0) guess = duty.flow;
     return duty;
   });
-  const exact = remembered((index) => judge(exactDuty(shared, at(index), estimated(index))));
+  const exact = remembered((index) => judge(exactDuty(sampled, at(index), estimated(index))));
   const judged = remembered((index): Judged<DutyFigures> => {
     const estimate = judge(estimated(index));
     const isClose = estimate.judgements.some(({ clearance }) => Math.abs(clearance) < CLOSE);
     return isClose ? exact(index) : estimate;
   });
-  const headAtRest = shared.atRest?.head ?? Number.POSITIVE_INFINITY;
+  const headAtRest = sampled.atRest?.head ?? Number.POSITIVE_INFINITY;
   const { drooping } = pump.fit.headCurve;
   const rises = remembered((): Rises => {
     if (drooping) return NOTHING_RISES;
     const firstMoving = firstIndex(size, (index) => at(index).headAt(0).head > headAtRest);
-    return risesOf({ shared, dutyAt: estimated, firstMoving, last: size - 1 });
+    return risesOf({ sampled, dutyAt: estimated, firstMoving, last: size - 1 });
   });
-  return { shared, at, size, criteria, drooping, rises: () => rises(0), judged, exact };
+  return { sampled, at, size, criteria, drooping, rises: () => rises(0), judged, exact };
 }
 
 /** The first of `size` places at which a criterion holds that holds from somewhere on; `size` where it never does. */
@@ -173,7 +173,7 @@ function remembered<T>(compute: (index: number) => T): (index: number) => T {
  * The setting from which on the outlets may be served. Where the pump curve falls, its duty reaches the required flow when its
  * head at that flow reaches the required head; where that is close, the setting before is looked at as well, on its duty.
  */
-function firstServed({ drooping, size, at, shared: { required, requiredIsLeast, loop } }: Search): number {
+function firstServed({ drooping, size, at, sampled: { required, requiredIsLeast, loop } }: Search): number {
   if (drooping || !requiredIsLeast || !hasRequirement(loop.system.outlets)) return 0;
   if (required === null) return size;
   // Outlets that feed one another are served by a pump that moves nothing.

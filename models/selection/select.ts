@@ -1,7 +1,7 @@
 /** Which pump serves a loop at the least cost, and at which setting. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
-import type { SharedLoop } from '../duty/sampled-loop.ts';
+import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { criteriaFor } from './criteria.ts';
@@ -49,13 +49,13 @@ export interface Selection {
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function select({
-  shared,
+  sampled,
   candidates,
   limits,
   running,
   worstCase,
 }: {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
@@ -64,14 +64,14 @@ export function select({
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
   for (const [candidate, { pump, count }] of candidates.entries()) {
-    const criteriaOn = ({ loop }: SharedLoop) =>
+    const criteriaOn = ({ loop }: SampledLoop) =>
       criteriaFor({ loop, pump, limits, elevation: running.elevation });
     const outcome = searchGrid({
-      shared,
-      criteria: criteriaOn(shared),
+      sampled,
+      criteria: criteriaOn(sampled),
       pump,
       count,
-      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.shared) },
+      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) },
     });
     if (!outcome.feasible) {
       rejected.push({ candidate, outcome });
@@ -80,7 +80,7 @@ export function select({
     const { duty } = outcome;
     const standbyPower = count * pump.pump.standbyPower;
     const use = annualUse({ ...running, power: duty.power, standbyPower });
-    const heat = dutyHeat({ loop: shared.loop, pump }, duty, running);
+    const heat = dutyHeat({ loop: sampled.loop, pump }, duty, running);
     const lifeCycleCost = lifeCycleOf({ pump, count }, { ...use, heat }, running);
     ranking.push({ candidate, duty, ...use, heat, lifeCycleCost });
   }

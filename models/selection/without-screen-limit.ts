@@ -1,6 +1,6 @@
 /** What would be chosen were it not for the limit of the intake screen, and the screen that would allow it. */
 
-import type { SharedLoop } from '../duty/sampled-loop.ts';
+import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
 import { sizeScreen } from '../intake/screen-size.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
@@ -32,15 +32,15 @@ export function withoutScreenLimit({
   ...question
 }: {
   readonly selection: Selection;
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
   readonly worstCase?: WorstCase | undefined;
 }): WithoutScreenLimit | null {
-  const { shared, candidates, limits } = question;
+  const { sampled, candidates, limits } = question;
   const { throughSlotVelocity: limit, cloggedFraction } = limits;
-  const screen = shared.loop.loop.intake?.screen;
+  const screen = sampled.loop.loop.intake?.screen;
   const held = selection.rejected.filter(isHeldByScreen).map(({ candidate }) => candidate);
   if (screen === undefined || limit === null || held.length === 0) return null;
   const chosen = selection.ranking[0]?.candidate;

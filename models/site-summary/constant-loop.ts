@@ -1,7 +1,7 @@
 /** The figures of a loop that runs alike all day at the setting of its pump. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
-import { estimateDuty, exactDuty, shareLoop } from '../duty/sampled-loop.ts';
+import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
@@ -39,9 +39,9 @@ export function constantLoop(
   candidates: readonly PumpModel[],
   { price, elevation }: ConstantTerms,
 ): LoopFigures {
-  const shared = shareLoop(loop);
+  const sampled = sampleLoop(loop);
   const at = pumpAtSetting(installed.pump, installed);
-  const duty = exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
+  const duty = exactDuty(sampled, at, estimateDuty(sampled, at, sampled.required?.flow));
   const running = { price, elevation, hoursPerDay: HOURS_PER_DAY };
   const standbyPower = installed.count * installed.pump.pump.standbyPower;
   const now = annualUse({ ...running, power: duty.power, standbyPower });
@@ -49,7 +49,7 @@ export function constantLoop(
   const figures = { ...now, power: duty.power, short, hasRequirement: hasRequirement(loop.system.outlets) };
   if (!figures.hasRequirement) return { ...figures, aboveNeed: null, otherPump: null };
   const { ranking } = select({
-    shared,
+    sampled,
     candidates: [installed, ...candidates.map((pump) => ({ pump, count: 1 }))],
     limits: DEFAULT_LIMITS,
     running,

@@ -3,7 +3,7 @@
 import type { Interval } from '../calendar/civil-year.ts';
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
-import { shareLoop } from '../duty/sampled-loop.ts';
+import { sampleLoop } from '../duty/sampled-loop.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
@@ -62,7 +62,7 @@ export function scheduledLoop(
   if (short !== null || !hasRequirement(loop.system.outlets)) return { ...figures, otherPump: null };
   const running = { price: null, hoursPerDay: HOURS_PER_DAY, elevation: terms.elevation };
   const all = candidates.map((pump) => ({ pump, count: 1 }));
-  const { ranking } = select({ shared: shareLoop(loop), candidates: all, limits: DEFAULT_LIMITS, running });
+  const { ranking } = select({ sampled: sampleLoop(loop), candidates: all, limits: DEFAULT_LIMITS, running });
   let best: Saving | null = null;
   for (const { candidate } of ranking.slice(0, WALKED_MOST)) {
     const pump = candidates[candidate];

@@ -5,8 +5,8 @@ import { buildLoopModel } from '../../models/network/loop-model.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
+import { balancedLoop } from '../../models/selection/balanced-loop.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Selection, select } from '../../models/selection/select.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { drawsFrom, mulberry32 } from '../random/draw.ts';
@@ -25,11 +25,11 @@ const FEWEST = 150;
 
 const compiled = (): LoopModel => expectValue(buildLoopModel(twelveOutlets));
 
-/** Everything from the loop's document on, its shared figures included. */
+/** Everything from the loop's document on, its samples included. */
 function selectAmong(pumps: readonly PumpModel[]): Selection {
-  const { shared } = expectValue(prepareLoop(compiled(), 'as-built'));
+  const { sampled } = expectValue(balancedLoop(compiled(), 'as-built'));
   const candidates = pumps.map((pump) => ({ pump, count: 1 }));
-  return select({ shared, candidates, limits: DEFAULT_LIMITS, running: RUNNING });
+  return select({ sampled, candidates, limits: DEFAULT_LIMITS, running: RUNNING });
 }
 
 /** One setting of each pump's grid, drawn from a seed. */

@@ -5,8 +5,8 @@ import { type DutyPoint, dutyPoint } from '../../models/duty/duty-point.ts';
 import { buildLoopModel, type LoopModel } from '../../models/network/loop-model.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
+import { balancedLoop } from '../../models/selection/balanced-loop.ts';
 import { type Balancing, DEFAULT_LIMITS, type Limits } from '../../models/selection/options.ts';
-import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Candidate, type Ranked, type Selection, select } from '../../models/selection/select.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { exampleJson, loopExample, pumpExample } from './read-example.ts';
@@ -56,9 +56,9 @@ export function selectionFor(
     balancing = 'as-built',
   }: { readonly limits?: Partial<Limits>; readonly balancing?: Balancing } = {},
 ): Selection {
-  const { shared } = expectValue(prepareLoop(loopModel(file), balancing));
+  const { sampled } = expectValue(balancedLoop(loopModel(file), balancing));
   const running = { price, hoursPerDay: 24, elevation };
-  return select({ shared, candidates, limits: { ...DEFAULT_LIMITS, ...limits }, running });
+  return select({ sampled, candidates, limits: { ...DEFAULT_LIMITS, ...limits }, running });
 }
 
 /** The answer for one candidate by name and count; undefined where it was rejected. */

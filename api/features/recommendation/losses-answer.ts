@@ -14,7 +14,7 @@ export type LossesAnswer = RecommendationAnswer['losses'];
 export function lossesAnswer(model: LoopModel, question: Question, choice: Choice): LossesAnswer {
   const [best] = choice.selection.ranking;
   if (best === undefined) return null;
-  const { loop } = choice.prepared.shared;
+  const { loop } = choice.balanced.sampled;
   if (!loop.system.passesWater) return null;
   // The flows of every branch, at the flow of the duty itself.
   const listed = solving(() =>

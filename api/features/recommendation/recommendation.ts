@@ -179,9 +179,9 @@ async function computeHereOrThere({
     if (!done.ok) return done;
     return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
   }
-  const prepared = ready.prepared(work.balancing);
-  const figures = prepared.ok
-    ? computeRecommendation({ model: ready.model, prepared: prepared.value }, work)
-    : prepared;
+  const balanced = ready.balanced(work.balancing);
+  const figures = balanced.ok
+    ? computeRecommendation({ model: ready.model, balanced: balanced.value }, work)
+    : balanced;
   return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
 }

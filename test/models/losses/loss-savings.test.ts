@@ -40,7 +40,7 @@ const bestOf = (choice: Choice) => {
 
 function savingsOn(loop: PipeworkLoop, question: Question) {
   const choice = chosen(loop, question);
-  const { loop: told } = choice.prepared.shared;
+  const { loop: told } = choice.balanced.sampled;
   const list = lossRows(told, told.system.stateAt(bestOf(choice).duty.flow));
   if (list === null) throw new Error('the pump does work');
   const savings = lossSavings({ model: modelOf(loop), question, choice, rows: list.rows });

@@ -7,8 +7,8 @@ import { requiredDuty } from '../../../models/network/required-duty.ts';
 import type { System, SystemState } from '../../../models/network/system.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { balancedLoop } from '../../../models/selection/balanced-loop.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
@@ -127,11 +127,11 @@ describe('the steps of a controller', () => {
   const pump = pumpModelOf(free);
 
   function best(balancing: 'as-built' | 'trimmed') {
-    const prepared = prepareLoop(modelOf(loop), balancing);
-    if (!prepared.ok) throw new Error(prepared.failure.code);
-    const { shared } = prepared.value;
+    const balanced = balancedLoop(modelOf(loop), balancing);
+    if (!balanced.ok) throw new Error(balanced.failure.code);
+    const { sampled } = balanced.value;
     const running = { price: null, hoursPerDay: 24, elevation: 0 };
-    const [ranked] = select({ shared, candidates: [{ pump, count }], limits: LIMITS, running }).ranking;
+    const [ranked] = select({ sampled, candidates: [{ pump, count }], limits: LIMITS, running }).ranking;
     if (ranked === undefined) throw new Error('a setting serves');
     return ranked.duty;
   }

@@ -1,6 +1,6 @@
 /** Ranking, rejection and their reasons. */
 import { describe, expect, it } from 'vitest';
-import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { CriterionReason } from '../../../models/selection/criteria.ts';
@@ -18,7 +18,7 @@ function selectFor(
   { limits, price = running.price }: { limits?: Partial<Limits>; price?: number | null } = {},
 ) {
   return select({
-    shared: shareLoop(modelOf(loop)),
+    sampled: sampleLoop(modelOf(loop)),
     candidates,
     limits: { ...DEFAULT_LIMITS, ...limits },
     running: { ...running, price },

@@ -1,6 +1,6 @@
-/** A loop made ready for a selection: balanced as asked, its shared figures worked out. */
+/** Balances a loop as a selection asks, and samples it for all candidates. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { type SharedLoop, shareLoop } from '../duty/sampled-loop.ts';
+import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { LoopModel } from '../network/loop-model.ts';
 import { hasRequirement } from '../network/margins.ts';
@@ -9,13 +9,13 @@ import { solving, type Unsolved } from '../network/solve-failure.ts';
 import { type Trim, trimNetwork } from '../network/trim.ts';
 import type { Balancing } from './options.ts';
 
-export interface PreparedLoop {
-  readonly shared: SharedLoop;
+export interface BalancedLoop {
+  readonly sampled: SampledLoop;
   /** Empty as built. */
   readonly trims: readonly Trim[];
 }
 
-export type PrepareFailure =
+export type BalanceFailure =
   | Unsolved
   | { readonly code: 'no-requirement' }
   | { readonly code: 'trim-needs-pipework' }
@@ -25,18 +25,18 @@ export type PrepareFailure =
  * Throttles a loop where `trimmed` is asked for, and works out what all candidates share.
  * Fails where no outlet requires a flow, or trims lack a requirement on every outlet.
  */
-export function prepareLoop(model: LoopModel, balancing: Balancing): Result<PreparedLoop, PrepareFailure> {
+export function balancedLoop(model: LoopModel, balancing: Balancing): Result<BalancedLoop, BalanceFailure> {
   if (!hasRequirement(model.system.outlets)) return failed({ code: 'no-requirement' });
   const balanced = balancing === 'as-built' ? success({ model, trims: [] }) : trim(model);
   if (!balanced.ok) return balanced;
   const { trims } = balanced.value;
-  const shared = solving(() => shareLoop(balanced.value.model));
-  return shared.ok ? success({ shared: shared.value, trims }) : shared;
+  const sampled = solving(() => sampleLoop(balanced.value.model));
+  return sampled.ok ? success({ sampled: sampled.value, trims }) : sampled;
 }
 
 function trim(
   model: LoopModel,
-): Result<{ readonly model: LoopModel; readonly trims: readonly Trim[] }, PrepareFailure> {
+): Result<{ readonly model: LoopModel; readonly trims: readonly Trim[] }, BalanceFailure> {
   if (model.network === null) return failed({ code: 'trim-needs-pipework' });
   for (const { outlet } of model.network.branches) {
     if (outlet === null || outlet.requiredFlow !== null) continue;
