@@ -1,7 +1,7 @@
 /** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
 import { sampleLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { withMoreFriction } from '../network/more-friction.ts';
 import type { Network, NetworkOutlet } from '../network/network.ts';
 import { pipeworkSystem } from '../network/pipework-system.ts';
@@ -39,7 +39,7 @@ export interface AssuredLoop {
  * that grows later finds them as they were set.
  */
 export function assureLoop(
-  model: LoopModel,
+  model: CompiledLoop,
   {
     balanced,
     balancing,
@@ -65,7 +65,7 @@ export function assureLoop(
 
 /** The same pipework, trims for the larger flows included, seen with both lists of required flows. */
 function withMargin(
-  model: LoopModel,
+  model: CompiledLoop,
   { balancing, margin }: { readonly balancing: Balancing; readonly margin: number },
 ): Result<AssuredLoop, BalanceFailure> {
   const demanding = balancedLoop(withRequiredFlows(model, 1 + margin), balancing);
@@ -79,7 +79,7 @@ function withMargin(
 }
 
 /** Required flows times `factor`, those that a reach takes included. */
-function withRequiredFlows(model: LoopModel, factor: number): LoopModel {
+function withRequiredFlows(model: CompiledLoop, factor: number): CompiledLoop {
   const times = (flow: number | null) => (flow === null ? null : factor * flow);
   const { network, system } = model;
   if (network !== null) {
@@ -93,7 +93,7 @@ function withRequiredFlows(model: LoopModel, factor: number): LoopModel {
 }
 
 /** `model` with the outlets that `source`, of the same pipework, states. */
-function withOutletsOf(model: LoopModel, source: LoopModel): LoopModel {
+function withOutletsOf(model: CompiledLoop, source: CompiledLoop): CompiledLoop {
   if (model.network === null) {
     return { ...model, system: { ...model.system, outlets: source.system.outlets } };
   }
@@ -103,7 +103,7 @@ function withOutletsOf(model: LoopModel, source: LoopModel): LoopModel {
   );
 }
 
-const withNetwork = (model: LoopModel, network: Network): LoopModel => ({
+const withNetwork = (model: CompiledLoop, network: Network): CompiledLoop => ({
   ...model,
   network,
   system: pipeworkSystem(network),

@@ -1,6 +1,6 @@
 /** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { solving } from '../network/solve-failure.ts';
 import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
 import type { Balancing, Limits, Running } from '../selection/options.ts';
@@ -26,7 +26,7 @@ export interface Choice {
 
 /** `known`, the loop made ready for the same balancing, only saves time. */
 export function choose(
-  model: LoopModel,
+  model: CompiledLoop,
   question: Question,
   known?: BalancedLoop,
 ): Result<Choice, BalanceFailure> {

@@ -3,7 +3,7 @@
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { withMoreFriction } from '../network/more-friction.ts';
 import { sampledSystem } from '../network/sampled-system.ts';
 import { shutOff } from '../network/shut-off.ts';
@@ -14,7 +14,7 @@ import type { PumpModel } from '../pump/pump-model.ts';
 import type { Gauge } from './measured-rows.ts';
 
 export interface Installation {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly count: number;
 }
@@ -41,7 +41,7 @@ export function prediction({ loop, pump, count }: Installation): Prediction {
   return (gauge, factors) => {
     const { setting, shut, zeroFlow } = gauge;
     const running = pumpAtSetting(
-      { pump: pump.pump, fit: calibratedFit(pump.fit, factors) },
+      { entered: pump.entered, fit: calibratedFit(pump.fit, factors) },
       { setting, count },
     );
     if (zeroFlow) return running.headAt(0).head;
@@ -52,13 +52,13 @@ export function prediction({ loop, pump, count }: Installation): Prediction {
   };
 }
 
-function withShut(loop: LoopModel, shut: readonly string[]): LoopModel {
+function withShut(loop: CompiledLoop, shut: readonly string[]): CompiledLoop {
   const changed = shutOff(loop, shut);
   if (changed === null) throw new Error('invariant: outlets are shut on known pipework alone');
   return changed;
 }
 
-function sampled(loop: LoopModel): SampledLoop {
+function sampled(loop: CompiledLoop): SampledLoop {
   const { system } = loop;
   return {
     loop,
@@ -72,7 +72,7 @@ function sampled(loop: LoopModel): SampledLoop {
 const land = (on: SampledLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
   exactDuty(on, running, estimateDuty(on, running, guess));
 
-function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: LoopModel): number {
+function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: CompiledLoop): number {
   switch (measure) {
     case 'flow':
       return duty.flow;

@@ -29,13 +29,13 @@ export function dutyCautions(
     ...pumpCautions(context, duty),
     ...parallelCautions(loop, duty),
     ...suctionCautions(context, duty),
-    ...screenCautions(loop.loop, limits, duty.flow),
+    ...screenCautions(loop.entered, limits, duty.flow),
     ...outletCautions(loop, duty.outletFlows),
     ...pipeworkCautions(loop, limits, duty),
     ...(duty.state === null ? [] : submergenceCautions(loop, duty.flow)),
     ...reachCautions(loop, duty.outletFlows, reachVelocity),
     ...peopleCautions(context, duty),
-    ...overflowCautions(loop.loop, duty.flow),
+    ...overflowCautions(loop.entered, duty.flow),
   ];
 }
 

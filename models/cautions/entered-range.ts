@@ -37,7 +37,7 @@ export const extrapolationCautions = (
 
 /** Judges the speed ratio [-] and the setting [%] of a duty. */
 export function settingCautions(
-  { pump }: PumpModel,
+  { entered: pump }: PumpModel,
   { speedRatio, setting }: Pick<DutyFigures, 'speedRatio' | 'setting'>,
 ): readonly CautionOf<typeof ENTERED_RANGE>[] {
   const hasLowPoint = pump.powerPoints.some((point) => point.setting <= setting);

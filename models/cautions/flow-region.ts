@@ -20,7 +20,7 @@ export const FLOW_REGION = topic({
 
 /** Whether the flow [m3/s] of one pump brought to full speed is outside the limits entered for the pump. */
 export function flowLimitCautions(
-  { pump }: PumpModel,
+  { entered: pump }: PumpModel,
   flowAtFullSpeed: number,
 ): readonly CautionOf<typeof FLOW_REGION>[] {
   const { min = 0, max = Number.POSITIVE_INFINITY } = pump.flowLimits ?? {};

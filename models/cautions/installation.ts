@@ -2,7 +2,7 @@
 import { drainBack } from '../hazards/drain-back.ts';
 import type { Loop } from '../loop/loop.ts';
 import { serviceLacks } from '../loop/serviceability.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { EQUAL } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -60,7 +60,10 @@ export const INSTALLATION = topic({
 });
 
 /** What is on the floor when the power fails or a tank runs over, and what cannot be serviced. */
-export function buildCautions({ loop, network }: LoopModel): readonly CautionOf<typeof INSTALLATION>[] {
+export function buildCautions({
+  entered: loop,
+  network,
+}: CompiledLoop): readonly CautionOf<typeof INSTALLATION>[] {
   const lift = 'systemCurve' in loop ? (loop.systemCurve.staticHead ?? 0) : loop.staticHead;
   const runs = network === null ? [] : [network.suction, ...network.branches.map(({ elements }) => elements)];
   const hasBulkhead = runs.some((elements) => elements.some(({ role }) => role === 'bulkhead'));

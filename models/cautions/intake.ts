@@ -4,7 +4,7 @@ import { coveredIntake } from '../intake/covered-intake.ts';
 import { screenVelocities } from '../intake/screen.ts';
 import { minimumSubmergence } from '../intake/submergence.ts';
 import type { Intake, Loop } from '../loop/loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { type CriteriaContext, EQUAL } from '../selection/criteria.ts';
 import type { Limits } from '../selection/options.ts';
@@ -121,14 +121,14 @@ export function peopleCautions(
   { loop, pump, elevation }: CriteriaContext,
   at: Pick<ExactDuty, 'setting' | 'count'>,
 ): readonly IntakeCaution[] {
-  if (loop.loop.intake?.reachable !== true) return [];
+  if (loop.entered.intake?.reachable !== true) return [];
   const covered = coveredIntake(loop, pumpAtSetting(pump, at), { elevation });
   return INTAKE.when(covered !== null, 'intake-holds-fast');
 }
 
 /** Whether a bare intake of known depth may draw air at a flow [m3/s]. */
 export function submergenceCautions(
-  { loop: { intake }, network }: LoopModel,
+  { entered: { intake }, network }: CompiledLoop,
   flow: number,
 ): readonly IntakeCaution[] {
   const bore = network?.intakeBore ?? null;

@@ -1,7 +1,7 @@
 /** Cautions about how far the streams of outlets reach. */
 import { at } from '../../curves/at.ts';
 import { type JetCautions, jetCautions } from '../components/jet.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { outletReaches } from '../network/outlet-reach.ts';
 import { type CautionOf, topic } from './topic.ts';
 
@@ -25,7 +25,7 @@ export const JETS = topic({
 
 /** Judges the reach that was asked for by its velocity [m/s], else the distance that an outlet states. */
 export function reachCautions(
-  loop: LoopModel,
+  loop: CompiledLoop,
   outletFlows: readonly number[],
   velocity: number | null,
 ): readonly CautionOf<typeof JETS>[] {
@@ -48,11 +48,11 @@ export function reachCautions(
   ];
 }
 
-function judgedReaches(loop: LoopModel, outletFlows: readonly number[], velocity: number | null) {
+function judgedReaches(loop: CompiledLoop, outletFlows: readonly number[], velocity: number | null) {
   const { network } = loop;
   if (network === null) return [];
   const { kinematicViscosity, branches, outlets } = network;
-  const { tank } = loop.loop;
+  const { tank } = loop.entered;
   const reaches = outletReaches(loop, outletFlows, velocity);
   return outlets.flatMap((branch, i) => {
     const outlet = branches[branch]?.outlet;

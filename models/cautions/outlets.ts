@@ -1,5 +1,5 @@
 /** Cautions about what the outlets of a loop receive. */
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type OutletFigures, outletFigures } from '../network/margins.ts';
 import { EQUAL } from '../selection/criteria.ts';
 import { type CautionOf, topic } from './topic.ts';
@@ -24,7 +24,7 @@ export const OUTLETS = topic({
 
 /** Judges the flows of all outlets [m3/s], in the order of the loop, against what each requires and may have. */
 export function outletCautions(
-  { system }: Pick<LoopModel, 'system'>,
+  { system }: Pick<CompiledLoop, 'system'>,
   outletFlows: readonly number[],
 ): readonly CautionOf<typeof OUTLETS>[] {
   const figures = outletFigures(system.outlets, outletFlows);

@@ -1,6 +1,6 @@
 /** Cautions about pumps side by side. */
 import { hasCheckValves } from '../duty/one-pump-down.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const PARALLEL_PUMPS = topic({
@@ -20,10 +20,10 @@ export const PARALLEL_PUMPS = topic({
 
 /** Judges a duty of `count` pumps; nothing for a single one. */
 export function parallelCautions(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { count }: { readonly count: number },
 ): readonly CautionOf<typeof PARALLEL_PUMPS>[] {
   if (count < 2) return [];
   if (!hasCheckValves(loop)) return [PARALLEL_PUMPS.give('idle-pump-backflow')];
-  return PARALLEL_PUMPS.when(loop.loop.installed?.checkValves === undefined, 'check-valves-assumed');
+  return PARALLEL_PUMPS.when(loop.entered.installed?.checkValves === undefined, 'check-valves-assumed');
 }

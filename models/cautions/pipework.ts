@@ -1,7 +1,7 @@
 /** Cautions about the flows in pipes and splits of a loop whose pipework is known. */
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { Limits } from '../selection/options.ts';
 import { type CautionOf, topic } from './topic.ts';
@@ -33,7 +33,7 @@ const LEAST_TEE_SHARE = 0.5;
 
 /** Judges the flows of a solved state; `pipeVelocity` [m/s] is the limit for every pipe. */
 export function pipeworkCautions(
-  { network }: LoopModel,
+  { network }: CompiledLoop,
   { pipeVelocity: limit }: Pick<Limits, 'pipeVelocity'>,
   { state }: Pick<ExactDuty, 'state'>,
 ): readonly PipeworkCaution[] {

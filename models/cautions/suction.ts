@@ -42,7 +42,7 @@ export function suctionCautions(
   duty: DutyFigures,
 ): readonly CautionOf<typeof SUCTION>[] {
   const { loop, pump } = context;
-  const isAbove = pump.pump.mounting === 'submerged' && loop.loop.pumpElevation > 0;
+  const isAbove = pump.entered.mounting === 'submerged' && loop.entered.pumpElevation > 0;
   return [...SUCTION.when(isAbove, 'submerged-above-surface'), ...pressureCautions(context, duty)];
 }
 

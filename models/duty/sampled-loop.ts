@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import { type Intersection, intersections } from '../../curves/intersections.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type RequiredDuty, requiredDuty } from '../network/required-duty.ts';
 import { type SampledSystem, sampledSystem } from '../network/sampled-system.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
@@ -11,7 +11,7 @@ import type { PumpAtSetting } from '../pump/pump-at-setting.ts';
 import { type DutyFigures, deadHead, dutyPoint, type ExactDuty, figuresAt } from './duty-point.ts';
 
 export interface SampledLoop {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   readonly samples: SampledSystem;
   /** Null where no water passes. */
   readonly atRest: SystemState | null;
@@ -22,7 +22,7 @@ export interface SampledLoop {
 }
 
 /** Throws `SolveFailure` where the network does not settle. */
-export function sampleLoop(loop: LoopModel): SampledLoop {
+export function sampleLoop(loop: CompiledLoop): SampledLoop {
   const { system } = loop;
   const samples = sampledSystem(system);
   const required = requiredDuty(system);

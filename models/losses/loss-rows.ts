@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { NetworkSolution } from '../network/solve-network.ts';
 import type { SystemState } from '../network/system.ts';
@@ -39,7 +39,7 @@ export interface LossList {
  * The rows of a solved state of a loop. Losses and lifts along every path add up to the head of the pump, so that their
  * powers add up to rho g Q H. A lift of 0 has no row. Null where the pump does no work on the water.
  */
-export function lossRows(loop: LoopModel, state: SystemState): LossList | null {
+export function lossRows(loop: CompiledLoop, state: SystemState): LossList | null {
   const perFlowAndHead = loop.water.density * GRAVITY;
   const hydraulicPower = perFlowAndHead * state.flow * state.head;
   if (!(hydraulicPower > 0)) return null;
@@ -54,7 +54,7 @@ export function lossRows(loop: LoopModel, state: SystemState): LossList | null {
   return { hydraulicPower, rows };
 }
 
-function curveRows({ system }: LoopModel, { flow, head }: SystemState): readonly Placed[] {
+function curveRows({ system }: CompiledLoop, { flow, head }: SystemState): readonly Placed[] {
   const staticHead = system.stateAt(0).head;
   const row = { name: null, bore: null, flow };
   return [

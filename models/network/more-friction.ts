@@ -1,7 +1,7 @@
 /** A loop whose pipework resists more than entered. */
 
 import { scaled } from '../components/resistance.ts';
-import { buildLoopModel, type LoopModel } from './loop-model.ts';
+import { type CompiledLoop, compileLoop } from './compiled-loop.ts';
 import type { Network, PlacedResistance } from './network.ts';
 import { pipeworkSystem } from './pipework-system.ts';
 import { teeLossTimes } from './tee-branch-loss.ts';
@@ -10,14 +10,14 @@ import { teeLossTimes } from './tee-branch-loss.ts';
 const UNTOUCHED: ReadonlySet<PlacedResistance['kind']> = new Set(['intake', 'outlet', 'trim']);
 
 /** Every element of a run, the losses at tees, or the k of a system curve, times `multiplier` [-], above 0. */
-export function withMoreFriction(model: LoopModel, multiplier: number): LoopModel {
+export function withMoreFriction(model: CompiledLoop, multiplier: number): CompiledLoop {
   if (model.network === null) return rebuilt(model, multiplier);
   const network = resisting(model.network, multiplier);
   return { ...model, network, system: pipeworkSystem(network) };
 }
 
-function rebuilt({ loop, system: { outlets } }: LoopModel, multiplier: number): LoopModel {
-  const model = buildLoopModel({ ...loop, frictionMultiplier: multiplier * loop.frictionMultiplier });
+function rebuilt({ entered: loop, system: { outlets } }: CompiledLoop, multiplier: number): CompiledLoop {
+  const model = compileLoop({ ...loop, frictionMultiplier: multiplier * loop.frictionMultiplier });
   // The loop was built before, and nothing that can fail depends on its multiplier.
   if (!model.ok) throw new Error(`the loop does not build: ${model.failure.code}`);
   return { ...model.value, system: { ...model.value.system, outlets } };

@@ -16,7 +16,7 @@ export interface PumpFit {
 }
 
 export interface PumpModel {
-  readonly pump: Pump;
+  readonly entered: Pump;
   readonly fit: PumpFit;
 }
 

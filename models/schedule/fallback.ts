@@ -20,7 +20,7 @@ export function fallbackSetting({ phases, station }: SchedulePlan): number {
         : steadySetting(plan, minutesToNext(plan.phase.from, starts)),
     ),
   );
-  const { settings } = station.pump.pump;
+  const { settings } = station.pump.entered;
   const judged = phases.map((plan) => ({ plan, criteria: criteriaFor({ ...station, loop: plan.loop }) }));
   const serves = (setting: number) =>
     judged.every(

@@ -1,7 +1,7 @@
 /** The setting of a pump that serves one set of required flows. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { requiredDuty } from '../network/required-duty.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
@@ -33,7 +33,7 @@ const OWN_LIMITS: ReadonlySet<Criterion['reason']> = new Set(['pump-below-minimu
  * pump itself, else the highest of all. `loop` differs from that of `sampled` in its requirements alone.
  * Throws `SolveFailure` where network or search reach a limit.
  */
-export function phaseDuty(sampled: SampledLoop, loop: LoopModel, station: Station): PhaseDuty {
+export function phaseDuty(sampled: SampledLoop, loop: CompiledLoop, station: Station): PhaseDuty {
   const { pump, count } = station;
   const criteria = criteriaFor({ ...station, loop });
   const here: SampledLoop = { ...sampled, loop, required: requiredDuty(loop.system) };
@@ -53,7 +53,7 @@ export function dutyAt(sampled: SampledLoop, { pump, count }: Station, setting: 
 }
 
 function highestWithin(sampled: SampledLoop, station: Station, own: readonly Criterion[]): ExactDuty {
-  const { settings } = station.pump.pump;
+  const { settings } = station.pump.entered;
   for (let index = gridSize(settings) - 1; index >= 0 && own.length > 0; index--) {
     const at = pumpAtSetting(station.pump, { setting: settingAt(settings, index), count: station.count });
     const estimate = estimateDuty(sampled, at);

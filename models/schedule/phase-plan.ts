@@ -3,7 +3,7 @@
 import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { shutOff } from '../network/shut-off.ts';
 import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
 import { nothing, type Requirement, requiring, scaled, shutOutlets, stated } from './phase-loop.ts';
@@ -17,7 +17,7 @@ export interface PhasePlan {
   readonly other: PhaseDuty | null;
   readonly volume: { readonly demand: VolumeDemand; readonly choices: readonly VolumeChoice[] } | null;
   /** The loop as this phase runs it, its requirements included. */
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   /** Exact, and each setting worked out once. */
   readonly dutyAt: RememberedDuty;
 }
@@ -53,7 +53,7 @@ export interface PlanFigures {
  */
 export function planSchedule(
   schedule: Pick<Schedule, 'phases' | 'emergency'>,
-  loop: LoopModel,
+  loop: CompiledLoop,
   station: Station,
   figures?: PlanFigures,
 ): SchedulePlan {
@@ -75,11 +75,11 @@ const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', f
 
 /** A loop with some outlets shut, and what is worked out on it when first asked for. */
 interface OpenedLoop {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   sampled(): SampledLoop;
 }
 
-function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLoop | null {
+function loopsByOpenings(loop: CompiledLoop): (shut: readonly string[]) => OpenedLoop | null {
   const known = new Map<string, OpenedLoop | null>();
   return (shut) => {
     const key = JSON.stringify(shut);
@@ -92,7 +92,7 @@ function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLo
   };
 }
 
-function openedLoop(loop: LoopModel): OpenedLoop {
+function openedLoop(loop: CompiledLoop): OpenedLoop {
   let sampled: SampledLoop | undefined;
   return {
     loop,

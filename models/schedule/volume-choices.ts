@@ -1,7 +1,7 @@
 /** The settings that a phase may move its volume at. */
 
 import { estimateDuty, type SampledLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Settings } from '../pump/pump.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
@@ -25,12 +25,12 @@ export const volumeStride = (settings: Settings): number => Math.ceil(gridSize(s
 /** The settings between floor and ceiling at which all criteria hold, by their duties on the samples of the loop. */
 export function volumeChoices(
   sampled: SampledLoop,
-  loop: LoopModel,
+  loop: CompiledLoop,
   station: Station,
   { floor = 0, ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
 ): readonly VolumeChoice[] {
   const { pump, count } = station;
-  const { settings, standbyPower } = pump.pump;
+  const { settings, standbyPower } = pump.entered;
   const criteria = criteriaFor({ ...station, loop });
   const size = gridSize(settings);
   const stride = volumeStride(settings);

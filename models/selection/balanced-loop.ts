@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { pipeworkSystem } from '../network/pipework-system.ts';
 import { solving, type Unsolved } from '../network/solve-failure.ts';
@@ -25,7 +25,10 @@ export type BalanceFailure =
  * Throttles a loop where `trimmed` is asked for, and works out what all candidates share.
  * Fails where no outlet requires a flow, or trims lack a requirement on every outlet.
  */
-export function balancedLoop(model: LoopModel, balancing: Balancing): Result<BalancedLoop, BalanceFailure> {
+export function balancedLoop(
+  model: CompiledLoop,
+  balancing: Balancing,
+): Result<BalancedLoop, BalanceFailure> {
   if (!hasRequirement(model.system.outlets)) return failed({ code: 'no-requirement' });
   const balanced = balancing === 'as-built' ? success({ model, trims: [] }) : trim(model);
   if (!balanced.ok) return balanced;
@@ -35,8 +38,8 @@ export function balancedLoop(model: LoopModel, balancing: Balancing): Result<Bal
 }
 
 function trim(
-  model: LoopModel,
-): Result<{ readonly model: LoopModel; readonly trims: readonly Trim[] }, BalanceFailure> {
+  model: CompiledLoop,
+): Result<{ readonly model: CompiledLoop; readonly trims: readonly Trim[] }, BalanceFailure> {
   if (model.network === null) return failed({ code: 'trim-needs-pipework' });
   for (const { outlet } of model.network.branches) {
     if (outlet === null || outlet.requiredFlow !== null) continue;

@@ -26,7 +26,7 @@ interface ContinuousQuestion {
  */
 export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): ExactDuty {
   const { candidate, sampled } = question;
-  const before = settingBefore(candidate.pump.pump.settings, duty.setting);
+  const before = settingBefore(candidate.pump.entered.settings, duty.setting);
   if (before === null) return duty;
   const root = findRoot({
     evaluate: (setting) => ({ value: leastClearance(question, setting) }),

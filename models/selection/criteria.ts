@@ -4,7 +4,7 @@ import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshAvailable, npshRequired } from '../duty/npsh.ts';
 import { screenVelocities } from '../intake/screen.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Limits } from './options.ts';
 
@@ -43,7 +43,7 @@ export interface Criterion {
 }
 
 export interface CriteriaContext {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
   readonly elevation: number;
@@ -138,7 +138,7 @@ function insideData({ fit }: PumpModel): Criterion {
   return flowBound('outside-data', 'up-to', limit);
 }
 
-function flowLimits({ pump }: PumpModel): readonly Criterion[] {
+function flowLimits({ entered: pump }: PumpModel): readonly Criterion[] {
   const { min, max } = pump.flowLimits ?? {};
   return [
     ...(min === undefined ? [] : [flowBound('pump-below-minimum', 'from', min)]),
@@ -166,7 +166,7 @@ function flowBound(reason: CriterionReason, along: 'from' | 'up-to', limit: numb
   };
 }
 
-function screenGentle({ loop: { loop }, limits }: CriteriaContext): readonly Criterion[] {
+function screenGentle({ loop: { entered: loop }, limits }: CriteriaContext): readonly Criterion[] {
   const screen = loop.intake?.screen;
   const { throughSlotVelocity: limit, cloggedFraction, screenBasis } = limits;
   if (screen === undefined || limit === null) return [];
@@ -207,15 +207,15 @@ function npshMet(context: CriteriaContext): readonly Criterion[] {
 /** NPSH available [m] at a duty, and required; null where the pump has no points for it. */
 export function npshFigures({
   loop,
-  pump: { pump },
+  pump: { entered: pump },
   elevation,
 }: Pick<CriteriaContext, 'loop' | 'pump' | 'elevation'>): (duty: DutyFigures) => {
   readonly available: number;
   readonly required: number | null;
 } {
   const points = pump.npshPoints ?? [];
-  const { temperature } = loop.loop.water;
-  const { pumpElevation } = loop.loop;
+  const { temperature } = loop.entered.water;
+  const { pumpElevation } = loop.entered;
   const { density } = loop.water;
   return ({ flow, count, speedRatio, suctionLoss }) => ({
     available: npshAvailable({ elevation, temperature, density, pumpElevation, suctionLoss }),

@@ -116,7 +116,7 @@ function startSearch({
   criteria,
   pumpAt = pumpAtSetting,
 }: SearchedEnd & { readonly pump: PumpModel; readonly count: number }): Search {
-  const { settings } = pump.pump;
+  const { settings } = pump.entered;
   const size = gridSize(settings);
   const at = remembered((index) => pumpAt(pump, { setting: settingAt(settings, index), count }));
   const judge = <Duty extends DutyFigures>(duty: Duty): Judged<Duty> => ({

@@ -36,7 +36,7 @@ export function rejectionCause(
 ): RejectionCause | null {
   const short = failing.find(({ reason }) => reason === 'not-enough-head');
   if (short !== undefined) {
-    const shut = shutValves(loop.loop).find(({ outlets }) => isBefore(outlets, short.outlet));
+    const shut = shutValves(loop.entered).find(({ outlets }) => isBefore(outlets, short.outlet));
     if (shut !== undefined) return named(shut, short.outlet);
     const { setting } = short;
     return atRest === null ? null : underLift(pumpAtSetting(pump, { setting, count }), atRest.head);

@@ -78,7 +78,7 @@ export function select({
       continue;
     }
     const { duty } = outcome;
-    const standbyPower = count * pump.pump.standbyPower;
+    const standbyPower = count * pump.entered.standbyPower;
     const use = annualUse({ ...running, power: duty.power, standbyPower });
     const heat = dutyHeat({ loop: sampled.loop, pump }, duty, running);
     const lifeCycleCost = lifeCycleOf({ pump, count }, { ...use, heat }, running);
@@ -95,7 +95,7 @@ function lifeCycleOf(
 ): number | null {
   if (lifeCycle === undefined || use.annualCost === null) return null;
   const annualCost = (heat?.inRanking === true ? withHeat : bare)(use).cost;
-  return candidateLifeCycle({ pump: pump.pump, count, annualCost }, lifeCycle);
+  return candidateLifeCycle({ pump: pump.entered, count, annualCost }, lifeCycle);
 }
 
 /** Those without a life-cycle cost come after those with one. */

@@ -40,7 +40,7 @@ export function withoutScreenLimit({
 }): WithoutScreenLimit | null {
   const { sampled, candidates, limits } = question;
   const { throughSlotVelocity: limit, cloggedFraction } = limits;
-  const screen = sampled.loop.loop.intake?.screen;
+  const screen = sampled.loop.entered.intake?.screen;
   const held = selection.rejected.filter(isHeldByScreen).map(({ candidate }) => candidate);
   if (screen === undefined || limit === null || held.length === 0) return null;
   const chosen = selection.ranking[0]?.candidate;

@@ -2,7 +2,7 @@
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
@@ -34,7 +34,7 @@ export interface ConstantTerms {
  * is none, nothing is like for like and no saving is told. Throws `SolveFailure` where network or search reach a limit.
  */
 export function constantLoop(
-  loop: LoopModel,
+  loop: CompiledLoop,
   installed: InstalledStation,
   candidates: readonly PumpModel[],
   { price, elevation }: ConstantTerms,
@@ -43,7 +43,7 @@ export function constantLoop(
   const at = pumpAtSetting(installed.pump, installed);
   const duty = exactDuty(sampled, at, estimateDuty(sampled, at, sampled.required?.flow));
   const running = { price, elevation, hoursPerDay: HOURS_PER_DAY };
-  const standbyPower = installed.count * installed.pump.pump.standbyPower;
+  const standbyPower = installed.count * installed.pump.entered.standbyPower;
   const now = annualUse({ ...running, power: duty.power, standbyPower });
   const short = shortOutlet(outletFigures(loop.system.outlets, duty.outletFlows), null);
   const figures = { ...now, power: duty.power, short, hasRequirement: hasRequirement(loop.system.outlets) };

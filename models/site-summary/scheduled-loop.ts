@@ -4,7 +4,7 @@ import type { Interval } from '../calendar/civil-year.ts';
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { sampleLoop } from '../duty/sampled-loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
@@ -40,7 +40,7 @@ const WALKED_MOST = 3;
 
 /** A schedule already asks for no more than serves, so that a lower setting is nothing to find. Throws `SolveFailure`. */
 export function scheduledLoop(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { schedule, installed }: { readonly schedule: Schedule; readonly installed: InstalledStation },
   candidates: readonly PumpModel[],
   terms: ScheduledTerms,

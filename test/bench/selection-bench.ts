@@ -1,7 +1,7 @@
 /** Selection among a thousand pumps against as many duty points that share nothing. */
 import { dutyPoint } from '../../models/duty/duty-point.ts';
-import type { LoopModel } from '../../models/network/loop-model.ts';
-import { buildLoopModel } from '../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../models/network/compiled-loop.ts';
+import { compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
@@ -23,7 +23,7 @@ const RUNNING = { price: 0.21, hoursPerDay: 24, elevation: 0 };
 /** Fewest of each kind among the thousand, so that neither side is a caricature. */
 const FEWEST = 150;
 
-const compiled = (): LoopModel => expectValue(buildLoopModel(twelveOutlets));
+const compiled = (): CompiledLoop => expectValue(compileLoop(twelveOutlets));
 
 /** Everything from the loop's document on, its samples included. */
 function selectAmong(pumps: readonly PumpModel[]): Selection {
@@ -35,7 +35,7 @@ function selectAmong(pumps: readonly PumpModel[]): Selection {
 /** One setting of each pump's grid, drawn from a seed. */
 function drawnSettings(pumps: readonly PumpModel[]): readonly number[] {
   const draw = drawsFrom(mulberry32(1));
-  return pumps.map(({ pump: { settings } }) => settingAt(settings, draw.whole(0, gridSize(settings) - 1)));
+  return pumps.map(({ entered: { settings } }) => settingAt(settings, draw.whole(0, gridSize(settings) - 1)));
 }
 
 function coldDutyPoints(pumps: readonly PumpModel[], settings: readonly number[]): void {

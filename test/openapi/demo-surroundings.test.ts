@@ -33,7 +33,7 @@ describe('the touch pool', () => {
 });
 
 describe('the nursery raceways', () => {
-  const { loop } = loopModel(RACEWAYS);
+  const { entered: loop } = loopModel(RACEWAYS);
 
   it('flood their basin on a power cut until the siphon break is raised', () => {
     const found = drainBack(loop);

@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import { type DutyPoint, dutyPoint } from '../../models/duty/duty-point.ts';
-import { buildLoopModel, type LoopModel } from '../../models/network/loop-model.ts';
+import { type CompiledLoop, compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 import { balancedLoop } from '../../models/selection/balanced-loop.ts';
@@ -29,11 +29,11 @@ const { elevation, price }: { elevation: number; price: number } = exampleJson(m
 
 export function pumpModel(file: string, system: 'metric' | 'us' = 'metric'): PumpModel {
   const pump = pumpExample(file, system);
-  return { pump, fit: expectValue(fitPump(pump)) };
+  return { entered: pump, fit: expectValue(fitPump(pump)) };
 }
 
-export const loopModel = (file: string, system: 'metric' | 'us' = 'metric'): LoopModel =>
-  expectValue(buildLoopModel(loopExample(file, system)));
+export const loopModel = (file: string, system: 'metric' | 'us' = 'metric'): CompiledLoop =>
+  expectValue(compileLoop(loopExample(file, system)));
 
 /** Every pump once, and the three small ones together. */
 export const candidates: readonly Candidate[] = [
@@ -65,7 +65,7 @@ export function selectionFor(
 export const rankedFor = (selection: Selection, name: string, count = 1): Ranked | undefined =>
   selection.ranking.find(({ candidate }) => nameOf(candidate) === name && countOf(candidate) === count);
 
-export const nameOf = (candidate: number): string | undefined => candidates[candidate]?.pump.pump.name;
+export const nameOf = (candidate: number): string | undefined => candidates[candidate]?.pump.entered.name;
 const countOf = (candidate: number): number | undefined => candidates[candidate]?.count;
 
 export function bestOf({ ranking: [best] }: Selection): Ranked & { readonly name: string | undefined } {

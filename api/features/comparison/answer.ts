@@ -117,7 +117,7 @@ function assemblyAnswer(one: AssemblyFigures): AssemblyAnswer {
   const { setting, settingFrom, feasible, detail, power, annualEnergy, annualCost, duty } = running;
   return {
     loop: found === null ? null : { id: found.loop.id, name: found.loop.document.name },
-    pump: candidate === null ? null : { id: candidate.id, name: candidate.pump.name },
+    pump: candidate === null ? null : { id: candidate.id, name: candidate.entered.name },
     ...{ count, new: asked.new, setting, settingFrom, feasible, detail, power, annualEnergy, annualCost },
     servedShare: duty === null && count > 1 ? null : servedShare,
     failuresPerDeviceYear: failures,

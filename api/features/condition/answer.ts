@@ -10,7 +10,7 @@ import { lastCycle, ofNow } from '../../../models/condition/current-series.ts';
 import { cameAbout } from '../../../models/condition/onset.ts';
 import { onTrend } from '../../../models/condition/residual-trend.ts';
 import { flowOf, THRESHOLDS } from '../../../models/condition/verdict.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
@@ -25,7 +25,7 @@ type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 export type RemedySource = 'asked' | 'maintenance-task' | 'pump-service';
 
 interface Facts {
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   readonly figures: Condition;
   readonly readings: readonly Reading[];
   /** In the range, judged or not. */
@@ -92,7 +92,7 @@ function seriesOf(one: Assessed): Answer['series'][number] {
 const CLEANINGS_MOST = 50;
 
 /** Outlets that readings name and the loop does not have. */
-function formerOutlets({ system }: LoopModel, readings: readonly Reading[]): readonly string[] {
+function formerOutlets({ system }: CompiledLoop, readings: readonly Reading[]): readonly string[] {
   const known = new Set(system.outlets.map(({ name }) => name));
   const named = new Set(readings.flatMap(({ outletFlows = {} }) => Object.keys(outletFlows)));
   return [...named].filter((name) => !known.has(name));

@@ -53,10 +53,10 @@ export function dutyAnswer({
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);
   const reaches = outletReaches(loop, duty.outletFlows, reachVelocity);
-  const tankVolume = loop.loop.tank?.volume;
+  const tankVolume = loop.entered.tank?.volume;
   return {
     candidate,
-    pump: { id: pumpId, name: pump.pump.name },
+    pump: { id: pumpId, name: pump.entered.name },
     count,
     setting,
     speed: PERCENT * duty.speedRatio,

@@ -95,12 +95,12 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, pump: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
   const done = isLongDutyPoint(ready.value.model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.loop, work })
+    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.entered, work })
     : success(computeDutyPoint(ready.value.model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));

@@ -14,7 +14,7 @@ export function surroundingsAnswer(
   duty: ExactDuty,
 ): Pick<Duty, 'screen' | 'coveredIntake'> {
   const covered = coveredIntake(loop, pumpAtSetting(pump, duty), { elevation });
-  const screen = loop.loop.intake?.screen;
+  const screen = loop.entered.intake?.screen;
   if (screen === undefined) return { screen: null, coveredIntake: covered };
   const { mean, peak } = screenVelocities({ screen, flow: duty.flow, cloggedFraction });
   return {

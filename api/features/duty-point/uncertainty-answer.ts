@@ -28,11 +28,11 @@ export function uncertaintyAnswer({
   readonly others?: readonly ExactDuty[];
 }): DutyAnswer['doubt'] {
   const asked = assurance !== null && 'grade' in assurance ? assurance.grade : null;
-  const grade = asked ?? pump.pump.grade ?? null;
+  const grade = asked ?? pump.entered.grade ?? null;
   const solved = solving(() => uncertaintyRange({ pump, grade, duty, land, others }));
   if (!solved.ok || solved.value === null) return null;
   const { flow, power } = solved.value;
-  const standbyPower = duty.count * pump.pump.standbyPower;
+  const standbyPower = duty.count * pump.entered.standbyPower;
   const energyAt = (watts: number) => annualUse({ ...running, power: watts, standbyPower }).annualEnergy;
   return { grade, flow, power, annualEnergy: { low: energyAt(power.low), high: energyAt(power.high) } };
 }

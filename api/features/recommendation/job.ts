@@ -6,7 +6,7 @@ import type { Caution } from '../../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../../../models/duty/sampled-loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { RequiredDuty } from '../../../models/network/required-duty.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
@@ -55,7 +55,7 @@ export interface RecommendationFigures {
 
 /** `balanced` is the loop of `model`, balanced as `work` asks. */
 export function computeRecommendation(
-  { model, balanced }: { readonly model: LoopModel; readonly balanced: BalancedLoop },
+  { model, balanced }: { readonly model: CompiledLoop; readonly balanced: BalancedLoop },
   work: RecommendationWork,
 ): Result<RecommendationFigures, BalanceFailure> {
   const { candidates, rankingLimit, system } = work;
@@ -77,7 +77,7 @@ export function computeRecommendation(
     ...told.value,
     rejected: rejected.map((one) => {
       const candidate = candidateAt(work, one.candidate);
-      const { id, count, pump } = candidate;
+      const { id, count, entered: pump } = candidate;
       const cause = rejectionCause(sampled, { pump: candidate, count }, one.outcome.failing);
       return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
     }),
@@ -96,7 +96,7 @@ function screenLimitAnswer(
   const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
   const found = withoutScreenLimit({ selection, sampled, candidates: pumps, limits, running, worstCase });
   if (found === null) return null;
-  const { id, pump } = candidateAt(work, found.ranked.candidate);
+  const { id, entered: pump } = candidateAt(work, found.ranked.candidate);
   return withoutScreenLimitAnswer(found, { id, name: pump.name });
 }
 
@@ -124,7 +124,7 @@ function rankedAnswer(
   const others = worst === null ? [] : [worst];
   const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
   const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
-  const isUnpriced = running.lifeCycle !== undefined && pump.pump.price === undefined;
+  const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
   return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
 }
 
@@ -144,9 +144,9 @@ function worstCaseOfBest(choice: Choice, work: RecommendationWork): WorstCaseAns
 
 /** Where no bisection finds the setting, all settings of all candidates are judged. */
 
-export function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[]): boolean {
+export function isLongSelection(loop: CompiledLoop, candidates: readonly PumpModel[]): boolean {
   const branches = branchesOf(loop);
   const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
-  const settings = candidates.reduce((sum, { pump }) => sum + gridSize(pump.settings), 0);
+  const settings = candidates.reduce((sum, { entered: pump }) => sum + gridSize(pump.settings), 0);
   return branches * solves + (SETTING.own + SETTING.branch * branches) * settings > LONG;
 }

@@ -175,7 +175,7 @@ async function computeHereOrThere({
 }): Promise<Result<RecommendationFigures, Problem>> {
   const failedOn = { ...places, isInline: loop.id === null };
   if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.loop, work });
+    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.entered, work });
     if (!done.ok) return done;
     return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
   }

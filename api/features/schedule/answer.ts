@@ -58,7 +58,7 @@ export function scheduleAnswer(
         infeasible,
         hasBattery: emergency?.batteryEnergy !== undefined,
         hasVolume: plan.phases.some(({ volume }) => volume !== null),
-        stride: volumeStride(plan.station.pump.pump.settings),
+        stride: volumeStride(plan.station.pump.entered.settings),
       }),
       ...ofLoop,
     ],

@@ -3,7 +3,7 @@
 import type { Result } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
@@ -46,7 +46,7 @@ export interface PlannedFigures {
 }
 
 /** Walks the day and the year once, so that every duty they take is among the figures. */
-export function computePlan(loop: LoopModel, work: PlanWork): Result<PlannedFigures, Unsolved> {
+export function computePlan(loop: CompiledLoop, work: PlanWork): Result<PlannedFigures, Unsolved> {
   return solving(() => {
     const plan = planSchedule(work.schedule, loop, work.station);
     const fallback = fallbackSetting(plan);
@@ -84,7 +84,7 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
 /** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
 
 export function isLongPlan(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
   { settings }: Pump,
 ): boolean {

@@ -41,7 +41,7 @@ export function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
   }
   const { count, pump } = plan.station;
   const outletFlows = one.loop.system.outlets.map(() => 0);
-  return { one, duty: null, power: count * pump.pump.standbyPower, flow: 0, outletFlows };
+  return { one, duty: null, power: count * pump.entered.standbyPower, flow: 0, outletFlows };
 }
 
 function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {

@@ -91,7 +91,7 @@ function storedServiceOf(
   siteId: string,
   { installed, withoutPump }: SummaryPage,
 ): Promise<YearlyWork> {
-  const unstated = installed.filter(({ slice }) => slice.installed.pump.pump.service === undefined);
+  const unstated = installed.filter(({ slice }) => slice.installed.pump.entered.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
   return store.maintenanceTotals({ siteId, loops, kind: 'wet-end-service', today: 0 });
 }
@@ -103,7 +103,7 @@ function withOne(
 ): SummedLoops {
   const { count, setting, pump } = slice.installed;
   const loop = { id: record.id, name: record.name };
-  const { service } = pump.pump;
+  const { service } = pump.entered;
   const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
   const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);
   const entry = { loop, figures, isScheduled: slice.schedule !== null, count, setting };

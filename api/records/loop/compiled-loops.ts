@@ -3,7 +3,7 @@ import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import {
   type BalancedLoop,
   type BalanceFailure,
@@ -25,7 +25,7 @@ export interface VersionedLoop {
 
 export interface ReadyLoop {
   /** Of the loop with its calibration, which `model.loop` is. */
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   /** Worked out when first asked for. */
   balanced(balancing: Balancing): Result<BalancedLoop, BalanceFailure>;
 }
@@ -59,7 +59,7 @@ export function loopCache(): LoopCache {
   };
 }
 
-function readyLoop(model: LoopModel): ReadyLoop {
+function readyLoop(model: CompiledLoop): ReadyLoop {
   const balanced = new Map<Balancing, Result<BalancedLoop, BalanceFailure>>();
   return {
     model,

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lossRows } from '../../../models/losses/loss-rows.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
@@ -11,14 +11,14 @@ import { LITRE_PER_HOUR, loopOf, modelOf, nested, outlet, pipe, trimmedModelOf }
 
 const L = LITRE_PER_HOUR;
 
-function listed(model: LoopModel, flow: number) {
+function listed(model: CompiledLoop, flow: number) {
   const list = lossRows(model, model.system.stateAt(flow));
   if (list === null) throw new Error('the pump does work');
   return list;
 }
 
 /** Shares add up to 1, powers to rho g Q H, both within 1e-9. */
-function expectAddsUp(model: LoopModel, flow: number): void {
+function expectAddsUp(model: CompiledLoop, flow: number): void {
   const state = model.system.stateAt(flow);
   const list = lossRows(model, state);
   const ofPump = model.water.density * GRAVITY * flow * state.head;

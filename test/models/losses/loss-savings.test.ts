@@ -166,7 +166,7 @@ describe.each(QUESTIONS)('a saving %s', (name, question) => {
     const fine = {
       ...question,
       candidates: candidates.map(({ pump, count }) => ({
-        pump: { ...pump, pump: { ...pump.pump, settings: { min: 50, max: 100, step: 0.01 } } },
+        pump: { ...pump, entered: { ...pump.entered, settings: { min: 50, max: 100, step: 0.01 } } },
         count,
       })),
     };

@@ -58,7 +58,7 @@ describe('without the limit of the screen', () => {
     expect(question(tight, [fine, coarse], { throughSlotVelocity: null }).found).toBeNull();
     const dear: Candidate = {
       ...coarse,
-      pump: pumpModelOf({ ...coarse.pump.pump, powerPoints: [{ setting: 100, power: 40_000 }] }),
+      pump: pumpModelOf({ ...coarse.pump.entered, powerPoints: [{ setting: 100, power: 40_000 }] }),
     };
     expect(question(tight, [fine, dear]).found).toBeNull();
   });

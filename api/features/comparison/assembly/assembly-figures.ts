@@ -55,7 +55,7 @@ export async function assemblyFigures(
     path,
   });
   if (!running.ok) return running;
-  const pump = candidate.value?.pump;
+  const pump = candidate.value?.entered;
   const failures = pump?.failures === undefined ? null : failureRate(pump.failures);
   return success({
     ...{ asked, found: found.value, candidate: candidate.value, count, schedule, failures },

@@ -73,10 +73,10 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
   const installed: InstalledPump = {
     pump: candidate.id ?? '',
     count: candidate.count,
-    setting: document.installed?.setting ?? candidate.pump.settings.max,
+    setting: document.installed?.setting ?? candidate.entered.settings.max,
   };
   const times = { createdAt: 0, updatedAt: 0 };
-  const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.pump.name };
+  const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.entered.name };
   return {
     installed,
     ready: found.ready,
@@ -88,7 +88,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
       document,
       calibration: found.loop.calibration ?? null,
     },
-    pump: { ...times, ...pump, document: candidate.pump, fit: candidate.fit },
+    pump: { ...times, ...pump, document: candidate.entered, fit: candidate.fit },
   };
 }
 

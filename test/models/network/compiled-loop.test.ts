@@ -1,7 +1,7 @@
 /** Pipework compiled: inherited bores, losses at intake and outlets, and pipework that makes no sense. */
 import { describe, expect, it } from 'vitest';
 import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
-import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { compileLoop } from '../../../models/network/compiled-loop.ts';
 import { lossOver } from '../../../models/network/network.ts';
 import { expectClose } from '../../expect-close.ts';
 import { loopOf, networkOf, outlet, pipe } from '../example-loops.ts';
@@ -58,7 +58,7 @@ const SENSELESS: readonly [string, PipeworkLoop, string, string][] = [
 
 describe('pipework that makes no sense', () => {
   it.each(SENSELESS)('%s is named', (_, loop, code, pointer) => {
-    const built = buildLoopModel(loop);
+    const built = compileLoop(loop);
     expect(built.ok).toBe(false);
     if (built.ok) return;
     expect([built.failure.code, `/${built.failure.path.join('/')}`]).toEqual([code, pointer]);

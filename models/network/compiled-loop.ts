@@ -10,8 +10,8 @@ import { pipeworkSystem } from './pipework-system.ts';
 import type { NetworkFailure } from './place-elements.ts';
 import type { System } from './system.ts';
 
-export interface LoopModel {
-  readonly loop: Loop;
+export interface CompiledLoop {
+  readonly entered: Loop;
   readonly water: WaterProperties;
   readonly system: System;
   /** Null for a loop known by its system curve alone. */
@@ -21,17 +21,17 @@ export interface LoopModel {
 export type LoopFailure = NetworkFailure | (SystemCurveFailure & { readonly path: DocumentPath });
 
 /** Compiles a loop; fails with the place in its document that does not make sense. */
-export function buildLoopModel(loop: Loop): Result<LoopModel, LoopFailure> {
+export function compileLoop(loop: Loop): Result<CompiledLoop, LoopFailure> {
   const water = waterProperties(loop.water);
   if ('systemCurve' in loop) {
     const { points, staticHead } = loop.systemCurve;
     const curve = fitSystemCurve(points, staticHead);
     if (!curve.ok) return failed({ ...curve.failure, path: ['systemCurve', 'points'] });
-    return success({ loop, water, system: curveSystem(curve.value, loop), network: null });
+    return success({ entered: loop, water, system: curveSystem(curve.value, loop), network: null });
   }
   const network = buildNetwork(loop);
   if (!network.ok) return network;
-  return success({ loop, water, system: pipeworkSystem(network.value), network: network.value });
+  return success({ entered: loop, water, system: pipeworkSystem(network.value), network: network.value });
 }
 
 /** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not told apart. */
