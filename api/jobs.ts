@@ -2,7 +2,7 @@
 import type { Result } from '../curves/result.ts';
 import type { Loop } from '../models/loop/loop.ts';
 import type { Unsolved } from '../models/network/solve-failure.ts';
-import { type PrepareFailure, prepareLoop } from '../models/selection/prepare-loop.ts';
+import { type BalanceFailure, balancedLoop } from '../models/selection/balanced-loop.ts';
 import type { LoopFigures } from '../models/site-summary/loop-figures.ts';
 import type { UpgradePlan } from '../models/upgrade-plan/choose-upgrades.ts';
 import type { PlanFailure } from '../models/upgrade-plan/solve-plan.ts';
@@ -47,7 +47,7 @@ export interface JobInputs {
 }
 
 export interface JobResults {
-  readonly recommendation: Result<RecommendationFigures, PrepareFailure>;
+  readonly recommendation: Result<RecommendationFigures, BalanceFailure>;
   readonly dutyPoint: Result<DutyPointFigures, Unsolved>;
   readonly systemCurve: Result<SystemCurveFigures, Unsolved>;
   readonly plan: Result<PlannedFigures, Unsolved>;
@@ -68,8 +68,8 @@ type Jobs = { readonly [Name in JobName]: (input: JobInputs[Name]) => Done<Name>
 const jobs: Jobs = {
   recommendation({ loop, work }) {
     const model = compiled(loop);
-    const prepared = prepareLoop(model, work.balancing);
-    return prepared.ok ? computeRecommendation({ model, prepared: prepared.value }, work) : prepared;
+    const balanced = balancedLoop(model, work.balancing);
+    return balanced.ok ? computeRecommendation({ model, balanced: balanced.value }, work) : balanced;
   },
   dutyPoint: ({ loop, work }) => computeDutyPoint(compiled(loop), work),
   systemCurve: ({ loop, work }) => computeSystemCurve(compiled(loop), work),

@@ -1,7 +1,7 @@
 /** The bill of materials of a loop: from the question to the figures of the answer. */
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { billCautions } from '../../../models/cautions/money.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { billOfMaterials } from '../../../models/money/bill-of-materials.ts';
 import { type MaterialPrice, priceBill } from '../../../models/money/bill-price.ts';
@@ -50,7 +50,7 @@ export async function answerBill(
         ? null
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
     summary: summaryOf(priced, { currency, unnamed: bill.unnamed.length }),
-    cautions: [caution('materials-as-entered')],
+    cautions: [...billCautions()],
     basis: { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] },
   });
 }

@@ -2,7 +2,7 @@
 import type { Result } from '../../../curves/result.ts';
 import { type Calibration, calibrate } from '../../../models/calibration/calibrate.ts';
 import type { MeasuredRows } from '../../../models/calibration/measured-rows.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Unsolved } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 
@@ -18,6 +18,6 @@ export interface CalibrationWork {
 export type CalibrationFigures = Result<Calibration, Unsolved>;
 
 export const computeCalibration = (
-  loop: LoopModel,
+  loop: CompiledLoop,
   { pump, count, setting, measured }: CalibrationWork,
 ): CalibrationFigures => calibrate({ loop, pump, count }, measured, setting);

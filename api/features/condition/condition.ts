@@ -61,7 +61,7 @@ export async function answerCondition(
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
   const { model } = ready.value;
   const work = {
-    pump: { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
+    pump: { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
     count: installed.count,
     setting: installed.setting,
     readings,
@@ -70,7 +70,7 @@ export async function answerCondition(
     costs: { cleaning: costOf('cleaning'), service: costOf('service') },
   };
   const done = isLongCondition(model, work)
-    ? await runHeavy(heavyWork, 'condition', { loop: model.loop, work })
+    ? await runHeavy(heavyWork, 'condition', { loop: model.entered, work })
     : success(computeCondition(model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));

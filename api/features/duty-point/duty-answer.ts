@@ -1,12 +1,15 @@
 /** A priced duty as answers carry it. */
+
 import type { z } from '@hono/zod-openapi';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { PERCENT } from '../../../curves/percent.ts';
+import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
+import { priceCautions } from '../../../models/cautions/money.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
 import { outletReaches } from '../../../models/network/outlet-reach.ts';
 import type { Trim } from '../../../models/network/trim.ts';
-import type { ConditionContext } from '../../../models/selection/criteria.ts';
+import type { CriteriaContext } from '../../../models/selection/criteria.ts';
 import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { dutySchema } from './duty-schema.ts';
@@ -15,14 +18,11 @@ import { surroundingsAnswer } from './surroundings-answer.ts';
 
 export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
-const SECONDS_PER_HOUR = 3600;
-const PERCENT = 100;
-
 interface ToldDuty {
   readonly candidate: number;
   /** Null where the pump came with the request. */
   readonly pumpId: string | null;
-  readonly context: ConditionContext;
+  readonly context: CriteriaContext;
   readonly duty: ExactDuty;
   readonly use: {
     readonly annualEnergy: number;
@@ -31,7 +31,7 @@ interface ToldDuty {
     readonly lifeCycleCost?: number | null;
   };
   readonly trims: readonly Trim[];
-  readonly doubt: DutyAnswer['doubt'];
+  readonly uncertainty: DutyAnswer['doubt'];
   /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
   /** Whether it has no price where the ranking goes by life-cycle cost. */
@@ -45,7 +45,7 @@ export function dutyAnswer({
   duty,
   use,
   trims,
-  doubt,
+  uncertainty,
   reachVelocity = null,
   isUnpriced = false,
 }: ToldDuty): DutyAnswer {
@@ -53,10 +53,10 @@ export function dutyAnswer({
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);
   const reaches = outletReaches(loop, duty.outletFlows, reachVelocity);
-  const tankVolume = loop.loop.tank?.volume;
+  const tankVolume = loop.entered.tank?.volume;
   return {
     candidate,
-    pump: { id: pumpId, name: pump.pump.name },
+    pump: { id: pumpId, name: pump.entered.name },
     count,
     setting,
     speed: PERCENT * duty.speedRatio,
@@ -73,13 +73,10 @@ export function dutyAnswer({
     trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
     onePumpDown: onePumpDownAnswer(context, duty),
-    doubt,
+    doubt: uncertainty,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
-    cautions: [
-      ...dutyCautions(context, duty, reachVelocity),
-      ...(isUnpriced ? [caution('purchase-not-counted')] : []),
-    ],
+    cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],
   };
 }
 

@@ -2,7 +2,8 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
+import { borrowedCalibration } from '../../../models/cautions/measured.ts';
+import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
@@ -14,7 +15,6 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { settingProblem } from '../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import { tariffCautions } from '../../question/tariff-answer.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
 import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -95,12 +95,12 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, pump: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
   const done = isLongDutyPoint(ready.value.model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.loop, work })
+    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.entered, work })
     : success(computeDutyPoint(ready.value.model, work));
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
@@ -117,7 +117,7 @@ export async function answerDutyPoint(
       cautions: [
         ...duty.cautions,
         ...borrowedCalibration(loop.calibration, [pump]),
-        ...tariffCautions(tariff.value, hoursPerDay),
+        ...meanPriceCautions({ tariff: tariff.value?.name ?? null, hoursPerDay }),
       ],
       intersections: [...intersections],
       drainBack: drainBack(document),

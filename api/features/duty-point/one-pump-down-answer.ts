@@ -4,13 +4,13 @@ import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { onePumpDown } from '../../../models/duty/one-pump-down.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
-import { type ConditionContext, EQUAL } from '../../../models/selection/criteria.ts';
+import { type CriteriaContext, EQUAL } from '../../../models/selection/criteria.ts';
 import type { dutySchema } from './duty-schema.ts';
 
 export type OnePumpDownAnswer = z.output<ReturnType<typeof dutySchema>>['onePumpDown'];
 
 export function onePumpDownAnswer(
-  { loop, pump }: Pick<ConditionContext, 'loop' | 'pump'>,
+  { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
   duty: ExactDuty,
 ): OnePumpDownAnswer {
   if (duty.flow === 0) return null;

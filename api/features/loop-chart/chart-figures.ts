@@ -95,7 +95,7 @@ async function shownPump(
   const answered = await answerDutyPoint({ ...deps, loops: means.loops }, { loop, asked: question, system });
   if (!answered.ok) return answered;
   const { intersections, ...duty } = answered.value.body;
-  const model = { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
+  const model = { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
   return success({
     shown: { model, origin, duty, crossings: intersections },
     basis: answered.value.validator.basis,
@@ -111,7 +111,7 @@ async function systemCurve(
   if (!ready.ok) return ready;
   const work = { flow, points: SYSTEM_POINTS };
   const done = isLongSystemCurve(ready.value.model, SYSTEM_POINTS)
-    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: ready.value.model.loop, work })
+    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: ready.value.model.entered, work })
     : success(computeSystemCurve(ready.value.model, work));
   if (!done.ok) return done;
   return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));

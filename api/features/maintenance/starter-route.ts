@@ -1,6 +1,7 @@
 /** The starter set of a loop: the routine checks that common practice asks of it. */
 import { failed, success } from '../../../curves/result.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { workCautions } from '../../../models/cautions/upkeep.ts';
+import { dangersOf } from '../../../models/maintenance/task.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
@@ -8,7 +9,7 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { findLoop } from '../../records/loop/kind.ts';
-import { taskCautions, taskItemBody } from '../../records/task/answer.ts';
+import { taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
 import { taskProblem, taskView } from '../../records/task/view.ts';
 import { starterRequest } from './starter-schema.ts';
@@ -50,7 +51,7 @@ export function starterTasksRoute(api: Api): void {
         body: {
           items: inserted.records.map((record) => taskItemBody(record, view)),
           kept,
-          cautions: [...taskCautions(kinds), ...cautions.map((code) => caution(code))],
+          cautions: [...workCautions(dangersOf(kinds)), ...cautions],
         },
         location: `/v1/maintenance-tasks?loop=${loop.value.id}`,
       });

@@ -1,6 +1,6 @@
 /** The starter set of a stored loop, less what it has. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import type { CautionCode } from '../../../models/cautions/catalogue.ts';
+import type { Caution } from '../../../models/cautions/catalogue.ts';
 import { missingFrom, starterSet } from '../../../models/maintenance/starter-set.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { type Problem, problem } from '../../http/problem.ts';
@@ -19,7 +19,7 @@ interface Asked {
 interface StarterTasks {
   readonly documents: readonly MaintenanceTask[];
   readonly kept: number;
-  readonly cautions: readonly CautionCode[];
+  readonly cautions: readonly Caution[];
 }
 
 export async function starterTasks(

@@ -1,6 +1,6 @@
 /** The curves of a pump as answers carry them. */
 import type { z } from '@hono/zod-openapi';
-import { fitCautions } from '../../../models/cautions/fit-cautions.ts';
+import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';

@@ -1,14 +1,15 @@
 /** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
+import { borrowedCalibration } from '../../../models/cautions/measured.ts';
+import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import type { AnswerCache } from '../../question/answer-cache.ts';
 import { type SelectionPlaces, selectionProblem } from '../../question/solve-problems.ts';
-import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
+import { tariffAnswer } from '../../question/tariff-answer.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
 import type { LoopCache, ReadyLoop, VersionedLoop } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -69,11 +70,11 @@ async function recommendAnew(
   const beside = await bestsBeside(work, compute);
   if (!beside.ok) return beside;
   const { asBuilt, unassured } = beside.value;
-  const { ranking, rejected, feasible, requiredDuty, badEnd, losses, cautions } = figures.value;
+  const { ranking, rejected, feasible, requiredDuty, worstCase, losses, cautions } = figures.value;
   const { withoutScreenLimit } = figures.value;
   const { screen } = loop.document.intake ?? {};
   const best = ranking[0] ?? null;
-  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, badEnd);
+  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, worstCase);
   const telling = {
     ...{ loopName: loop.document.name, currency, system, candidates: candidates.length, rejected, cautions },
     ...{ limits, assured: options.assurance ?? null, assurance: assured, heat },
@@ -114,7 +115,7 @@ async function recommendAnew(
 /** Of what the figures rest on besides the loop: its calibration, the tariff. */
 const cautionsBeside = ({ loop, candidates, tariff }: RecommendationQuestion, hoursPerDay: number) => [
   ...borrowedCalibration(loop.calibration, candidates),
-  ...tariffCautions(tariff, hoursPerDay),
+  ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay }),
 ];
 
 interface Asked {
@@ -174,13 +175,13 @@ async function computeHereOrThere({
 }): Promise<Result<RecommendationFigures, Problem>> {
   const failedOn = { ...places, isInline: loop.id === null };
   if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.loop, work });
+    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.entered, work });
     if (!done.ok) return done;
     return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
   }
-  const prepared = ready.prepared(work.balancing);
-  const figures = prepared.ok
-    ? computeRecommendation({ model: ready.model, prepared: prepared.value }, work)
-    : prepared;
+  const balanced = ready.balanced(work.balancing);
+  const figures = balanced.ok
+    ? computeRecommendation({ model: ready.model, balanced: balanced.value }, work)
+    : balanced;
   return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
 }

@@ -1,7 +1,9 @@
 /** The whole computation behind a loop's plan: from plain data to the figures that telling settings and costs takes. */
+
 import type { Result } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
@@ -43,10 +45,8 @@ export interface PlannedFigures {
   readonly fallback: number;
 }
 
-const DAY = 86_400_000;
-
 /** Walks the day and the year once, so that every duty they take is among the figures. */
-export function computePlan(loop: LoopModel, work: PlanWork): Result<PlannedFigures, Unsolved> {
+export function computePlan(loop: CompiledLoop, work: PlanWork): Result<PlannedFigures, Unsolved> {
   return solving(() => {
     const plan = planSchedule(work.schedule, loop, work.station);
     const fallback = fallbackSetting(plan);
@@ -70,7 +70,13 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
   }
   const today = { ...calendar, zone: zoneAround(timeZone, siteYear(timeZone, from)) };
   const prices = { rates, zone: today.zone };
-  for (const { phase, setting } of stepsWithin(plan, today, prices, { from, until: from + DAY }, memory)) {
+  for (const { phase, setting } of stepsWithin(
+    plan,
+    today,
+    prices,
+    { from, until: from + MS_PER_DAY },
+    memory,
+  )) {
     if (setting > 0) planAt(plan, phase).dutyAt(setting);
   }
 }
@@ -78,7 +84,7 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
 /** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
 
 export function isLongPlan(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
   { settings }: Pump,
 ): boolean {

@@ -1,6 +1,8 @@
 /** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
+
 import { LRUCache } from 'lru-cache';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
@@ -27,7 +29,6 @@ export interface PlanCache {
 }
 
 const KEPT = 500;
-const DAY = 86_400_000;
 
 export function planCache(parts: PlanParts): PlanCache {
   const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
@@ -69,7 +70,7 @@ function steppedLoop(planned: PlannedLoop): SteppedLoop {
     steps,
     stepAt(instant) {
       if (instant < window.from || instant >= window.until) {
-        window = { from: instant, until: instant + DAY, steps: steps(instant, instant + DAY) };
+        window = { from: instant, until: instant + MS_PER_DAY, steps: steps(instant, instant + MS_PER_DAY) };
       }
       const step = window.steps.find(({ until }) => until > instant);
       if (step === undefined) throw new Error('invariant: a phase runs at every instant');

@@ -27,7 +27,7 @@ interface Planning {
 }
 
 const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
-  pump: { pump: pump.document, fit: fitOnLoop(pump, loop.calibration) },
+  pump: { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) },
   count: installed.count,
   limits: DEFAULT_LIMITS,
   elevation: site.document.elevation,
@@ -53,7 +53,7 @@ export async function workPlan(
     tariff: tariff?.document ?? null,
     price: site.document.price ?? 1,
   };
-  const done = await runHeavy(heavyWork, 'plan', { loop: ready.model.loop, work });
+  const done = await runHeavy(heavyWork, 'plan', { loop: ready.model.entered, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { figures, fallback } = done.value.value;

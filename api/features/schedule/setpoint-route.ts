@@ -1,6 +1,8 @@
 /** What a controller is to set, now and in the next 24 hours. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { Step } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
@@ -18,8 +20,6 @@ import type { PlanCache, SteppedLoop } from './plan-cache.ts';
 import { setpointAnswer, setpointsAnswer } from './setpoint-answer.ts';
 import { setpointSchema, setpointsSchema } from './setpoint-schema.ts';
 import { setpointsTable } from './setpoints-table.ts';
-
-const DAY = 86_400_000;
 
 const query = perContext((context) =>
   z.strictObject({
@@ -108,7 +108,7 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
       return inZone(found.value, instant, (zone) => {
-        const list = steps(instant, instant + DAY);
+        const list = steps(instant, instant + MS_PER_DAY);
         const body = setpointsAnswer(planned, list, zone);
         const edges = [list[0]?.from, list.at(-1)?.until, list.length];
         return { body, validator: { basis: [planned.basis, planned.versions, edges] } };

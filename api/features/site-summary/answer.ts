@@ -1,7 +1,8 @@
 /** The figures of a site as its summary tells them. */
+
 import type { z } from '@hono/zod-openapi';
-import { about } from '../../../models/cautions/about.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
+import { siteCautions } from '../../../models/cautions/plan.ts';
 import type { Attention } from '../../../models/maintenance/attention.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
@@ -13,8 +14,6 @@ import { siteSummaryWords } from './sentence.ts';
 import type { SiteSummary } from './site-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
-
-const HOURS_PER_DAY = 24;
 
 export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const { site, totals, pumps, attention, tariff, price, year } = summed;
@@ -40,13 +39,10 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
     assumptions: { year, price, tariff: tariff?.name ?? null, hoursPerDay: HOURS_PER_DAY },
     summary: siteSummaryWords(summed, system),
     cautions: [
-      ...about(
-        'outlets-short',
-        totals.short.worst.map(({ loop }) => loop.name),
-      ),
-      ...(told.length === 0 ? [] : [caution('savings-before-check')]),
-      caution('site-as-stated'),
-      caution('estimate'),
+      ...siteCautions({
+        shortLoops: totals.short.worst.map(({ loop }) => loop.name),
+        offersPumps: told.length > 0,
+      }),
     ],
     basis: {
       modelVersion: MODEL_VERSION,

@@ -1,7 +1,9 @@
 /** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
+import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
+import { sparesCautions } from '../../../models/cautions/money.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
@@ -27,9 +29,6 @@ interface Known {
   /** Null where no stored pump took part. */
   readonly pump: PumpRecord | null;
 }
-
-const DAYS_PER_YEAR = 365;
-const FEW_FAILURES = 5;
 
 export async function answerSpares(
   store: Store,
@@ -91,7 +90,7 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     failuresPerDeviceYear: rate,
     ...{ positions, leadTimeDays, confidence },
     summary: summaryOf(known, shelf.value, atHighRate.value),
-    cautions: cautionsOf(failures),
+    cautions: [...sparesCautions({ failures: failures.count })],
     basis: {
       modelVersion: MODEL_VERSION,
       loop: null,
@@ -121,9 +120,4 @@ function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, a
   const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
   if (atHighRate.spares === shelf.spares) return first;
   return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
-}
-
-function cautionsOf({ count }: FailureCounts): readonly Caution[] {
-  const few = count < FEW_FAILURES ? [caution('few-failures')] : [];
-  return [caution('failures-independent'), ...few];
 }

@@ -2,7 +2,7 @@
 
 import { at } from '../../../curves/at.ts';
 import type { Result } from '../../../curves/result.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { type RequiredDuty, requiredDuty } from '../../../models/network/required-duty.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { SystemState } from '../../../models/network/system.ts';
@@ -29,7 +29,7 @@ const BEYOND = 1.5;
 const BRISK = 2;
 
 export function computeSystemCurve(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { flow, points }: SystemCurveWork,
 ): Result<SystemCurveFigures, Unsolved> {
   const { system } = loop;
@@ -50,12 +50,12 @@ export function computeSystemCurve(
   });
 }
 
-function flowOfLoop({ loop, network }: LoopModel): number {
+function flowOfLoop({ entered: loop, network }: CompiledLoop): number {
   if ('systemCurve' in loop) return Math.max(...loop.systemCurve.points.map((point) => point.flow));
   const bores = network?.branches.map(({ farBore }) => farBore ?? 0) ?? [];
   const widest = bores.reduce((most, bore) => Math.max(most, bore), 0.01);
   return BRISK * (Math.PI / 4) * widest ** 2;
 }
 
-export const isLongSystemCurve = (loop: LoopModel, points: number): boolean =>
+export const isLongSystemCurve = (loop: CompiledLoop, points: number): boolean =>
   branchesOf(loop) * (SOLVES.requiredDuty + points) > LONG;

@@ -80,7 +80,7 @@ export function systemCurveRoute(api: Api, loops: LoopCache): void {
       const { model } = ready.value;
       const work = { flow, points };
       const done = isLongSystemCurve(model, points)
-        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.loop, work })
+        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.entered, work })
         : success(computeSystemCurve(model, work));
       if (!done.ok) return done;
       if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));

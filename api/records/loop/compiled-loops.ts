@@ -3,13 +3,13 @@ import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
-import type { Balancing } from '../../../models/selection/options.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import {
-  type PreparedLoop,
-  type PrepareFailure,
-  prepareLoop,
-} from '../../../models/selection/prepare-loop.ts';
+  type BalancedLoop,
+  type BalanceFailure,
+  balancedLoop,
+} from '../../../models/selection/balanced-loop.ts';
+import type { Balancing } from '../../../models/selection/options.ts';
 import type { PathPart } from '../../http/json-pointer.ts';
 import type { Problem } from '../../http/problem.ts';
 import { compileLoopOrProblem } from './compile.ts';
@@ -25,9 +25,9 @@ export interface VersionedLoop {
 
 export interface ReadyLoop {
   /** Of the loop with its calibration, which `model.loop` is. */
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   /** Worked out when first asked for. */
-  prepared(balancing: Balancing): Result<PreparedLoop, PrepareFailure>;
+  balanced(balancing: Balancing): Result<BalancedLoop, BalanceFailure>;
 }
 
 export interface LoopCache {
@@ -59,13 +59,13 @@ export function loopCache(): LoopCache {
   };
 }
 
-function readyLoop(model: LoopModel): ReadyLoop {
-  const prepared = new Map<Balancing, Result<PreparedLoop, PrepareFailure>>();
+function readyLoop(model: CompiledLoop): ReadyLoop {
+  const balanced = new Map<Balancing, Result<BalancedLoop, BalanceFailure>>();
   return {
     model,
-    prepared(balancing) {
-      const known = prepared.get(balancing) ?? prepareLoop(model, balancing);
-      prepared.set(balancing, known);
+    balanced(balancing) {
+      const known = balanced.get(balancing) ?? balancedLoop(model, balancing);
+      balanced.set(balancing, known);
       return known;
     },
   };

@@ -5,16 +5,16 @@ import { isLongSelection } from '../../../api/features/recommendation/job.ts';
 import { isLongPlan } from '../../../api/features/schedule/job.ts';
 import { isLongSystemCurve } from '../../../api/features/system-curve/job.ts';
 import type { Branch } from '../../../models/loop/loop.ts';
-import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { compileLoop } from '../../../models/network/compiled-loop.ts';
 import { fitPump } from '../../../models/pump/pump-model.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
 
-const flume = expectValue(buildLoopModel(kelpFlume));
-const pump = { pump: canister250, fit: expectValue(fitPump(canister250)) };
+const flume = expectValue(compileLoop(kelpFlume));
+const pump = { entered: canister250, fit: expectValue(fitPump(canister250)) };
 const pumps = (count: number, step = 1) => {
   const settings = { min: 1, max: 100, step };
-  return Array.from({ length: count }, () => ({ ...pump, pump: { ...canister250, settings } }));
+  return Array.from({ length: count }, () => ({ ...pump, entered: { ...canister250, settings } }));
 };
 
 const outlets = (count: number) => {
@@ -22,7 +22,7 @@ const outlets = (count: number) => {
     return { run: [], outlet: { name: `o${i}`, requiredFlow: 1e-6 } };
   });
   const discharge = { run: [{ pipe: 'sch40 2', length: 1 }], branches };
-  return expectValue(buildLoopModel({ ...kelpFlume, discharge }));
+  return expectValue(compileLoop({ ...kelpFlume, discharge }));
 };
 
 describe('a selection', () => {

@@ -12,8 +12,8 @@ describe('the cache of loops', () => {
     const first = expectValue(loops.ready(stored(1), []));
     expect(expectValue(loops.ready(stored(1), []))).toBe(first);
     expect(expectValue(loops.ready(stored(2), []))).not.toBe(first);
-    expect(first.prepared('trimmed')).toBe(first.prepared('trimmed'));
-    expect(first.prepared('trimmed')).not.toBe(first.prepared('as-built'));
+    expect(first.balanced('trimmed')).toBe(first.balanced('trimmed'));
+    expect(first.balanced('trimmed')).not.toBe(first.balanced('as-built'));
   });
 
   it('keeps no loop that came with a request', () => {
