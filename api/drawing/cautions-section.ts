@@ -1,7 +1,7 @@
 /** What the reader of a report must know, the gravest first. */
 
-import type { Severity } from '../../models/cautions/catalogue/caution-row.ts';
 import type { Caution } from '../../models/cautions/catalogue.ts';
+import type { Severity } from '../../models/cautions/topic.ts';
 import { type Markup, markup } from './markup/markup.ts';
 
 const WORDS = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const satisfies Record<

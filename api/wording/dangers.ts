@@ -1,7 +1,7 @@
 /** Dangers said before anything else is. */
 
-import type { Severity } from '../../models/cautions/catalogue/caution-row.ts';
 import type { CautionCode } from '../../models/cautions/catalogue.ts';
+import type { Severity } from '../../models/cautions/topic.ts';
 
 interface ReportedCaution {
   readonly code: string;

@@ -50,7 +50,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
     if (!response.ok) throw new Error(`${method} ${path}: ${text}`);
     return JSON.parse(text).id;
   };
-  for (const { pump, fit } of pumps.slice(0, count)) {
+  for (const { entered: pump, fit } of pumps.slice(0, count)) {
     await store.insertPump({ siteId: DEFAULT_SITE_ID, id: v7(), document: pump, fit, now: Date.now() });
   }
   const pump = await sent('POST', '/v1/pumps', exampleOf('pump-canister-250'));

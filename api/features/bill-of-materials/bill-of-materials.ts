@@ -2,7 +2,7 @@
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { billCautions } from '../../../models/cautions/money.ts';
 import { billOfMaterials } from '../../../models/money/bill-of-materials.ts';
 import { type MaterialPrice, priceBill } from '../../../models/money/bill-price.ts';
 import { basisOf } from '../../fields/basis.ts';
@@ -51,7 +51,7 @@ export async function answerBill(
         ? null
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
     summary: sentenceOf(priced, { currency, unnamed: bill.unnamed.length }),
-    cautions: [caution('materials-as-entered')],
+    cautions: [...billCautions()],
     basis: basisOf({ loop: { id, version }, pumps: [] }),
   });
 }

@@ -4,10 +4,10 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
 import { isFarOff } from '../../../models/calibration/misfit.ts';
-import { calibrationCautions } from '../../../models/cautions/calibration-cautions.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
+import { calibrationCautions } from '../../../models/cautions/measured.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
@@ -48,7 +48,7 @@ interface Calibrated {
 
 interface Read {
   readonly calibration: Calibration;
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   readonly pump: PumpRecord;
   /** The first instant whose readings count [ms]; 0: all. */
   readonly from: number;
@@ -72,7 +72,7 @@ async function readAll(
   const model = compileLoopOrProblem(loop.document);
   if (!model.ok) return model;
   const { document, fit } = pump.value;
-  const installation = { loop: model.value, pump: { pump: document, fit }, count: installed.count };
+  const installation = { loop: model.value, pump: { entered: document, fit }, count: installed.count };
   const choice = { siteId, loop: loop.id, from, before };
   const measured = await collectReadings(store, choice, stationFor(installation));
   if (!measured.ok) return measured;

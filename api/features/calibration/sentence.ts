@@ -1,4 +1,5 @@
 /** What a calibration tells, in words. */
+import { PERCENT } from '../../../curves/percent.ts';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import { SEPARATE } from '../../../models/calibration/identifiability.ts';
 import type { NotIdentifiable } from '../../../models/calibration/identify.ts';
@@ -71,8 +72,6 @@ function readingWords({ measure, setting, outlet, shut, zeroFlow }: Gauge): stri
   const closed = shut.length === 0 ? '' : ` with ${shut.join(', ')} shut`;
   return `${what} at setting ${sayNumber(setting)} %${valve}${closed}`;
 }
-
-const PERCENT = 100;
 
 function marginWords({ limiting }: Calibration): string {
   if (limiting === null || limiting.margin === null || limiting.doubt === null) return '';

@@ -1,5 +1,5 @@
 /** The figures of a comparison as its answer tells them. */
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { comparisonCautions } from '../../../models/cautions/money.ts';
 import { breakEvenPrice, breakEvenValueAtRisk, type Rival } from '../../../models/money/break-even.ts';
 import { type LifeCycle, lifeCycle } from '../../../models/money/life-cycle.ts';
 import { yearlyCosts } from '../../../models/money/option-costs.ts';
@@ -44,12 +44,7 @@ export function comparisonFigures(
       notes: [...comparisonNotes(context, options)],
     },
     summary: comparisonSentence(answers, { cheapest, years: terms.years, currency }),
-    cautions: [
-      caution('estimate'),
-      caution('electricity-near-water'),
-      caution('costs-as-entered'),
-      ...(options.some(({ asked }) => asked.risk !== undefined) ? [caution('failures-independent')] : []),
-    ],
+    cautions: [...comparisonCautions({ countsRisk: options.some(({ asked }) => asked.risk !== undefined) })],
     basis: comparisonBasis(sources),
   };
 }
@@ -122,7 +117,7 @@ function assemblyAnswer(one: AssemblyFigures): AssemblyAnswer {
   const { setting, settingFrom, feasible, detail, power, annualEnergy, annualCost, duty } = running;
   return {
     loop: found === null ? null : { id: found.loop.id, name: found.loop.document.name },
-    pump: candidate === null ? null : { id: candidate.id, name: candidate.pump.name },
+    pump: candidate === null ? null : { id: candidate.id, name: candidate.entered.name },
     ...{ count, new: asked.new, setting, settingFrom, feasible, detail, power, annualEnergy, annualCost },
     servedShare: duty === null && count > 1 ? null : servedShare,
     failuresPerDeviceYear: failures,

@@ -141,7 +141,7 @@ interface Checked {
 function checkedBy(assemblies: readonly AssemblyFigures[]): readonly Checked[] {
   const all = new Map<string, Checked>();
   for (const { found, candidate } of assemblies) {
-    const isServiced = candidate?.pump.service !== undefined;
+    const isServiced = candidate?.entered.service !== undefined;
     for (const { id } of found?.parts ?? []) {
       if (id !== null) all.set(`loop ${id}`, { of: { loop: id }, isServiced });
     }

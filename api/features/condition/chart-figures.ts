@@ -1,4 +1,5 @@
 /** The condition of a loop, as its answer tells it, made ready for its chart. */
+import { PERCENT } from '../../../curves/percent.ts';
 import { isolatedName } from '../../drawing/markup/name-text.ts';
 import type { ConditionFigures, Residual, ResidualSeries } from './figures.ts';
 
@@ -24,7 +25,6 @@ interface ReportedCondition {
   }[];
 }
 
-const PERCENT = 100;
 /** More plots than these are not looked at: outlets come last. */
 const SHOWN_MOST = 6;
 

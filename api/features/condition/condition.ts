@@ -65,7 +65,7 @@ export async function answerCondition(
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
   const model = compiled.value;
   const work = {
-    pump: { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
+    pump: { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
     count: installed.count,
     setting: installed.setting,
     readings,

@@ -4,7 +4,7 @@ import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { type Condition, type ConditionQuestion, conditionOf } from '../../../models/condition/condition.ts';
 import { POINTS_MOST } from '../../../models/condition/day-points.ts';
 import { MEASURES } from '../../../models/condition/residuals.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
@@ -35,7 +35,7 @@ function pairsOf(readings: ConditionWork['readings'], outlets: number): number {
   return (series * Math.min(POINTS_MOST, days) ** 2) / 2;
 }
 
-function isLongCondition({ network, system }: LoopModel, { readings }: ConditionWork): boolean {
+function isLongCondition({ network, system }: CompiledLoop, { readings }: ConditionWork): boolean {
   const settings = new Set(readings.map(({ setting }) => setting)).size;
   const metered = readings.some(({ outletFlows }) => outletFlows !== undefined) ? system.outlets.length : 0;
   const branches = network?.branches.length ?? 1;

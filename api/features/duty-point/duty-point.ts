@@ -3,7 +3,8 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
+import { borrowedCalibration } from '../../../models/cautions/measured.ts';
+import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
@@ -14,7 +15,6 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { settingProblem } from '../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import { tariffCautions } from '../../question/tariff-answer.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -96,7 +96,7 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, pump: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
@@ -112,7 +112,7 @@ export async function answerDutyPoint(
       cautions: [
         ...duty.cautions,
         ...borrowedCalibration(loop.calibration, [pump]),
-        ...tariffCautions(tariff.value, hoursPerDay),
+        ...meanPriceCautions({ tariff: tariff.value?.name ?? null, hoursPerDay }),
       ],
       intersections: [...intersections],
       drainBack: drainBack(document),

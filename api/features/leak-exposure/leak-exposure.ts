@@ -2,7 +2,8 @@
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { SECONDS_PER_MINUTE } from '../../../models/calendar/time-factors.ts';
+import { leakCautions } from '../../../models/cautions/installation.ts';
 import { type LeakFailure, type LeakFigures, leak } from '../../../models/hazards/leak.ts';
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -15,8 +16,6 @@ import type { leakRequest } from './request-schema.ts';
 type Request = z.output<ReturnType<typeof leakRequest>>;
 type Answer = WithoutUnits<z.output<ReturnType<typeof leakSchema>>>;
 
-const SECONDS_PER_MINUTE = 60;
-
 export function computeLeak(request: Request, system: UnitSystem): Result<Answer, Problem> {
   const { drop = 0, level = null, floorArea = null, ...asked } = request;
   const figures = leak({ ...asked, drop, level, floorArea });
@@ -24,7 +23,7 @@ export function computeLeak(request: Request, system: UnitSystem): Result<Answer
   return success({
     ...figures.value,
     summary: sentenceOf(figures.value, system),
-    cautions: [caution('electricity-near-water'), caution('bulkheads'), caution('estimate')],
+    cautions: [...leakCautions()],
     basis: basisOf({ loop: null, pumps: [] }),
   });
 }

@@ -92,7 +92,7 @@ async function shownPump(
   const answered = await answerDutyPoint(deps, { loop, asked: question, system });
   if (!answered.ok) return answered;
   const { intersections, ...duty } = answered.value.body;
-  const model = { pump: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
+  const model = { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
   return success({
     shown: { model, origin, duty, crossings: intersections },
     basis: answered.value.validator.basis,

@@ -2,9 +2,10 @@
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type CautionCode, caution } from '../../../models/cautions/catalogue.ts';
+import type { Caution } from '../../../models/cautions/catalogue.ts';
+import { workCautions } from '../../../models/cautions/upkeep.ts';
 import { missingFrom, starterSet } from '../../../models/maintenance/starter-set.ts';
-import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
+import { dangersOf, type MaintenanceTask } from '../../../models/maintenance/task.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
@@ -13,7 +14,7 @@ import { jsonBody } from '../../http/json-body.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
 import { findLoop, type LoopRecord } from '../../records/loop/kind.ts';
-import { dateText, taskCautions, taskItemBody } from '../../records/task/answer.ts';
+import { dateText, taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
 import { type FirstDue, firstDueField } from '../../records/task/schema.ts';
 import { firstDay, taskProblem, taskView } from '../../records/task/view.ts';
@@ -69,7 +70,7 @@ export function starterTasksRoute(api: Api): void {
         body: {
           items: inserted.records.map((record) => taskItemBody(record, view)),
           kept,
-          cautions: [...taskCautions(kinds), ...cautions.map((code) => caution(code))],
+          cautions: [...workCautions(dangersOf(kinds)), ...cautions],
         },
         location: `/v1/maintenance-tasks?loop=${loop.value.id}`,
       });
@@ -85,7 +86,7 @@ interface Asked {
 interface StarterTasks {
   readonly documents: readonly MaintenanceTask[];
   readonly kept: number;
-  readonly cautions: readonly CautionCode[];
+  readonly cautions: readonly Caution[];
 }
 
 /** The starter set of a stored loop, less what it has. */

@@ -1,7 +1,7 @@
 /** The curves of a pump as answers carry them. */
 
 import type { z } from '@hono/zod-openapi';
-import { fitCautions } from '../../../models/cautions/fit-cautions.ts';
+import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';

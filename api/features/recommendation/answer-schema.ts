@@ -1,6 +1,6 @@
 /** The answer to the main question: which pump at which setting serves a loop at the least cost. */
 import { z } from '@hono/zod-openapi';
-import { CONDITION_REASONS } from '../../../models/selection/criteria.ts';
+import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
@@ -24,7 +24,7 @@ import { reportedHeat } from './heat-schema.ts';
 import { lossesField } from './losses-schema.ts';
 import { withoutScreenLimitField } from './without-screen-limit-schema.ts';
 
-export const REJECTION_REASONS = [...CONDITION_REASONS, 'no-setting'] as const;
+export const REJECTION_REASONS = [...CRITERION_REASONS, 'no-setting'] as const;
 
 const reasonSchema = (context: SchemaContext) =>
   described(context, z.enum(REJECTION_REASONS), {

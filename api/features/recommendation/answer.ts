@@ -1,9 +1,10 @@
 /** A recommendation is answered from its figures, with sentences in the units that are asked for. */
 
-import { borrowedCalibration } from '../../../models/cautions/borrowed-calibration.ts';
+import { borrowedCalibration } from '../../../models/cautions/measured.ts';
+import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { basisOf } from '../../fields/basis.ts';
-import { tariffAnswer, tariffCautions } from '../../question/tariff-answer.ts';
+import { tariffAnswer } from '../../question/tariff-answer.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
@@ -33,10 +34,10 @@ export interface Recommended {
 export function recommendationAnswer(computed: ComputedRecommendation, system: UnitSystem): Recommended {
   const { question, figures, baselines, work } = computed;
   const { site, loop, tariff, options } = question;
-  const { ranking, feasible, requiredDuty, badEnd, losses, withoutScreenLimit } = figures;
+  const { ranking, feasible, requiredDuty, worstCase, losses, withoutScreenLimit } = figures;
   const best = ranking[0] ?? null;
   const rejected = rejectedIn(computed, system);
-  const assurance = work.assurance === null ? null : assuranceAnswer(best, baselines.unassured, badEnd);
+  const assurance = work.assurance === null ? null : assuranceAnswer(best, baselines.unassured, worstCase);
   const basis = basisOf({ loop, pumps: question.candidates });
   return {
     body: {
@@ -68,7 +69,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
 
 const rejectedIn = ({ figures, work }: ComputedRecommendation, system: UnitSystem) =>
   figures.rejected.map((one) => {
-    const { id, count, pump } = candidateAt(work, one.candidate);
+    const { id, count, entered: pump } = candidateAt(work, one.candidate);
     return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system });
   });
 
@@ -90,7 +91,7 @@ function assumptionsOf({
 /** Of what the figures rest on besides the loop: its calibration, the tariff. */
 const cautionsBeside = ({ loop, candidates, tariff, options }: ComputedRecommendation['question']) => [
   ...borrowedCalibration(loop.calibration, candidates),
-  ...tariffCautions(tariff, options.hoursPerDay),
+  ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay: options.hoursPerDay }),
 ];
 
 /** What trimming saves against the loop as built; null where one of the two is feasible at no setting. */

@@ -36,7 +36,7 @@ const outletSchema = (context: SchemaContext) =>
     ),
   });
 
-const badEndSchema = (context: SchemaContext) =>
+const worstCaseSchema = (context: SchemaContext) =>
   z.strictObject({
     flow: computed(context, 'flow', { description: 'Total flow.', example: 7470 }),
     head: computed(context, 'head', { description: 'Head of the pump.', example: 1.545 }),
@@ -61,7 +61,7 @@ const schema = (context: SchemaContext) =>
         example: 13.46,
       }),
     ),
-    badEnd: described(context, nullable(badEndSchema(context)), {
+    badEnd: described(context, nullable(worstCaseSchema(context)), {
       description: 'What `best` does at the bad end that it is assured against; null without a best.',
     }),
   });

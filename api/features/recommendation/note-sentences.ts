@@ -1,4 +1,5 @@
 /** What else decides about a recommendation, in a sentence each: the screen, the assurance, the heat. */
+import { PERCENT } from '../../../curves/percent.ts';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import type { Limits } from '../../../models/selection/options.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -18,8 +19,6 @@ export interface Notes {
   readonly assurance: RecommendationAnswer['assurance'];
   readonly heat: HeatTerms | undefined;
 }
-
-const PERCENT = 100;
 
 export const noteSentences = (best: DutyAnswer, notes: Notes): string =>
   `${unevenWords(best, notes)}${assuranceWords(best, notes)}${heatWords(best, notes)}`;

@@ -1,7 +1,7 @@
 /** A recommendation is computed from a loop, its candidates and what running costs, and kept for those who ask again. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
@@ -126,7 +126,7 @@ function moneyOf(
 async function computeFigures(
   workers: WorkerPool,
   { loop, places }: RecommendationQuestion,
-  asked: { readonly ready: LoopModel; readonly work: RecommendationWork },
+  asked: { readonly ready: CompiledLoop; readonly work: RecommendationWork },
 ): Promise<Result<RecommendationFigures, Problem>> {
   const done = await runJob(workers, recommendationJob, asked);
   if (!done.ok) return done;

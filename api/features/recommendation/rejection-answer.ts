@@ -1,6 +1,6 @@
 /** A rejected candidate is answered with its reasons, the first of them in figures. */
 import type { z } from '@hono/zod-openapi';
-import type { ConditionReason, Judgement } from '../../../models/selection/criteria.ts';
+import type { CriterionReason, Judgement } from '../../../models/selection/criteria.ts';
 import type { Clash } from '../../../models/selection/grid-search.ts';
 import type { RejectionCause } from '../../../models/selection/rejection-cause.ts';
 import { toPointer } from '../../http/json-pointer.ts';
@@ -63,9 +63,9 @@ const DETAILS = {
     if (one.value <= 0) return `${available}: the water boils before it reaches the pump.`;
     return `${available}, NPSH required ${say(one.limit, 'head', system)}: the pump would cavitate.`;
   },
-} as const satisfies Record<ConditionReason, Detail>;
+} as const satisfies Record<CriterionReason, Detail>;
 
-/** What each condition asks a setting to give, to say which two cannot be had together. */
+/** What each criterion asks a setting to give, to say which two cannot be had together. */
 const DEMANDS = {
   'efficiency-impossible': 'a believable efficiency',
   'not-enough-head': 'the required flows',
@@ -75,7 +75,7 @@ const DEMANDS = {
   'pump-below-minimum': "the pump's minimum flow",
   'pump-above-maximum': "a flow below the pump's maximum",
   npsh: 'enough NPSH',
-} as const satisfies Record<ConditionReason, string>;
+} as const satisfies Record<CriterionReason, string>;
 
 function clashDetail(clash: Clash | null, settings: number, system: UnitSystem): string {
   if (clash === null) return `None of the ${settings} settings meets all conditions.`;

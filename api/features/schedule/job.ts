@@ -1,7 +1,9 @@
 /** The job of a schedule plans the phases of a loop: the setting of each, and one for all of them. */
+
 import { type Result, success } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
@@ -54,14 +56,14 @@ interface PlannedFigures {
 }
 
 export const scheduleJob: Job<
-  LoopModel,
+  CompiledLoop,
   PlanWork,
   Result<PlannedSchedule, Unsolved>,
   SentLoop<PlanWork>,
   Result<PlannedFigures, Unsolved>
 > = {
   name: 'schedule',
-  isLong: (loop, { schedule, station }) => isLongPlan(loop, schedule, station.pump.pump),
+  isLong: (loop, { schedule, station }) => isLongPlan(loop, schedule, station.pump.entered),
   compute,
   send: sendLoop,
   computeSent: ({ loop, work }) => computeFigures(compiled(loop), work),
@@ -72,17 +74,15 @@ export const scheduleJob: Job<
   },
 };
 
-function compute(loop: LoopModel, { schedule, station }: PlanWork): Result<PlannedSchedule, Unsolved> {
+function compute(loop: CompiledLoop, { schedule, station }: PlanWork): Result<PlannedSchedule, Unsolved> {
   return solving(() => {
     const plan = planSchedule(schedule, loop, station);
     return { plan, fallback: fallbackSetting(plan) };
   });
 }
 
-const DAY = 86_400_000;
-
 /** Walks the day and the year once, so that every duty they take is among the figures. */
-function computeFigures(loop: LoopModel, work: PlanWork): Result<PlannedFigures, Unsolved> {
+function computeFigures(loop: CompiledLoop, work: PlanWork): Result<PlannedFigures, Unsolved> {
   const planned = compute(loop, work);
   if (!planned.ok) return planned;
   const { plan, fallback } = planned.value;
@@ -107,14 +107,20 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
   }
   const today = { ...calendar, zone: zoneAround(timeZone, siteYear(timeZone, from)) };
   const prices = { rates, zone: today.zone };
-  for (const { phase, setting } of stepsWithin(plan, today, prices, { from, until: from + DAY }, memory)) {
+  for (const { phase, setting } of stepsWithin(
+    plan,
+    today,
+    prices,
+    { from, until: from + MS_PER_DAY },
+    memory,
+  )) {
     if (setting > 0) planAt(plan, phase).dutyAt(setting);
   }
 }
 
 /** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
 function isLongPlan(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
   { settings }: Pump,
 ): boolean {

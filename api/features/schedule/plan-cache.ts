@@ -1,5 +1,7 @@
 /** Planned loops are kept by the versions that they follow from, since controllers ask every minute. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
@@ -27,7 +29,6 @@ export interface PlanCache {
 }
 
 const KEPT_PLANS = 500;
-const DAY = 86_400_000;
 
 export function planCache(deps: PlanDeps): PlanCache {
   const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
@@ -58,7 +59,7 @@ function steppedLoop(planned: PlannedLoop): SteppedLoop {
     steps,
     stepAt(instant) {
       if (instant < window.from || instant >= window.until) {
-        window = { from: instant, until: instant + DAY, steps: steps(instant, instant + DAY) };
+        window = { from: instant, until: instant + MS_PER_DAY, steps: steps(instant, instant + MS_PER_DAY) };
       }
       const step = window.steps.find(({ until }) => until > instant);
       if (step === undefined) throw new Error('invariant: a phase runs at every instant');

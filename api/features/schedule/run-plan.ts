@@ -19,7 +19,7 @@ interface Planning {
 }
 
 const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
-  pump: { pump: pump.document, fit: fitOnLoop(pump, loop.calibration) },
+  pump: { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) },
   count: installed.count,
   limits: DEFAULT_LIMITS,
   elevation: site.document.elevation,

@@ -1,7 +1,7 @@
 /** What a controller is to set, now and in the next 24 hours. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../../curves/result.ts';
-import type { ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
+import { MS_PER_DAY, type ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { Step } from '../../../models/schedule/setpoints.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
@@ -21,8 +21,6 @@ import type { PlanCache, SteppedLoop } from './plan-cache.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import { setpointAnswer, setpointsAnswer } from './setpoint-answer.ts';
 import { setpointSchema, setpointsSchema } from './setpoint-schema.ts';
-
-const DAY = 86_400_000;
 
 const query = perContext((context) =>
   z.strictObject({
@@ -112,7 +110,7 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
       return solved(() => {
-        const list = steps(instant, instant + DAY);
+        const list = steps(instant, instant + MS_PER_DAY);
         const body = setpointsAnswer(planned, list, zoneAt(planned, instant));
         const edges = [list[0]?.from, list.at(-1)?.until, list.length];
         return { body, validator: { basis: [planned.basis, planned.versions, edges] } };

@@ -1,7 +1,7 @@
 /** The records that the plan of a loop follows from. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { flatRate, type Rates, ratesOf } from '../../../models/tariff/rates.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
@@ -20,7 +20,7 @@ export interface LoopSources {
   readonly loop: LoopRecord;
   readonly installed: InstalledPump;
   readonly pump: PumpRecord;
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   readonly tariff: TariffRecord | null;
 }
 

@@ -2,9 +2,7 @@
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
-import { entrapment } from '../../../models/cautions/entrapment.ts';
-import { openingCautions } from '../../../models/cautions/opening-cautions.ts';
+import { sizedScreenCautions } from '../../../models/cautions/intake.ts';
 import { LONGEST_IN_DIAMETERS, type SizedScreen, sizeScreen } from '../../../models/intake/screen-size.ts';
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -37,12 +35,7 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
     meanVelocity: velocities.mean,
     peakVelocity: velocities.peak,
     summary: sentenceOf(sized.value, request, system),
-    cautions: [
-      ...openingCautions(request, request.smallestAnimal),
-      caution('screen-yardstick'),
-      entrapment(screen.count),
-      caution('estimate'),
-    ],
+    cautions: [...sizedScreenCautions({ ...request, count: screen.count })],
     basis: basisOf({ loop: null, pumps: [] }),
   });
 }

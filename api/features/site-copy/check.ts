@@ -1,7 +1,7 @@
 /** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
@@ -60,8 +60,8 @@ async function fitted(records: readonly StoredRecord<PumpRecord['document']>[], 
 async function compiled(
   records: readonly LoopRecord[],
   errors: Errors,
-): Promise<ReadonlyMap<string, LoopModel>> {
-  const models = new Map<string, LoopModel>();
+): Promise<ReadonlyMap<string, CompiledLoop>> {
+  const models = new Map<string, CompiledLoop>();
   for (const [place, { id, document }] of records.entries()) {
     if (errors.length >= FAULTS_MAX) break;
     const model = compileLoopOrProblem(document, ['loops', place]);
@@ -75,7 +75,7 @@ async function compiled(
 function refuseMisfits(
   errors: Errors,
   schedules: readonly ScheduleRecord[],
-  models: ReadonlyMap<string, LoopModel>,
+  models: ReadonlyMap<string, CompiledLoop>,
 ): void {
   for (const [place, { id, document }] of schedules.entries()) {
     const model = models.get(id);
@@ -88,7 +88,7 @@ function refuseMisfits(
 function refuseReadings(
   errors: Errors,
   copies: readonly StoredRecord<CopiedReadings>[],
-  { models, now }: { readonly models: ReadonlyMap<string, LoopModel>; readonly now: number },
+  { models, now }: { readonly models: ReadonlyMap<string, CompiledLoop>; readonly now: number },
 ): void {
   for (const [place, { document }] of copies.entries()) {
     if (errors.length >= FAULTS_MAX) return;

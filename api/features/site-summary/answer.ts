@@ -1,8 +1,8 @@
 /** The figures of a site as its summary tells them. */
 
 import type { z } from '@hono/zod-openapi';
-import { about } from '../../../models/cautions/about.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
+import { siteCautions } from '../../../models/cautions/plan.ts';
 import type { Attention } from '../../../models/maintenance/attention.ts';
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
 import { basisOf } from '../../fields/basis.ts';
@@ -14,8 +14,6 @@ import { siteSummarySentence } from './sentence.ts';
 import type { SiteSummary } from './site-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
-
-const HOURS_PER_DAY = 24;
 
 export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const { site, totals, pumps, attention, tariff, price, year } = summed;
@@ -41,13 +39,10 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
     assumptions: { year, price, tariff: tariff?.name ?? null, hoursPerDay: HOURS_PER_DAY },
     summary: siteSummarySentence(summed, system),
     cautions: [
-      ...about(
-        'outlets-short',
-        totals.short.worst.map(({ loop }) => loop.name),
-      ),
-      ...(named.length === 0 ? [] : [caution('savings-before-check')]),
-      caution('site-as-stated'),
-      caution('estimate'),
+      ...siteCautions({
+        shortLoops: totals.short.worst.map(({ loop }) => loop.name),
+        offersPumps: named.length > 0,
+      }),
     ],
     basis: basisOf({ loop: null, pumps: named }),
   };

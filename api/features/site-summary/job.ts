@@ -2,7 +2,7 @@
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { type AppliedCalibration, calibratedLoop, fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { compileLoop } from '../../../models/network/compiled-loop.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
@@ -53,7 +53,7 @@ function figuresOf(
   { document, calibration, installed, schedule }: SliceLoop,
   slice: SummarySlice,
 ): LoopFigures | null {
-  const model = buildLoopModel(calibratedLoop(document, calibration));
+  const model = compileLoop(calibratedLoop(document, calibration));
   if (!model.ok) throw new Error(`invariant: a stored loop does not compile: ${model.failure.code}`);
   const { elevation, price } = slice;
   // Fewer of the pumps that are there are no other pump.

@@ -69,7 +69,7 @@ async function workedOut(
   return success(best);
 }
 
-const modelOf = ({ id, document, fit }: PumpRecord): StoredPump => ({ id, pump: document, fit });
+const modelOf = ({ id, document, fit }: PumpRecord): StoredPump => ({ id, entered: document, fit });
 
 /** The figures with the larger saving of two sets of pumps. */
 function withBetter(before: LoopFigures | null, figures: LoopFigures | null): LoopFigures | null {

@@ -1,5 +1,7 @@
 /** The loops of a site added up page by page, in memory that does not grow with them. */
+
 import { type Result, success } from '../../../curves/result.ts';
+import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { LoopFigures } from '../../../models/site-summary/loop-figures.ts';
 import {
@@ -41,8 +43,6 @@ export interface SummedLoops {
   /** Tells what all figures follow from. */
   readonly versions: string;
 }
-
-const MONTHS_PER_YEAR = 12;
 
 const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 
@@ -91,7 +91,7 @@ function storedServiceOf(
   siteId: string,
   { installed, withoutPump }: SummaryPage,
 ): Promise<YearlyWork> {
-  const unstated = installed.filter(({ slice }) => slice.installed.pump.pump.service === undefined);
+  const unstated = installed.filter(({ slice }) => slice.installed.pump.entered.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
   return store.maintenanceTotals({ siteId, loops, kind: 'wet-end-service', today: 0 });
 }
@@ -103,7 +103,7 @@ function withOne(
 ): SummedLoops {
   const { count, setting, pump } = slice.installed;
   const loop = { id: record.id, name: record.name };
-  const { service } = pump.pump;
+  const { service } = pump.entered;
   const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
   const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);
   const entry = { loop, figures, isScheduled: slice.schedule !== null, count, setting };

@@ -2,7 +2,8 @@
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
+import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
+import { sparesCautions } from '../../../models/cautions/money.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
 import { basisOf } from '../../fields/basis.ts';
@@ -27,9 +28,6 @@ interface Known {
   /** Null where no stored pump took part. */
   readonly pump: PumpRecord | null;
 }
-
-const DAYS_PER_YEAR = 365;
-const FEW_FAILURES = 5;
 
 export async function answerSpares(
   store: Store,
@@ -91,7 +89,7 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     failuresPerDeviceYear: rate,
     ...{ positions, leadTimeDays, confidence },
     summary: sentenceOf(known, shelf.value, atHighRate.value),
-    cautions: cautionsOf(failures),
+    cautions: [...sparesCautions({ failures: failures.count })],
     basis: basisOf({ loop: null, pumps: pump === null ? [] : [pump] }),
   });
 }
@@ -117,11 +115,6 @@ function sentenceOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, 
   const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
   if (atHighRate.spares === shelf.spares) return first;
   return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
-}
-
-function cautionsOf({ count }: FailureCounts): readonly Caution[] {
-  const few = count < FEW_FAILURES ? [caution('few-failures')] : [];
-  return [caution('failures-independent'), ...few];
 }
 
 const PAGE = 200;

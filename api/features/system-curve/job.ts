@@ -1,7 +1,7 @@
 /** The job of a system curve computes the head that a loop needs against its flow. */
 import { at } from '../../../curves/at.ts';
 import type { Result } from '../../../curves/result.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { type RequiredDuty, requiredDuty } from '../../../models/network/required-duty.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { SystemState } from '../../../models/network/system.ts';
@@ -34,7 +34,10 @@ export const systemCurveJob = loopJob<SystemCurveWork, Result<SystemCurveFigures
   compute,
 });
 
-function compute(loop: LoopModel, { flow, points }: SystemCurveWork): Result<SystemCurveFigures, Unsolved> {
+function compute(
+  loop: CompiledLoop,
+  { flow, points }: SystemCurveWork,
+): Result<SystemCurveFigures, Unsolved> {
   const { system } = loop;
   return solving(() => {
     const required = requiredDuty(system);
@@ -53,7 +56,7 @@ function compute(loop: LoopModel, { flow, points }: SystemCurveWork): Result<Sys
   });
 }
 
-function flowOfLoop({ loop, network }: LoopModel): number {
+function flowOfLoop({ entered: loop, network }: CompiledLoop): number {
   if ('systemCurve' in loop) return Math.max(...loop.systemCurve.points.map((point) => point.flow));
   const bores = network?.branches.map(({ farBore }) => farBore ?? 0) ?? [];
   const widest = bores.reduce((most, bore) => Math.max(most, bore), 0.01);

@@ -1,7 +1,7 @@
 /** A stored upgrade plan as its answer tells it. */
+
 import type { z } from '@hono/zod-openapi';
-import { about } from '../../../models/cautions/about.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
+import { planCautions } from '../../../models/cautions/plan.ts';
 import type { LeftOut } from '../../../models/upgrade-plan/left-out.ts';
 import { candidateAt, type PlanQuestion } from '../../../models/upgrade-plan/upgrade.ts';
 import { upgradeValue } from '../../../models/upgrade-plan/upgrade-value.ts';
@@ -50,9 +50,10 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
     },
     summary: upgradePlanSentence(document),
     cautions: [
-      caution('plan-as-stated'),
-      ...about('plan-outlives-upgrade', outlivedUpgrades(question, plan.items)),
-      ...(plan.status === 'time-limit' ? [caution('plan-not-proven')] : []),
+      ...planCautions({
+        outlived: outlivedUpgrades(question, plan.items),
+        isProven: plan.status !== 'time-limit',
+      }),
     ],
     basis: { modelVersion: document.modelVersion, loop: null, pumps: [] },
   };

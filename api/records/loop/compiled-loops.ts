@@ -3,7 +3,7 @@ import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { PathPart } from '../../http/json-pointer.ts';
 import type { Problem } from '../../http/problem.ts';
 import { compileLoopOrProblem } from './compile.ts';
@@ -18,8 +18,8 @@ export interface StoredLoop {
 }
 
 export interface CompiledLoops {
-  /** The loop with its calibration, which `loop` of the model is. `at` is where a loop of the request stands in its body. */
-  compile(loop: StoredLoop, at: readonly PathPart[]): Result<LoopModel, Problem>;
+  /** The loop with its calibration, which is `entered` of the model. `at` is where a loop of the request stands in its body. */
+  compile(loop: StoredLoop, at: readonly PathPart[]): Result<CompiledLoop, Problem>;
 }
 
 /** Branches of all loops kept, roughly: a branch's samples take some 20 kB. */
@@ -30,7 +30,7 @@ const KEPT_BRANCHES = 10_000;
  * changed, so that a model is given only for the very document that it was compiled from.
  */
 export function compiledLoops(): CompiledLoops {
-  const kept = new LRUCache<string, LoopModel>({
+  const kept = new LRUCache<string, CompiledLoop>({
     maxSize: KEPT_BRANCHES,
     sizeCalculation: ({ network }) => 1 + (network?.branches.length ?? 0),
   });
@@ -39,7 +39,7 @@ export function compiledLoops(): CompiledLoops {
       const document = calibratedLoop(entered, calibration);
       const key = id === null ? null : `${id} ${version}`;
       const known = key === null ? undefined : kept.get(key);
-      if (known !== undefined && known.loop === document) return success(known);
+      if (known !== undefined && known.entered === document) return success(known);
       const model = compileLoopOrProblem(document, at);
       if (model.ok && key !== null) kept.set(key, model.value);
       return model;

@@ -1,6 +1,6 @@
 /** A job on a loop computes on the compiled loop that is kept here, or in a worker thread on the loop compiled there. */
 import type { Loop } from '../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Job } from '../../threads/job.ts';
 import { compiled } from './compile.ts';
 
@@ -10,9 +10,12 @@ export interface SentLoop<Work> {
   readonly work: Work;
 }
 
-export const sendLoop = <Work>({ loop }: LoopModel, work: Work): SentLoop<Work> => ({ loop, work });
+export const sendLoop = <Work>({ entered }: CompiledLoop, work: Work): SentLoop<Work> => ({
+  loop: entered,
+  work,
+});
 
-export type LoopJob<Work, Computed> = Job<LoopModel, Work, Computed, SentLoop<Work>>;
+export type LoopJob<Work, Computed> = Job<CompiledLoop, Work, Computed, SentLoop<Work>>;
 
 export const loopJob = <Work, Computed>({
   name,

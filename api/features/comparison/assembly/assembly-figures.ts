@@ -1,5 +1,8 @@
 /** An assembly of an option: what it runs, owns, asks of people and risks. */
+
 import { failed, type Result, success } from '../../../../curves/result.ts';
+import { DAYS_PER_MEAN_YEAR } from '../../../../models/calendar/time-factors.ts';
+import { MS_PER_DAY } from '../../../../models/calendar/zone-offsets.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
 import { type DeviceAttention, deviceAttention } from '../../../../models/money/device-attention.ts';
 import { type FailureRate, failureRate } from '../../../../models/money/failure-rate.ts';
@@ -30,7 +33,7 @@ export interface AssemblyFigures {
   readonly ageYears: number;
 }
 
-const MS_PER_YEAR = 365.25 * 86_400_000;
+const MS_PER_YEAR = DAYS_PER_MEAN_YEAR * MS_PER_DAY;
 
 export async function assemblyFigures(
   context: ComparisonContext,
@@ -52,7 +55,7 @@ export async function assemblyFigures(
     path,
   });
   if (!running.ok) return running;
-  const pump = candidate.value?.pump;
+  const pump = candidate.value?.entered;
   const failures = pump?.failures === undefined ? null : failureRate(pump.failures);
   return success({
     ...{ asked, found: found.value, candidate: candidate.value, count, schedule, failures },

@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { type ConsolidationFailure, consolidatedLoop } from '../../../../models/loop/consolidated-loop.ts';
 import type { Loop, PipeworkLoop } from '../../../../models/loop/loop.ts';
-import type { LoopModel } from '../../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../../models/network/compiled-loop.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../../fields/limits.ts';
 import { type PathPart, toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
@@ -16,7 +16,7 @@ export type AskedAssembly = ComparisonQuestion['options'][number]['assemblies'][
 
 export interface AssemblyLoop {
   readonly loop: StoredLoop;
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   /** The loop itself, or those that are joined. */
   readonly parts: readonly StoredLoop[];
 }

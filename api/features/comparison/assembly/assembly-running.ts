@@ -31,7 +31,7 @@ export async function runningOf(
 ): Promise<Result<Running, Problem>> {
   const { asked, found, candidate, schedule, path } = runnable;
   if (asked.setting !== undefined) {
-    const wrong = settingProblem(candidate.pump, asked.setting);
+    const wrong = settingProblem(candidate.entered, asked.setting);
     if (wrong !== null) {
       const pointer = toPointer([...path, 'setting']);
       return failed(invalidRequest([{ pointer, detail: wrong.errors?.[0]?.detail ?? wrong.detail }]));
@@ -121,7 +121,7 @@ async function runningAsRecommended(
   if (best !== null) {
     return success(ofDuty(best, { settingFrom: 'recommended', feasible: true, detail: null }));
   }
-  const highest = await dutyAt(context, runnable, candidate.pump.settings.max);
+  const highest = await dutyAt(context, runnable, candidate.entered.settings.max);
   if (!highest.ok) return highest;
   const detail = rejected[0]?.detail ?? 'No setting serves.';
   return success(ofDuty(highest.value, { settingFrom: 'highest', feasible: false, detail }));

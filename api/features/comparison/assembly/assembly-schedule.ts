@@ -1,6 +1,8 @@
 /** What an assembly uses and costs in a year by the schedule of its loop. */
+
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
+import { WATTS_PER_KILOWATT } from '../../../../models/physics/unit-factors.ts';
 import { flatRate } from '../../../../models/tariff/rates.ts';
 import type { Problem } from '../../../http/problem.ts';
 import { unsolvedProblem } from '../../../question/solve-problems.ts';
@@ -13,8 +15,6 @@ import { type LoopSources, ratesFor } from '../../schedule/sources.ts';
 import { scheduleYear, type YearFigures } from '../../schedule/year.ts';
 import { asRecord, type ComparisonContext } from '../context.ts';
 import type { ReportedDuty, Runnable, Running } from '../running.ts';
-
-const WATTS_PER_KILOWATT = 1000;
 
 /** The pump of the assembly in place of the installed one, through every hour of the year. */
 export async function runningBySchedule(
@@ -73,10 +73,10 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
   const installed: InstalledPump = {
     pump: candidate.id ?? '',
     count: candidate.count,
-    setting: document.installed?.setting ?? candidate.pump.settings.max,
+    setting: document.installed?.setting ?? candidate.entered.settings.max,
   };
   const times = { createdAt: 0, updatedAt: 0 };
-  const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.pump.name };
+  const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.entered.name };
   return {
     installed,
     model: found.model,
@@ -88,7 +88,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
       document,
       calibration: found.loop.calibration ?? null,
     },
-    pump: { ...times, ...pump, document: candidate.pump, fit: candidate.fit },
+    pump: { ...times, ...pump, document: candidate.entered, fit: candidate.fit },
   };
 }
 

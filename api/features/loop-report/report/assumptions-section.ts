@@ -1,12 +1,11 @@
 /** What a loop's report supposes. */
+import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, type MarkupPart, markup } from '../../../drawing/markup/markup.ts';
 import { facts } from '../../../drawing/table.ts';
 import { userName } from '../../../drawing/user-name.ts';
 import { say, sayNumber } from '../../../wording/numbers-in-words.ts';
 import type { LoopReport } from './report-figures.ts';
-
-const PERCENT = 100;
 
 const DATA = {
   entered: 'as entered',

@@ -20,8 +20,8 @@ describe('compiled loops', () => {
     const changed = { ...stored(1), document: { ...kelpFlume, staticHead: 1 } };
     const second = expectValue(loops.compile(changed, []));
     expect(second).not.toBe(first);
-    expect(second.loop).toBe(changed.document);
-    expect(expectValue(loops.compile(stored(1), [])).loop).toBe(kelpFlume);
+    expect(second.entered).toBe(changed.document);
+    expect(expectValue(loops.compile(stored(1), [])).entered).toBe(kelpFlume);
   });
 
   it('are not kept where the loop came with a request', () => {
