@@ -4,10 +4,11 @@ import { v7 as newId } from 'uuid';
 import { readEnvironment } from './environment.ts';
 import type { AppDependencies } from './http/api.ts';
 import { makeLogger } from './log.ts';
-import type { RunningServer } from './server.ts';
 import { startService } from './service.ts';
-import { type HeavyWork, workerPool } from './threads/worker-pool.ts';
+import { stopOnSignal } from './stop-on-signal.ts';
+import { workerPool } from './threads/worker-pool.ts';
 import { VERSION } from './version.ts';
+import { WORKER_FILE } from './worker-file.ts';
 
 interface App {
   readonly fetch: (request: Request, env: object) => Response | Promise<Response>;
@@ -30,39 +31,25 @@ function exitOnUncaught(logger: Logger): void {
   process.on('unhandledRejection', exit);
 }
 
-interface Running {
-  readonly service: RunningServer;
-  readonly heavyWork: HeavyWork;
-  readonly logger: Logger;
-}
-
-/** At the first signal; a second one, no longer listened to, ends the process at once. */
-function stopOnSignal({ service, heavyWork, logger }: Running): void {
-  const stop = async (signal: NodeJS.Signals) => {
-    process.removeAllListeners('SIGTERM').removeAllListeners('SIGINT');
-    logger.info({ signal }, 'stopping');
-    await service.stop();
-    await heavyWork.close();
-    logger.info('stopped');
-    process.exit(0);
-  };
-  process.on('SIGTERM', stop).on('SIGINT', stop);
-}
-
 /** Exits with 1 and one line on standard error when it cannot start, and with 0 after SIGTERM or SIGINT. */
 export async function run(buildApp: (deps: AppDependencies) => App): Promise<void> {
   const environment = readEnvironment(process.env);
   if (!environment.ok) return refuse(environment.failure.detail);
   const logger = makeLogger({ level: environment.value.logLevel });
   exitOnUncaught(logger);
-  const heavyWork = workerPool();
+  const workers = workerPool(WORKER_FILE);
   const service = await startService({
     environment: environment.value,
     clock,
     fetchFor: (store) =>
-      buildApp({ store, clock, newId: () => newId(), logger, heavyWork, version: VERSION }).fetch,
+      buildApp({ store, clock, newId: () => newId(), logger, workers, version: VERSION }).fetch,
   });
   if (!service.ok) return refuse(service.failure.reason);
-  stopOnSignal({ service: service.value, heavyWork, logger });
+  stopOnSignal(async (signal) => {
+    logger.info({ signal }, 'stopping');
+    await service.value.stop();
+    await workers.close();
+    logger.info('stopped');
+  });
   logger.info({ url: service.value.url, version: VERSION }, 'listening');
 }

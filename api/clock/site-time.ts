@@ -1,9 +1,9 @@
 /** Instants as a site's clocks tell them. */
+
 import { civilDate } from '../../models/calendar/civil-day.ts';
+import { MINUTES_PER_HOUR } from '../../models/calendar/time-factors.ts';
 import { dayAt, MS_PER_MINUTE, offsetAt, type ZoneOffsets } from '../../models/calendar/zone-offsets.ts';
 import { zoneAround } from './zone.ts';
-
-const MINUTES_PER_HOUR = 60;
 
 /** The year that a site's clocks show. A zone is at most 14 hours away from UTC, so that the years around are enough. */
 export function siteYear(zoneName: string, instant: number): number {

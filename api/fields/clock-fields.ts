@@ -1,7 +1,9 @@
 /** Times of day, days and months in documents. */
+
 import { z } from '@hono/zod-openapi';
 import { dayOfText, minuteOfText } from '../../models/calendar/civil-text.ts';
 import { DAY_KINDS } from '../../models/calendar/day-kind.ts';
+import { MONTHS_PER_YEAR } from '../../models/calendar/time-factors.ts';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 
@@ -44,10 +46,12 @@ export const dayKinds = (context: SchemaContext, description: string) =>
     examples: [['mon', 'tue', 'wed', 'thu', 'fri']],
   });
 
-const MONTHS = 12;
-
 export const months = (context: SchemaContext, description: string) =>
-  described(context, z.array(z.int().min(1).max(MONTHS)).min(1).max(MONTHS).superRefine(distinct), {
-    description,
-    examples: [[1, 2, 11, 12]],
-  });
+  described(
+    context,
+    z.array(z.int().min(1).max(MONTHS_PER_YEAR)).min(1).max(MONTHS_PER_YEAR).superRefine(distinct),
+    {
+      description,
+      examples: [[1, 2, 11, 12]],
+    },
+  );

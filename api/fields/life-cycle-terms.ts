@@ -1,10 +1,10 @@
 /** By what a recommendation ranks, and the terms of a life-cycle cost. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS } from './money-fields.ts';
 import { checkGrowth } from './money-growth.ts';
+import { nullable } from './nullable.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 
 export const OBJECTIVES = ['energy-cost', 'life-cycle-cost'] as const;
@@ -49,7 +49,7 @@ const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
 /** In an answer: null where the ranking goes by energy. */
-export const lifeCycleTold = perContext((context) =>
+export const reportedLifeCycle = perContext((context) =>
   described(
     context,
     nullable(

@@ -3,7 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 
-const NAME_MAX = 120;
+export const NAME_MAX = 120;
 
 /** What no database and no file keeps as it is: NUL and halves of surrogate pairs. */
 const isStorable = (text: string): boolean => !text.includes('\0') && !/\p{Surrogate}/u.test(text);

@@ -1,4 +1,7 @@
-/** Content negotiation by the header Accept (RFC 9110). */
+/**
+ * Negotiates the media type by the header Accept (RFC 9110). The helper of the web package is not used: it prefers what the caller
+ * likes most to what is named most specifically, and takes a malformed weight as 1.
+ */
 
 interface Range {
   readonly type: string;

@@ -132,8 +132,6 @@ export function defineRoute<const P extends string, Q extends z.ZodObject, B, O>
   const kept = { ...route, query: perContext(route.query) };
   const method = route.method.toUpperCase();
   const path = route.path.replaceAll(/\{(\w+)\}/g, ':$1');
-  const methods = api.methods.get(path) ?? new Set<string>();
-  api.methods.set(path, methods.add(method));
   api.app.on(method, path, async (c: Ctx) => {
     const response = await serve(c, api.deps.store, kept, handler);
     return response.ok ? response.value : answerProblem(c, response.failure);

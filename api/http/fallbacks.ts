@@ -1,5 +1,6 @@
-/** What is answered where no route does: wrong method, unknown path, a fault. */
-import type { Context } from 'hono';
+/** Answers where no route does: a wrong method, an unknown path, a fault. */
+import type { Context, MiddlewareHandler } from 'hono';
+import { methodNotAllowed } from 'hono/method-not-allowed';
 import type { Logger } from 'pino';
 import { StoreFault } from '../store/store-fault.ts';
 import { answerProblem } from './answer-problem.ts';
@@ -8,20 +9,16 @@ import { type Problem, problem } from './problem.ts';
 
 type Ctx = Context<RequestVariables>;
 
-/** After the last route: any other method of a path that is there is 405. */
-export function refuseOtherMethods({ app, methods }: Api): void {
-  for (const [path, known] of methods) {
-    const allowed = [...known, ...(known.has('GET') ? ['HEAD'] : [])].sort().join(', ');
-    app.all(path, (c) =>
-      answerProblem(
-        c,
-        problem('method-not-allowed', `${c.req.method} does not apply to ${c.req.path}; ${allowed} do.`, {
-          headers: { Allow: allowed },
-        }),
-      ),
-    );
-  }
-}
+/** Any other method of a path that is there is 405. */
+export const refuseOtherMethods = (app: Api['app']): MiddlewareHandler<RequestVariables> =>
+  methodNotAllowed({
+    app,
+    onMethodNotAllowed(c: Ctx, methods) {
+      const allowed = methods.toSorted().join(', ');
+      const detail = `${c.req.method} does not apply to ${c.req.path}; ${allowed} do.`;
+      return answerProblem(c, problem('method-not-allowed', detail, { headers: { Allow: allowed } }));
+    },
+  });
 
 export const answerNotFound = (c: Ctx): Response =>
   answerProblem(c, problem('not-found', `There is nothing at ${c.req.path}.`));

@@ -6,38 +6,6 @@ interface ProblemKind {
   readonly mend?: string;
 }
 
-export type ProblemCode =
-  | 'malformed-json'
-  | 'malformed-csv'
-  | 'malformed-utf8'
-  | 'malformed-url'
-  | 'malformed-request'
-  | 'cut-short'
-  | 'missing-body'
-  | 'loopback-only'
-  | 'not-found'
-  | 'no-value'
-  | 'method-not-allowed'
-  | 'not-acceptable'
-  | 'too-slow'
-  | 'in-use'
-  | 'not-empty'
-  | 'stale-version'
-  | 'body-too-large'
-  | 'url-too-long'
-  | 'unsupported-media-type'
-  | 'invalid-request'
-  | 'limit-exceeded'
-  | 'no-requirement'
-  | 'no-installed-pump'
-  | 'not-calibrated'
-  | 'unsolved'
-  | 'version-required'
-  | 'headers-too-large'
-  | 'internal-error'
-  | 'unavailable'
-  | 'storage-full';
-
 export const PROBLEMS = {
   'malformed-json': { status: 400, title: 'The body is not JSON' },
   'malformed-csv': { status: 400, title: 'The body is not CSV', mend: 'Write it as RFC 4180 says.' },
@@ -113,6 +81,8 @@ export const PROBLEMS = {
   'internal-error': { status: 500, title: 'The service has failed', mend: 'Report `requestId`.' },
   unavailable: { status: 503, title: 'The service is not ready', mend: 'Try again after Retry-After.' },
   'storage-full': { status: 507, title: 'There is no room to store it' },
-} as const satisfies Record<ProblemCode, ProblemKind>;
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemCode = keyof typeof PROBLEMS;
 
 export const problemKind = (code: ProblemCode): ProblemKind => PROBLEMS[code];

@@ -1,4 +1,7 @@
-/** The id that a request carries through log, answer and error body. */
+/**
+ * Gives each request an id, which log, answer and error body carry. The middleware of the web package is not used: it refuses ids
+ * with points, takes longer ones, and its header is lost where a handler makes a response of its own.
+ */
 import type { MiddlewareHandler } from 'hono';
 import type { RequestVariables } from './api.ts';
 

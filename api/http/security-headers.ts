@@ -1,4 +1,7 @@
-/** Headers that keep a browser from doing more with an answer than showing it. */
+/**
+ * Keeps a browser from doing more with an answer than showing it. The middleware of the web package is not used: it has one policy
+ * for all answers, and here that of pictures and pages differs from that of data.
+ */
 import type { MiddlewareHandler } from 'hono';
 
 const HEADERS = {

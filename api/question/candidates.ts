@@ -28,7 +28,7 @@ const ofRecord = ({ id, version, document, fit }: PumpRecord, count: number): Ca
   id,
   version,
   count,
-  pump: document,
+  entered: document,
   fit,
 });
 
@@ -64,13 +64,13 @@ export async function findCandidates(
     }
     const fit = fitPumpOrProblem(pump, path);
     if (!fit.ok) return fit;
-    found.push({ id: null, version: null, count, pump, fit: fit.value });
+    found.push({ id: null, version: null, count, entered: pump, fit: fit.value });
   }
   return withinSettings(found);
 }
 
 function withinSettings(candidates: readonly Candidate[]): Result<readonly Candidate[], Problem> {
-  const actual = candidates.reduce((sum, { pump }) => sum + gridSize(pump.settings), 0);
+  const actual = candidates.reduce((sum, { entered: pump }) => sum + gridSize(pump.settings), 0);
   if (actual <= SETTINGS_IN_ALL) return success(candidates);
   const detail = `The candidates have ${actual} settings together, more than one request may look through: take coarser steps or fewer pumps.`;
   const limits = { limit: SETTINGS_IN_ALL, actual };

@@ -1,7 +1,7 @@
 /** Selections that cannot be made, as problems that name the place and the mend. */
 
 import type { Unsolved } from '../../models/network/solve-failure.ts';
-import type { PrepareFailure } from '../../models/selection/prepare-loop.ts';
+import type { BalanceFailure } from '../../models/selection/balanced-loop.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from '../http/problem.ts';
@@ -17,7 +17,7 @@ const errorsAt = (place: Place | null, detail: string): readonly ProblemError[] 
 
 /** `isInline`: the loop came with the request, so that a fault can be told where it is. */
 export function selectionProblem(
-  failure: PrepareFailure,
+  failure: BalanceFailure,
   { loop, balancing, isInline }: SelectionPlaces & { readonly isInline: boolean },
 ): Problem {
   switch (failure.code) {

@@ -1,22 +1,22 @@
 /** Where the loop and the pumps of a recommendation come from: the store, or the request itself. */
+import type { BodyReading } from '../http/request-body.ts';
 import { type Result, success } from '../../curves/result.ts';
 import type { Loop } from '../../models/loop/loop.ts';
 import { waterProperties } from '../../models/physics/water.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
-import type { BodyReading } from '../http/request-body.ts';
-import type { VersionedLoop } from '../records/loop/compiled-loops.ts';
+import type { StoredLoop } from '../records/loop/compiled-loops.ts';
 import { findLoop, LOOPS } from '../records/loop/kind.ts';
 import { statedDensity } from '../records/loop/water.ts';
 import type { SiteStore } from '../store/store.ts';
 import { DEFAULT_DENSITY } from '../units/schema-context.ts';
 import type { CandidateRequest } from './candidates.ts';
 
-export async function findVersionedLoop(
+export async function findStoredLoop(
   store: SiteStore,
   loop: string | Loop,
-): Promise<Result<VersionedLoop, Problem>> {
+): Promise<Result<StoredLoop, Problem>> {
   if (typeof loop === 'string') return findLoop(store, loop, { pointer: '/loop' });
   return success({ id: null, version: null, document: loop });
 }

@@ -1,10 +1,10 @@
 /** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { solving } from '../network/solve-failure.ts';
+import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
 import type { Balancing, Limits, Running } from '../selection/options.ts';
-import { type PreparedLoop, type PrepareFailure, prepareLoop } from '../selection/prepare-loop.ts';
-import { type BadEnd, type Candidate, type Selection, select } from '../selection/select.ts';
+import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
 import { type Assurance, assureLoop } from './assure-loop.ts';
 
 export interface Question {
@@ -18,32 +18,36 @@ export interface Question {
 
 export interface Choice {
   /** What the figures of the selection are taken on. */
-  readonly prepared: PreparedLoop;
+  readonly balanced: BalancedLoop;
   /** Undefined without an assurance. */
-  readonly badEnd: BadEnd | undefined;
+  readonly worstCase: WorstCase | undefined;
   readonly selection: Selection;
 }
 
 /** `known`, the loop made ready for the same balancing, only saves time. */
 export function choose(
-  model: LoopModel,
+  model: CompiledLoop,
   question: Question,
-  known?: PreparedLoop,
-): Result<Choice, PrepareFailure> {
+  known?: BalancedLoop,
+): Result<Choice, BalanceFailure> {
   const { balancing, assurance } = question;
-  const plain = known === undefined ? prepareLoop(model, balancing) : success(known);
+  const plain = known === undefined ? balancedLoop(model, balancing) : success(known);
   if (!plain.ok) return plain;
-  if (assurance === null) return selected({ prepared: plain.value, badEnd: undefined }, question);
-  const assured = assureLoop(model, { prepared: plain.value, balancing, assurance });
+  if (assurance === null) return selected({ balanced: plain.value, worstCase: undefined }, question);
+  const assured = assureLoop(model, { balanced: plain.value, balancing, assurance });
   if (!assured.ok) return assured;
-  const { nominal, badEnd } = assured.value;
-  return selected({ prepared: nominal, badEnd }, question);
+  const { nominal, worstCase } = assured.value;
+  return selected({ balanced: nominal, worstCase }, question);
 }
 
 function selected(
-  { prepared, badEnd }: Omit<Choice, 'selection'>,
+  { balanced, worstCase }: Omit<Choice, 'selection'>,
   { candidates, limits, running }: Question,
-): Result<Choice, PrepareFailure> {
-  const selection = solving(() => select({ shared: prepared.shared, candidates, limits, running, badEnd }));
-  return selection.ok ? success({ prepared, badEnd, selection: selection.value }) : failed(selection.failure);
+): Result<Choice, BalanceFailure> {
+  const selection = solving(() =>
+    select({ sampled: balanced.sampled, candidates, limits, running, worstCase }),
+  );
+  return selection.ok
+    ? success({ balanced, worstCase, selection: selection.value })
+    : failed(selection.failure);
 }

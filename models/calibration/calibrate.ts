@@ -58,8 +58,8 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
   density: loop.water.density,
   outlets: loop.system.outlets.map(({ name }) => name),
   knowsPipework: loop.network !== null,
-  settings: pump.pump.settings,
-  gauges: loop.loop.gauges,
+  settings: pump.entered.settings,
+  gauges: loop.entered.gauges,
 });
 
 /**

@@ -91,7 +91,7 @@ const compare = (a: number, b: number): number => (a === b ? 0 : a - b);
 
 /** A flow and a head at several settings, the power, the head at a shut valve, and each outlet shut in turn. */
 function gaugesFor({ loop, pump }: Installation, { setting, outlet }: LimitingMargin): readonly Gauge[] {
-  const { settings } = pump.pump;
+  const { settings } = pump.entered;
   const last = gridSize(settings) - 1;
   const others = SETTINGS.map((share) => settingAt(settings, Math.round(share * last)));
   const open = { outlet: null, shut: [], zeroFlow: false };

@@ -11,7 +11,7 @@ export interface Misfit {
 }
 
 /** Residuals of the head, reduced to full speed, as shares of the largest entered head likewise reduced. */
-export function headMisfit({ pump, fit: { headCurve, speedMap } }: PumpModel): Misfit {
+export function headMisfit({ entered: pump, fit: { headCurve, speedMap } }: PumpModel): Misfit {
   const reduced = pump.headPoints.map(({ head, setting }) => head / speedRatioAt(speedMap, setting) ** 2);
   const largest = Math.max(...reduced.map(Math.abs));
   return misfitOf(headCurve.residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
@@ -21,7 +21,7 @@ export function headMisfit({ pump, fit: { headCurve, speedMap } }: PumpModel): M
  * Entered over fitted power, standby apart, less 1. The law is fitted to the logarithm, whose residuals have the mean 0;
  * one multiplied as a whole, by a calibration, still goes through its points as well or badly as it did.
  */
-export function powerMisfit({ pump, fit: { powerLaw, speedMap } }: PumpModel): Misfit {
+export function powerMisfit({ entered: pump, fit: { powerLaw, speedMap } }: PumpModel): Misfit {
   const { standbyPower, flowScale, flowCentre } = powerLaw;
   const logarithms = pump.powerPoints.map(({ power, setting, flow }) => {
     const speedRatio = speedRatioAt(speedMap, setting);

@@ -5,6 +5,7 @@ import { kLoss, type Resistance } from './resistance.ts';
 export interface BoreChange {
   readonly name: string;
   readonly kind: 'fitting';
+  readonly role: 'bore-change';
   readonly method: 'two-bores';
   readonly towards: 'narrower' | 'wider';
   readonly angle: number;
@@ -36,6 +37,7 @@ const row = (towards: BoreChange['towards'], angle: number): BoreChange => {
   return {
     name: angle === STEP ? name : `${name}-taper-${angle}`,
     kind: 'fitting',
+    role: 'bore-change',
     method: 'two-bores',
     towards,
     angle,

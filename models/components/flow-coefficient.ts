@@ -1,13 +1,14 @@
 /** Resistance of a valve by its rated flow coefficient. */
+
 import { failed, type Result, success } from '../../curves/result.ts';
+import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
 import { GRAVITY } from '../physics/gravity.ts';
+import { BAR } from '../physics/unit-factors.ts';
 import { quadraticLoss } from './resistance.ts';
 import type { OpeningNotKnown, ValveState } from './valve-opening.ts';
 
-const SECONDS_PER_HOUR = 3600;
-const BAR = 1e5;
-/** Kv is rated with water of this density [kg/m3]. */
-const RATED_DENSITY = 1000;
+/** Density [kg/m3] of the water that Kv is rated with. */
+export const RATED_DENSITY = 1000;
 /** Cv per Kv: US gallons a minute at 1 psi against m3/h at 1 bar. */
 const CV_PER_KV = 1.15609923;
 

@@ -1,11 +1,15 @@
 /** The loss of a fitting or valve that a table names. */
+
 import { GRAVITY } from '../physics/gravity.ts';
 import { turbulenceFactor } from '../physics/turbulence-factor.ts';
+import { INCH } from '../physics/unit-factors.ts';
 import { kLoss, type Resistance, resistanceOf } from './resistance.ts';
+import type { Role } from './role.ts';
 
 interface NamedLossCommon {
   readonly name: string;
   readonly kind: 'fitting' | 'valve';
+  readonly role: Role;
   readonly description: string;
   readonly source: string;
   readonly fromMemory: boolean;
@@ -37,7 +41,6 @@ export interface NamedLossSite {
   readonly kinematicViscosity: number;
 }
 
-const INCH = 0.0254;
 const SIZE_POWER = 0.3;
 
 /** Resistance of one piece of a row at a bore; for a valve's row, fully open. */

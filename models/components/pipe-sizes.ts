@@ -1,4 +1,5 @@
 /** Standard plastic pipe sizes by name. */
+import { INCH } from '../physics/unit-factors.ts';
 
 /** Lengths in m; `insideDiameter` is the mean bore, computed from the standard's minimum wall and wall tolerance. */
 export interface PipeSize {
@@ -11,7 +12,6 @@ export interface PipeSize {
   readonly source: string;
 }
 
-const INCH = 0.0254;
 const MILLIMETRE = 1e-3;
 
 /** Nominal size, outside diameter, minimum wall of Schedule 40 and of Schedule 80 [in]: ASTM D1785. */

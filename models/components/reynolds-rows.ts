@@ -1,5 +1,6 @@
 /** Rows of the tables whose loss coefficient depends on Reynolds number and size. */
 import type { NamedLoss } from './named-loss.ts';
+import type { Role } from './role.ts';
 
 const HOOPER = 'Hooper, Chem. Eng., 24 Aug 1981, K = K1/Re + K (1 + 1 in/D)';
 const DARBY =
@@ -7,12 +8,19 @@ const DARBY =
 
 type Kind = NamedLoss['kind'];
 
-/** `name`, what it is, K1, K of infinite Reynolds number and size. */
-export type TwoKRow = readonly [name: string, description: string, laminarValue: number, value: number];
+/** `name`, what it is for, what it is, K1, K of infinite Reynolds number and size. */
+export type TwoKRow = readonly [
+  name: string,
+  role: Role,
+  description: string,
+  laminarValue: number,
+  value: number,
+];
 
-/** `name`, what it is, K1, Ki, Kd. */
+/** `name`, what it is for, what it is, K1, Ki, Kd. */
 export type ThreeKRow = readonly [
   name: string,
+  role: Role,
   description: string,
   laminarValue: number,
   value: number,
@@ -21,13 +29,23 @@ export type ThreeKRow = readonly [
 
 export const twoKRow =
   (kind: Kind) =>
-  ([name, description, laminarValue, value]: TwoKRow): NamedLoss => ({
-    ...{ name, kind, description, value, laminarValue, method: 'two-k', source: HOOPER, fromMemory: false },
+  ([name, role, description, laminarValue, value]: TwoKRow): NamedLoss => ({
+    ...{
+      name,
+      kind,
+      role,
+      description,
+      value,
+      laminarValue,
+      method: 'two-k',
+      source: HOOPER,
+      fromMemory: false,
+    },
   });
 
 export const threeKRow =
   (kind: Kind) =>
-  ([name, description, laminarValue, value, sizeValue]: ThreeKRow): NamedLoss => ({
-    ...{ name, kind, description, value, laminarValue, sizeValue, method: 'three-k' },
+  ([name, role, description, laminarValue, value, sizeValue]: ThreeKRow): NamedLoss => ({
+    ...{ name, kind, role, description, value, laminarValue, sizeValue, method: 'three-k' },
     ...{ source: DARBY, fromMemory: false },
   });

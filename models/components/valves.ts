@@ -1,6 +1,7 @@
 /** Losses of valves by name, fully open or part open. */
 import type { NamedLoss } from './named-loss.ts';
-import { REYNOLDS_VALVES } from './valves-by-reynolds.ts';
+import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
+import type { Role } from './role.ts';
 
 /** Loss coefficient [-] added to that of the valve fully open, at an opening [%]. */
 export interface PartOpening {
@@ -16,9 +17,15 @@ export type ValveRow = NamedLoss & {
 
 const CRANE = 'Crane Technical Paper 410, K = n fT';
 
-const openOrShut = (name: string, diameters: number, description: string): ValveRow => ({
+const openOrShut = (
+  name: string,
+  diameters: number,
+  description: string,
+  role: Role = 'valve',
+): ValveRow => ({
   name,
   kind: 'valve',
+  role,
   method: 'equivalent-diameters',
   value: diameters,
   description,
@@ -27,6 +34,10 @@ const openOrShut = (name: string, diameters: number, description: string): Valve
   partOpenings: [],
   partOpeningSource: null,
 });
+
+/** One that closes by itself. */
+const checkValve = (name: string, diameters: number, description: string): ValveRow =>
+  openOrShut(name, diameters, description, 'check-valve');
 
 const throttling = (
   open: ValveRow,
@@ -85,6 +96,34 @@ const DIAPHRAGM_ADDED = byOpening([
   [25, 21 - 2.3],
 ]);
 
+/** Name, role, what it is, K1, K of infinite Reynolds number and size; fully open. */
+const TWO_K: readonly TwoKRow[] = [
+  ['ball-reduced-two-k', 'valve', 'Ball valve, seat 0.9 of the bore', 500, 0.15],
+  ['gate-two-k', 'valve', 'Gate valve of full line size', 300, 0.1],
+  ['globe-two-k', 'valve', 'Globe valve', 1500, 4],
+  ['angle-two-k', 'valve', 'Angle or Y-type valve', 1000, 2],
+  ['diaphragm-two-k', 'valve', 'Diaphragm valve, weir type', 1000, 2],
+  ['butterfly-two-k', 'valve', 'Butterfly valve', 800, 0.25],
+  ['check-swing-two-k', 'check-valve', 'Swing check valve', 1500, 1.5],
+  ['check-lift-two-k', 'check-valve', 'Lift check valve', 2000, 10],
+  ['check-tilting-disc-two-k', 'check-valve', 'Tilting-disc check valve', 1000, 0.5],
+];
+
+/** Name, role, what it is, K1, Ki, Kd; fully open. */
+const THREE_K: readonly ThreeKRow[] = [
+  ['ball-three-k', 'valve', 'Ball valve of full line size', 300, 0.017, 3.5],
+  ['gate-three-k', 'valve', 'Gate valve of full line size', 300, 0.037, 3.9],
+  ['globe-three-k', 'valve', 'Globe valve', 1500, 1.7, 3.6],
+  ['angle-three-k', 'valve', '90 degree angle valve', 1000, 0.69, 4],
+  ['angle-45-three-k', 'valve', '45 degree angle valve', 950, 0.25, 4],
+  ['diaphragm-three-k', 'valve', 'Diaphragm valve, weir type', 1000, 0.69, 4.9],
+  ['plug-three-k', 'valve', 'Plug valve, straight through', 300, 0.084, 3.9],
+  ['check-swing-three-k', 'check-valve', 'Swing check valve', 1500, 0.46, 4],
+  ['check-lift-three-k', 'check-valve', 'Lift check valve', 2000, 2.85, 3.8],
+];
+
+const REYNOLDS_VALVES = [...TWO_K.map(twoKRow('valve')), ...THREE_K.map(threeKRow('valve'))];
+
 /** Every valve that a loop may name. */
 export const VALVES: readonly ValveRow[] = [
   throttling(
@@ -113,14 +152,14 @@ export const VALVES: readonly ValveRow[] = [
   openOrShut('butterfly-triple-offset', 218, 'Triple-offset butterfly valve, 2 to 8 in'),
   openOrShut('plug', 18, 'Plug valve, straight through'),
   openOrShut('angle', 150, 'Angle valve'),
-  openOrShut('check-swing', 100, 'Swing check valve, angled seat'),
-  openOrShut('check-swing-clear', 50, 'Swing check valve, clear way'),
-  openOrShut('check-lift', 600, 'Lift check valve, globe body'),
-  openOrShut('check-lift-angle', 55, 'Lift check valve, angle body'),
-  openOrShut('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
-  openOrShut('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
-  openOrShut('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
-  openOrShut('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
+  checkValve('check-swing', 100, 'Swing check valve, angled seat'),
+  checkValve('check-swing-clear', 50, 'Swing check valve, clear way'),
+  checkValve('check-lift', 600, 'Lift check valve, globe body'),
+  checkValve('check-lift-angle', 55, 'Lift check valve, angle body'),
+  checkValve('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
+  checkValve('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
+  checkValve('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
+  checkValve('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
   ...REYNOLDS_VALVES.map((row) => ({ ...row, partOpenings: [], partOpeningSource: null })),
 ];
 

@@ -124,7 +124,7 @@ function waitingOf(
   const drawn = courseOf(assessed.find(({ measure }) => measure === 'power') ?? null);
   if (price === null || (flow.slope === 0 && drawn.slope === 0)) return null;
   const { exponent } = station.pump.fit.powerLaw;
-  const standbyPower = station.count * station.pump.pump.standbyPower;
+  const standbyPower = station.count * station.pump.entered.standbyPower;
   return waiting({
     power,
     standbyPower,

@@ -36,7 +36,7 @@ export function pressureGaps(
 ): PressureGaps {
   const outlets = loop.system.outlets.map(({ name }) => name);
   const perHead = pressurePerHead(loop);
-  const elevation = loop.loop.pumpElevation;
+  const elevation = loop.entered.pumpElevation;
   const gaps = {
     pump: [] as number[],
     system: [] as number[],
@@ -50,7 +50,7 @@ export function pressureGaps(
   for (const { reading, predicted } of spread(recent)) {
     const flow = totalFlow(reading, outlets);
     if (flow === undefined || flow <= 0) continue;
-    const velocity = velocityHeads(loop.loop.gauges, flow);
+    const velocity = velocityHeads(loop.entered.gauges, flow);
     const rise = velocity.discharge - velocity.suction;
     const head = headOfReading(reading, { pressurePerHead: perHead, rise });
     const own = pumpAtSetting(pump, { setting: reading.setting, count }).headAt(flow).head;

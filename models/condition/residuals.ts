@@ -53,7 +53,7 @@ export interface Residuals {
 type Kept = Record<keyof LeftOut, number>;
 
 const inRange = ({ pump }: Station, setting: number): boolean =>
-  setting >= pump.pump.settings.min && setting <= pump.pump.settings.max;
+  setting >= pump.entered.settings.min && setting <= pump.entered.settings.max;
 
 /** At the pump, or at an outlet that gives nothing: the data are about a loop with all of them open. */
 const hasShutValve = ({ flow, outletFlows = {} }: Reading): boolean =>
@@ -105,7 +105,7 @@ function seriesOf({ loop }: Station, used: Residuals['used']): readonly Residual
     series('flow', (reading, { flow }) => [totalFlow(reading, outlets), flow]),
     series('power', (reading, { power }) => [reading.power, power]),
     series('head', (reading, { flow, head }) => {
-      const rise = velocityRise(loop.loop.gauges, totalFlow(reading, outlets) ?? flow);
+      const rise = velocityRise(loop.entered.gauges, totalFlow(reading, outlets) ?? flow);
       return [headOfReading(reading, { pressurePerHead: perHead, rise }), head];
     }),
     series('suctionPressure', (reading, { suctionPressure }) => [reading.suctionPressure, suctionPressure]),

@@ -1,6 +1,6 @@
 /** Where a pump at a setting lands on a loop. */
 import { type Intersection, intersections } from '../../curves/intersections.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
 import type { SystemState } from '../network/system.ts';
 import { GRAVITY } from '../physics/gravity.ts';
@@ -41,7 +41,7 @@ export interface DutyPoint extends ExactDuty {
  * `near`, a state of the same loop, saves time and changes nothing else.
  * Throws `SolveFailure` where network or search reach a limit.
  */
-export function dutyPoint(loop: LoopModel, pump: PumpAtSetting, near?: SystemState): DutyPoint {
+export function dutyPoint(loop: CompiledLoop, pump: PumpAtSetting, near?: SystemState): DutyPoint {
   const { system } = loop;
   if (!system.passesWater) return { ...deadHead(loop, pump, null), crossings: [], state: null };
   let state = near;
@@ -69,7 +69,7 @@ export function dutyPoint(loop: LoopModel, pump: PumpAtSetting, near?: SystemSta
 
 /** The figures of a duty at a known state of the loop. */
 export function figuresAt(
-  { water }: LoopModel,
+  { water }: CompiledLoop,
   pump: PumpAtSetting,
   {
     flow,
@@ -95,7 +95,7 @@ export function figuresAt(
 
 /** A pump that moves nothing stands at its shutoff head. */
 export function deadHead(
-  loop: LoopModel,
+  loop: CompiledLoop,
   pump: PumpAtSetting,
   atRest: Pick<DutyFigures, 'outletFlows'> | null,
 ): DutyFigures {

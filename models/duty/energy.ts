@@ -1,8 +1,7 @@
 /** Energy and cost of a year at one setting. */
 
-const DAYS = 365;
-const HOURS = 24;
-const WATTS_PER_KILOWATT = 1000;
+import { DAYS_PER_YEAR, HOURS_PER_DAY } from '../calendar/time-factors.ts';
+import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
 
 /**
  * kWh a year = 365 (h P + (24 - h) P_standby)/1000, and its cost at a price per kWh.
@@ -21,7 +20,7 @@ export function annualUse({
   readonly hoursPerDay: number;
   readonly price: number | null;
 }): { readonly annualEnergy: number; readonly annualCost: number | null } {
-  const wattHoursPerDay = hoursPerDay * power + (HOURS - hoursPerDay) * standbyPower;
-  const annualEnergy = (DAYS * wattHoursPerDay) / WATTS_PER_KILOWATT;
+  const wattHoursPerDay = hoursPerDay * power + (HOURS_PER_DAY - hoursPerDay) * standbyPower;
+  const annualEnergy = (DAYS_PER_YEAR * wattHoursPerDay) / WATTS_PER_KILOWATT;
   return { annualEnergy, annualCost: price === null ? null : annualEnergy * price };
 }

@@ -1,11 +1,10 @@
 /** What a pump's power does to the temperature of the water. */
 
+import { DAYS_PER_YEAR, HOURS_PER_DAY, SECONDS_PER_DAY } from '../calendar/time-factors.ts';
+import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
+
 /** What a dry pump hands on to the water where no motor efficiency is known. */
 export const ASSUMED_MOTOR_EFFICIENCY = 0.8;
-const SECONDS_PER_DAY = 86_400;
-const HOURS_PER_DAY = 24;
-const DAYS = 365;
-const WATTS_PER_KILOWATT = 1000;
 
 /** How water is kept at its temperature: `cooling` takes the pump's heat away, `heating` is spared what the pump gives. */
 export interface HeatTerms {
@@ -55,7 +54,7 @@ export function heatUse(
   heat: number,
   { cop, mode, price }: Pick<HeatTerms, 'cop' | 'mode'> & { readonly price: number | null },
 ): { readonly annualEnergy: number; readonly annualCost: number | null } {
-  const moved = (heat * DAYS * HOURS_PER_DAY) / WATTS_PER_KILOWATT / cop;
+  const moved = (heat * DAYS_PER_YEAR * HOURS_PER_DAY) / WATTS_PER_KILOWATT / cop;
   const annualEnergy = mode === 'cooling' ? moved : -moved;
   return { annualEnergy, annualCost: price === null ? null : annualEnergy * price };
 }

@@ -1,7 +1,7 @@
 /** What a loop still gets when one of its parallel pumps stands still. */
 import { findRoot } from '../../curves/find-root.ts';
 import { intersections } from '../../curves/intersections.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type SampledSystem, sampledSystem } from '../network/sampled-system.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
 import { idlePumpResistance } from '../pump/idle-pump.ts';
@@ -22,7 +22,8 @@ export interface OnePumpDown {
 }
 
 /** Whether each pump of a loop has a check valve: as its installed pump states, else it is taken to. */
-export const hasCheckValves = ({ loop }: LoopModel): boolean => loop.installed?.checkValves ?? true;
+export const hasCheckValves = ({ entered: loop }: CompiledLoop): boolean =>
+  loop.installed?.checkValves ?? true;
 
 /**
  * The duty of the others at the same setting when one of `count` pumps stands still; null for a single pump.
@@ -32,7 +33,7 @@ export const hasCheckValves = ({ loop }: LoopModel): boolean => loop.installed?.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function onePumpDown(
-  loop: LoopModel,
+  loop: CompiledLoop,
   pump: PumpModel,
   { setting, count }: { readonly setting: number; readonly count: number },
 ): OnePumpDown | null {
@@ -41,12 +42,12 @@ export function onePumpDown(
   return hasCheckValves(loop) ? behindValves(loop, running) : besideIdlePump(loop, running, pump);
 }
 
-function behindValves(loop: LoopModel, running: PumpAtSetting): OnePumpDown {
+function behindValves(loop: CompiledLoop, running: PumpAtSetting): OnePumpDown {
   const { flow, power, outletFlows } = dutyPoint(loop, running);
   return { checkValves: true, flow, backflow: 0, power, outletFlows };
 }
 
-function besideIdlePump({ system }: LoopModel, running: PumpAtSetting, { fit }: PumpModel): OnePumpDown {
+function besideIdlePump({ system }: CompiledLoop, running: PumpAtSetting, { fit }: PumpModel): OnePumpDown {
   const samples = sampledSystem(system);
   const resistance = idlePumpResistance(fit);
   const found = intersections({

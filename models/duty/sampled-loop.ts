@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import { type Intersection, intersections } from '../../curves/intersections.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type RequiredDuty, requiredDuty } from '../network/required-duty.ts';
 import { type SampledSystem, sampledSystem } from '../network/sampled-system.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
@@ -10,8 +10,8 @@ import type { SystemState } from '../network/system.ts';
 import type { PumpAtSetting } from '../pump/pump-at-setting.ts';
 import { type DutyFigures, deadHead, dutyPoint, type ExactDuty, figuresAt } from './duty-point.ts';
 
-export interface SharedLoop {
-  readonly loop: LoopModel;
+export interface SampledLoop {
+  readonly loop: CompiledLoop;
   readonly samples: SampledSystem;
   /** Null where no water passes. */
   readonly atRest: SystemState | null;
@@ -22,7 +22,7 @@ export interface SharedLoop {
 }
 
 /** Throws `SolveFailure` where the network does not settle. */
-export function shareLoop(loop: LoopModel): SharedLoop {
+export function sampleLoop(loop: CompiledLoop): SampledLoop {
   const { system } = loop;
   const samples = sampledSystem(system);
   const required = requiredDuty(system);
@@ -52,10 +52,10 @@ const NEAR_ENOUGH = 1e-5;
  * The duty on the samples of the loop: cheap, and as near as samples are. `guess` [m3/s] is where to look first; where
  * the pump curve falls there is one crossing, so that any way of finding it will do.
  */
-export function estimateDuty(shared: SharedLoop, pump: PumpAtSetting, guess?: number): DutyFigures {
-  const { loop, samples, atRest } = shared;
+export function estimateDuty(sampled: SampledLoop, pump: PumpAtSetting, guess?: number): DutyFigures {
+  const { loop, samples, atRest } = sampled;
   if (atRest === null || pump.headAt(0).head <= atRest.head) return deadHead(loop, pump, atRest);
-  const crossing = quickCrossing(shared, pump, guess) ?? searchedCrossing(shared, pump);
+  const crossing = quickCrossing(sampled, pump, guess) ?? searchedCrossing(sampled, pump);
   if (crossing === undefined) return deadHead(loop, pump, atRest);
   return figuresAt(loop, pump, {
     ...crossing,
@@ -67,7 +67,7 @@ export function estimateDuty(shared: SharedLoop, pump: PumpAtSetting, guess?: nu
 type Crossing = Pick<Intersection, 'flow' | 'head'>;
 
 function quickCrossing(
-  { samples }: SharedLoop,
+  { samples }: SampledLoop,
   pump: PumpAtSetting,
   guess: number | undefined,
 ): Crossing | null {
@@ -83,7 +83,7 @@ function quickCrossing(
   return null;
 }
 
-function searchedCrossing({ samples }: SharedLoop, pump: PumpAtSetting): Crossing | undefined {
+function searchedCrossing({ samples }: SampledLoop, pump: PumpAtSetting): Crossing | undefined {
   const found = intersections({ ...pump, pumpHead: pump.headAt, systemHead: samples.headAt });
   if (!found.ok) throw new SolveFailure(found.failure);
   return found.value.find((crossing) => crossing.stable);
@@ -101,8 +101,8 @@ function newtonChange(
 }
 
 /** The exact duty that an estimate stands for: one solve where the estimate is as good as it should be. */
-export function exactDuty(shared: SharedLoop, pump: PumpAtSetting, estimate: DutyFigures): ExactDuty {
-  const { loop, samples, atRest } = shared;
+export function exactDuty(sampled: SampledLoop, pump: PumpAtSetting, estimate: DutyFigures): ExactDuty {
+  const { loop, samples, atRest } = sampled;
   if (estimate.deadHead) return { ...estimate, state: atRest };
   let flow = estimate.flow;
   let near = samples.near(flow);

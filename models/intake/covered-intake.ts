@@ -2,7 +2,7 @@
 
 import { npshAvailable } from '../duty/npsh.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import type { PumpAtSetting } from '../pump/pump-at-setting.ts';
 
@@ -23,13 +23,13 @@ export interface CoveredIntake {
  * Null where several screens share the flow, so that one covered leaves the others open, and where no area is known.
  */
 export function coveredIntake(
-  model: LoopModel,
+  model: CompiledLoop,
   pump: PumpAtSetting,
   { elevation }: { readonly elevation: number },
 ): CoveredIntake | null {
   const area = coverableArea(model);
   if (area === null) return null;
-  const { loop, water } = model;
+  const { entered: loop, water } = model;
   const { density } = water;
   const depth = loop.intake?.depth ?? 0;
   // What water can be pulled by at the intake, which lies below the surface by its depth, before it boils.
@@ -44,7 +44,7 @@ export function coveredIntake(
   return { suctionHead, force: density * GRAVITY * suctionHead * area };
 }
 
-function coverableArea({ loop, network }: LoopModel): number | null {
+function coverableArea({ entered: loop, network }: CompiledLoop): number | null {
   const screen = loop.intake?.screen;
   if (screen !== undefined) return screen.count > 1 ? null : largestSide(screen);
   const bore = network?.intakeBore ?? null;

@@ -22,10 +22,3 @@ export function runsOfLoop({ suction, discharge }: PipeworkLoop): readonly Place
   }
   return runs;
 }
-
-/** How many fittings of a name a run has. */
-export const fittingsIn = (run: readonly RunElement[], name: string): number =>
-  run.reduce(
-    (sum, element) => sum + ('fitting' in element && element.fitting === name ? (element.count ?? 1) : 0),
-    0,
-  );

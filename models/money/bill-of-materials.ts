@@ -1,6 +1,6 @@
 /** What a loop's pipework is made of: pipes by length, all else by pieces. */
-import { findBoreChange } from '../components/bore-change.ts';
 import type { Branch, Intake, Outlet, PipeBore, PipeworkLoop, RunElement } from '../loop/loop.ts';
+import { countOf, roleOf } from '../loop/role-of-element.ts';
 
 export type MaterialKind = 'pipe' | 'fitting' | 'valve' | 'tee' | 'nozzle' | 'screen';
 
@@ -41,7 +41,7 @@ function firstSize(run: readonly RunElement[]): string | null {
   return null;
 }
 
-/** That of the first pipe met when a branch is read from its mouth on. */
+/** That of the first pipe met when a branch is read from where it begins. */
 function firstSizeOfBranch(branch: Branch): string | null {
   let size = firstSize(branch.run);
   for (const child of branch.branches ?? []) size ??= firstSizeOfBranch(child);
@@ -72,7 +72,7 @@ function pieceOf(element: RunElement, { before, after }: Sizes, pointer: string)
     'diameter' in element && element.diameter !== undefined ? millimetres(element.diameter) : null;
   const size = stated ?? before ?? after;
   if ('fitting' in element) {
-    const changes = findBoreChange(element.fitting) !== undefined && before !== null && after !== null;
+    const changes = roleOf(element) === 'bore-change' && before !== null && after !== null;
     const name = sized(element.fitting, changes ? `${before} to ${after}` : size);
     return piece('fitting', name, element.count ?? 1);
   }
@@ -101,13 +101,12 @@ function ofOutlet({ nozzleDiameter, nozzleCount = 1 }: Outlet): readonly Piece[]
     : [piece('nozzle', `nozzle, ${millimetres(nozzleDiameter)}`, nozzleCount)];
 }
 
-const TEES = new Set(['tee-run', 'tee-branch']);
-
 /** Of a split that is stated; one that is not is unnamed, unless the branches have tees of their own. */
 function teesOf({ split, branches = [] }: Branch, size: string | null, pointer: string): readonly Piece[] {
   if (split !== undefined) return [piece('tee', sized('tee', size), branches.length - 1)];
-  const has = ({ run }: Branch) => run.some((element) => 'fitting' in element && TEES.has(element.fitting));
-  return branches.some(has) ? [] : [{ kind: 'unnamed', pointer: `${pointer}/branches` }];
+  return branches.some(({ run }) => countOf(run, 'tee') > 0)
+    ? []
+    : [{ kind: 'unnamed', pointer: `${pointer}/branches` }];
 }
 
 function ofBranch(branch: Branch, upstream: string | null, pointer: string): readonly Piece[] {

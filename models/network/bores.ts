@@ -31,7 +31,7 @@ export function lastBore(run: readonly RunElement[]): number | null {
   return firstBore(run.toReversed());
 }
 
-/** Bore of the first pipe met when a branch is read from its mouth on, its own branches in their order; or null. */
+/** Bore of the first pipe met when a branch is read from where it begins, its own branches in their order; or null. */
 export function firstBoreOfBranch(branch: Branch): number | null {
   const own = firstBore(branch.run);
   if (own !== null) return own;

@@ -2,7 +2,7 @@
 
 import { at } from '../../curves/at.ts';
 import { reachOf } from '../components/jet.ts';
-import type { LoopModel } from './loop-model.ts';
+import type { CompiledLoop } from './compiled-loop.ts';
 
 /** To `distance` [m] on the axis the stream moves at `velocity` [m/s] or faster. */
 export interface OutletReach {
@@ -17,7 +17,7 @@ export interface OutletReach {
  * @returns null for an outlet without a velocity, or whose bore is not known; distance 0 where it leaves slower than that.
  */
 export function outletReaches(
-  { system, network }: LoopModel,
+  { system, network }: CompiledLoop,
   outletFlows: readonly number[],
   velocity: number | null,
 ): readonly (OutletReach | null)[] {

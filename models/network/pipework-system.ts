@@ -19,7 +19,7 @@ export function pipeworkSystem(network: Network): System {
   return {
     outlets: network.outlets.map(outletOf),
     passesWater: network.branches[0]?.shut === false,
-    outletsRise: network.branches.every((branch) => branch.mouth === null),
+    outletsRise: network.branches.every((branch) => branch.teeLoss === null),
     stateAt: (flow, near) => stateOf(network, flow, near),
     suctionLossAt: (flow) => lossOf(suction, flow).head,
   };

@@ -48,8 +48,8 @@ export function placeBoreChange(
   if (before === null) return failed({ code: 'bores-not-known', path, missing: 'before' });
   if (after === null) return failed({ code: 'bores-not-known', path, missing: 'after' });
   const bores = { before, after };
-  const { name, towards } = change;
+  const { name, role, towards } = change;
   if (!fits(change, bores)) return failed({ code: 'bores-do-not-fit', path, towards, ...bores });
   const resistance = boreChangeResistance(change, bores);
-  return success({ kind: 'fitting', name, bore: Math.min(before, after), resistance });
+  return success({ kind: 'fitting', name, role, bore: Math.min(before, after), resistance });
 }

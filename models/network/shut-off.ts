@@ -1,10 +1,10 @@
 /** Closes outlets of a compiled loop. */
-import type { LoopModel } from './loop-model.ts';
+import type { CompiledLoop } from './compiled-loop.ts';
 import type { Network, NetworkBranch } from './network.ts';
 import { pipeworkSystem } from './pipework-system.ts';
 
 /** The loop with outlets shut; null where that cannot be told: an outlet that it has not, or no known pipework. */
-export function shutOff(loop: LoopModel, names: readonly string[]): LoopModel | null {
+export function shutOff(loop: CompiledLoop, names: readonly string[]): CompiledLoop | null {
   if (names.length === 0) return loop;
   const { network, system } = loop;
   if (network === null || names.some((name) => system.outlets.every((outlet) => outlet.name !== name))) {

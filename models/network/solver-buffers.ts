@@ -1,48 +1,48 @@
 /** The arrays that a network is solved in, made once for each network. */
-import { type StepRoom, stepRoom } from './linear-tree.ts';
+import { type StepBuffers, stepBuffers } from './linear-tree.ts';
 import type { Network } from './network.ts';
-import type { Mouth } from './tee-branch-loss.ts';
+import type { SideDirection } from './side-directions.ts';
 import { type Tree, type TreeState, treeOf } from './tree.ts';
-import { type EquationsRoom, equationsRoom } from './tree-equations.ts';
+import { type EquationBuffers, equationBuffers } from './tree-equations.ts';
 
 /** A state, and the equations at it. */
 export interface Side extends TreeState {
-  readonly room: EquationsRoom;
+  readonly buffers: EquationBuffers;
 }
 
-export interface Workshop {
+export interface SolverBuffers {
   readonly tree: Tree;
-  readonly step: StepRoom;
+  readonly step: StepBuffers;
   /** The state reached, and the one tried next, by turns. */
   readonly sides: readonly [Side, Side];
-  readonly allOutward: readonly Mouth[];
+  readonly allOutward: readonly SideDirection[];
   readonly noResidual: Float64Array;
 }
 
 const side = (size: number): Side => ({
   flow: new Float64Array(size),
   head: new Float64Array(size),
-  room: equationsRoom(size),
+  buffers: equationBuffers(size),
 });
 
-function open(network: Network): Workshop {
+function made(network: Network): SolverBuffers {
   const size = network.branches.length;
   return {
     tree: treeOf(network),
-    step: stepRoom(size),
+    step: stepBuffers(size),
     sides: [side(size), side(size)],
     allOutward: network.branches.map(() => 'outward'),
     noResidual: new Float64Array(size),
   };
 }
 
-const workshops = new WeakMap<Network, Workshop>();
+const buffersByNetwork = new WeakMap<Network, SolverBuffers>();
 
 /** Networks never change, and a solve ends before the next one begins: nothing of one solve reaches another. */
-export function workshopOf(network: Network): Workshop {
-  const known = workshops.get(network);
+export function buffersOf(network: Network): SolverBuffers {
+  const known = buffersByNetwork.get(network);
   if (known !== undefined) return known;
-  const opened = open(network);
-  workshops.set(network, opened);
-  return opened;
+  const buffers = made(network);
+  buffersByNetwork.set(network, buffers);
+  return buffers;
 }

@@ -28,7 +28,7 @@ export interface System {
   readonly outlets: readonly SystemOutlet[];
   /** False where a shut valve or closed outlets leave the water no way. */
   readonly passesWater: boolean;
-  /** Whether every outlet's flow is known to rise with the total flow (tees with mouth losses may break it). */
+  /** Whether every outlet's flow is known to rise with the total flow (tees whose side branches lose by the combined flow may break it). */
   readonly outletsRise: boolean;
   /**
    * The state at a total flow [m3/s] of 0 or more; `near`, an earlier state, only saves time.

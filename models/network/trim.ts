@@ -1,11 +1,14 @@
 /** Throttling that brings every branch of a loop level at exactly the required flows. */
 
 import { at } from '../../curves/at.ts';
+import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
+import { RATED_DENSITY } from '../components/flow-coefficient.ts';
 import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
-import { lossOver, type Network, type NetworkBranch } from './network.ts';
-import { shuttingValve, trimmingValve } from './trim-valve.ts';
+import { BAR } from '../physics/unit-factors.ts';
+import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
+import { teeHead } from './tee-branch-loss.ts';
 
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
@@ -31,9 +34,8 @@ export interface TrimmedNetwork {
   readonly trims: readonly Trim[];
 }
 
-const SECONDS_PER_HOUR = 3600;
-/** Head [m] of one bar of the water that Kv is rated with (1000 kg/m3). */
-const RATED_BAR = 1e5 / (1000 * GRAVITY);
+/** Head [m] of one bar of the water that Kv is rated with. */
+const RATED_BAR = BAR / (RATED_DENSITY * GRAVITY);
 /** A head below this share of the node's is rounding, not a trim. */
 const NO_TRIM = 1e-12;
 const NO_VALVE = { valve: null, opening: null } as const;
@@ -94,10 +96,10 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 
 /** Head lost from the node above a branch to its far end [m]. */
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
-  const { elements, mouth, parent } = branchOf(branches, b);
+  const { elements, teeLoss, parent } = branchOf(branches, b);
   const own = at(flow, b);
-  const atMouth = mouth === null ? 0 : mouth.combined * at(flow, parent) ** 2 + mouth.side * own ** 2;
-  return lossOver(elements, own).head + atMouth;
+  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
+  return lossOver(elements, own).head + atTee;
 }
 
 function throttled(
@@ -112,6 +114,7 @@ function throttled(
     path: branch.path,
     kind: 'trim',
     name: null,
+    role: null,
     bore: branch.nearBore,
     resistance: quadraticLoss(head / flow ** 2),
   } as const;
@@ -147,6 +150,33 @@ function describe(
     kv: (SECONDS_PER_HOUR * flow) / Math.sqrt(head / RATED_BAR),
     ...(trimmingValve(elements, { head, flow }) ?? NO_VALVE),
   };
+}
+
+/** The valve, and the opening [%] to set. */
+interface ValveSetting {
+  readonly valve: DocumentPath;
+  readonly opening: number;
+}
+
+/**
+ * The first valve of a run whose part openings are known, set to lose a trim's head [m] at its flow [m3/s] besides what it
+ * loses already; null where the run has none.
+ */
+function trimmingValve(
+  elements: readonly PlacedResistance[],
+  { head, flow }: { readonly head: number; readonly flow: number },
+): ValveSetting | null {
+  for (const { path, resistance, openingFor } of elements) {
+    const opening = openingFor?.({ head: head + resistance.lossAt(flow).head, flow }) ?? null;
+    if (opening !== null) return { valve: path, opening };
+  }
+  return null;
+}
+
+/** The first valve of a run, to be shut; null where it has none. */
+function shuttingValve(elements: readonly PlacedResistance[]): ValveSetting | null {
+  const valve = elements.find(({ kind }) => kind === 'valve');
+  return valve === undefined ? null : { valve: valve.path, opening: 0 };
 }
 
 function outletsBeyond(branches: readonly NetworkBranch[], b: number): readonly string[] {

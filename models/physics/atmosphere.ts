@@ -1,11 +1,12 @@
 /** Pressure of the standard atmosphere. */
+import { GRAVITY } from './gravity.ts';
 
 const SEA_LEVEL_PRESSURE = 101325;
 const SEA_LEVEL_TEMPERATURE = 288.15;
 const LAPSE_RATE = 0.0065;
 const EARTH_RADIUS = 6356766;
 /** g0 M/(R lapse rate) with the standard's own constants. */
-const EXPONENT = (9.80665 * 0.0289644) / (8.31432 * LAPSE_RATE);
+const EXPONENT = (GRAVITY * 0.0289644) / (8.31432 * LAPSE_RATE);
 
 export const LOWEST_ELEVATION = -500;
 export const HIGHEST_ELEVATION = 11000;

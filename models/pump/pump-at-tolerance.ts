@@ -1,8 +1,8 @@
 /** A pump at one end of what its grade and its fitted points leave open. */
 
-import { type DoubtEnd, doubtfulHead } from './head-tolerance.ts';
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';
 import type { GradeTolerance } from './tolerance-grades.ts';
+import { type ToleranceEnd, uncertainHead } from './uncertain-head.ts';
 
 export interface PumpEnds {
   readonly low: PumpMaker;
@@ -17,12 +17,12 @@ export function pumpEnds(tolerance: GradeTolerance): PumpEnds {
   return { low: pumpAtEnd(tolerance, 'low'), high: pumpAtEnd(tolerance, 'high') };
 }
 
-function pumpAtEnd(tolerance: GradeTolerance, end: DoubtEnd): PumpMaker {
+function pumpAtEnd(tolerance: GradeTolerance, end: ToleranceEnd): PumpMaker {
   const powerFactor = end === 'low' ? 1 + tolerance.power : 1;
   return (model, { setting, count }): PumpAtSetting => {
     const plain = pumpAtSetting(model, { setting, count });
     const { speedRatio } = plain;
-    const atFullSpeed = doubtfulHead(model.fit.headCurve, tolerance, end);
+    const atFullSpeed = uncertainHead(model.fit.headCurve, tolerance, end);
     return {
       ...plain,
       headAt: (flow) => {

@@ -2,12 +2,11 @@
 import { fitHeadCurve, type HeadCurveFailure } from '../../curves/fit-head-curve.ts';
 import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';
-import type { PowerLaw } from '../../curves/power-law.ts';
+import { type PowerLaw, powerAt } from '../../curves/power-law.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { buildSpeedMap, type SpeedMap, type SpeedMapFailure, speedRatioAt } from '../../curves/speed-map.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import { type PowerFailure, powerBeyondRange } from './power-range.ts';
-import type { Pump } from './pump.ts';
+import type { Pump, Settings } from './pump.ts';
 
 /** The curves of a pump as plain data: stored as fitted, reloaded bit for bit. */
 export interface PumpFit {
@@ -17,8 +16,14 @@ export interface PumpFit {
 }
 
 export interface PumpModel {
-  readonly pump: Pump;
+  readonly entered: Pump;
   readonly fit: PumpFit;
+}
+
+interface PowerFailure {
+  readonly code: 'power-beyond-range';
+  /** [%], where the power is beyond. */
+  readonly setting: number;
 }
 
 export type PumpFailure = (SpeedMapFailure | HeadCurveFailure | PowerLawFailure | PowerFailure) & {
@@ -44,4 +49,36 @@ export function fitPump(pump: Pump): Result<PumpFit, PumpFailure> {
 
 function at(list: string, failure: object): DocumentPath {
   return 'index' in failure && typeof failure.index === 'number' ? [list, failure.index] : [list];
+}
+
+/** [W]: far outside anything that pumps water, and far inside what numbers hold. */
+const RANGE = { least: 1e-9, most: 1e12 } as const;
+
+/**
+ * The setting at which the law P = standby + c r^k g leaves 1e-9..1e12 W, of the lowest and the highest of the controller,
+ * between which it runs one way, at the flows where g is least and greatest; null where none does.
+ */
+function powerBeyondRange(
+  law: PowerLaw,
+  { speedMap, settings }: { readonly speedMap: SpeedMap; readonly settings: Settings },
+): PowerFailure | null {
+  const flows = extremeFlows(law);
+  for (const setting of [settings.min, settings.max]) {
+    const speedRatio = speedRatioAt(speedMap, setting);
+    for (const flow of flows) {
+      const power = powerAt(law, { flow: flow * speedRatio, speedRatio });
+      const isInside = power >= RANGE.least && power <= RANGE.most;
+      if (!isInside && speedRatio > 0) return { code: 'power-beyond-range', setting };
+    }
+  }
+  return null;
+}
+
+/** At full speed [m3/s]: the ends of the data, and between them where b1 x + b2 x^2 turns. */
+function extremeFlows({ flowScale, flowCentre, flowRange, flowTerms }: PowerLaw): readonly number[] {
+  if (flowScale === null || flowCentre === null || flowRange === null) return [0];
+  const [linear = 0, quadratic = 0] = flowTerms;
+  const turn = quadratic === 0 ? flowRange.min : flowCentre - linear / (2 * quadratic);
+  const within = Math.min(flowRange.max, Math.max(flowRange.min, turn));
+  return [flowRange.min, within, flowRange.max].map((q) => q * flowScale);
 }

@@ -2,7 +2,7 @@
 
 import type { Gauges } from '../loop/loop.ts';
 import { lastBore } from '../network/bores.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 
 export interface VelocityHeads {
@@ -35,7 +35,7 @@ const MATTERS = 0.02;
 
 /** Whether gauges in the pipes beside the pump would be off by their velocity heads, while their bores are not stated. */
 export function lacksGauges(
-  { loop, network }: LoopModel,
+  { entered: loop, network }: CompiledLoop,
   { flow, head }: { readonly flow: number; readonly head: number },
 ): boolean {
   if (loop.gauges !== undefined || network === null || !('suction' in loop)) return false;

@@ -1,5 +1,5 @@
 /** A loop as one phase runs it: some outlets shut, its own required flows. */
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { SystemOutlet } from '../network/system.ts';
 import type { Phase } from './schedule.ts';
 
@@ -27,7 +27,7 @@ export const stated =
 export const nothing: Requirement = () => null;
 
 /** The loop with the requirements of a phase; what is shut requires nothing. */
-export function requiring(loop: LoopModel, required: Requirement, shut: readonly string[]): LoopModel {
+export function requiring(loop: CompiledLoop, required: Requirement, shut: readonly string[]): CompiledLoop {
   const outlets = loop.system.outlets.map((outlet) => ({
     ...outlet,
     requiredFlow: shut.includes(outlet.name) ? null : required(outlet),

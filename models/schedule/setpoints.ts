@@ -52,7 +52,7 @@ function stepsOfRun(
     const { blocks, feasible } = volumeRun(one, run, prices, volumesOf(memory, phase));
     return blocks.map(({ from, until, setting }) => ({ phase, from, until, setting, feasible }));
   }
-  const ramp = rampSteps(plan.station.pump.pump.settings, {
+  const ramp = rampSteps(plan.station.pump.entered.settings, {
     run,
     before,
     to: one.own.setting,

@@ -1,15 +1,15 @@
-/** The conditions that a setting must meet, each named by the reason it gives when it fails. */
+/** The criteria that a setting must meet, each named by the reason it gives when it fails. */
 
 import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshAvailable, npshRequired } from '../duty/npsh.ts';
 import { screenVelocities } from '../intake/screen.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Limits } from './options.ts';
 
 /** In the order in which they are told. */
-export const CONDITION_REASONS = [
+export const CRITERION_REASONS = [
   'efficiency-impossible',
   'not-enough-head',
   'outside-data',
@@ -20,11 +20,11 @@ export const CONDITION_REASONS = [
   'npsh',
 ] as const;
 
-export type ConditionReason = (typeof CONDITION_REASONS)[number];
+export type CriterionReason = (typeof CRITERION_REASONS)[number];
 
-/** A condition as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
+/** A criterion as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
 export interface Judgement {
-  readonly reason: ConditionReason;
+  readonly reason: CriterionReason;
   /** The outlet that decides, where one does. */
   readonly outlet: string | null;
   readonly setting: number;
@@ -33,8 +33,8 @@ export interface Judgement {
   readonly clearance: number;
 }
 
-export interface Condition {
-  readonly reason: ConditionReason;
+export interface Criterion {
+  readonly reason: CriterionReason;
   /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
   readonly by: 'flow' | 'flow-at-full-speed' | null;
   /** Where that rises with the setting: held from some setting on, up to some setting, or neither. */
@@ -42,8 +42,8 @@ export interface Condition {
   judge(duty: DutyFigures): Judgement;
 }
 
-export interface ConditionContext {
-  readonly loop: LoopModel;
+export interface CriteriaContext {
+  readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
   readonly elevation: number;
@@ -54,8 +54,8 @@ export const EQUAL = 1e-9;
 /** Beyond this many times the largest entered flow a curve is a guess. */
 const DATA_REACH = 1.1;
 
-/** The conditions that apply to a pump on a loop, in the order of their reasons. */
-export function conditionsFor(context: ConditionContext): readonly Condition[] {
+/** The criteria that apply to a pump on a loop, in the order of their reasons. */
+export function criteriaFor(context: CriteriaContext): readonly Criterion[] {
   const { pump, limits } = context;
   return [
     efficiencyPossible(limits.efficiency),
@@ -73,7 +73,7 @@ const upTo = (value: number, limit: number): number =>
 const from = (value: number, limit: number): number =>
   limit === 0 ? value : (value - limit) / Math.abs(limit);
 
-function efficiencyPossible(limit: number): Condition {
+function efficiencyPossible(limit: number): Criterion {
   return {
     reason: 'efficiency-impossible',
     by: null,
@@ -89,14 +89,14 @@ function efficiencyPossible(limit: number): Condition {
   };
 }
 
-function outletsServed({ loop }: ConditionContext): readonly Condition[] {
+function outletsServed({ loop }: CriteriaContext): readonly Criterion[] {
   const needs = loop.system.outlets.flatMap(({ name, requiredFlow }, index) =>
     requiredFlow === null ? [] : [{ name, index, flow: requiredFlow }],
   );
   return needs.length === 0 ? [] : [worstOutlet('not-enough-head', 'from', needs, from)];
 }
 
-function outletsBelowMaximum({ loop }: ConditionContext): readonly Condition[] {
+function outletsBelowMaximum({ loop }: CriteriaContext): readonly Criterion[] {
   const most = loop.system.outlets.flatMap(({ name, maximumFlow }, index) =>
     maximumFlow === null ? [] : [{ name, index, flow: maximumFlow }],
   );
@@ -105,11 +105,11 @@ function outletsBelowMaximum({ loop }: ConditionContext): readonly Condition[] {
 
 /** The outlet nearest to breaking its bound decides. */
 function worstOutlet(
-  reason: ConditionReason,
-  along: Condition['along'],
+  reason: CriterionReason,
+  along: Criterion['along'],
   bounds: readonly { readonly name: string; readonly index: number; readonly flow: number }[],
   clear: (value: number, limit: number) => number,
-): Condition {
+): Criterion {
   return {
     reason,
     by: 'flow',
@@ -133,12 +133,12 @@ function worstOutlet(
 /** Flow of one pump brought to full speed, where its points lie. */
 const atFullSpeed = ({ flow, count, speedRatio }: DutyFigures): number => flow / (count * speedRatio);
 
-function insideData({ fit }: PumpModel): Condition {
+function insideData({ fit }: PumpModel): Criterion {
   const limit = DATA_REACH * fit.headCurve.range.max;
   return flowBound('outside-data', 'up-to', limit);
 }
 
-function flowLimits({ pump }: PumpModel): readonly Condition[] {
+function flowLimits({ entered: pump }: PumpModel): readonly Criterion[] {
   const { min, max } = pump.flowLimits ?? {};
   return [
     ...(min === undefined ? [] : [flowBound('pump-below-minimum', 'from', min)]),
@@ -146,7 +146,7 @@ function flowLimits({ pump }: PumpModel): readonly Condition[] {
   ];
 }
 
-function flowBound(reason: ConditionReason, along: 'from' | 'up-to', limit: number): Condition {
+function flowBound(reason: CriterionReason, along: 'from' | 'up-to', limit: number): Criterion {
   const clear = along === 'from' ? from : upTo;
   return {
     reason,
@@ -166,7 +166,7 @@ function flowBound(reason: ConditionReason, along: 'from' | 'up-to', limit: numb
   };
 }
 
-function screenGentle({ loop: { loop }, limits }: ConditionContext): readonly Condition[] {
+function screenGentle({ loop: { entered: loop }, limits }: CriteriaContext): readonly Criterion[] {
   const screen = loop.intake?.screen;
   const { throughSlotVelocity: limit, cloggedFraction, screenBasis } = limits;
   if (screen === undefined || limit === null) return [];
@@ -185,7 +185,7 @@ function screenGentle({ loop: { loop }, limits }: ConditionContext): readonly Co
 }
 
 /** Without points for what the pump requires, that the water does not boil before it: NPSH available of 0 or more. */
-function npshMet(context: ConditionContext): readonly Condition[] {
+function npshMet(context: CriteriaContext): readonly Criterion[] {
   if (!context.limits.npsh) return [];
   const reason = 'npsh';
   const figuresAt = npshFigures(context);
@@ -207,15 +207,15 @@ function npshMet(context: ConditionContext): readonly Condition[] {
 /** NPSH available [m] at a duty, and required; null where the pump has no points for it. */
 export function npshFigures({
   loop,
-  pump: { pump },
+  pump: { entered: pump },
   elevation,
-}: Pick<ConditionContext, 'loop' | 'pump' | 'elevation'>): (duty: DutyFigures) => {
+}: Pick<CriteriaContext, 'loop' | 'pump' | 'elevation'>): (duty: DutyFigures) => {
   readonly available: number;
   readonly required: number | null;
 } {
   const points = pump.npshPoints ?? [];
-  const { temperature } = loop.loop.water;
-  const { pumpElevation } = loop.loop;
+  const { temperature } = loop.entered.water;
+  const { pumpElevation } = loop.entered;
   const { density } = loop.water;
   return ({ flow, count, speedRatio, suctionLoss }) => ({
     available: npshAvailable({ elevation, temperature, density, pumpElevation, suctionLoss }),

@@ -1,7 +1,7 @@
 /** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { dailyRise, heatUse, meanHeat, pumpHeat } from '../duty/heat.ts';
-import type { LoopModel } from '../network/loop-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { specificHeat } from '../physics/specific-heat.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Running } from './options.ts';
@@ -19,7 +19,10 @@ export interface DutyHeat {
 }
 
 export function dutyHeat(
-  { loop: { loop, water }, pump: { pump } }: { readonly loop: LoopModel; readonly pump: PumpModel },
+  {
+    loop: { entered: loop, water },
+    pump: { entered: pump },
+  }: { readonly loop: CompiledLoop; readonly pump: PumpModel },
   { power, count }: Pick<DutyFigures, 'power' | 'count'>,
   { heat: terms, hoursPerDay, price }: Pick<Running, 'heat' | 'hoursPerDay' | 'price'>,
 ): DutyHeat {

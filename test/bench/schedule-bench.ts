@@ -2,7 +2,7 @@
 import { zoneAround } from '../../api/clock/zone.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../models/duty/duty-point.ts';
-import { buildLoopModel } from '../../models/network/loop-model.ts';
+import { compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
@@ -36,10 +36,10 @@ const rates = ratesOf({
 });
 
 function planBench(): BenchRow {
-  const loop = expectValue(buildLoopModel(loopExample('loop-kelp-flume.json')));
-  const entered = pumpExample('pump-canister-250.json');
-  const pump = { ...entered, settings: { min: 1, max: 100, step: 1 } };
-  const model = { pump, fit: expectValue(fitPump(pump)) };
+  const loop = expectValue(compileLoop(loopExample('loop-kelp-flume.json')));
+  const settings = { min: 1, max: 100, step: 1 };
+  const entered = { ...pumpExample('pump-canister-250.json'), settings };
+  const model = { entered, fit: expectValue(fitPump(entered)) };
   const station = { pump: model, count: 1, limits: DEFAULT_LIMITS, elevation: 0 };
   const volume = { perDay: 100, mayStop: true, splits: true };
   const phases = [{ name: 'all', from: '00:00', volume }];

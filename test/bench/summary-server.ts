@@ -1,15 +1,15 @@
 /** A process with sites of several sizes, each with its summary and a scheduled loop to ask setpoints of. */
-
+import { PUMPS } from '../../api/records/pump/kind.ts';
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
-import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
-import { PUMPS } from '../../api/records/pump/kind.ts';
 import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
+import { WORKER_FILE } from '../../api/worker-file.ts';
 import { thousandPumps } from './thousand-pumps.ts';
 
 /** Loops and pumps of each site. */
@@ -29,7 +29,7 @@ const EXAMPLES = [
 const exampleOf = (file: string) =>
   JSON.parse(readFileSync(new URL(`../../openapi/examples/${file}.json`, import.meta.url), 'utf8'));
 
-const heavyWork = workerPool();
+const workers = workerPool(WORKER_FILE);
 const pumps = thousandPumps();
 
 async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
@@ -38,7 +38,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
   const store = opened.value;
   await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
   const app = buildApp({
-    ...{ store, heavyWork, version: 'bench' },
+    ...{ store, workers, version: 'bench' },
     clock: () => new Date(),
     newId: () => v7(),
     logger: makeLogger({ level: 'fatal' }),
@@ -51,7 +51,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
     if (!response.ok) throw new Error(`${method} ${path}: ${text}`);
     return JSON.parse(text).id;
   };
-  for (const { pump, fit } of pumps.slice(0, count)) {
+  for (const { entered: pump, fit } of pumps.slice(0, count)) {
     await store.of(DEFAULT_SITE_ID, PUMPS).insert({ id: v7(), document: pump, fit, now: Date.now() });
   }
   const pump = await sent('POST', '/v1/pumps', exampleOf('pump-canister-250'));

@@ -21,7 +21,7 @@ const SEAHORSES = 'loop-seahorse-bank.json';
 
 function screenMean(file: string, flow: number): number {
   const { cloggedFraction } = DEFAULT_LIMITS;
-  const screen = loopModel(file).loop.intake?.screen;
+  const screen = loopModel(file).entered.intake?.screen;
   if (screen === undefined) throw new Error(`${file} has no screen`);
   return screenVelocities({ screen, flow, cloggedFraction }).mean;
 }

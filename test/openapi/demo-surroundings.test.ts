@@ -1,6 +1,6 @@
 /** What the demo shows of animals, floods and people. */
 import { describe, expect, it } from 'vitest';
-import { shareLoop } from '../../models/duty/sampled-loop.ts';
+import { sampleLoop } from '../../models/duty/sampled-loop.ts';
 import { drainBack } from '../../models/hazards/drain-back.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { select } from '../../models/selection/select.ts';
@@ -12,7 +12,7 @@ const POOL = 'loop-touch-pool.json';
 
 describe('the touch pool', () => {
   const asked = {
-    shared: shareLoop(loopModel(POOL)),
+    sampled: sampleLoop(loopModel(POOL)),
     candidates,
     limits: DEFAULT_LIMITS,
     running: { price: 0.21, hoursPerDay: 24, elevation: 10 },
@@ -33,7 +33,7 @@ describe('the touch pool', () => {
 });
 
 describe('the nursery raceways', () => {
-  const { loop } = loopModel(RACEWAYS);
+  const { entered: loop } = loopModel(RACEWAYS);
 
   it('flood their basin on a power cut until the siphon break is raised', () => {
     const found = drainBack(loop);

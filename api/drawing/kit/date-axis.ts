@@ -1,9 +1,10 @@
 /** Axes of instants, by the calendar of UTC. */
+
 import { scaleUtc } from 'd3-scale';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Axis } from './axis.ts';
 
 const TICKS = 6;
-const MS_PER_DAY = 86_400_000;
 /** Within fewer days the hours are told too. */
 const FEW_DAYS = 4;
 

@@ -4,7 +4,7 @@ import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

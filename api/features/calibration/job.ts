@@ -1,10 +1,10 @@
-/** The whole computation behind a calibration: from plain data to plain data. */
+/** The job of a calibration computes the factors that readings determine. */
 import type { Result } from '../../../curves/result.ts';
 import { type Calibration, calibrate } from '../../../models/calibration/calibrate.ts';
 import type { MeasuredRows } from '../../../models/calibration/measured-rows.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
 import type { Unsolved } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 
 export interface CalibrationWork {
   /** As entered, like the loop. */
@@ -15,9 +15,9 @@ export interface CalibrationWork {
   readonly measured: MeasuredRows;
 }
 
-export type CalibrationFigures = Result<Calibration, Unsolved>;
-
-export const computeCalibration = (
-  loop: LoopModel,
-  { pump, count, setting, measured }: CalibrationWork,
-): CalibrationFigures => calibrate({ loop, pump, count }, measured, setting);
+export const calibrationJob = loopJob<CalibrationWork, Result<Calibration, Unsolved>>({
+  name: 'calibration',
+  // A fit solves the loop hundreds of times.
+  isLong: () => true,
+  compute: (loop, { pump, count, setting, measured }) => calibrate({ loop, pump, count }, measured, setting),
+});

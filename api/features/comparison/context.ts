@@ -8,20 +8,15 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { findTariff } from '../../records/tariff/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecommendationMeans } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
-export interface ComparisonMeans {
-  readonly deps: Pick<SiteDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
-  readonly loops: LoopCache;
-  readonly recommending: RecommendationMeans;
-}
+export type ComparisonDeps = Pick<SiteDependencies, 'store' | 'clock' | 'newId'> & RecommendationDeps;
 
 /** A tariff by itself, whether stored or sent along; the id is null of one sent along. */
 export interface NamedTariff {
@@ -38,7 +33,7 @@ export interface EnergyPrice {
   readonly isStated: boolean;
 }
 
-export interface ComparisonContext extends ComparisonMeans {
+export interface ComparisonContext extends ComparisonDeps {
   readonly site: SiteRecord;
   readonly system: UnitSystem;
   readonly terms: MoneyTerms;
@@ -51,11 +46,11 @@ export interface ComparisonContext extends ComparisonMeans {
 }
 
 export async function comparisonContext(
-  means: ComparisonMeans,
+  deps: ComparisonDeps,
   question: ComparisonQuestion,
   system: UnitSystem,
 ): Promise<Result<ComparisonContext, Problem>> {
-  const { store, clock } = means.deps;
+  const { store, clock } = deps;
   const site = await findSite(store);
   const { currency } = site.document;
   if (question.currency !== undefined && question.currency !== currency) {
@@ -64,11 +59,11 @@ export async function comparisonContext(
   }
   const now = clock().getTime();
   const year = siteYear(site.document.timeZone, now);
-  const energyPrice = await energyPriceOf(means, question, { site, year });
+  const energyPrice = await energyPriceOf(deps, question, { site, year });
   if (!energyPrice.ok) return energyPrice;
   const { years, discountRate, inflation, energyInflation = inflation, minutesPerFailure } = question;
   return success({
-    ...means,
+    ...deps,
     ...{ site, system, minutesPerFailure, year, now },
     terms: { years, discountRate, inflation, energyInflation },
     labourRate: question.labourRate ?? site.document.labourRate ?? 0,
@@ -77,7 +72,7 @@ export async function comparisonContext(
 }
 
 async function energyPriceOf(
-  { deps: { store } }: ComparisonMeans,
+  { store }: ComparisonDeps,
   { price, tariff }: ComparisonQuestion,
   { site, year }: { readonly site: SiteRecord; readonly year: number },
 ): Promise<Result<EnergyPrice, Problem>> {

@@ -7,12 +7,12 @@ const isCalibrated = (one: AssemblyFigures): boolean =>
   (one.found?.parts ?? []).some(({ calibration }) => calibration !== null && calibration !== undefined);
 
 const nameOf = ({ candidate, found }: AssemblyFigures): string =>
-  candidate?.pump.name ?? found?.loop.document.name ?? 'What has a stated power';
+  candidate?.entered.name ?? found?.loop.document.name ?? 'What has a stated power';
 
 function notesOf(one: AssemblyFigures, isRisky: boolean): readonly (string | null)[] {
   const { candidate, asked, count, running, schedule, lifeYears, failures } = one;
   const name = nameOf(one);
-  const pump = candidate?.pump;
+  const pump = candidate?.entered;
   const installed = one.found?.loop.document.installed;
   const ageKnown = asked.ageYears !== undefined || installed?.since !== undefined;
   return [

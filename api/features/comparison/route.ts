@@ -1,4 +1,5 @@
 /** Comparisons of life-cycle costs: made and stored, listed, read, deleted. */
+import { COMPARISONS } from './kind.ts';
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { Api } from '../../http/api.ts';
@@ -11,15 +12,12 @@ import { noContent } from '../../http/no-content.ts';
 import { problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { answerCache } from '../../question/answer-cache.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { SiteStore } from '../../store/store.ts';
-import type { Recommended } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
-import { COMPARISONS } from './kind.ts';
 import { comparisonRequest } from './schema.ts';
 import { isStale } from './sources.ts';
 import { comparisonListTable, comparisonTable } from './table.ts';
@@ -54,10 +52,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   });
 };
 
-function makingRoute(api: Api, loops: LoopCache): void {
-  const { clock, newId, heavyWork } = api.deps;
-  const recommending = { loops, heavyWork, answers: answerCache<Recommended>() };
-  const means = { loops, recommending };
+function makingRoute(api: Api, recommending: RecommendationDeps): void {
+  const { clock, newId } = api.deps;
+  const deps = { ...recommending, clock, newId };
   defineRoute(
     api,
     {
@@ -73,7 +70,7 @@ function makingRoute(api: Api, loops: LoopCache): void {
       problems: ['no-requirement', 'unsolved', 'unavailable'],
     },
     async ({ body, system, store }) => {
-      const made = await makeComparison({ ...means, deps: { ...api.deps, store } }, body, system);
+      const made = await makeComparison({ ...deps, store }, body, system);
       if (!made.ok) return made;
       const kept = { id: newId(), document: made.value, now: clock().getTime() };
       const { record } = await store.of(COMPARISONS).insert(kept);
@@ -148,8 +145,8 @@ function routesOfOne(api: Api): void {
   );
 }
 
-export function comparisonRoutes(api: Api, loops: LoopCache): void {
-  makingRoute(api, loops);
+export function comparisonRoutes(api: Api, recommending: RecommendationDeps): void {
+  makingRoute(api, recommending);
   listRoute(api);
   routesOfOne(api);
 }

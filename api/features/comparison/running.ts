@@ -7,7 +7,7 @@ import type { AskedAssembly, AssemblyLoop } from './assembly/assembly-loop.ts';
 import type { VersionOf } from './contract.ts';
 
 /** A duty as a recommendation tells it. */
-export type ToldDuty = NonNullable<RecommendationAnswer['best']>;
+export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
 
 export type SettingFrom = 'stated' | 'schedule' | 'installed' | 'recommended' | 'highest' | 'power';
 
@@ -23,7 +23,7 @@ export interface Running {
   /** By the doubt in the curves; null where nothing is known of it. */
   readonly energyRange: { readonly low: number; readonly high: number } | null;
   /** Null where nothing was solved. */
-  readonly duty: ToldDuty | null;
+  readonly duty: ReportedDuty | null;
   /** That of its schedule, where its hours are priced by it. */
   readonly tariff: VersionOf | null;
 }

@@ -1,13 +1,12 @@
 /** The stored versions that a comparison rests on, and whether they still stand. */
-
-import { MODEL_VERSION } from '../../../models/model-version.ts';
-import { LOOPS } from '../../records/loop/kind.ts';
-import { PUMPS } from '../../records/pump/kind.ts';
 import { SCHEDULES } from '../../records/schedule/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import { TARIFFS } from '../../records/tariff/kind.ts';
-import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
@@ -41,7 +40,7 @@ async function checksText(
 }
 
 export async function comparedSources(
-  { site, energyPrice, deps: { store } }: ComparisonContext,
+  { site, energyPrice, store }: ComparisonContext,
   options: readonly OptionFigures[],
 ): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);
@@ -64,7 +63,7 @@ export async function comparedSources(
   };
 }
 
-export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
+export const comparisonBasis = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
   modelVersion: MODEL_VERSION,
   loops: [...loops],
   pumps: [...pumps],
@@ -73,7 +72,10 @@ export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources)
 });
 
 /** Whether anything that the figures rest on has changed, gone, or come since. */
-export async function isStale(store: SiteStore, { sources, figures }: StoredComparison): Promise<boolean> {
+export async function isStale(
+  store: SiteStore,
+  { sources, figures }: StoredComparison,
+): Promise<boolean> {
   if (figures.basis.modelVersion !== MODEL_VERSION) return true;
   if (siteText(await findSite(store)) !== sources.site) return true;
   const moved = async (

@@ -1,8 +1,8 @@
 /** The condition of a loop as its answer carries it. */
 import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
-import { about } from '../../../models/cautions/about.ts';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
+import type { Caution } from '../../../models/cautions/catalogue.ts';
+import { conditionCautions } from '../../../models/cautions/condition.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { Assessed } from '../../../models/condition/assess-series.ts';
 import type { Condition } from '../../../models/condition/condition.ts';
@@ -10,7 +10,7 @@ import { lastCycle, ofNow } from '../../../models/condition/current-series.ts';
 import { cameAbout } from '../../../models/condition/onset.ts';
 import { onTrend } from '../../../models/condition/residual-trend.ts';
 import { flowOf, THRESHOLDS } from '../../../models/condition/verdict.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
@@ -18,14 +18,14 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { conditionSchema } from './answer-schema.ts';
-import { conditionSummary, dateOf } from './sentence.ts';
+import { conditionSentence, dateOf } from './sentence.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 
 export type RemedySource = 'asked' | 'maintenance-task' | 'pump-service';
 
 interface Facts {
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   readonly figures: Condition;
   readonly readings: readonly Reading[];
   /** In the range, judged or not. */
@@ -91,10 +91,8 @@ function seriesOf(one: Assessed): Answer['series'][number] {
 /** Cleanings named in an answer. */
 const CLEANINGS_MOST = 50;
 
-const FEW = { readings: 30, days: 30 } as const;
-
 /** Outlets that readings name and the loop does not have. */
-function formerOutlets({ system }: LoopModel, readings: readonly Reading[]): readonly string[] {
+function formerOutlets({ system }: CompiledLoop, readings: readonly Reading[]): readonly string[] {
   const known = new Set(system.outlets.map(({ name }) => name));
   const named = new Set(readings.flatMap(({ outletFlows = {} }) => Object.keys(outletFlows)));
   return [...named].filter((name) => !known.has(name));
@@ -110,23 +108,18 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     verdict === 'draws-more-than-its-curve'
       ? power !== undefined && !cameAbout(power)
       : flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown && !cameAbout(flow);
-  const isOpen = verdict === 'clogged' || verdict === 'less-flow';
-  const throttles = schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false;
-  return [
-    ...(used < FEW.readings || days < FEW.days ? [caution('condition-few-readings')] : []),
-    ...(isSteady ? [caution('condition-steady')] : []),
-    ...(isOpen ? [caution('condition-place-open')] : []),
-    ...(figures.hasStaticHead ? [caution('condition-static-head')] : []),
-    ...(figures.lacksGauges ? [caution('gauges-unlike')] : []),
-    ...(throttles ? [caution('condition-openings')] : []),
-    ...about('condition-former-outlets', formerOutlets(model, readings)),
-    ...(total > readings.length ? [caution('condition-sampled')] : []),
-    ...(shortfall === null ? [] : [caution('condition-straight-line')]),
-    ...(verdict === 'as-expected' || verdict === 'not-enough-readings'
-      ? []
-      : [caution('isolate-before-service')]),
-    ...loopCautions(model),
-  ];
+  const ofCondition = conditionCautions({
+    ...{ used, days, isSteady },
+    isPlaceOpen: verdict === 'clogged' || verdict === 'less-flow',
+    hasStaticHead: figures.hasStaticHead,
+    lacksGauges: figures.lacksGauges,
+    throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
+    formerOutlets: formerOutlets(model, readings),
+    isSampled: total > readings.length,
+    tellsDate: shortfall !== null,
+    asksForService: verdict !== 'as-expected' && verdict !== 'not-enough-readings',
+  });
+  return [...ofCondition, ...loopCautions(model)];
 }
 
 function waitingOf({ figures: { waiting, remedy }, source, site }: Facts): Answer['waiting'] {
@@ -158,7 +151,7 @@ export function conditionAnswer(facts: Facts): Answer {
   const { name } = loop.document;
   return {
     verdict,
-    summary: conditionSummary(figures, { name, currency: site.document.currency }),
+    summary: conditionSentence(figures, { name, currency: site.document.currency }),
     evidence: assessed.map(evidenceOf),
     meterSlip: slip === null ? null : { ...slip },
     places: [...places],

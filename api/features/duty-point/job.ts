@@ -1,18 +1,19 @@
-/** The whole computation behind a duty point: from plain data to the figures of the answer. */
+/** The job of a duty point computes where a pump at a setting meets a loop, and what that takes. */
 import type { Intersection } from '../../../curves/intersections.ts';
 import { type Result, success } from '../../../curves/result.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import { annualUse } from '../../../models/duty/energy.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../../models/selection/options.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
-import { doubtAnswer } from './doubt-answer.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
+import { uncertaintyAnswer } from './uncertainty-answer.ts';
 
 export interface DutyPointWork {
   readonly candidate: CandidateWork;
@@ -28,11 +29,17 @@ export interface DutyPointFigures {
   readonly intersections: readonly Intersection[];
 }
 
-export function computeDutyPoint(
-  loop: LoopModel,
+export const dutyPointJob = loopJob<DutyPointWork, Result<DutyPointFigures, Unsolved>>({
+  name: 'duty-point',
+  isLong: (loop) => branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG,
+  compute,
+});
+
+function compute(
+  loop: CompiledLoop,
   { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
 ): Result<DutyPointFigures, Unsolved> {
-  const { count, id, pump } = candidate;
+  const { count, id, entered: pump } = candidate;
   const solved = solving(() => dutyPoint(loop, pumpAtSetting(candidate, { setting, count })));
   if (!solved.ok) return solved;
   const duty = solved.value;
@@ -42,14 +49,11 @@ export function computeDutyPoint(
     heat: dutyHeat(context, duty, running),
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
-  const doubt = doubtAnswer({ pump: candidate, duty, running, assurance: null, land });
-  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], doubt, reachVelocity };
-  const answer = dutyAnswer(told);
+  const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
+  const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
+  const answer = dutyAnswer(facts);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },
     intersections: duty.crossings,
   });
 }
-
-export const isLongDutyPoint = (loop: LoopModel): boolean =>
-  branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;

@@ -48,8 +48,8 @@ export async function measuredPoints(
     const { flow } = reading;
     if (flow === undefined || flow <= 0) return [];
     const isAtSetting = setting !== null && Math.abs(reading.setting - setting) <= SAME_SETTING;
-    const told = { pressurePerHead: density * GRAVITY, rise: velocityRise(gauges, flow) };
-    return [{ flow, head: headOfReading(reading, told) ?? null, isAtSetting }];
+    const terms = { pressurePerHead: density * GRAVITY, rise: velocityRise(gauges, flow) };
+    return [{ flow, head: headOfReading(reading, terms) ?? null, isAtSetting }];
   });
   return { points, basis: changes };
 }

@@ -16,7 +16,7 @@ const ORIGINS = {
 } as const satisfies Record<SettingOrigin, string>;
 
 const pumpWords = ({ duty: { count, setting }, model }: ShownPump, name: (text: string) => string): string =>
-  `${count === 1 ? '' : `${count} x `}${name(model.pump.name)} at setting ${sayNumber(setting)} %`;
+  `${count === 1 ? '' : `${count} x `}${name(model.entered.name)} at setting ${sayNumber(setting)} %`;
 
 export function loopSubtitle({ shown }: LoopFigures): string {
   if (shown === null) return 'No pump is installed, and none that is stored serves: the system alone';

@@ -1,7 +1,9 @@
 /** Routine checks as a calendar (RFC 5545) that other calendars subscribe to. */
+
 import ical, { type ICalCalendar, ICalEventTransparency } from 'ical-generator';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
+import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
 import type { MaintenanceTaskRecord } from '../../records/task/contract.ts';
 import { plainDecimal } from '../../wording/plain-decimal.ts';
 import { foldedLine } from './folded-line.ts';
@@ -20,7 +22,6 @@ interface CalendarFacts {
 }
 
 const LINE_END = '\r\n';
-const SECONDS_PER_HOUR = 3600;
 /** How often a subscriber should look again. */
 const REFRESH_HOURS = 6;
 

@@ -1,10 +1,10 @@
 /** Intervals as recurrences of calendars (RFC 5545, 3.8.5). */
+
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
+import { DAYS_PER_WEEK, MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { dayAfter, daysOf, type Interval, monthsOf } from '../../../models/maintenance/interval.ts';
 
-const MONTHS_PER_YEAR = 12;
-const DAYS_PER_WEEK = 7;
 /** Every month has as many. */
 const DAYS_ALWAYS = 28;
 const LONGEST = 31;

@@ -36,7 +36,7 @@ export function pumpChartRoute(api: Api): void {
       const found = await findPump(store, params.pumpId, null);
       if (!found.ok) return found;
       const { id, version, document: pump, fit } = found.value;
-      const body = markupText(pumpChart({ pump, fit }, { id: 'pump', system }));
+      const body = markupText(pumpChart({ entered: pump, fit }, { id: 'pump', system }));
       return success({ body, validator: { basis: [program, MODEL_VERSION, id, version] } });
     },
   );

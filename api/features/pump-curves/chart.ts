@@ -44,7 +44,7 @@ export function pumpChart(
   model: PumpModel,
   { id, system }: { readonly id: string; readonly system: UnitSystem },
 ): Markup {
-  const { pump, fit } = model;
+  const { entered: pump, fit } = model;
   const curves = shownSettings(pump).map((setting) => {
     const at = pumpAtSetting(model, { setting, count: 1 });
     return { setting, points: pumpPoints(at, { from: 0, until: at.flowScale }) };
@@ -106,7 +106,7 @@ function curveLines(
 function headPanel(figures: Figures): Panel {
   const { model, curves, band, best, system } = figures;
   const [flow, head] = [inUnit('flow', system), inUnit('head', system)];
-  const heads = [...curves.flatMap(({ points }) => points), ...model.pump.headPoints].map(
+  const heads = [...curves.flatMap(({ points }) => points), ...model.entered.headPoints].map(
     (point) => point.head,
   );
   const at = (plot: Plot, point: { readonly flow: number; readonly head: number }) =>
@@ -129,7 +129,7 @@ function headPanel(figures: Figures): Panel {
     ],
     over: (plot) => [
       ...curveNames(figures, plot, 'head'),
-      ...model.pump.headPoints.map((point) => mark(at(plot, point), ENTERED)),
+      ...model.entered.headPoints.map((point) => mark(at(plot, point), ENTERED)),
       best === null ? null : mark(at(plot, best), BEST),
     ],
   };
@@ -155,7 +155,7 @@ function powerPanel(figures: Figures): Panel {
   };
 }
 
-const bandWords = ({ pump }: PumpModel): string =>
+const bandWords = ({ entered: pump }: PumpModel): string =>
   pump.grade === undefined
     ? 'where the head may lie at the highest setting, by the scatter of the points (95 %)'
     : `where the head may lie at the highest setting, by acceptance grade ${pump.grade} and the scatter of the points`;
@@ -179,7 +179,7 @@ function legendOf(figures: Figures): readonly LegendRow[] {
 
 function descriptionOf(figures: Figures): string {
   const { model, curves, system } = figures;
-  const told = curves.map(({ setting, points }) => {
+  const lines = curves.map(({ setting, points }) => {
     const [first, last] = [points[0], points.at(-1)];
     if (first === undefined || last === undefined) return '';
     const to = `${say(last.head, 'head', system)} and ${say(last.power, 'power', system)} at ${say(last.flow, 'flow', system)}`;
@@ -187,8 +187,8 @@ function descriptionOf(figures: Figures): string {
   });
   const best = bestWords(figures);
   return [
-    `Two plots over flow: head above, electrical power below. ${model.pump.headPoints.length} points of head and ${model.pump.powerPoints.length} of power were entered.`,
-    ...told,
+    `Two plots over flow: head above, electrical power below. ${model.entered.headPoints.length} points of head and ${model.entered.powerPoints.length} of power were entered.`,
+    ...lines,
     ...(best === '' ? [] : [`The ${best}.`]),
   ].join(' ');
 }

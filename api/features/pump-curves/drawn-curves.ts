@@ -33,7 +33,7 @@ export function headBand(
   model: PumpModel,
   { setting, count, until }: { readonly setting: number; readonly count: number; readonly until: number },
 ): readonly HeadBand[] {
-  const { grade = null } = model.pump;
+  const { grade = null } = model.entered;
   if (grade === null && model.fit.headCurve.standardError === null) return [];
   const { low, high } = pumpEnds(toleranceOf(grade));
   const [least, most] = [low(model, { setting, count }), high(model, { setting, count })];

@@ -12,7 +12,7 @@ export interface EnteredPower {
 const MIDDLE = 0.5;
 
 /** A point without flow stands at the mean flow of the others, brought to its speed by the affinity laws. */
-export function enteredPower({ pump, fit }: PumpModel): readonly EnteredPower[] {
+export function enteredPower({ entered: pump, fit }: PumpModel): readonly EnteredPower[] {
   const { flowScale, flowCentre } = fit.powerLaw;
   const usual =
     flowScale === null || flowCentre === null ? MIDDLE * fit.headCurve.flowScale : flowScale * flowCentre;

@@ -76,7 +76,7 @@ export function pumpCurvesRoute(api: Api): void {
       const wrong = settingProblem(pump, at);
       if (wrong !== null) return failed(wrong);
       const body = curvesAnswer(
-        { pump, fit },
+        { entered: pump, fit },
         { id, version, setting: at, points: points ?? POINTS_DEFAULT },
       );
       return success({ body, validator: { basis: body.basis } });

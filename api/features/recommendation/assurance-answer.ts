@@ -6,12 +6,12 @@ import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 
 type AssuranceAnswer = NonNullable<RecommendationAnswer['assurance']>;
-export type BadEndAnswer = AssuranceAnswer['badEnd'];
+export type WorstCaseAnswer = AssuranceAnswer['badEnd'];
 
-export function badEndAnswer(
+export function worstCaseAnswer(
   { outlets }: System,
   { flow, head, power, outletFlows }: ExactDuty,
-): BadEndAnswer {
+): WorstCaseAnswer {
   const figures = outletFigures(outlets, outletFlows);
   return {
     ...{ flow, head, power },
@@ -23,7 +23,7 @@ export function badEndAnswer(
 export function assuranceAnswer(
   best: DutyAnswer | null,
   without: DutyAnswer | null,
-  badEnd: BadEndAnswer,
+  worstCase: WorstCaseAnswer,
 ): AssuranceAnswer {
   const extra = (sum: number | null, before: number | null) =>
     sum === null || before === null ? null : sum - before;
@@ -31,7 +31,7 @@ export function assuranceAnswer(
     without: without === null ? null : withoutFigures(without),
     extraEnergy: extra(best?.annualEnergy ?? null, without?.annualEnergy ?? null),
     extraCost: extra(best?.annualCost ?? null, without?.annualCost ?? null),
-    badEnd,
+    badEnd: worstCase,
   };
 }
 

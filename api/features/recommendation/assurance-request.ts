@@ -73,7 +73,7 @@ export const assurance = (context: SchemaContext): z.ZodType<AskedAssurance> =>
   );
 
 /** As answers repeat it. */
-export const assuranceTold = (context: SchemaContext) =>
+export const reportedAssurance = (context: SchemaContext) =>
   described(
     context,
     z.union([byGrade(context), byMargin(context), byFriction(context), z.literal('calibration'), z.null()]),

@@ -1,7 +1,7 @@
 /** What an assurance costs a year, and what it is held against. */
 import { z } from '@hono/zod-openapi';
-import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
+import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -36,7 +36,7 @@ const outletSchema = (context: SchemaContext) =>
     ),
   });
 
-const badEndSchema = (context: SchemaContext) =>
+const worstCaseSchema = (context: SchemaContext) =>
   z.strictObject({
     flow: computed(context, 'flow', { description: 'Total flow.', example: 7470 }),
     head: computed(context, 'head', { description: 'Head of the pump.', example: 1.545 }),
@@ -61,7 +61,7 @@ const schema = (context: SchemaContext) =>
         example: 13.46,
       }),
     ),
-    badEnd: described(context, nullable(badEndSchema(context)), {
+    badEnd: described(context, nullable(worstCaseSchema(context)), {
       description: 'What `best` does at the bad end that it is assured against; null without a best.',
     }),
   });

@@ -1,30 +1,30 @@
-/** The whole computation behind a recommendation: from plain data to the figures of the answer. */
+/** The job of a recommendation chooses among candidates, and computes what its answer says about each. */
 import { type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../../../models/duty/sampled-loop.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../../../models/duty/sampled-loop.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { RequiredDuty } from '../../../models/network/required-duty.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
+import { type BalanceFailure, balancedLoop } from '../../../models/selection/balanced-loop.ts';
 import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
-import type { PreparedLoop, PrepareFailure } from '../../../models/selection/prepare-loop.ts';
-import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
-import type { Ranked } from '../../../models/selection/select.ts';
+import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
+import type { Ranked, Rejected } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
+import { oncePerObject } from '../../caches/once-per-object.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
-import type { UnitSystem } from '../../units/unit-system.ts';
-import { doubtAnswer } from '../duty-point/doubt-answer.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
-import { type BadEndAnswer, badEndAnswer } from './assurance-answer.ts';
+import { uncertaintyAnswer } from '../duty-point/uncertainty-answer.ts';
+import { type WorstCaseAnswer, worstCaseAnswer } from './assurance-answer.ts';
 import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
-import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
 import { type WithoutScreenLimitAnswer, withoutScreenLimitAnswer } from './without-screen-limit-answer.ts';
 
 export interface RecommendationWork {
@@ -36,80 +36,94 @@ export interface RecommendationWork {
   /** Null: none asked for. */
   readonly assurance: Assurance | null;
   readonly detail: 'plain' | 'losses';
-  /** Of the sentences that carry figures. */
-  readonly system: UnitSystem;
+}
+
+export interface RejectedCandidate extends Rejected {
+  /** Null where settings and limits are the whole reason. */
+  readonly cause: RejectionCause | null;
 }
 
 export interface RecommendationFigures {
   readonly ranking: readonly DutyAnswer[];
-  readonly rejected: readonly RejectionAnswer[];
+  readonly rejected: readonly RejectedCandidate[];
   readonly feasible: number;
   readonly requiredDuty: RequiredDuty | null;
   /** Of the best; null without one, or without an assurance. */
-  readonly badEnd: BadEndAnswer;
+  readonly worstCase: WorstCaseAnswer;
   readonly losses: LossesAnswer;
   /** Null where the screen decides nothing. */
   readonly withoutScreenLimit: WithoutScreenLimitAnswer | null;
   readonly cautions: readonly Caution[];
 }
 
-/** `prepared` is the loop of `model`, balanced as `work` asks. */
-export function computeRecommendation(
-  { model, prepared }: { readonly model: LoopModel; readonly prepared: PreparedLoop },
+/** The samples of a loop serve every question about it. */
+const balanced = oncePerObject(balancedLoop);
+
+export const recommendationJob = loopJob<RecommendationWork, Result<RecommendationFigures, BalanceFailure>>({
+  name: 'recommendation',
+  isLong: (loop, { detail, candidates }) => detail === 'losses' || isLongSelection(loop, candidates),
+  compute,
+});
+
+function compute(
+  model: CompiledLoop,
   work: RecommendationWork,
-): Result<RecommendationFigures, PrepareFailure> {
-  const { candidates, rankingLimit, system } = work;
+): Result<RecommendationFigures, BalanceFailure> {
+  const balancedModel = balanced(model, work.balancing);
+  if (!balancedModel.ok) return balancedModel;
+  const { candidates, rankingLimit } = work;
   const question = {
     ...work,
     candidates: candidates.map((candidate) => ({ pump: candidate, count: candidate.count })),
   };
-  const chosen = choose(model, question, prepared);
+  const chosen = choose(model, question, balancedModel.value);
   if (!chosen.ok) return chosen;
-  const { shared } = chosen.value.prepared;
+  const { sampled } = chosen.value.balanced;
   const { ranking, rejected } = chosen.value.selection;
-  const told = solving(() => ({
+  const solved = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
-    badEnd: badEndOfBest(chosen.value, work),
+    worstCase: worstCaseOfBest(chosen.value, work),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
-  if (!told.ok) return told;
+  if (!solved.ok) return solved;
   return success({
-    ...told.value,
+    ...solved.value,
     rejected: rejected.map((one) => {
-      const candidate = candidateAt(work, one.candidate);
-      const { id, count, pump } = candidate;
-      const cause = rejectionCause(shared, { pump: candidate, count }, one.outcome.failing);
-      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
+      const pump = candidateAt(work, one.candidate);
+      return { ...one, cause: rejectionCause(sampled, { pump, count: pump.count }, one.outcome.failing) };
     }),
     feasible: ranking.length,
-    requiredDuty: shared.required,
+    requiredDuty: sampled.required,
     losses: work.detail === 'losses' ? lossesAnswer(model, question, chosen.value) : null,
-    cautions: loopCautions(shared.loop),
+    cautions: loopCautions(sampled.loop),
   });
 }
 
 function screenLimitAnswer(
-  { prepared: { shared }, selection, badEnd }: Choice,
+  { balanced: { sampled }, selection, worstCase }: Choice,
   work: RecommendationWork,
 ): WithoutScreenLimitAnswer | null {
   const { candidates, limits, running } = work;
   const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
-  const found = withoutScreenLimit({ selection, shared, candidates: pumps, limits, running, badEnd });
+  const found = withoutScreenLimit({ selection, sampled, candidates: pumps, limits, running, worstCase });
   if (found === null) return null;
-  const { id, pump } = candidateAt(work, found.ranked.candidate);
+  const { id, entered: pump } = candidateAt(work, found.ranked.candidate);
   return withoutScreenLimitAnswer(found, { id, name: pump.name });
 }
 
-function candidateAt({ candidates }: RecommendationWork, place: number): CandidateWork {
+export function candidateAt(
+  { candidates }: Pick<RecommendationWork, 'candidates'>,
+  place: number,
+): CandidateWork {
   const candidate = candidates[place];
   if (candidate === undefined) throw new Error(`invariant: there is no candidate ${place}`);
   return candidate;
 }
 
 const landOn =
-  (shared: SharedLoop) =>
+  (sampled: SampledLoop) =>
   (pump: PumpAtSetting): ExactDuty =>
-    exactDuty(shared, pump, estimateDuty(shared, pump, shared.required?.flow));
+    exactDuty(sampled, pump, estimateDuty(sampled, pump, sampled.required?.flow));
 
 function rankedAnswer(
   { candidate, duty, ...use }: Ranked,
@@ -117,36 +131,35 @@ function rankedAnswer(
   work: RecommendationWork,
 ): DutyAnswer {
   const { limits, running, assurance } = work;
-  const { shared, trims } = choice.prepared;
+  const { sampled, trims } = choice.balanced;
   const pump = candidateAt(work, candidate);
-  const land = landOn(shared);
-  const worst = dutyAtBadEnd(choice, pump, duty);
+  const land = landOn(sampled);
+  const worst = dutyAtWorstCase(choice, pump, duty);
   const others = worst === null ? [] : [worst];
-  const doubt = doubtAnswer({ pump, duty, running, assurance, land, others });
-  const context = { loop: shared.loop, pump, limits, elevation: running.elevation };
-  const isUnpriced = running.lifeCycle !== undefined && pump.pump.price === undefined;
-  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, doubt });
+  const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
+  const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
+  const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
+  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
 }
 
 /** Null without an assurance. */
-function dutyAtBadEnd({ badEnd }: Choice, pump: CandidateWork, duty: ExactDuty): ExactDuty | null {
-  if (badEnd === undefined) return null;
-  const { shared, pumpAt = pumpAtSetting } = badEnd;
-  return landOn(shared)(pumpAt(pump, duty));
+function dutyAtWorstCase({ worstCase }: Choice, pump: CandidateWork, duty: ExactDuty): ExactDuty | null {
+  if (worstCase === undefined) return null;
+  const { sampled, pumpAt = pumpAtSetting } = worstCase;
+  return landOn(sampled)(pumpAt(pump, duty));
 }
 
-function badEndOfBest(choice: Choice, work: RecommendationWork): BadEndAnswer {
+function worstCaseOfBest(choice: Choice, work: RecommendationWork): WorstCaseAnswer {
   const [best] = choice.selection.ranking;
-  if (best === undefined || choice.badEnd === undefined) return null;
-  const worst = dutyAtBadEnd(choice, candidateAt(work, best.candidate), best.duty);
-  return worst === null ? null : badEndAnswer(choice.badEnd.shared.loop.system, worst);
+  if (best === undefined || choice.worstCase === undefined) return null;
+  const worst = dutyAtWorstCase(choice, candidateAt(work, best.candidate), best.duty);
+  return worst === null ? null : worstCaseAnswer(choice.worstCase.sampled.loop.system, worst);
 }
 
 /** Where no bisection finds the setting, all settings of all candidates are judged. */
-
-export function isLongSelection(loop: LoopModel, candidates: readonly PumpModel[]): boolean {
+function isLongSelection(loop: CompiledLoop, candidates: readonly PumpModel[]): boolean {
   const branches = branchesOf(loop);
   const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
-  const settings = candidates.reduce((sum, { pump }) => sum + gridSize(pump.settings), 0);
+  const settings = candidates.reduce((sum, { entered: pump }) => sum + gridSize(pump.settings), 0);
   return branches * solves + (SETTING.own + SETTING.branch * branches) * settings > LONG;
 }

@@ -3,7 +3,7 @@ import type { Choice, Question } from '../../../models/assurance/choose-assured.
 import { largerPipe } from '../../../models/components/larger-pipe.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';
 import { lossSavings, type Saving, type Savings } from '../../../models/losses/loss-savings.ts';
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
@@ -11,10 +11,10 @@ import type { RecommendationAnswer } from './answer-schema.ts';
 export type LossesAnswer = RecommendationAnswer['losses'];
 
 /** `model` is the loop as entered, which the changes are made to. */
-export function lossesAnswer(model: LoopModel, question: Question, choice: Choice): LossesAnswer {
+export function lossesAnswer(model: CompiledLoop, question: Question, choice: Choice): LossesAnswer {
   const [best] = choice.selection.ranking;
   if (best === undefined) return null;
-  const { loop } = choice.prepared.shared;
+  const { loop } = choice.balanced.sampled;
   if (!loop.system.passesWater) return null;
   // The flows of every branch, at the flow of the duty itself.
   const listed = solving(() =>
@@ -26,9 +26,10 @@ export function lossesAnswer(model: LoopModel, question: Question, choice: Choic
   return {
     hydraulicPower,
     rows: rows.map((row, place) => {
-      const { path, share, ...figures } = row;
+      const { path, share, kind, ...figures } = row;
       return {
         element: toPointer(path),
+        kind: kind === 'tee-branch' ? 'tee-mouth' : kind,
         ...figures,
         powerShare: share,
         annualEnergy: share * best.annualEnergy,
@@ -46,13 +47,16 @@ function savingsAnswer({ name }: LossRow, savings: Savings | undefined): Savings
   const wider = name === null ? null : largerPipe(name);
   const { boreUp, halved, removed } = savings;
   return {
-    boreUp: boreUp === null || wider === null ? null : { pipe: wider.name, ...told(boreUp) },
-    halved: halved === null ? null : told(halved),
-    removed: removed === null ? null : told(removed),
+    boreUp: boreUp === null || wider === null ? null : { pipe: wider.name, ...savingAnswer(boreUp) },
+    halved: halved === null ? null : savingAnswer(halved),
+    removed: removed === null ? null : savingAnswer(removed),
   };
 }
 
-const told = ({ grid, continuous }: Saving): { grid: Saving['grid']; continuous: Saving['continuous'] } => ({
+const savingAnswer = ({
+  grid,
+  continuous,
+}: Saving): { grid: Saving['grid']; continuous: Saving['continuous'] } => ({
   grid,
   continuous,
 });

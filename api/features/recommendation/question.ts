@@ -6,7 +6,7 @@ import type { Place } from '../../http/problem.ts';
 import type { Candidate } from '../../question/candidates.ts';
 import type { SelectionPlaces } from '../../question/solve-problems.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
-import type { VersionedLoop } from '../../records/loop/compiled-loops.ts';
+import type { StoredLoop } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { AskedAssurance } from './assurance-request.ts';
@@ -32,7 +32,7 @@ export interface RecommendationOptions {
 
 export interface RecommendationQuestion {
   readonly site: SiteRecord;
-  readonly loop: VersionedLoop;
+  readonly loop: StoredLoop;
   readonly candidates: readonly Candidate[];
   readonly options: RecommendationOptions;
   /** Null where prices are flat. */

@@ -1,8 +1,10 @@
 /** A schedule with what it makes of a year, as answers carry it. */
+
 import type { z } from '@hono/zod-openapi';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
-import type { PhasePlan, SchedulePlan } from '../../../models/schedule/phase-plan.ts';
+import { scheduleCautions } from '../../../models/cautions/time.ts';
+import { WATTS_PER_KILOWATT } from '../../../models/physics/unit-factors.ts';
+import type { PhasePlan } from '../../../models/schedule/phase-plan.ts';
 import { volumeStride } from '../../../models/schedule/volume-choices.ts';
 import type { PhaseUse, Use } from '../../../models/schedule/year-use.ts';
 import { recordBody } from '../../fields/record-fields.ts';
@@ -18,8 +20,6 @@ import type { ConstantRunning, YearFigures } from './year.ts';
 
 type ScheduleAnswer = WithoutUnits<z.output<ReturnType<typeof scheduleSchema>>>;
 
-const WATTS_PER_KILOWATT = 1000;
-
 export function scheduleAnswer(
   planned: PlannedLoop,
   record: ScheduleRecord,
@@ -33,7 +33,7 @@ export function scheduleAnswer(
   );
   const cost = isPriced ? `they cost ${sayNumber(total.cost)} ${currency}` : 'no price is set';
   const { emergency, ...body } = recordBody(record);
-  const ofLoop = loopCautions(sources.ready.model);
+  const ofLoop = loopCautions(sources.model);
   return {
     ...body,
     phases: plan.phases.map((one, place) => phaseAnswer(one, phases[place], money)),
@@ -54,20 +54,17 @@ export function scheduleAnswer(
       infeasible.length === 0 ? '' : ` No setting serves ${infeasible.join(', ')}.`
     }`,
     cautions: [
-      ...(infeasible.length === 0 ? [] : [caution('phase-infeasible', infeasible)]),
-      ...(emergency?.batteryEnergy === undefined ? [] : [caution('battery-as-stated')]),
-      ...thinnedCautions(plan),
+      ...scheduleCautions({
+        infeasible,
+        hasBattery: emergency?.batteryEnergy !== undefined,
+        hasVolume: plan.phases.some(({ volume }) => volume !== null),
+        stride: volumeStride(plan.station.pump.entered.settings),
+      }),
       ...ofLoop,
     ],
     dataBasis: dataBasisOf(sources.loop),
     basis,
   };
-}
-
-function thinnedCautions({ phases, station }: SchedulePlan): readonly Caution[] {
-  const stride = volumeStride(station.pump.pump.settings);
-  const isThinned = stride > 1 && phases.some(({ volume }) => volume !== null);
-  return isThinned ? [caution('settings-thinned', [`every ${stride}th setting`])] : [];
 }
 
 function phaseAnswer(

@@ -1,6 +1,8 @@
 /** A day of a loop as its steps, its prices and what they come to. */
+
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
+import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
 import {
   dayAt,
   instantOf,
@@ -9,6 +11,7 @@ import {
   startOfDay,
   type ZoneOffsets,
 } from '../../../models/calendar/zone-offsets.ts';
+import { WATTS_PER_KILOWATT } from '../../../models/physics/unit-factors.ts';
 import { eachRateRun } from '../../../models/tariff/rate-runs.ts';
 import { siteYear, withOffset } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
@@ -18,10 +21,8 @@ import type { SteppedLoop } from './plan-cache.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import { runningOf } from './setpoint-answer.ts';
 
-const WATTS_PER_KILOWATT = 1000;
 /** Where hours and minutes stand in a time of RFC 3339. */
 const CLOCK = { from: 11, until: 16 } as const;
-const HOURS = 24;
 const HOURS_APART = 3;
 
 /** The day that a site's clocks show at an instant. */
@@ -42,7 +43,7 @@ export function dayFigures(
   const date = civilDate(day);
   const zone = zoneAround(timeZone, date.year);
   const [from, until] = [startOfDay(zone, day), startOfDay(zone, day + 1)];
-  const told = steps(from, until).map((step): DayStep => {
+  const shown = steps(from, until).map((step): DayStep => {
     const { one, power, flow } = runningOf(planned, step);
     const start = Math.max(from, step.from);
     return {
@@ -67,19 +68,21 @@ export function dayFigures(
     from,
     until,
     clock: clockOf(zone, day),
-    steps: told,
+    steps: shown,
     prices: isPriced ? prices : null,
     currency,
-    energy: told.reduce((sum, step) => sum + energyOf(step), 0),
-    cost: isPriced ? costOf(told, prices) : null,
+    energy: shown.reduce((sum, step) => sum + energyOf(step), 0),
+    cost: isPriced ? costOf(shown, prices) : null,
   };
 }
 
 function clockOf(zone: ZoneOffsets, day: number): DayFigures['clock'] {
-  return Array.from({ length: HOURS / HOURS_APART + 1 }, (_, place) => {
+  return Array.from({ length: HOURS_PER_DAY / HOURS_APART + 1 }, (_, place) => {
     const hour = place * HOURS_APART;
     const at =
-      hour === HOURS ? startOfDay(zone, day + 1) : instantOf(zone, day * MS_PER_DAY + hour * MS_PER_HOUR);
+      hour === HOURS_PER_DAY
+        ? startOfDay(zone, day + 1)
+        : instantOf(zone, day * MS_PER_DAY + hour * MS_PER_HOUR);
     return { at, label: `${String(hour).padStart(2, '0')}:00` };
   });
 }

@@ -1,16 +1,17 @@
-/** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
+/** Planned loops are kept by the versions that they follow from, since controllers ask every minute. */
 
-import { LRUCache } from 'lru-cache';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
-import { SCHEDULES } from '../../records/schedule/kind.ts';
+import { answerCache } from '../../question/answer-cache.ts';
 import { noRecord } from '../../records/write-problems.ts';
-import type { SiteStore } from '../../store/store.ts';
-import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
+import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
   readonly planned: PlannedLoop;
@@ -25,34 +26,18 @@ export interface PlanCache {
   find(store: SiteStore, id: string): Promise<Result<SteppedLoop, Problem>>;
 }
 
-const KEPT = 500;
-const DAY = 86_400_000;
+const KEPT_PLANS = 500;
 
-export function planCache(parts: Omit<PlanParts, 'store'>): PlanCache {
-  const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
-  // Those that ask while a plan is being worked out wait for that one.
-  const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
-  const planAnew = async (
-    name: string,
-    store: SiteStore,
-    id: string,
-  ): Promise<Result<SteppedLoop, Problem>> => {
-    const planned = await plannedLoop({ ...parts, store }, id);
-    if (!planned.ok) return planned;
-    const stepped = steppedLoop(planned.value);
-    kept.set(name, stepped);
-    return success(stepped);
-  };
+export function planCache(deps: Omit<PlanDeps, 'store'>): PlanCache {
+  const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
   return {
     async find(store, id) {
       const versions = await store.of(SCHEDULES).setpointVersions(id);
       if (versions === undefined) return failed(noRecord('loop', null));
-      const name = `${store.siteId} ${id} ${JSON.stringify(versions)}`;
-      const known = kept.get(name);
-      if (known !== undefined) return success(known);
-      const planning = underWay.get(name) ?? planAnew(name, store, id).finally(() => underWay.delete(name));
-      underWay.set(name, planning);
-      return planning;
+      return answers.answer(`${store.siteId} ${id} ${JSON.stringify(versions)}`, async () => {
+        const planned = await plannedLoop({ ...deps, store }, id);
+        return planned.ok ? success(steppedLoop(planned.value)) : planned;
+      });
     },
   };
 }
@@ -72,7 +57,7 @@ function steppedLoop(planned: PlannedLoop): SteppedLoop {
     steps,
     stepAt(instant) {
       if (instant < window.from || instant >= window.until) {
-        window = { from: instant, until: instant + DAY, steps: steps(instant, instant + DAY) };
+        window = { from: instant, until: instant + MS_PER_DAY, steps: steps(instant, instant + MS_PER_DAY) };
       }
       const step = window.steps.find(({ until }) => until > instant);
       if (step === undefined) throw new Error('invariant: a phase runs at every instant');

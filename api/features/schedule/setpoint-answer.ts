@@ -1,9 +1,10 @@
 /** What a controller is to dial, as answers carry it. */
+
 import type { z } from '@hono/zod-openapi';
 import type { ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
-import { caution } from '../../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
+import { setpointCautions } from '../../../models/cautions/time.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
 import type { PhasePlan } from '../../../models/schedule/phase-plan.ts';
@@ -41,7 +42,7 @@ export function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
   }
   const { count, pump } = plan.station;
   const outletFlows = one.loop.system.outlets.map(() => 0);
-  return { one, duty: null, power: count * pump.pump.standbyPower, flow: 0, outletFlows };
+  return { one, duty: null, power: count * pump.entered.standbyPower, flow: 0, outletFlows };
 }
 
 function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
@@ -64,14 +65,13 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
   const context = { ...plan.station, loop: one.loop };
   const named = answer.phase === null ? '' : ` (${answer.phase})`;
   const doubt = step.feasible ? '' : ' It does not give what is required.';
-  const infeasible = caution('phase-infeasible', answer.phase === null ? [] : [answer.phase]);
-  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.ready.model)];
+  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.model)];
   return {
     ...answer,
     outlets: outletAnswers(one, { outletFlows }),
     fallback: { setting: fallback },
     summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
-    cautions: step.feasible ? found : [infeasible, ...found],
+    cautions: [...setpointCautions(answer), ...found],
     dataBasis: dataBasisOf(sources.loop),
     basis,
   };

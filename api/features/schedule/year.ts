@@ -53,7 +53,7 @@ export function scheduleYear(
         }
         return { ...use, ...volumeGap(one, place, { calendar, prices, interval, memory }) };
       }),
-      constantHighest: constant(highest > 0 ? highest : plan.station.pump.pump.settings.min),
+      constantHighest: constant(highest > 0 ? highest : plan.station.pump.entered.settings.min),
       installed: constant(sources.installed.setting),
     };
   });

@@ -84,7 +84,7 @@ async function withSources(
     slice: {
       document: record.document,
       calibration: record.calibration,
-      installed: { pump: { id: pump.id, pump: pump.document, fit: pump.fit }, count, setting },
+      installed: { pump: { id: pump.id, entered: pump.document, fit: pump.fit }, count, setting },
       schedule: schedule === undefined ? null : { document: schedule.document, tariff: document },
     },
     versions: JSON.stringify([

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { SiteSummary } from './site-summary.ts';
 
-export function siteSummaryWords(
+export function siteSummarySentence(
   { site, totals, attention, pumps }: SiteSummary,
   system: UnitSystem,
 ): string {

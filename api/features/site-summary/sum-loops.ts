@@ -1,6 +1,8 @@
 /** The loops of a site added up page by page, in memory that does not grow with them. */
 
+import { TASKS } from '../../records/task/kind.ts';
 import { type Result, success } from '../../../curves/result.ts';
+import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { LoopFigures } from '../../../models/site-summary/loop-figures.ts';
 import {
@@ -12,19 +14,18 @@ import {
 import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage } from './page-of-loops.ts';
-import { SLICE, type SliceTerms, type SummaryCache, sliceFigures } from './run-slices.ts';
+import { type LoopAnswers, SLICE, type SliceTerms, sliceFigures } from './run-slices.ts';
 
-export interface SummaryMeans {
+export interface SummaryDeps {
   readonly store: SiteStore;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
-  readonly kept: SummaryCache;
+  readonly workers: WorkerPool;
+  readonly answers: LoopAnswers;
 }
 
 /** Hours, and money for parts. */
@@ -44,14 +45,12 @@ export interface SummedLoops {
   readonly versions: string;
 }
 
-const MONTHS_PER_YEAR = 12;
-
 const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 
 const EVERY_PAGE = 0;
 
 export async function sumLoops(
-  means: SummaryMeans,
+  deps: SummaryDeps,
   { site, ...asked }: SliceTerms & { readonly site: SiteRecord },
 ): Promise<Result<SummedLoops, Problem>> {
   const pumps = Math.max(1, asked.pumps.length);
@@ -63,8 +62,8 @@ export async function sumLoops(
   };
   for (let after: PageStart | null | 'begin' = 'begin'; after !== null; ) {
     const from: PageStart | null = after === 'begin' ? null : after;
-    const page: SummaryPage = await readSummaryPage(means.store, { site, limit, after: from, tariffs });
-    const figures = await sliceFigures(means, asked, page.installed);
+    const page: SummaryPage = await readSummaryPage(deps.store, { site, limit, after: from, tariffs });
+    const figures = await sliceFigures(deps, asked, page.installed);
     if (!figures.ok) return figures;
     for (const { id, version } of page.withoutPump) {
       const versions = digestOfVersions([summed.versions, id, version]);
@@ -73,7 +72,7 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
-    const storedService = added(summed.storedService, await storedServiceOf(means.store, page));
+    const storedService = added(summed.storedService, await storedServiceOf(deps.store, page));
     summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.
@@ -88,8 +87,11 @@ export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
 });
 
 /** A pump that states its service and a check that is stored for it are the same work, which counts once. */
-function storedServiceOf(store: SiteStore, { installed, withoutPump }: SummaryPage): Promise<YearlyWork> {
-  const unstated = installed.filter(({ slice }) => slice.installed.pump.pump.service === undefined);
+function storedServiceOf(
+  store: SiteStore,
+  { installed, withoutPump }: SummaryPage,
+): Promise<YearlyWork> {
+  const unstated = installed.filter(({ slice }) => slice.installed.pump.entered.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
   return store.of(TASKS).totals({ loops, kind: 'wet-end-service', today: 0 });
 }
@@ -101,7 +103,7 @@ function withOne(
 ): SummedLoops {
   const { count, setting, pump } = slice.installed;
   const loop = { id: record.id, name: record.name };
-  const { service } = pump.pump;
+  const { service } = pump.entered;
   const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
   const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);
   const entry = { loop, figures, isScheduled: slice.schedule !== null, count, setting };

@@ -1,18 +1,21 @@
 /** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+
+import type { LoopRecord } from '../../records/loop/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
+import { sparesCautions } from '../../../models/cautions/money.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
-import { findPump } from '../../records/pump/kind.ts';
+import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
+import type { PageStart, Page } from '../../store/versions.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
-import { positionsOf } from './positions.ts';
 import type { sparesRequest } from './request-schema.ts';
 
 type Request = z.output<ReturnType<typeof sparesRequest>>;
@@ -28,10 +31,10 @@ interface Known {
   readonly pump: PumpRecord | null;
 }
 
-const DAYS_PER_YEAR = 365;
-const FEW_FAILURES = 5;
-
-export async function answerSpares(store: SiteStore, request: Request): Promise<Result<Answer, Problem>> {
+export async function answerSpares(
+  store: SiteStore,
+  request: Request,
+): Promise<Result<Answer, Problem>> {
   const known = await complete(store, request);
   return known.ok ? computeSpares(known.value) : known;
 }
@@ -86,13 +89,9 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     atHighRate: atHighRate.value,
     failuresPerDeviceYear: rate,
     ...{ positions, leadTimeDays, confidence },
-    summary: summaryOf(known, shelf.value, atHighRate.value),
-    cautions: cautionsOf(failures),
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: null,
-      pumps: pump === null ? [] : [{ id: pump.id, version: pump.version }],
-    },
+    summary: sentenceOf(known, shelf.value, atHighRate.value),
+    cautions: [...sparesCautions({ failures: failures.count })],
+    basis: basisOf({ loop: null, pumps: pump === null ? [] : [pump] }),
   });
 }
 
@@ -109,7 +108,7 @@ function tooMany(meanDemand: number): Problem {
 
 const several = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
-function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
+function sentenceOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
   const probability = `${sayNumber(100 * shelf.probability)} %`;
   const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
   const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;
@@ -119,7 +118,31 @@ function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, a
   return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
 }
 
-function cautionsOf({ count }: FailureCounts): readonly Caution[] {
-  const few = count < FEW_FAILURES ? [caution('few-failures')] : [];
-  return [caution('failures-independent'), ...few];
+const PAGE = 200;
+/** Loops looked at for one answer. */
+const LOOPS_MAX = 20_000;
+
+type Positions =
+  | { readonly outcome: 'counted'; readonly devices: number }
+  | { readonly outcome: 'too-many'; readonly limit: number };
+
+/** The devices of a pump that the loops of a site state as installed. */
+async function positionsOf(
+  store: SiteStore,
+  pump: string,
+): Promise<Positions> {
+  let devices = 0;
+  let after: PageStart | null = null;
+  for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
+    const page: Page<LoopRecord> = await store.of(LOOPS).list({
+      limit: PAGE,
+      after,
+      installedPump: pump,
+    });
+    for (const { document } of page.records) devices += document.installed?.count ?? 0;
+    const last = page.records.at(-1);
+    if (!page.more || last === undefined) return { outcome: 'counted', devices };
+    after = { createdAt: last.createdAt, id: last.id };
+  }
+  return { outcome: 'too-many', limit: LOOPS_MAX };
 }

@@ -7,7 +7,7 @@ import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { requiredDutyField } from '../required-duty-schema.ts';
+import { requiredDutyField } from '../duty-point/required-duty-schema.ts';
 
 const pointSchema = (context: SchemaContext) =>
   z.strictObject({

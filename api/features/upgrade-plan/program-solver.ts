@@ -1,10 +1,11 @@
-/** Programs of yes and no solved by the HiGHS package. */
+/** Solves programs of yes and no by the HiGHS package. */
 import loadHighs, { type Highs, type Model } from 'highs';
 import type {
   BinaryProgram,
   ProgramSolution,
   ProgramSolver,
 } from '../../../models/upgrade-plan/integer-program.ts';
+import { writtenOnce } from '../../caches/written-once.ts';
 
 /** Proven best to the last digit that the solver tells apart. */
 const EXACT = {
@@ -23,10 +24,12 @@ const FEASIBLE = 2;
 
 const HALF = 0.5;
 
+/** Once a thread. */
+const loaded = writtenOnce(() => loadHighs());
+
 /** Makes solvers that hold their thread, each for so many seconds in all its programs together. */
 export async function programSolvers(): Promise<(seconds: number) => ProgramSolver> {
-  loading ??= loadHighs();
-  const highs = await loading;
+  const highs = await loaded();
   return (seconds) => {
     const end = performance.now() + seconds * MILLISECONDS;
     return (program, start) => {
@@ -40,9 +43,6 @@ export async function programSolvers(): Promise<(seconds: number) => ProgramSolv
 }
 
 const MILLISECONDS = 1000;
-
-/** Once a thread. */
-let loading: Promise<Highs> | undefined;
 
 /** Rows over no variables stay at 0. */
 function withoutVariables({ rows }: BinaryProgram): ProgramSolution {

@@ -1,4 +1,5 @@
 /** Upgrade plans: made and stored, listed, read, deleted. */
+import { UPGRADE_PLANS } from './kind.ts';
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -15,7 +16,6 @@ import { writeProblem } from '../../records/write-problems.ts';
 import { upgradePlanAnswer, upgradePlanItem } from './answer.ts';
 import { upgradePlanList, upgradePlanSchema } from './answer-schema.ts';
 import type { UpgradePlanRecord } from './contract.ts';
-import { UPGRADE_PLANS } from './kind.ts';
 import { upgradePlanRequest } from './schema.ts';
 import { upgradePlanListTable, upgradePlanTable } from './table.ts';
 import { makeUpgradePlan } from './upgrade-plan.ts';
@@ -38,7 +38,7 @@ const answerOf = (record: UpgradePlanRecord) => ({
 });
 
 function makingRoute(api: Api): void {
-  const { clock, newId, heavyWork } = api.deps;
+  const { clock, newId, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -57,7 +57,7 @@ function makingRoute(api: Api): void {
       const { name, currency, years, budget, carryOver, discountRate, candidates } = body;
       const question = { years, budget, carryOver, discountRate, candidates };
       const site = await findSite(store);
-      const plan = await makeUpgradePlan({ heavyWork, site }, { name, currency, question });
+      const plan = await makeUpgradePlan({ workers, site }, { name, currency, question });
       if (!plan.ok) return plan;
       const kept = { id: newId(), document: plan.value, now: clock().getTime() };
       const { record } = await store.of(UPGRADE_PLANS).insert(kept);

@@ -7,7 +7,7 @@ import { outlivedUpgrades } from './outlived.ts';
 /** More upgrades than these are counted, not named. */
 const NAMED = 3;
 
-export function upgradePlanSummary({ question, currency, plan: found }: StoredUpgradePlan): string {
+export function upgradePlanSentence({ question, currency, plan: found }: StoredUpgradePlan): string {
   const { plan, moreBudget, leftOut } = found;
   const { items, presentValue, status, gap } = plan;
   const money = (amount: number): string => `${sayNumber(amount)} ${currency}`;

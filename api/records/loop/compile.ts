@@ -1,14 +1,17 @@
 /** A loop made ready for computing, or the problem that names what does not make sense in it. */
 import { failed, type Result } from '../../../curves/result.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import { buildLoopModel, type LoopFailure, type LoopModel } from '../../../models/network/loop-model.ts';
+import { type CompiledLoop, compileLoop, type LoopFailure } from '../../../models/network/compiled-loop.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 
 /** `at` is where the loop stands in the request's body. */
-export function compileLoopOrProblem(loop: Loop, at: readonly PathPart[] = []): Result<LoopModel, Problem> {
-  const model = buildLoopModel(loop);
+export function compileLoopOrProblem(
+  loop: Loop,
+  at: readonly PathPart[] = [],
+): Result<CompiledLoop, Problem> {
+  const model = compileLoop(loop);
   if (model.ok) return model;
   const { failure } = model;
   return failed(
@@ -49,8 +52,8 @@ function detailOf(failure: LoopFailure): string {
 }
 
 /** Loops were compiled before they became a job. */
-export function compiled(loop: Loop): LoopModel {
-  const model = buildLoopModel(loop);
+export function compiled(loop: Loop): CompiledLoop {
+  const model = compileLoop(loop);
   if (!model.ok) throw new Error(`invariant: a job's loop does not compile: ${model.failure.code}`);
   return model.value;
 }

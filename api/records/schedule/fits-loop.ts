@@ -1,5 +1,5 @@
 /** What a schedule must fit in its loop before it is stored. */
-import type { LoopModel } from '../../../models/network/loop-model.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import { requiring, scaled, shutOutlets, stated } from '../../../models/schedule/phase-loop.ts';
 import type { Phase, Schedule } from '../../../models/schedule/schedule.ts';
@@ -7,7 +7,7 @@ import { toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 
 /** Null where it fits. */
-export function scheduleProblem({ phases, emergency }: Schedule, loop: LoopModel): Problem | null {
+export function scheduleProblem({ phases, emergency }: Schedule, loop: CompiledLoop): Problem | null {
   const errors = phases.flatMap((phase, place) => faultsOf(phase, loop, ['phases', place]));
   if (emergency !== undefined && !hasRequirement(loop.system.outlets)) {
     errors.push({ pointer: '/emergency/factor', detail: 'scales the flows of a loop that requires none' });
@@ -15,7 +15,7 @@ export function scheduleProblem({ phases, emergency }: Schedule, loop: LoopModel
   return errors.length === 0 ? null : invalidRequest(errors);
 }
 
-function faultsOf(phase: Phase, loop: LoopModel, at: readonly (string | number)[]): ProblemError[] {
+function faultsOf(phase: Phase, loop: CompiledLoop, at: readonly (string | number)[]): ProblemError[] {
   const { outlets } = loop.system;
   const unknown = (['requiredFlows', 'openings'] as const).flatMap((member) =>
     Object.keys(phase[member] ?? {}).flatMap((name) =>

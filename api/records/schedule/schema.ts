@@ -1,5 +1,7 @@
 /** The schedule of a loop in requests. */
+
 import { z } from '@hono/zod-openapi';
+import { MINUTES_PER_DAY } from '../../../models/calendar/time-factors.ts';
 import type { Emergency, Phase, Pulse, Schedule, VolumeDemand } from '../../../models/schedule/schedule.ts';
 import { dayKinds, timeOfDay } from '../../fields/clock-fields.ts';
 import { numberField } from '../../fields/number-field.ts';
@@ -16,7 +18,6 @@ import { EMERGENCY_FIGURES, PHASE_FIGURES, SCHEDULE_FIGURES } from './ignored-fi
 /** Phases of a schedule; those of a working day and a weekend by the quarter of an hour. */
 const PHASES_MAX = 200;
 const FACTOR_MAX = 10;
-const MINUTES_PER_DAY = 1440;
 
 const factor = (context: SchemaContext, description: string, example: number) =>
   numberField(context, { description, minimum: 0, aboveMinimum: true, maximum: FACTOR_MAX, example });

@@ -2,9 +2,9 @@
 import type { z } from '@hono/zod-openapi';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
-import { type Caution, caution } from '../../../models/cautions/catalogue.ts';
+import { workCautions } from '../../../models/cautions/upkeep.ts';
 import { attentionOf, pricedAttention } from '../../../models/maintenance/attention.ts';
-import { type TaskKind, taskWork } from '../../../models/maintenance/task.ts';
+import { dangersOf, taskWork } from '../../../models/maintenance/task.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { Site } from '../site/kind.ts';
@@ -43,25 +43,12 @@ export function taskItemBody(
   };
 }
 
-const WET: readonly TaskKind[] = ['wet-end-service', 'screen-cleaning', 'union-check', 'other'];
-const WIRED: readonly TaskKind[] = ['wet-end-service', 'residual-current-test', 'other'];
-
-/** What whoever does checks of these kinds must know. */
-export function taskCautions(kinds: readonly TaskKind[]): readonly Caution[] {
-  const has = (some: readonly TaskKind[]): boolean => kinds.some((kind) => some.includes(kind));
-  return [
-    ...(has(WET) ? [caution('isolate-before-service')] : []),
-    ...(has(WIRED) ? [caution('electricity-near-water')] : []),
-    ...(has(['bulkhead-inspection']) ? [caution('bulkheads')] : []),
-  ];
-}
-
 export const taskAnswer = (
   record: MaintenanceTaskRecord,
   view: TaskView,
 ): WithoutUnits<z.output<ReturnType<typeof taskAnswerSchema>>> => ({
   ...taskItemBody(record, view),
-  cautions: taskCautions([record.document.kind]),
+  cautions: workCautions(dangersOf([record.document.kind])),
 });
 
 export const taskListAnswer = (
@@ -78,5 +65,5 @@ export const taskListAnswer = (
     ...pricedAttention(totals, view.site.labourRate),
     currency: view.site.currency,
   },
-  cautions: taskCautions(records.map(({ document }) => document.kind)),
+  cautions: workCautions(dangersOf(records.map(({ document }) => document.kind))),
 });

@@ -1,6 +1,8 @@
 /** The cheapest way to move a volume in a stretch of hours. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type HullPoint, lowerHull } from './lower-hull.ts';
+import { SECONDS_PER_HOUR } from '../../calendar/time-factors.ts';
+import { WATTS_PER_KILOWATT } from '../../physics/unit-factors.ts';
 
 /** What a pump does at a setting: flow [m3/s], power [W]; stopped is a choice like the others. */
 export interface Choice {
@@ -36,14 +38,20 @@ export interface VolumeOutOfReach {
   readonly most: number;
 }
 
-const SECONDS_PER_HOUR = 3600;
-const WATTS_PER_KILOWATT = 1000;
 /** Volumes closer than this share are one. */
-const SAME = 1e-12;
+export const SAME_VOLUME = 1e-12;
 
 export const volumeOf = ({ flow }: Choice, { hours }: Slot): number => flow * hours * SECONDS_PER_HOUR;
 export const costOf = ({ power }: Choice, { hours, price }: Slot): number =>
   (power / WATTS_PER_KILOWATT) * hours * price;
+
+/** A setting as a point of an hour: what it moves against what it costs. */
+interface HullPoint {
+  /** Place of the setting in the list it came from. */
+  readonly index: number;
+  readonly flow: number;
+  readonly cost: number;
+}
 
 interface Step {
   readonly slot: number;
@@ -72,7 +80,7 @@ export function planVolume(
   let cost = reached.reduce((sum, point) => sum + point.cost, 0);
   const parts = reached.map(({ index }): readonly SlotPart[] => [{ choice: index, share: 1 }]);
   for (const { slot, from, to } of steps) {
-    if (moved >= volume * (1 - SAME)) break;
+    if (moved >= volume * (1 - SAME_VOLUME)) break;
     const share = Math.min(1, (volume - moved) / (to.flow - from.flow));
     moved += share * (to.flow - from.flow);
     cost += share * (to.cost - from.cost);
@@ -84,7 +92,7 @@ export function planVolume(
             { choice: to.index, share },
           ];
   }
-  if (moved < volume * (1 - SAME)) return failed({ code: 'volume-out-of-reach', most: moved });
+  if (moved < volume * (1 - SAME_VOLUME)) return failed({ code: 'volume-out-of-reach', most: moved });
   return success({ slots: parts, volume: moved, cost, bound: cost });
 }
 
@@ -107,4 +115,30 @@ function stepsOf(hull: readonly HullPoint[], slot: number): readonly Step[] {
     if (from === undefined) return [];
     return [{ slot, from, to, marginal: (to.cost - from.cost) / (to.flow - from.flow) }];
   });
+}
+
+/**
+ * Points on the lower convex hull by rising flow, from the cheapest on: the cheapest of the points moves more water than any
+ * that costs the same, and dearer points of less flow are of no use to anybody who needs at least a volume.
+ *
+ * Source: monotone chain, A. M. Andrew (1979), Another efficient algorithm for convex hulls in two dimensions.
+ */
+function lowerHull(points: readonly HullPoint[]): readonly HullPoint[] {
+  const ordered = points.toSorted((a, b) => a.flow - b.flow || a.cost - b.cost);
+  const hull: HullPoint[] = [];
+  for (const point of ordered) {
+    if (hull.at(-1)?.flow === point.flow) continue;
+    while (hull.length >= 2 && !turnsUp(hull.at(-2), hull.at(-1), point)) hull.pop();
+    hull.push(point);
+  }
+  let cheapest = 0;
+  for (const [place, { cost }] of hull.entries()) {
+    if (cost <= (hull[cheapest]?.cost ?? cost)) cheapest = place;
+  }
+  return hull.slice(cheapest);
+}
+
+function turnsUp(a: HullPoint | undefined, b: HullPoint | undefined, c: HullPoint): boolean {
+  if (a === undefined || b === undefined) return true;
+  return (b.cost - a.cost) * (c.flow - b.flow) < (c.cost - b.cost) * (b.flow - a.flow);
 }

@@ -4,6 +4,7 @@ import {
   type Choice,
   costOf,
   planVolume,
+  SAME_VOLUME,
   type Slot,
   type SlotPart,
   type VolumeOutOfReach,
@@ -13,7 +14,8 @@ import {
 
 /** Rounds of improvement; each lowers the cost, so that few are ever needed. */
 const ROUNDS = 50;
-const SAME = 1e-12;
+/** A change that saves less than this share of the cost saves nothing but rounding. */
+const NO_SAVING = 1e-12;
 
 interface Task {
   readonly choices: readonly Choice[];
@@ -40,12 +42,12 @@ export function planWholeSlots(task: Task, volume: number): Result<VolumePlan, V
 /** Makes the one change of one slot that saves most, or says that there is none. */
 function improve(task: Task, volume: number, chosen: number[]): boolean {
   const now = totalsOf(task, chosen);
-  let best = { slot: -1, choice: -1, saved: SAME * Math.abs(now.cost) };
+  let best = { slot: -1, choice: -1, saved: NO_SAVING * Math.abs(now.cost) };
   for (const [slot, current] of chosen.entries()) {
     const before = figures(task, slot, current);
     for (const choice of task.choices.keys()) {
       const after = figures(task, slot, choice);
-      if (now.volume - before.volume + after.volume < volume * (1 - SAME)) continue;
+      if (now.volume - before.volume + after.volume < volume * (1 - SAME_VOLUME)) continue;
       const saved = before.cost - after.cost;
       if (saved > best.saved) best = { slot, choice, saved };
     }

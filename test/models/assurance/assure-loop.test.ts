@@ -1,4 +1,4 @@
-/** Settings that still serve at the bad end, each form against a plain selection of a loop or pump made worse by hand. */
+/** Settings that still serve in the worst case, each form against a plain selection of a loop or pump made worse by hand. */
 import { describe, expect, it } from 'vitest';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
@@ -92,10 +92,10 @@ describe('a margin', () => {
   });
 
   it('keeps the requirements as entered in what the answer is told on', () => {
-    const { prepared, badEnd } = chosen(flume, { assurance: { margin: 0.1 } });
+    const { balanced, worstCase } = chosen(flume, { assurance: { margin: 0.1 } });
     const wanted = flume.system.outlets.map(({ requiredFlow }) => requiredFlow);
-    expect(prepared.shared.loop.system.outlets.map(({ requiredFlow }) => requiredFlow)).toEqual(wanted);
-    const tenth = badEnd?.shared.loop.system.outlets.map(({ requiredFlow }) => requiredFlow);
+    expect(balanced.sampled.loop.system.outlets.map(({ requiredFlow }) => requiredFlow)).toEqual(wanted);
+    const tenth = worstCase?.sampled.loop.system.outlets.map(({ requiredFlow }) => requiredFlow);
     expect(tenth).toEqual(wanted.map((flow) => (flow === null ? null : 1.1 * flow)));
   });
 
@@ -133,16 +133,16 @@ describe('more friction', () => {
   });
 
   it('finds trims as they were set', () => {
-    const { prepared, badEnd } = chosen(flume, {
+    const { balanced, worstCase } = chosen(flume, {
       balancing: 'trimmed',
       assurance: { frictionMultiplier: 2 },
     });
-    const trimsIn = (shared = prepared.shared) =>
-      (shared.loop.network?.branches ?? []).flatMap(({ elements }) =>
+    const trimsIn = (sampled = balanced.sampled) =>
+      (sampled.loop.network?.branches ?? []).flatMap(({ elements }) =>
         elements.filter(({ kind }) => kind === 'trim').map(({ resistance }) => resistance.lossAt(1e-3).head),
       );
     expect(trimsIn()).not.toEqual([]);
-    expect(trimsIn(badEnd?.shared)).toEqual(trimsIn());
+    expect(trimsIn(worstCase?.sampled)).toEqual(trimsIn());
   });
 });
 

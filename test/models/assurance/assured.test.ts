@@ -1,4 +1,4 @@
-/** Settings chosen at the bad end of a calibration serve the loop as it truly is. */
+/** Settings chosen for the worst case of a calibration serve the loop as it truly is. */
 import { describe, expect, it } from 'vitest';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { choose } from '../../../models/assurance/choose-assured.ts';

@@ -47,9 +47,9 @@ describe('a choice', () => {
     const asked = { ...question, limits: DEFAULT_LIMITS, running: RUNNING };
     const first = choose(model, asked);
     if (!first.ok) throw new Error(first.failure.code);
-    const again = choose(model, asked, first.value.prepared);
+    const again = choose(model, asked, first.value.balanced);
     expect(again.ok && again.value.selection.ranking).toEqual(first.value.selection.ranking);
-    expect(again.ok && again.value.badEnd).toBeUndefined();
+    expect(again.ok && again.value.worstCase).toBeUndefined();
   });
 
   it.each<[string, Assurance | null]>([

@@ -4,7 +4,7 @@ import { type Calibration, calibrate, stationFor } from '../../../models/calibra
 import { type Course, rowCollector } from '../../../models/calibration/measured-rows.ts';
 import { type DutyPoint, dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import { buildLoopModel, type LoopModel } from '../../../models/network/loop-model.ts';
+import { type CompiledLoop, compileLoop } from '../../../models/network/compiled-loop.ts';
 import { withMoreFriction } from '../../../models/network/more-friction.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
@@ -55,9 +55,9 @@ export const pipedLoop = (): Loop =>
     ],
   });
 
-export const modelled = (loop: Loop): LoopModel => expectValue(buildLoopModel(loop));
+export const modelled = (loop: Loop): CompiledLoop => expectValue(compileLoop(loop));
 
-export const fitted = (pump: Pump): PumpModel => ({ pump, fit: expectValue(fitPump(pump)) });
+export const fitted = (pump: Pump): PumpModel => ({ entered: pump, fit: expectValue(fitPump(pump)) });
 
 /** Where the true loop with its true pump lands. */
 export const trueDuty = (loop: Loop, truth: Truth, setting: number): DutyPoint =>

@@ -1,7 +1,7 @@
 /** Cautions about a calibration, each where it applies and not else. */
 import { describe, expect, it } from 'vitest';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
-import { calibrationCautions } from '../../../models/cautions/calibration-cautions.ts';
+import { calibrationCautions } from '../../../models/cautions/measured.ts';
 import type { ParameterName } from '../../../models/pump/factors.ts';
 
 const PLAIN: Calibration = {

@@ -1,8 +1,9 @@
 /** Each caution where it applies, and not where it does not. */
 import { describe, expect, it } from 'vitest';
-import { CAUTIONS, type CautionCode, caution } from '../../../models/cautions/catalogue.ts';
+import { CAUTIONS, type CautionCode } from '../../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
+import { OUTLETS } from '../../../models/cautions/outlets.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
@@ -175,6 +176,8 @@ describe('the catalogue', () => {
   });
 
   it('is told with its subjects', () => {
-    expect(caution('reverse-flow', ['a', 'b']).detail).toBe('Water runs backwards through an outlet. (a, b)');
+    expect(OUTLETS.give('reverse-flow', ['a', 'b']).detail).toBe(
+      'Water runs backwards through an outlet. (a, b)',
+    );
   });
 });

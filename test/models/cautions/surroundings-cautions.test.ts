@@ -1,8 +1,8 @@
 /** The cautions about animals, people, reach, floods and service, each where it applies and not where it does not. */
 import { describe, expect, it } from 'vitest';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
+import { openingCautions } from '../../../models/cautions/intake.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
-import { openingCautions } from '../../../models/cautions/opening-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { Intake, PipeworkLoop } from '../../../models/loop/loop.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';

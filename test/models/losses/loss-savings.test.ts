@@ -40,7 +40,7 @@ const bestOf = (choice: Choice) => {
 
 function savingsOn(loop: PipeworkLoop, question: Question) {
   const choice = chosen(loop, question);
-  const { loop: told } = choice.prepared.shared;
+  const { loop: told } = choice.balanced.sampled;
   const list = lossRows(told, told.system.stateAt(bestOf(choice).duty.flow));
   if (list === null) throw new Error('the pump does work');
   const savings = lossSavings({ model: modelOf(loop), question, choice, rows: list.rows });
@@ -131,7 +131,7 @@ const EDITS: readonly Edit[] = [
   },
   {
     what: 'a split without loss',
-    row: ['discharge/branches/1', 'tee-mouth'],
+    row: ['discharge/branches/1', 'tee-branch'],
     change: 'removed',
     loop: { ...kelpFlume, discharge: { ...kelpFlume.discharge, split: undefined } },
   },
@@ -166,7 +166,7 @@ describe.each(QUESTIONS)('a saving %s', (name, question) => {
     const fine = {
       ...question,
       candidates: candidates.map(({ pump, count }) => ({
-        pump: { ...pump, pump: { ...pump.pump, settings: { min: 50, max: 100, step: 0.01 } } },
+        pump: { ...pump, entered: { ...pump.entered, settings: { min: 50, max: 100, step: 0.01 } } },
         count,
       })),
     };

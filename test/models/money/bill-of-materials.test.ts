@@ -82,6 +82,21 @@ describe('a bill of materials', () => {
     expect(materials.some(({ kind }) => kind === 'tee')).toBe(false);
   });
 
+  /** Every row of the tables whose description says that it is a tee. */
+  const TEES = [
+    ...['tee-run', 'tee-branch', 'tee-run-two-k', 'tee-run-flanged-two-k', 'tee-branch-two-k'],
+    ...['tee-branch-flanged-two-k', 'tee-run-three-k', 'tee-run-flanged-three-k', 'tee-branch-three-k'],
+    'tee-branch-flanged-three-k',
+  ];
+
+  it.each(TEES)('does not list a split as unnamed whose branch has a %s of its own', (fitting) => {
+    const branches = [leaf('near', [{ fitting }]), leaf('far', [])];
+    const run = [{ pipe: 'sch80 2', length: 1 }];
+    const { materials, unnamed } = billOfMaterials(loopOf({ run, branches }));
+    expect(unnamed).toEqual([]);
+    expect(byName(materials)).toMatchObject({ [`${fitting}, sch80 2`]: 1 });
+  });
+
   it('has no more pipe than the runs state, whatever the tree', () => {
     const { materials } = billOfMaterials(LOOP);
     const length = materials.reduce((sum, material) => sum + (material.length ?? 0), 0);

@@ -1,7 +1,7 @@
 /** A loop known by its system curve. */
 import { describe, expect, it } from 'vitest';
 import type { SystemCurveLoop } from '../../../models/loop/loop.ts';
-import { buildLoopModel } from '../../../models/network/loop-model.ts';
+import { compileLoop } from '../../../models/network/compiled-loop.ts';
 import { expectClose } from '../../expect-close.ts';
 import { modelOf } from '../example-loops.ts';
 
@@ -39,7 +39,7 @@ describe('a system by its curve', () => {
 
   it('names the points that make no curve', () => {
     const points = [{ flow: 0, head: 2 }];
-    const built = buildLoopModel({ ...loop, systemCurve: { points } });
+    const built = compileLoop({ ...loop, systemCurve: { points } });
     expect(built).toMatchObject({ ok: false, failure: { path: ['systemCurve', 'points'] } });
   });
 });

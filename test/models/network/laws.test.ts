@@ -175,7 +175,7 @@ describe('a tree by hand', () => {
         ).head;
       expectClose(runLoss(other), 2 * runLoss(branch), { relative: 1e-12 });
       expect(exitLoss(other)).toBe(exitLoss(branch));
-      expectClose(other.mouth?.combined ?? 0, 2 * (branch.mouth?.combined ?? 0), { relative: 1e-12 });
+      expectClose(other.teeLoss?.combined ?? 0, 2 * (branch.teeLoss?.combined ?? 0), { relative: 1e-12 });
     }
   });
 });

@@ -83,7 +83,7 @@ describe('a side branch that faces back pressure', () => {
     expectClose(straight, flow, { relative: 1e-12 });
   });
 
-  it('runs back below that, losing 0.6 of its own velocity head at the mouth', () => {
+  it('runs back below that, losing 0.6 of its own velocity head at the tee', () => {
     const lift = nodeHead + velocityHead;
     const { side, straight, head } = at(lift);
     expect(side).toBeLessThan(0);
@@ -118,7 +118,7 @@ describe('many tees in a row', () => {
     const shut = { ...straight, run: [{ valve: 'ball', opening: 0 }, ...straight.run] };
     const { head } = flowsAt({ ...branch, branches: [shut, side] }, 0.002);
     const velocityHead = (0.002 / AREA) ** 2 / (2 * GRAVITY);
-    // All of it through the side: (1 + 0.6) at the mouth, 3 at the throttle.
+    // All of it through the side: (1 + 0.6) at the tee, 3 at the throttle.
     expectClose(head, 4.6 * velocityHead, { relative: 1e-9 });
   });
 

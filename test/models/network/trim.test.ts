@@ -1,7 +1,7 @@
 /** Throttling that brings a loop level at exactly the required flows. */
 import { describe, expect, it } from 'vitest';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
-import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import { trimNetwork } from '../../../models/network/trim.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
@@ -111,7 +111,7 @@ describe('a pump on a trimmed loop', () => {
       const [built, trimmed] = [modelOf(loop), trimmedModelOf(loop)].map(
         (model) =>
           select({
-            shared: shareLoop(model),
+            sampled: sampleLoop(model),
             candidates: [{ pump, count: 1 }],
             limits: { ...DEFAULT_LIMITS, throughSlotVelocity: null, efficiency: 1, extrapolation: true },
             running: { price: null, hoursPerDay: 24, elevation: 0 },

@@ -15,7 +15,7 @@ const GAUGES: Gauges = { suctionDiameter: 0.0489, dischargeDiameter: 0.0375 };
 const SETTING = 80;
 
 const withGauges = (station: Station, gauges: Gauges | undefined): Station => {
-  const loop: Loop = { ...station.loop.loop, gauges };
+  const loop: Loop = { ...station.loop.entered, gauges };
   return { ...station, loop: modelOf(loop) };
 };
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
-import { shareLoop } from '../../../models/duty/sampled-loop.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
 import { screenVelocities } from '../../../models/intake/screen.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
@@ -17,7 +17,7 @@ const pump = pumpModelOf(canister250);
 const running = { price: 0.21, hoursPerDay: 24, elevation: 0 };
 const selected = (model = loop) => {
   const [best] = select({
-    shared: shareLoop(model),
+    sampled: sampleLoop(model),
     candidates: [{ pump, count: 1 }],
     limits: DEFAULT_LIMITS,
     running,

@@ -1,6 +1,9 @@
 /** An assembly of an option: what it runs, owns, asks of people and risks. */
 
+import { SCHEDULES } from '../../../records/schedule/kind.ts';
 import { failed, type Result, success } from '../../../../curves/result.ts';
+import { DAYS_PER_MEAN_YEAR } from '../../../../models/calendar/time-factors.ts';
+import { MS_PER_DAY } from '../../../../models/calendar/zone-offsets.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
 import { type DeviceAttention, deviceAttention } from '../../../../models/money/device-attention.ts';
 import { type FailureRate, failureRate } from '../../../../models/money/failure-rate.ts';
@@ -8,9 +11,8 @@ import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { type Candidate, findCandidates } from '../../../question/candidates.ts';
 import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
-import { SCHEDULES } from '../../../records/schedule/kind.ts';
 import type { ComparisonContext } from '../context.ts';
-import type { Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Running } from '../running.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
 import { runningAtPower, runningOf } from './assembly-running.ts';
 
@@ -32,7 +34,7 @@ export interface AssemblyFigures {
   readonly ageYears: number;
 }
 
-const MS_PER_YEAR = 365.25 * 86_400_000;
+const MS_PER_YEAR = DAYS_PER_MEAN_YEAR * MS_PER_DAY;
 
 export async function assemblyFigures(
   context: ComparisonContext,
@@ -54,7 +56,7 @@ export async function assemblyFigures(
     path,
   });
   if (!running.ok) return running;
-  const pump = candidate.value?.pump;
+  const pump = candidate.value?.entered;
   const failures = pump?.failures === undefined ? null : failureRate(pump.failures);
   return success({
     ...{ asked, found: found.value, candidate: candidate.value, count, schedule, failures },
@@ -74,7 +76,7 @@ export async function assemblyFigures(
 
 /** The pump that is named, else the installed one; null where power is stated and no pump. */
 async function candidateOf(
-  { deps: { store } }: ComparisonContext,
+  { store }: ComparisonContext,
   {
     asked,
     installed,
@@ -100,7 +102,7 @@ async function candidateOf(
 
 /** Joined loops have none of their own. */
 async function scheduleOf(
-  { deps: { store } }: ComparisonContext,
+  { store }: ComparisonContext,
   found: AssemblyLoop | null,
 ): Promise<ScheduleRecord | null> {
   const id = found?.loop.id ?? null;
@@ -130,7 +132,7 @@ const yearsSince = (installed: InstalledPump | undefined, now: number): number =
   installed?.since === undefined ? 0 : Math.max(0, (now - Date.parse(installed.since)) / MS_PER_YEAR);
 
 /** With a single pump nothing is left; the same is taken where nothing was solved. */
-function servedShare(duty: ToldDuty | null): number {
+function servedShare(duty: ReportedDuty | null): number {
   const down = duty?.onePumpDown ?? null;
   if (down === null) return 0;
   const shares = down.outlets.map(({ flow, requiredFlow }) =>

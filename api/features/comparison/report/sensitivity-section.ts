@@ -1,4 +1,5 @@
 /** What the answer hangs on, in a comparison's report. */
+import { PERCENT } from '../../../../curves/percent.ts';
 
 import { SENSITIVITY_CHANGE } from '../../../../models/money/sensitivity.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
@@ -7,7 +8,6 @@ import { sayNumber } from '../../../wording/numbers-in-words.ts';
 import type { ComparisonAnswer } from './report-figures.ts';
 
 const SHOWN_MOST = 6;
-const PERCENT = 100;
 
 function breakEvenWords({
   breakEvenPrice,

@@ -1,12 +1,11 @@
 /** What a comparison's report supposes. */
+import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, type MarkupPart, markup } from '../../../drawing/markup/markup.ts';
 import { plainName } from '../../../drawing/markup/name-text.ts';
 import { facts } from '../../../drawing/table.ts';
 import { sayNumber } from '../../../wording/numbers-in-words.ts';
 import type { ComparisonAnswer } from './report-figures.ts';
-
-const PERCENT = 100;
 
 const percent = (share: number): string => `${sayNumber(PERCENT * share)} % a year`;
 

@@ -1,12 +1,11 @@
 /** The answer of a loop's report, first of all. */
+import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';
 import { pumpName, userName } from '../../../drawing/user-name.ts';
 import { say, sayNumber } from '../../../wording/numbers-in-words.ts';
 import type { LoopReport, ReportedDuty } from './report-figures.ts';
-
-const PERCENT = 100;
 
 function headline({ recommendation, system }: LoopReport, best: ReportedDuty): Markup {
   const { currency } = recommendation.assumptions;

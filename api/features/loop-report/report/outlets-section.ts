@@ -1,4 +1,5 @@
 /** What each outlet gets, in a loop's report. */
+import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { table } from '../../../drawing/table.ts';
@@ -9,7 +10,6 @@ import type { ReportedDuty } from './report-figures.ts';
 
 /** More rows than these say nothing on paper. */
 const SHOWN_MOST = 10;
-const PERCENT = 100;
 const NONE = '\u2013';
 
 type ReportedOutlet = ReportedDuty['outlets'][number];

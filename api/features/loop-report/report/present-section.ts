@@ -1,4 +1,5 @@
 /** How the loop runs now beside how it could, in a loop's report. */
+import { EQUAL } from '../../../../models/selection/criteria.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';
@@ -16,9 +17,6 @@ const COLUMNS = [
   { name: 'Cost a year', isFigure: true },
   { name: 'Serves all' },
 ] as const;
-
-/** Flows count as enough within this. */
-const EQUAL = 1e-9;
 
 const servesAll = ({ outlets }: ReportedDuty): boolean =>
   outlets.every(({ flow, requiredFlow }) => flow >= (requiredFlow ?? Number.NEGATIVE_INFINITY) * (1 - EQUAL));

@@ -1,12 +1,11 @@
 /** What a store does with comparisons. */
-
+import { COMPARISONS } from '../../../../api/features/comparison/kind.ts';
 import { expect, it } from 'vitest';
 import type { StoredComparison } from '../../../../api/features/comparison/contract.ts';
-import { COMPARISONS } from '../../../../api/features/comparison/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
-import { caution } from '../../../../models/cautions/catalogue.ts';
-import { A, B } from '../../store/contract/two-sites.ts';
+import { INSTALLATION } from '../../../../models/cautions/installation.ts';
 import { T0 } from '../../store/examples.ts';
+import { A, B } from '../../store/contract/two-sites.ts';
 
 export const exampleComparison = (name: string): StoredComparison => ({
   name,
@@ -35,7 +34,7 @@ export const exampleComparison = (name: string): StoredComparison => ({
       ...{ price: 0.2, tariff: null, minutesPerFailure: 60, notes: [] },
     },
     summary: 'No option serves.',
-    cautions: [caution('estimate')],
+    cautions: [INSTALLATION.give('estimate')],
     basis: { modelVersion: '1', loops: [], pumps: [], tariffs: [], schedules: [] },
   },
   sources: {
@@ -76,23 +75,11 @@ export function comparisons(store: () => Store): void {
     await store().of(A, COMPARISONS).insert(kept('c1'));
     const deletion = { id: 'c1' };
     const stale = { outcome: 'stale', version: 1 };
-    expect(
-      await store()
-        .of(A, COMPARISONS)
-        .delete({ ...deletion, expectedVersion: 2 }),
-    ).toEqual(stale);
-    expect(
-      await store()
-        .of(A, COMPARISONS)
-        .delete({ ...deletion, expectedVersion: 1 }),
-    ).toEqual({
+    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 2 })).toEqual(stale);
+    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 1 })).toEqual({
       outcome: 'deleted',
     });
-    expect(
-      await store()
-        .of(A, COMPARISONS)
-        .delete({ ...deletion, expectedVersion: 'any' }),
-    ).toEqual({
+    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 'any' })).toEqual({
       outcome: 'missing',
     });
   });

@@ -1,4 +1,4 @@
-/** Doubt and assurance over HTTP: what holds at the bad end, what that costs a year, what the figures may be off by. */
+/** Doubt and assurance over HTTP: what holds in the worst case, what that costs a year, what the figures may be off by. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { expectClose } from '../../../expect-close.ts';
@@ -85,7 +85,7 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
     expect(assured.best.setting).toBeGreaterThan(plain.best.setting);
   });
 
-  it('serves every outlet at the bad end', async () => {
+  it('serves every outlet in the worst case', async () => {
     const { badEnd } = (await ask({ assurance })).assurance ?? {};
     expect(badEnd?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
     for (const { flow, requiredFlow } of badEnd?.outlets ?? []) {
@@ -172,7 +172,7 @@ describe('the doubt about a duty', () => {
     expect(narrow?.flow.low).toBeGreaterThan(wide?.flow.low ?? 0);
   });
 
-  it('holds the bad end of more friction', async () => {
+  it('holds the worst case of more friction', async () => {
     const { best: told, assurance } = await askBest({ assurance: { frictionMultiplier: 3 } });
     expect(told.doubt?.flow.low).toBeLessThanOrEqual(assurance?.badEnd?.flow ?? 0);
   });

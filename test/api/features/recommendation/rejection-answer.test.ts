@@ -2,13 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { rejectionAnswer } from '../../../../api/features/recommendation/rejection-answer.ts';
 import {
-  CONDITION_REASONS,
-  type ConditionReason,
+  CRITERION_REASONS,
+  type CriterionReason,
   type Judgement,
 } from '../../../../models/selection/criteria.ts';
 import type { Clash } from '../../../../models/selection/grid-search.ts';
 
-const judgement = (reason: ConditionReason): Judgement => ({
+const judgement = (reason: CriterionReason): Judgement => ({
   reason,
   outlet: reason === 'not-enough-head' || reason === 'outlet-above-maximum' ? 'far end' : null,
   setting: 64,
@@ -21,19 +21,20 @@ const told = ({
   failing = [],
   clash = null,
 }: {
-  readonly failing?: readonly ConditionReason[];
+  readonly failing?: readonly CriterionReason[];
   readonly clash?: Clash | null;
 }) =>
   rejectionAnswer(
     {
       candidate: 3,
       outcome: { feasible: false, failing: failing.map(judgement), clash, settings: 71 },
+      cause: null,
     },
-    { pump: { id: 'a', name: 'Canister 250' }, count: 2, cause: null, system: 'metric' },
+    { pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
   );
 
 describe('a rejected candidate', () => {
-  it.each(CONDITION_REASONS)('is told with value and limit: %s', (reason) => {
+  it.each(CRITERION_REASONS)('is told with value and limit: %s', (reason) => {
     const { detail, reasons } = told({ failing: [reason] });
     expect(reasons).toEqual([reason]);
     const isFlow = !['efficiency-impossible', 'screen-velocity', 'npsh'].includes(reason);
@@ -53,7 +54,7 @@ describe('a rejected candidate', () => {
     });
   });
 
-  it.each(CONDITION_REASONS.slice(1))('for want of a setting names two that clash: %s', (reason) => {
+  it.each(CRITERION_REASONS.slice(1))('for want of a setting names two that clash: %s', (reason) => {
     const clash = [judgement('efficiency-impossible'), judgement(reason)] as const;
     const answer = told({ clash });
     expect(answer).toMatchObject({ reason: 'no-setting', reasons: ['no-setting'], shortfall: null });
