@@ -21,7 +21,7 @@ export interface OptionFigures {
   readonly costs: OptionCosts;
   /** Losses a year at the ends of the failure rates' intervals. */
   readonly lossRange: { readonly low: number; readonly high: number };
-  /** kWh a year by the doubt in the curves. */
+  /** kWh a year by the uncertainty of the curves. */
   readonly energyRange: { readonly low: number; readonly high: number };
 }
 

@@ -20,7 +20,7 @@ export interface Running {
   readonly power: number;
   readonly annualEnergy: number;
   readonly annualCost: number;
-  /** By the doubt in the curves; null where nothing is known of it. */
+  /** By the uncertainty of the curves; null where nothing is known of it. */
   readonly energyRange: { readonly low: number; readonly high: number } | null;
   /** Null where nothing was solved. */
   readonly duty: ReportedDuty | null;
