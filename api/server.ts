@@ -1,4 +1,4 @@
-/** The HTTP listener with its timeouts, started once and stopped once. */
+/** Starts and stops the HTTP listener with its timeouts. */
 import { randomUUID } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import { getRequestListener } from '@hono/node-server';

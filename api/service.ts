@@ -1,4 +1,4 @@
-/** The whole service, from environment to listening. */
+/** Starts the whole service, from environment to listening. */
 import { failed, type Result, success } from '../curves/result.ts';
 import type { Environment } from './environment.ts';
 import { defaultSite } from './records/site/kind.ts';

@@ -1,4 +1,4 @@
-/** What the reader of a report must know, the gravest first. */
+/** Lists the cautions of a report, the gravest first. */
 
 import type { Caution } from '../../models/cautions/catalogue.ts';
 import type { Severity } from '../../models/cautions/topic.ts';

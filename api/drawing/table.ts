@@ -1,4 +1,4 @@
-/** Tables of a page. */
+/** Makes the tables of a page. */
 import { type Markup, type MarkupPart, markup } from './markup/markup.ts';
 
 export interface Column {

@@ -1,4 +1,4 @@
-/** A union of objects that are told apart by the key that only one of them has. */
+/** Reads a union of objects by the key that only one of them has. */
 import { z } from '@hono/zod-openapi';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { relayIssues } from './relay-issues.ts';

@@ -1,4 +1,4 @@
-/** By what a recommendation ranks, and the terms of a life-cycle cost. */
+/** Documents what a recommendation ranks by, and the terms of a life-cycle cost. */
 import { z } from '@hono/zod-openapi';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';

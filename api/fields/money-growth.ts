@@ -1,4 +1,4 @@
-/** How far rates may carry money away from what it is today. */
+/** Limits how far rates may carry money away from what it is today. */
 import type { z } from '@hono/zod-openapi';
 import { SENSITIVITY_CHANGE } from '../../models/money/sensitivity.ts';
 

@@ -1,4 +1,4 @@
-/** Texts in documents. */
+/** Documents texts. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,4 +1,4 @@
-/** What a route answers with: how it is written, how it is documented. */
+/** Names what a route answers with: how it is written, how it is documented. */
 import type { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
 import type { CommonQuery } from './common-query.ts';

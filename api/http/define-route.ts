@@ -1,4 +1,4 @@
-/** Mounts a route on the application, documented and guarded alike. */
+/** Mounts a route on the application, where it is documented and guarded like every other. */
 import type { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { failed, type Result, success } from '../../curves/result.ts';

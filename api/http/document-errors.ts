@@ -1,4 +1,4 @@
-/** The error responses of each operation, one shared component a status. */
+/** Documents the error responses of each operation, one shared component a status. */
 import type { Api } from './api.ts';
 import { PROBLEMS, type ProblemCode, problemKind } from './problem-registry.ts';
 import { PROBLEM_MEDIA_TYPE } from './problem-response.ts';

@@ -1,4 +1,4 @@
-/** Issues of a schema turned into errors at the deepest member that they concern. */
+/** Turns issues of a schema into errors at the deepest member that they concern. */
 import type { z } from '@hono/zod-openapi';
 import { type PathPart, toPointer, valueAt } from './json-pointer.ts';
 import type { ProblemError } from './problem.ts';

@@ -1,4 +1,4 @@
-/** Every problem that the service answers with: its status, its title, what the caller can do about it. */
+/** Lists every problem that the service answers with: its status, its title, what the caller can do about it. */
 
 interface ProblemKind {
   readonly status: number;

@@ -1,4 +1,4 @@
-/** The answer to what the listener could not read as a request: too long a head, too slow, or no HTTP at all. */
+/** Answers what the listener could not read as a request: too long a head, too slow, or no HTTP at all. */
 import { STATUS_CODES } from 'node:http';
 import { type Problem, problem } from './problem.ts';
 import { problemKind } from './problem-registry.ts';

@@ -1,4 +1,4 @@
-/** The pumps that a recommendation chooses among, found and fitted. */
+/** Finds and fits the pumps that a recommendation chooses among. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';

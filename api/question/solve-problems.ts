@@ -1,4 +1,4 @@
-/** Selections that cannot be made, as problems that name the place and the mend. */
+/** Turns selections that cannot be made into problems that name the place and the remedy. */
 
 import type { Unsolved } from '../../models/network/solve-failure.ts';
 import type { BalanceFailure } from '../../models/selection/balanced-loop.ts';

@@ -1,4 +1,4 @@
-/** Where the loop and the pumps of a recommendation come from: the store, or the request itself. */
+/** Finds the loop and the pumps of a recommendation, in the store or in the request itself. */
 import { type Result, success } from '../../curves/result.ts';
 import type { Loop } from '../../models/loop/loop.ts';
 import { waterProperties } from '../../models/physics/water.ts';

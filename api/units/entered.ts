@@ -1,4 +1,4 @@
-/** The codec of a quantity that a user enters: a number in the unit in force or a string with its unit. */
+/** Reads a quantity that a user enters, a number in the unit in force or a string with its unit. */
 import { z } from '@hono/zod-openapi';
 import { decodeNumber, encodeNumber, unitInForce } from './convert.ts';
 import { described } from './described.ts';

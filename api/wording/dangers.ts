@@ -1,4 +1,4 @@
-/** Dangers said before anything else is. */
+/** Puts dangers before anything else that a sentence says. */
 
 import type { CautionCode } from '../../models/cautions/catalogue.ts';
 import type { Severity } from '../../models/cautions/topic.ts';

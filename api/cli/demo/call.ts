@@ -1,4 +1,4 @@
-/** Calls to the service as any program would make them. */
+/** Calls the service as any program would. */
 
 /** The answer of the service was a problem: nothing that a demo can mend. */
 export class CallFailed extends Error {}

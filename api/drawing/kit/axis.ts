@@ -1,4 +1,4 @@
-/** Axes of charts: from where to where, at which ticks, by what name. */
+/** Describes an axis of a chart: its range, its ticks, its name. */
 import { scaleLinear } from 'd3-scale';
 import { plainDecimal } from '../../wording/plain-decimal.ts';
 

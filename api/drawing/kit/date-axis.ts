@@ -1,4 +1,4 @@
-/** Axes of instants, by the calendar of UTC. */
+/** Describes an axis of instants, by the calendar of UTC. */
 
 import { scaleUtc } from 'd3-scale';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';

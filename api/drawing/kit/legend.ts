@@ -1,4 +1,4 @@
-/** What lines, bands and marks mean, one a row. */
+/** Draws a legend, a row for each line, band or mark. */
 
 import { type Markup, markup } from '../markup/markup.ts';
 import { type MarkStyle, mark } from './marks.ts';

@@ -1,4 +1,4 @@
-/** Lines and bands through figures. */
+/** Draws lines and bands through figures. */
 import { area, curveLinear, curveStepAfter, line } from 'd3-shape';
 import { type Markup, markup } from '../markup/markup.ts';
 import { INKS, type Ink, type LineStyle } from './palette.ts';

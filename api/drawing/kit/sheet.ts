@@ -1,4 +1,4 @@
-/** A whole chart: its title, plots one above another over a common axis, what they mean, notes. */
+/** Puts a whole chart together: its title, plots one above another over a common axis, its legend, its notes. */
 import { type Markup, markup } from '../markup/markup.ts';
 import { shortened } from '../markup/name-text.ts';
 import { acrossAxisDrawn, upAxisDrawn } from './axes-drawn.ts';

@@ -1,4 +1,4 @@
-/** Text of a page or a picture, in which whatever is put in stays inert. */
+/** Makes the text of a page or a picture, in which all that is put in stays inert. */
 
 const TEXT = Symbol('markup');
 

@@ -1,4 +1,4 @@
-/** Names that users gave, made fit to stand in a line of other text. */
+/** Makes a name that a user gave fit for a line of other text. */
 
 const ISOLATE = '\u2068';
 const END_OF_ISOLATE = '\u2069';

@@ -1,4 +1,4 @@
-/** What readings say about friction, head and power. */
+/** Documents the factors of friction, head and power that readings determine. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

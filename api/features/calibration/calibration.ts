@@ -1,4 +1,4 @@
-/** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+/** Calibrates a stored loop by its readings, and applies the factors where that is asked for. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';

@@ -1,4 +1,4 @@
-/** Parts that answers about calibrations are made of. */
+/** Documents the parts that answers about calibrations share. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

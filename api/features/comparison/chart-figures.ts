@@ -1,4 +1,4 @@
-/** What the chart of a comparison shows. */
+/** Names the figures that the chart of a comparison shows. */
 import type { ByElement } from '../../../models/money/option-costs.ts';
 
 export interface ChartedOption {

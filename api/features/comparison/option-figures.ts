@@ -1,4 +1,4 @@
-/** An option of a comparison: its assemblies, and its costs in today's money. */
+/** Computes an option of a comparison: its assemblies, and its costs in today's money. */
 import { setImmediate } from 'node:timers/promises';
 import { type Result, success } from '../../../curves/result.ts';
 import { type Attention, attentionOf } from '../../../models/maintenance/attention.ts';

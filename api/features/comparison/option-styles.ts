@@ -1,4 +1,4 @@
-/** How the options of a comparison are drawn. */
+/** Gives each option of a comparison a line and a mark of its own. */
 import type { MarkStyle } from '../../drawing/kit/marks.ts';
 import type { LineStyle } from '../../drawing/kit/palette.ts';
 

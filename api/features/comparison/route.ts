@@ -1,4 +1,4 @@
-/** Comparisons of life-cycle costs: made and stored, listed, read, deleted. */
+/** Makes, stores, lists, reads and deletes comparisons of life-cycle costs. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { Api } from '../../http/api.ts';

@@ -1,4 +1,4 @@
-/** What an assembly is asked to run, and what it runs at. */
+/** Names what an assembly is asked to run, and what it runs at. */
 
 import type { Candidate } from '../../question/candidates.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';

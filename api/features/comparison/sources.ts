@@ -1,4 +1,4 @@
-/** The stored versions that a comparison rests on, and whether they still stand. */
+/** Names the stored versions that a comparison follows from, and says whether they still hold. */
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';

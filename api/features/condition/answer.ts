@@ -1,4 +1,4 @@
-/** The condition of a loop as its answer carries it. */
+/** Answers the condition of a loop from its figures. */
 import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';

@@ -1,4 +1,4 @@
-/** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+/** Judges the condition of a stored loop by its readings. */
 
 import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';

@@ -1,4 +1,4 @@
-/** What the chart of a loop's condition shows. Instants in ms. */
+/** Names what the chart of a loop's condition shows, with instants in ms. */
 
 export interface Residual {
   readonly time: number;

@@ -1,4 +1,4 @@
-/** What is done to a loop and its pump against drift: when it was done, what it costs once. */
+/** Finds when a loop and its pump were cleaned and serviced, and what each costs. */
 import type { Remedy } from '../../../models/condition/condition.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../../models/maintenance/task.ts';

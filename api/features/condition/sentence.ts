@@ -1,4 +1,4 @@
-/** The condition of a loop in a few plain sentences. */
+/** Puts the condition of a loop into a few plain sentences. */
 import type { Assessed } from '../../../models/condition/assess-series.ts';
 import type { Condition } from '../../../models/condition/condition.ts';
 import { ofNow } from '../../../models/condition/current-series.ts';

@@ -1,4 +1,4 @@
-/** The reference page: its frame, its own script, its own style. */
+/** Holds the reference page: its frame, its own script, its own style. */
 
 /** Where each part is served, all under the page's own address. */
 export const DOCS_PATHS = {

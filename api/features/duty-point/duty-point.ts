@@ -1,4 +1,4 @@
-/** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+/** Answers the duty point of a stored loop, for the pump and the price that are meant. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

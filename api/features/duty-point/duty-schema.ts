@@ -1,4 +1,4 @@
-/** A pump at its duty on a loop, priced: the object of `best`, of a ranking and of a duty point. */
+/** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
 import { z } from '@hono/zod-openapi';
 import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { cautionSchema } from '../../fields/caution.ts';

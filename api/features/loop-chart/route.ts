@@ -1,4 +1,4 @@
-/** The picture of a pump against the system curve of a loop. */
+/** Answers with the picture of a pump against the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';

@@ -1,4 +1,4 @@
-/** The printable report of a loop. */
+/** Answers with the printable report of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';

@@ -1,4 +1,4 @@
-/** Intervals as recurrences of calendars (RFC 5545, 3.8.5). */
+/** Writes intervals as recurrences of calendars (RFC 5545, 3.8.5). */
 
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';

@@ -1,4 +1,4 @@
-/** The head and power of a pump at several settings, as fitted and as entered. */
+/** Draws the head and power of a pump at several settings, as fitted and as entered. */
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';

@@ -1,4 +1,4 @@
-/** The curves of a pump at a setting as points that a chart draws, in SI. */
+/** Computes the curves of a pump at a setting as points for a chart, in SI. */
 
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { pumpEnds } from '../../../models/pump/pump-at-tolerance.ts';

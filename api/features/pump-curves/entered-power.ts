@@ -1,4 +1,4 @@
-/** The entered power points of a pump with the flows that the fit takes them at. */
+/** Places the entered power points of a pump at the flows that the fit takes them at. */
 import { speedRatioAt } from '../../../curves/speed-map.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 

@@ -1,4 +1,4 @@
-/** A recommendation is answered from its figures, with sentences in the units that are asked for. */
+/** Answers a recommendation from its figures, with sentences in the units that are asked for. */
 
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';

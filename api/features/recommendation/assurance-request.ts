@@ -1,4 +1,4 @@
-/** What the setting of a recommendation shall still serve under. */
+/** Documents what the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import type { CalibratedAssurance } from '../../../models/pump/calibrated-fit.ts';

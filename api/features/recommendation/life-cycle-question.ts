@@ -1,4 +1,4 @@
-/** The terms of a life-cycle cost that a recommendation shall rank by. */
+/** Completes the terms of the life-cycle cost that a recommendation ranks by. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { LifeCycleTerms } from '../../../models/money/candidate-life-cycle.ts';
 import { LIFE_CYCLE_DEFAULTS } from '../../fields/life-cycle-terms.ts';

@@ -1,4 +1,4 @@
-/** A day of a loop as its steps, its prices and what they come to. */
+/** Computes the steps and prices of a loop's day, with its energy and cost. */
 
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';

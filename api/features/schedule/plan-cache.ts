@@ -1,4 +1,4 @@
-/** Planned loops are kept by the versions that they follow from, since controllers ask every minute. */
+/** Keeps planned loops by the versions that they follow from, since controllers ask every minute. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';

@@ -1,4 +1,4 @@
-/** A loop with its installed pump, phases and prices, made ready for telling settings. */
+/** Plans a loop with its installed pump, phases and prices, ready to give settings. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';

@@ -1,4 +1,4 @@
-/** The schedule of a loop: read with its figures, written, deleted. */
+/** Reads a schedule with its figures, stores it, deletes it. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';

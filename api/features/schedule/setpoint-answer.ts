@@ -1,4 +1,4 @@
-/** What a controller is to dial, as answers carry it. */
+/** Answers what a controller is to set. */
 
 import type { z } from '@hono/zod-openapi';
 import type { ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';

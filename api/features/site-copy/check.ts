@@ -1,4 +1,4 @@
-/** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
+/** Checks the records of a copied site as if each were stored by itself. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** The copy of a site read from a document, record by record. */
+/** Reads the copy of a site from a document, record by record. */
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

@@ -1,4 +1,4 @@
-/** The loops of a site added up page by page, in memory that does not grow with them. */
+/** Sums the loops of a site page by page, in memory that does not grow with them. */
 
 import { type Result, success } from '../../../curves/result.ts';
 import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';

@@ -1,4 +1,4 @@
-/** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+/** Computes the spares of a model of device, from the request and what is stored to the answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

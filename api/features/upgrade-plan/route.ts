@@ -1,4 +1,4 @@
-/** Upgrade plans: made and stored, listed, read, deleted. */
+/** Makes, stores, lists, reads and deletes upgrade plans. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';

@@ -1,4 +1,4 @@
-/** Completions of routine checks in requests. */
+/** Documents completions of routine checks in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { calendarDate } from '../../fields/clock-fields.ts';

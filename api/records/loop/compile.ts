@@ -1,4 +1,4 @@
-/** A loop made ready for computing, or the problem that names what does not make sense in it. */
+/** Compiles a loop, or names what does not make sense in it. */
 import { failed, type Result } from '../../../curves/result.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import { type CompiledLoop, compileLoop, type LoopFailure } from '../../../models/network/compiled-loop.ts';

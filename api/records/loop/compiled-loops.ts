@@ -1,4 +1,4 @@
-/** Loops are compiled once a version, since callers ask about the same loop again and again. */
+/** Compiles loops once a version, since callers ask about the same loop again and again. */
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';

@@ -1,4 +1,4 @@
-/** The curves of an entered pump, or the problem that names the points that give none. */
+/** Fits the curves of an entered pump, or names the points that give none. */
 import { failed, type Result } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { fitPump, type PumpFailure, type PumpFit } from '../../../models/pump/pump-model.ts';

@@ -1,4 +1,4 @@
-/** Pumps made of the rows of a table, several rows a pump. */
+/** Makes pumps of the rows of a table, several rows a pump. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';

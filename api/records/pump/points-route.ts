@@ -1,4 +1,4 @@
-/** The points of a pump replaced by a table in CSV. */
+/** Replaces the points of a pump by a table in CSV. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';

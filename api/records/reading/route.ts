@@ -1,4 +1,4 @@
-/** What was measured on a loop: taken in, read, averaged. */
+/** Stores, lists, averages and deletes readings of a loop. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';

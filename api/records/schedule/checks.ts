@@ -1,4 +1,4 @@
-/** What must hold across a phase, and across the phases of a schedule. */
+/** Checks what must hold across a phase, and across the phases of a schedule. */
 import type { z } from '@hono/zod-openapi';
 import { minuteOfText } from '../../../models/calendar/civil-text.ts';
 import { DAY_KINDS, namesKind, WEEKDAYS } from '../../../models/calendar/day-kind.ts';

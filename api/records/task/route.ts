@@ -1,4 +1,4 @@
-/** Routine checks: created, listed, read, replaced, deleted. */
+/** Creates, lists, reads, replaces and deletes routine checks. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';

@@ -1,4 +1,4 @@
-/** Routine checks in requests. */
+/** Documents routine checks in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';

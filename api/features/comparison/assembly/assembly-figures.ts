@@ -1,4 +1,4 @@
-/** An assembly of an option: what it runs, owns, asks of people and risks. */
+/** Computes what an assembly of an option runs, owns, takes in upkeep and risks. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { DAYS_PER_MEAN_YEAR } from '../../../../models/calendar/time-factors.ts';

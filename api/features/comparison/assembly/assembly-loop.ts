@@ -1,4 +1,4 @@
-/** The loop of an assembly: stored, sent along, or several joined. */
+/** Finds the loop of an assembly, which is stored, sent along, or joined from several. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { type ConsolidationFailure, consolidatedLoop } from '../../../../models/loop/consolidated-loop.ts';
 import type { Loop, PipeworkLoop } from '../../../../models/loop/loop.ts';

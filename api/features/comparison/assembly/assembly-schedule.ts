@@ -1,4 +1,4 @@
-/** What an assembly uses and costs in a year by the schedule of its loop. */
+/** Computes what an assembly uses and costs in a year by the schedule of its loop. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';

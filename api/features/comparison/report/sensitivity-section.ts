@@ -1,4 +1,4 @@
-/** What the answer hangs on, in a comparison's report. */
+/** Lists what changes the answer of a comparison's report. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { SENSITIVITY_CHANGE } from '../../../../models/money/sensitivity.ts';

@@ -1,4 +1,4 @@
-/** What was measured on a loop, in its report. */
+/** Reports what was measured on a loop. */
 import type { Verdict } from '../../../../models/condition/verdict.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import type { LoopReport } from './report-figures.ts';

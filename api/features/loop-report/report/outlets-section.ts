@@ -1,4 +1,4 @@
-/** What each outlet gets, in a loop's report. */
+/** Lists what each outlet gets, in a loop's report. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
