@@ -26,7 +26,7 @@ function listed(title: string, cautions: readonly ReportedCaution[]): Markup | n
   return markup`<section><h2>${title}</h2><ul>${cautions.map(item)}</ul></section>`;
 }
 
-/** What stands before everything else; null where there is no danger. */
+/** What comes before everything else; null where there is no danger. */
 export const dangersSection = (cautions: readonly ReportedCaution[]): Markup | null =>
   listed('Dangers', ofSeverity(cautions, 'danger'));
 

@@ -3,7 +3,7 @@ import { type Markup, type MarkupPart, markup } from './markup/markup.ts';
 
 export interface Column {
   readonly name: string;
-  /** Figures stand right. */
+  /** Figures are aligned to the right. */
   readonly isFigure?: boolean;
 }
 

@@ -12,7 +12,7 @@ const hasKey = (value: unknown, key: string): boolean =>
   typeof value === 'object' && value !== null && Object.hasOwn(value, key);
 
 /**
- * The first option whose key is there reads the value, so that a fault is told where it is and costs one attempt.
+ * The first option whose key is there reads the value, so that a fault is named where it is and costs one attempt.
  * The document shows the options as a plain union.
  */
 export function keyedUnion<T, Wire = unknown>(

@@ -48,7 +48,7 @@ export type AskedLifeCycle = z.output<ReturnType<typeof lifeCycleTerms>>;
 const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
-/** In an answer: null where the ranking goes by energy. */
+/** In an answer: null where the ranking is by energy. */
 export const reportedLifeCycle = perContext((context) =>
   described(
     context,

@@ -25,8 +25,8 @@ function describeStatus(status: number): string {
     .filter(isCode)
     .filter((code) => problemKind(code).status === status)
     .map((code) => {
-      const { title, mend } = problemKind(code);
-      return mend === undefined ? `\`${code}\`: ${title}.` : `\`${code}\`: ${title}. ${mend}`;
+      const { title, remedy } = problemKind(code);
+      return remedy === undefined ? `\`${code}\`: ${title}.` : `\`${code}\`: ${title}. ${remedy}`;
     });
   return kinds.join(' ');
 }

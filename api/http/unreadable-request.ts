@@ -7,7 +7,7 @@ import { PROBLEM_MEDIA_TYPE, problemBody } from './problem-response.ts';
 /** Bytes of all headers and the address together that are read. */
 export const HEAD_MAX = 32 * 1024;
 
-/** As the parser of Node tells it; `rawPacket` is what came last. */
+/** As the parser of Node reports it; `rawPacket` is what came last. */
 interface Unreadable {
   readonly code?: string | undefined;
   readonly rawPacket?: Uint8Array | undefined;

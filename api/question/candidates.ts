@@ -14,7 +14,7 @@ export interface Candidate extends CandidateWork {
   readonly version: number | null;
 }
 
-/** A pump by its id or as it came with the request; `path` is where it stands in the body, `place` where faults are told. */
+/** A pump by its id or as it came with the request; `path` is its place in the body, `place` where faults are named. */
 export interface CandidateRequest {
   readonly pump: string | Pump;
   readonly count: number;

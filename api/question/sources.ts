@@ -22,7 +22,7 @@ export async function findStoredLoop(
   return success({ id: null, version: null, document: loop });
 }
 
-/** The pumps of a body, each with the place it stands at. */
+/** The pumps of a body, each with its place. */
 export function candidateRequests(
   pumps: readonly (string | Pump | { readonly pump: string | Pump; readonly count: number })[],
 ): readonly CandidateRequest[] {
@@ -43,7 +43,7 @@ export const densityOfLoop =
   async (raw: unknown, system: UnitSystem): Promise<number> => {
     if (typeof raw !== 'object' || raw === null || !('loop' in raw)) return DEFAULT_DENSITY;
     if (typeof raw.loop !== 'string') return statedDensity(raw.loop, system);
-    // Heads stand in pumps alone, and pumps by their ids have none.
+    // Only pumps have heads, and pumps by their ids have none.
     const pumps = 'pumps' in raw && Array.isArray(raw.pumps) ? raw.pumps : [];
     if (pumps.every((pump) => typeof pump === 'string')) return DEFAULT_DENSITY;
     const stored = await store.getLoop({ siteId: DEFAULT_SITE_ID, id: raw.loop });

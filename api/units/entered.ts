@@ -16,7 +16,7 @@ interface QuantityRange {
   readonly aboveMinimum?: boolean;
 }
 
-// An entry of exactly the limit may land a rounding error beyond it.
+// An entry of exactly the limit may be a rounding error beyond it.
 const ROUNDING = 1e-12;
 
 // Below any flow, length or power that could be meant; squares and quotients of smaller numbers leave the range of doubles.
@@ -24,7 +24,7 @@ const SMALLEST = 1e-12;
 
 const beyond = (value: number, limit: number): boolean => value - limit > ROUNDING * Math.abs(limit);
 
-/** What is wrong with a value, quoting the limit in the unit of the caller; undefined when it lies within. */
+/** What is wrong with a value, quoting the limit in the unit of the caller; undefined when it is within. */
 function rangeFault(
   value: number,
   { minimum, maximum, aboveMinimum = false }: QuantityRange,

@@ -19,7 +19,7 @@ export function dangerWords(cautions: readonly ReportedCaution[]): string {
   return sentences.size === 0 ? '' : `Danger: ${[...sentences].join(' ')} `;
 }
 
-/** What to do, put after the dangers that stand against it. */
+/** What to do, put after the dangers that speak against it. */
 export function afterDangers(cautions: readonly ReportedCaution[], imperative: string): string {
   const words = dangerWords(cautions);
   if (words === '') return imperative;

@@ -26,7 +26,7 @@ interface LinearAxis {
 
 const USUAL_TICKS = 5;
 const TICK_DIGITS = 12;
-/** Beyond, decimals are too long to stand beside an axis. */
+/** Beyond, decimals are too long for the ticks of an axis. */
 const DECIMALS = { from: 1e-4, below: 1e7 } as const;
 
 function tickLabel(value: number): string {

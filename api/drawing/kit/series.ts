@@ -31,7 +31,7 @@ export interface BandPoint {
   readonly high: number;
 }
 
-/** What lies between two lines. */
+/** The area between two lines. */
 export function bandBetween(plot: Plot, points: readonly BandPoint[], ink: Ink): Markup | null {
   const path = area<BandPoint>(
     ({ x }) => plot.x(x),

@@ -17,7 +17,7 @@ export interface Panel {
   readonly height: number;
   /** What is cut off at the edges. */
   readonly inside?: (plot: Plot) => readonly (Markup | null)[];
-  /** What may stand over them: marks and the names of lines. */
+  /** What may cover them: marks and the names of lines. */
   readonly over?: (plot: Plot) => readonly (Markup | null)[];
 }
 

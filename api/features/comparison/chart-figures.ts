@@ -17,6 +17,6 @@ export interface ChartedOption {
 export interface ChartedComparison {
   readonly name: string;
   readonly currency: string;
-  /** The first is what the others are held against. */
+  /** The others are compared with the first. */
   readonly options: readonly ChartedOption[];
 }

@@ -19,7 +19,7 @@ const STYLES: readonly OptionStyle[] = [
   { line: { ink: 'deep', width: 1.4, dash: '6 6' }, mark: { shape: 'star', ink: 'deep', isFilled: false } },
 ];
 
-/** More lines than these are not told apart. */
+/** More lines than these cannot be distinguished. */
 export const OPTIONS_SHOWN = STYLES.length;
 
 export function optionStyle(place: number): OptionStyle {

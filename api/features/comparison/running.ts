@@ -6,7 +6,7 @@ import type { RecommendationAnswer } from '../recommendation/answer-schema.ts';
 import type { AskedAssembly, AssemblyLoop } from './assembly/assembly-loop.ts';
 import type { VersionOf } from './contract.ts';
 
-/** A duty as a recommendation tells it. */
+/** A duty as a recommendation reports it. */
 export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
 
 export type SettingFrom = 'stated' | 'schedule' | 'installed' | 'recommended' | 'highest' | 'power';

@@ -15,7 +15,7 @@ export interface RemedyCost {
 }
 
 export interface Upkeep {
-  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, as completions tell. */
+  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, by completions. */
   readonly cleanings: readonly number[];
   readonly costs: Readonly<Record<Remedy, RemedyCost | null>>;
 }

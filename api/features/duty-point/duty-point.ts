@@ -36,7 +36,7 @@ export interface DutyPointQuestion {
   readonly count?: number | undefined;
   readonly price?: number | undefined;
   readonly hoursPerDay?: number | undefined;
-  /** Velocity [m/s] to tell the reach of outlets to. */
+  /** Velocity [m/s] down to which the reach of outlets is given. */
   readonly velocity?: number | undefined;
 }
 

@@ -1,4 +1,4 @@
-/** Answers the intervals in which the figures of a duty lie. */
+/** Answers the intervals of the figures of a duty. */
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { annualUse } from '../../../models/duty/energy.ts';

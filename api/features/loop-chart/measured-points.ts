@@ -1,4 +1,4 @@
-/** Finds what was measured lately on a loop, as points for its chart. */
+/** Finds what was measured recently on a loop, as points for its chart. */
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Gauges } from '../../../models/loop/loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';

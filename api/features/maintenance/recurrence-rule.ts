@@ -24,7 +24,7 @@ function endsOfMonth(every: Interval, start: number): readonly number[] {
   return days.filter((then) => civilDate(then).day < day);
 }
 
-/** The last day of the month is told as such, which programs read better than a choice of several. */
+/** The last day of the month is written as such, which programs read better than a choice of several. */
 function byMonths(every: Interval, start: number): readonly string[] {
   const months = monthsOf(every);
   const { month, day } = civilDate(start);

@@ -76,7 +76,7 @@ export function pumpChart(
 
 const settingName = (setting: number): string => `${sayNumber(setting)} %`;
 
-/** A line's name stands at its end. */
+/** A line has its name at its end. */
 function curveNames({ curves, system }: Figures, plot: Plot, of: 'head' | 'power'): readonly Markup[] {
   const [flow, value] = [inUnit('flow', system), inUnit(of, system)];
   return curves.flatMap(({ setting, points }) => {

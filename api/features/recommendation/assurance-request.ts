@@ -53,7 +53,7 @@ const stated = (context: SchemaContext) =>
     { key: 'frictionMultiplier', schema: byFriction(context) },
   ]);
 
-/** Told apart from an object by its kind, so that a fault of an object is told where it is. */
+/** Distinguished from an object by its type, so that a fault of an object is named where it is. */
 const calibration = ({ documented }: SchemaContext): z.ZodType<'calibration'> =>
   documented ? z.literal('calibration') : z.string().pipe(z.literal('calibration'));
 

@@ -26,14 +26,14 @@ export interface PlannedLoop {
   readonly rates: Rates;
   readonly isPriced: boolean;
   readonly basis: Basis;
-  /** What tells two answers apart besides the basis that they state. */
+  /** What distinguishes two answers besides the basis that they state. */
   readonly versions: unknown;
 }
 
 /** A loop that keeps one setting all day. */
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
-/** Only a loop without a schedule goes by its own requirements. */
+/** Only a loop without a schedule is planned by its own requirements. */
 function requirementProblem({ model }: LoopSources, schedule: unknown): Problem | null {
   if (schedule !== null || hasRequirement(model.system.outlets)) return null;
   const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';

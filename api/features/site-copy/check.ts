@@ -100,7 +100,7 @@ function refuseReadings(
   }
 }
 
-/** Those that are what was exported; the rest is told. */
+/** Those that are what was exported; the others are named. */
 function computed<Document>(
   kind: RecordKind,
   records: readonly StoredRecord<UnseenDocument>[],
@@ -122,7 +122,7 @@ function computed<Document>(
 
 const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.map((item) => () => item);
 
-/** The problem names each fault where it stands in the document. */
+/** The problem names each fault at its place in the document. */
 export async function checkSiteCopy(
   { site, records }: SiteCopy,
   deps: Deps,

@@ -60,7 +60,7 @@ function readRecord<Document>(
     const { id, version, createdAt, updatedAt } = stamp.data;
     return { id, version, createdAt, updatedAt, document: document.data };
   }
-  // What is no object at all is told once, by its document.
+  // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(
     ({ path }, place, all) => path.length > 0 || place === 0 || all.length === 1,
   );

@@ -115,7 +115,7 @@ const unordered = ({ readings }: NamedRecords): readonly ProblemError[] =>
     ];
   });
 
-/** Each fault where it stands in the document. */
+/** Each fault at its place in the document. */
 export const referenceFaults = (named: NamedRecords): readonly ProblemError[] => [
   ...repeated(named),
   ...looseEnds(named),

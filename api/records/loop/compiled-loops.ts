@@ -18,7 +18,7 @@ export interface StoredLoop {
 }
 
 export interface CompiledLoops {
-  /** The loop with its calibration, which is `entered` of the model. `at` is where a loop of the request stands in its body. */
+  /** The loop with its calibration, which is `entered` of the model. `at` is the place of a loop of the request in its body. */
   compile(loop: StoredLoop, at: readonly PathPart[]): Result<CompiledLoop, Problem>;
 }
 

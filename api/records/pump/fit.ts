@@ -44,7 +44,7 @@ function placeOf(failure: PumpFailure): Place {
   }
 }
 
-/** `at` is where the pump stands in the request's body. */
+/** `at` is the place of the pump in the request's body. */
 export function fitPumpOrProblem(pump: Pump, at: readonly PathPart[] = []): Result<PumpFit, Problem> {
   const fit = fitPump(pump);
   if (fit.ok) return fit;

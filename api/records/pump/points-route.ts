@@ -25,7 +25,7 @@ interface PointsWrite {
   readonly lines: readonly number[];
 }
 
-/** Faults of the list that came are told by its rows, those of other members by their place in the pump. */
+/** Faults of the list that came are named by its rows, those of other members by their place in the pump. */
 function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Problem {
   const prefix = `/${member}`;
   return invalidRequest(

@@ -24,7 +24,7 @@ function breakEvenWords({
   ];
 }
 
-/** Null where there is nothing to hold against one another. */
+/** Null where there is nothing to compare. */
 export function sensitivitySection(comparison: ComparisonAnswer): Markup | null {
   const { sensitivity, currency } = comparison;
   if (sensitivity.length === 0) return null;

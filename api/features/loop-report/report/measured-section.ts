@@ -6,7 +6,7 @@ import type { LoopReport } from './report-figures.ts';
 /** Of an instant in RFC 3339. */
 const dayOf = (instant: string | null): string => instant?.slice(0, 10) ?? '-';
 
-/** Verdicts with which the data stand. */
+/** Verdicts that do not contradict the data. */
 const STANDING: readonly Verdict[] = ['as-expected', 'not-enough-readings'];
 
 const DEPARTS =

@@ -1,4 +1,4 @@
-/** Lists the intervals in which the figures of a loop's report lie. */
+/** Lists the intervals of the figures of a loop's report. */
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { table } from '../../../drawing/table.ts';
