@@ -8,7 +8,7 @@ import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { BAR } from '../physics/unit-factors.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
-import { teeHead } from './tee-branch-loss.ts';
+import { combinedHead } from './tee-branch-loss.ts';
 
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
@@ -98,7 +98,8 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
   const { elements, teeLoss, parent } = branchOf(branches, b);
   const own = at(flow, b);
-  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
+  // Required flows never run backwards.
+  const atTee = teeLoss === null ? 0 : combinedHead(teeLoss, at(flow, parent)) + teeLoss.side * own ** 2;
   return lossOver(elements, own).head + atTee;
 }
 
