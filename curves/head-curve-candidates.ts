@@ -1,4 +1,4 @@
-/** The sets of powers that a head curve is chosen from. */
+/** Lists the sets of powers that a head curve is chosen from. */
 
 const SINGLE_POWERS = [1, 2, 3, 4, 5, 6] as const;
 

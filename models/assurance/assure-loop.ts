@@ -1,4 +1,4 @@
-/** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
+/** Makes the worst case that a setting must serve in as well: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
 import { sampleLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

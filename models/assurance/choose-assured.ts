@@ -1,4 +1,4 @@
-/** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
+/** Chooses the pump and its setting for a loop that is balanced and assured as asked. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { solving } from '../network/solve-failure.ts';

@@ -1,4 +1,4 @@
-/** Days of the Gregorian calendar by their number, counted from 1970-01-01. */
+/** Numbers the days of the Gregorian calendar from 1970-01-01. */
 
 export interface CivilDate {
   readonly year: number;

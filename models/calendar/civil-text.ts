@@ -1,4 +1,4 @@
-/** Dates and times of day as ISO 8601 texts. */
+/** Reads and writes dates and times of day as ISO 8601 texts. */
 
 import { type CivilDate, civilDate, dayNumber } from './civil-day.ts';
 import { MINUTES_PER_HOUR } from './time-factors.ts';

@@ -1,4 +1,4 @@
-/** A year of the calendar in a zone, as the instants it runs between. */
+/** Finds the instants between which a year of the calendar runs in a time zone. */
 import { dayNumber } from './civil-day.ts';
 import { startOfDay, type ZoneOffsets } from './zone-offsets.ts';
 

@@ -1,4 +1,4 @@
-/** A time zone over some years, as the offsets of its clocks from UTC. */
+/** Converts between instants and the clocks of a time zone by their offsets from UTC. */
 
 /** From `at` on, until the next change, local time is UTC + `offset`. */
 export interface OffsetChange {

@@ -1,4 +1,4 @@
-/** Cautions about what readings say of the condition of a loop. */
+/** Gives the cautions about what readings say of the condition of a loop. */
 import { MEASURED } from './measured.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';

@@ -1,4 +1,4 @@
-/** Cautions about intakes, their screens, and what they may hold fast. */
+/** Gives the cautions about intakes, their screens, and what they can trap. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { coveredIntake } from '../intake/covered-intake.ts';
 import { screenVelocities } from '../intake/screen.ts';

@@ -1,4 +1,4 @@
-/** Cautions about costs, failures and what they rest on. */
+/** Gives the cautions about costs, failures and what they rest on. */
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

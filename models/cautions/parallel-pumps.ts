@@ -1,4 +1,4 @@
-/** Cautions about pumps side by side. */
+/** Gives the cautions about several pumps that run in parallel. */
 import { hasCheckValves } from '../duty/one-pump-down.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';

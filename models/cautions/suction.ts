@@ -1,4 +1,4 @@
-/** Cautions about what a pump draws through: the pressure before it, and where it stands. */
+/** Gives the cautions about what a pump draws through: the pressure before it, and its height. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';

@@ -1,4 +1,4 @@
-/** Cautions about phases, prices by time and running on a battery. */
+/** Gives the cautions about phases, prices by time and running on a battery. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

@@ -1,13 +1,17 @@
-/** Friction of a straight round pipe. */
+/** Finds the friction of a straight round pipe. */
 import { GRAVITY } from '../physics/gravity.ts';
 import { reynoldsNumber } from '../physics/reynolds-number.ts';
 import { type Resistance, resistanceOf } from './resistance.ts';
 
-/** Bore, length, roughness [m]; kinematic viscosity [m2/s]. */
+/** A pipe and the water in it. */
 export interface StraightPipe {
+  /** Bore [m], above 0. */
   readonly diameter: number;
+  /** [m] of 0 or more. */
   readonly length: number;
+  /** Absolute [m], 0 up to the bore. */
   readonly roughness: number;
+  /** [m2/s] above 0. */
   readonly kinematicViscosity: number;
 }
 

@@ -1,4 +1,4 @@
-/** The part that a component plays in a pipework, whatever it is called and however its loss is found. */
+/** Names the part that a component plays in a pipework, whatever it is called and however its loss is found. */
 
 /**
  * Two rows of one role can stand for each other in a bill, a caution or a routine check; their names and losses differ.

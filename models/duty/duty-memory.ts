@@ -1,4 +1,4 @@
-/** Duties by their setting, each worked out once. */
+/** Remembers duties by their setting, so that each is worked out once. */
 import type { ExactDuty } from './duty-point.ts';
 
 export interface RememberedDuty {

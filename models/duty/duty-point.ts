@@ -1,4 +1,4 @@
-/** Where a pump at a setting lands on a loop. */
+/** Finds the duty point of a pump at a setting on a loop. */
 import { type Intersection, intersections } from '../../curves/intersections.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { SolveFailure } from '../network/solve-failure.ts';

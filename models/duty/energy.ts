@@ -1,4 +1,4 @@
-/** Energy and cost of a year at one setting. */
+/** Finds the energy and cost of a year at one setting. */
 
 import { DAYS_PER_YEAR, HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';

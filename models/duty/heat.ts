@@ -1,4 +1,4 @@
-/** What a pump's power does to the temperature of the water. */
+/** Finds what a pump's power does to the temperature of the water. */
 
 import { DAYS_PER_YEAR, HOURS_PER_DAY, SECONDS_PER_DAY } from '../calendar/time-factors.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';

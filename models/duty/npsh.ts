@@ -1,4 +1,4 @@
-/** Net positive suction head, available against required. */
+/** Finds the net positive suction head, available and required. */
 import { atmosphericPressure } from '../physics/atmosphere.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { vapourPressure } from '../physics/vapour-pressure.ts';

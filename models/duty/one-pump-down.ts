@@ -1,4 +1,4 @@
-/** What a loop still gets when one of its parallel pumps stands still. */
+/** Finds what a loop still receives when one of its parallel pumps stops. */
 import { findRoot } from '../../curves/find-root.ts';
 import { intersections } from '../../curves/intersections.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

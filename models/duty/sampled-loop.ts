@@ -1,4 +1,4 @@
-/** A loop as many candidates share it: its samples, its state at rest and the duty it requires, worked out once. */
+/** Samples a loop once for many candidates, and finds their duties on the samples. */
 
 import { at } from '../../curves/at.ts';
 import { type Intersection, intersections } from '../../curves/intersections.ts';

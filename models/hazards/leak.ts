@@ -1,4 +1,4 @@
-/** What leaves a tank by a hole, a failed seal or a broken pipe. */
+/** Finds what leaves a tank by a hole, a failed seal or a broken pipe. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { drainTime, type Orifice, orificeFlow } from '../components/orifice.ts';
 

@@ -1,4 +1,4 @@
-/** The pull of a single intake that something covers wholly. */
+/** Finds the pull of a single intake that something covers wholly. */
 
 import { npshAvailable } from '../duty/npsh.ts';
 import type { IntakeScreen } from '../loop/loop.ts';

@@ -1,4 +1,4 @@
-/** The intake screen that a flow takes: how long, and how many or how wide where length does not help. */
+/** Sizes the intake screen that a flow takes: how long, and how many or how wide where length is not enough. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
 import { type ScreenVelocities, SLOT_DISCHARGE_COEFFICIENT, screenVelocities } from './screen.ts';

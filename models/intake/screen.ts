@@ -1,4 +1,4 @@
-/** How fast water passes through the openings of an intake screen. */
+/** Finds how fast water passes through the openings of an intake screen. */
 import type { IntakeScreen } from '../loop/loop.ts';
 
 /** Through-slot velocities [m/s]: over the open area, and where the screen draws most. */

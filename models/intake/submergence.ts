@@ -1,4 +1,4 @@
-/** Depth of water that keeps a bare intake from sucking air. */
+/** Finds the depth of water that keeps a bare intake from drawing air. */
 import { GRAVITY } from '../physics/gravity.ts';
 
 /**

@@ -1,4 +1,4 @@
-/** Several loops made one: their outlets on one pump. */
+/** Joins several loops into one, so that all their outlets are served by one pump. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { WaterState } from '../physics/water.ts';
 import type { Branch, Intake, Loop, PipeworkLoop, RunElement } from './loop.ts';

@@ -1,4 +1,4 @@
-/** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
+/** Describes a loop as its user enters it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
 import type { HolePattern } from './open-fraction.ts';

@@ -1,4 +1,4 @@
-/** The water that the pipes of a loop hold. */
+/** Sums the water that the pipes of a loop hold. */
 
 import { findPipe } from '../components/pipe-sizes.ts';
 import type { Branch, RunElement } from './loop.ts';

@@ -1,4 +1,4 @@
-/** What a loop lacks to be serviced without draining it. */
+/** Finds what a loop lacks to be serviced without draining it. */
 import type { Loop, RunElement } from './loop.ts';
 import { countOf } from './role-of-element.ts';
 import { runsOfLoop } from './runs-of-loop.ts';

@@ -1,4 +1,4 @@
-/** The valves of a loop that are shut, with the outlets that get no water for them. */
+/** Finds the closed valves of a loop, with the outlets that receive no water because of them. */
 
 import type { DocumentPath } from './document-path.ts';
 import type { Branch, Loop, RunElement } from './loop.ts';

@@ -1,4 +1,4 @@
-/** A loop with one of its losses made smaller. */
+/** Makes one of the losses of a loop smaller. */
 
 import { largerPipe } from '../components/larger-pipe.ts';
 import { scaled } from '../components/resistance.ts';

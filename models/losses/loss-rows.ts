@@ -1,4 +1,4 @@
-/** Where the head of a pump goes: every element of a loop with the head it takes and its share of the hydraulic power. */
+/** Lists every element of a loop with the head it takes and its share of the hydraulic power. */
 
 import { at } from '../../curves/at.ts';
 import type { DocumentPath } from '../loop/document-path.ts';

@@ -1,4 +1,4 @@
-/** What a smaller loss would save a year. */
+/** Finds what a smaller loss would save a year. */
 import { type Choice, choose, type Question } from '../assurance/choose-assured.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** What a set of repeated works asks of the people of a site in a year. */
+/** Sums what repeated works ask of the people of a site in a year. */
 import { MINUTES_PER_HOUR } from '../calendar/time-factors.ts';
 
 /** Minutes of work, and money for parts, each time. */

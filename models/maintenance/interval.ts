@@ -1,4 +1,4 @@
-/** How far apart two rounds of a routine check are, by the calendar. */
+/** Counts, by the calendar, how far apart two rounds of a routine check are. */
 
 import { civilDate, dayNumber } from '../calendar/civil-day.ts';
 import { DAYS_PER_WEEK, DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';

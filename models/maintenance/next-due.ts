@@ -1,4 +1,4 @@
-/** The day on which a routine check is due next. */
+/** Finds the day on which a routine check is due next. */
 import { dayOfText } from '../calendar/civil-text.ts';
 import { dayAfter } from './interval.ts';
 import type { MaintenanceTask } from './task.ts';

@@ -1,4 +1,4 @@
-/** The routine checks that common practice asks of a loop, from what it is made of. */
+/** Makes the routine checks that common practice asks of a loop, from what it is made of. */
 
 import { failed, type Result, success } from '../../curves/result.ts';
 import { DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';

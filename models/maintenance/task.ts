@@ -1,4 +1,4 @@
-/** A routine check of a loop or of a pump, as its user enters it. */
+/** Describes a routine check of a loop or of a pump, as its user enters it. */
 import type { RepeatedWork } from './attention.ts';
 import { type Interval, timesAYear } from './interval.ts';
 

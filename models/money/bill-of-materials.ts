@@ -1,4 +1,4 @@
-/** What a loop's pipework is made of: pipes by length, all else by pieces. */
+/** Lists what a loop's pipework is made of: pipes by length, all else by pieces. */
 import type { Branch, Intake, Outlet, PipeBore, PipeworkLoop, RunElement } from '../loop/loop.ts';
 import { countOf, roleOf } from '../loop/role-of-element.ts';
 

@@ -1,4 +1,4 @@
-/** What a bill of materials costs by a list of prices. */
+/** Prices a bill of materials by a list of prices. */
 import type { Material } from './bill-of-materials.ts';
 
 /** A price of one piece; of a pipe, of a metre, or of a length in which alone it is sold [m]. */

@@ -1,4 +1,4 @@
-/** The price at which two options cost alike. */
+/** Finds the price at which two options cost alike. */
 import { lifeCycle } from './life-cycle.ts';
 import type { OptionCosts } from './option-costs.ts';
 import type { MoneyTerms } from './terms.ts';

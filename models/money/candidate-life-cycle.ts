@@ -1,4 +1,4 @@
-/** What a candidate of a selection costs over its life. */
+/** Finds what a candidate of a selection costs over its life. */
 
 import type { Pump } from '../pump/pump.ts';
 import { deviceAttention } from './device-attention.ts';

@@ -1,4 +1,4 @@
-/** What a group of equal devices asks of people in a year. */
+/** Finds what a group of equal devices asks of people in a year. */
 import { MINUTES_PER_HOUR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 
 export interface DeviceService {

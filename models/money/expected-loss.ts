@@ -1,4 +1,4 @@
-/** How often a year a failure costs what it may. */
+/** Finds how often a year a failure costs what it can. */
 
 /** One way to fail: its rate a year, and what part of its need the worst-served outlet still gets meanwhile, 0..1. */
 export interface FailureMode {

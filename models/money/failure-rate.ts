@@ -1,4 +1,4 @@
-/** How often a device fails a year, from counts. */
+/** Finds from counts how often a device fails a year. */
 import { type MeanInterval, poissonMeanInterval } from '../../curves/poisson.ts';
 
 /** `count` failures among `devices`, each watched for `years`. */

@@ -1,4 +1,4 @@
-/** The life-cycle cost of an option, by element and year. */
+/** Finds the life-cycle cost of an option, by element and year. */
 import {
   type ByElement,
   COST_ELEMENTS,

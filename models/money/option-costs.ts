@@ -1,4 +1,4 @@
-/** What an option costs, in today's money, before time comes into it. */
+/** States what an option costs, in today's money, before time is taken into account. */
 import type { Ownership } from './ownership.ts';
 
 /** The cost elements of the life-cycle cost method, by its names. */

@@ -1,4 +1,4 @@
-/** When a device is bought, bought again, and what is left of it at the end. */
+/** Finds when a device is bought, bought again, and what is left of it at the end. */
 
 /** Equal devices that an option owns; `price` is that of all of them, of today. */
 export interface Ownership {

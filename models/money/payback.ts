@@ -1,4 +1,4 @@
-/** When what an option costs more at first has come back. */
+/** Finds when the higher first cost of an option has been paid back. */
 import type { LifeCycle, Spent } from './life-cycle.ts';
 
 export interface Payback {

@@ -1,4 +1,4 @@
-/** Which input a comparison hangs on. */
+/** Finds which inputs decide a comparison. */
 import type { Rival } from './break-even.ts';
 import { lifeCycle } from './life-cycle.ts';
 import type { OptionCosts } from './option-costs.ts';

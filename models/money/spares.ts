@@ -1,4 +1,4 @@
-/** How many spares of a device must lie on the shelf. */
+/** Finds how many spares of a device to keep. */
 import { POISSON_COUNT_MAX, poissonAtMost } from '../../curves/poisson.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 

@@ -1,4 +1,4 @@
-/** How money of several years is made comparable. */
+/** Makes money of several years comparable. */
 
 /** Rates are fractions a year: what money earns elsewhere, and by what prices rise. */
 export interface MoneyTerms {

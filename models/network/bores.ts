@@ -1,4 +1,4 @@
-/** The bores of a loop: which pipe an element without a diameter of its own belongs to. */
+/** Finds which pipe of a loop an element without a diameter of its own belongs to. */
 
 import { findPipe } from '../components/pipe-sizes.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';

@@ -1,4 +1,4 @@
-/** Reading the typed arrays that the solver keeps a branch's numbers in, one function a type: the engine compiles each tightly. */
+/** Reads the typed arrays that hold the numbers of branches, by one function a type, which the engine compiles tightly. */
 
 /** A figure of a branch that is known to exist. */
 export const figureAt = (figures: Float64Array, branch: number): number =>

@@ -1,4 +1,4 @@
-/** A loop made ready for computing: its system and the facts that duty, limits and cautions need. */
+/** Compiles a loop into its system and the facts that duty, limits and cautions need. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitSystemCurve, type SystemCurve, type SystemCurveFailure } from '../../curves/system-curve.ts';
 import type { DocumentPath } from '../loop/document-path.ts';

@@ -1,4 +1,4 @@
-/** Whether a loop lifts water. */
+/** Decides whether a loop lifts water. */
 import type { CompiledLoop } from './compiled-loop.ts';
 
 /** To any outlet, up or down: heads and flows of such a loop do not go by powers of the speed. */

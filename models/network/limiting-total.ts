@@ -1,4 +1,4 @@
-/** The total flow at which the first of some outlets gets just what it needs. */
+/** Finds the total flow at which the first of some outlets receives just its required flow. */
 
 import { at } from '../../curves/at.ts';
 import { findRoot } from '../../curves/find-root.ts';

@@ -1,4 +1,4 @@
-/** One Newton step of a tree: the linearised equations, solved by elimination from the outlets up and back down. */
+/** Solves the linearised equations of a tree, by elimination from the outlets up and back down. */
 
 import { figureAt, wholeAt } from './branch-arrays.ts';
 

@@ -1,4 +1,4 @@
-/** How far each outlet is above what it needs. */
+/** Finds how far each outlet is above its required flow. */
 import { at } from '../../curves/at.ts';
 import type { SystemOutlet } from './system.ts';
 

@@ -1,4 +1,4 @@
-/** A loop whose pipework resists more than entered. */
+/** Makes the pipework of a loop resist more than entered. */
 
 import { scaled } from '../components/resistance.ts';
 import { type CompiledLoop, compileLoop } from './compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** A loop's pipework compiled for solving: branches in preorder, each with its resistances. */
+/** Describes a loop's pipework compiled for solving: branches in preorder, each with its resistances. */
 
 import type { Resistance } from '../components/resistance.ts';
 import type { Role } from '../components/role.ts';

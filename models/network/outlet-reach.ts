@@ -1,4 +1,4 @@
-/** How far the stream of each outlet keeps a velocity. */
+/** Finds how far the stream of each outlet keeps a velocity. */
 
 import { at } from '../../curves/at.ts';
 import { reachOf } from '../components/jet.ts';

@@ -1,4 +1,4 @@
-/** The system of a loop whose pipework is known. */
+/** Makes the system of a loop whose pipework is known. */
 
 import { at } from '../../curves/at.ts';
 import { inSeries, lossOf } from '../components/loss-terms.ts';

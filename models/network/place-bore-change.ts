@@ -1,4 +1,4 @@
-/** A reducer or enlargement placed between the pipes of its run. */
+/** Places a reducer or enlargement between the pipes of its run. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type BoreChange, boreChangeResistance, fits, type TwoBores } from '../components/bore-change.ts';
 import type { DocumentPath } from '../loop/document-path.ts';

@@ -1,4 +1,4 @@
-/** The resistances of a run's elements, each at the bore it belongs to. */
+/** Places the resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { findBoreChange } from '../components/bore-change.ts';
 import { findFitting } from '../components/fittings.ts';

@@ -1,4 +1,4 @@
-/** The least total flow at which every outlet of a loop gets what it needs, whatever the pump. */
+/** Finds the least total flow at which every outlet receives its required flow, whatever the pump. */
 
 import { at } from '../../curves/at.ts';
 import { findRoot } from '../../curves/find-root.ts';

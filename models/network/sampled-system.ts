@@ -1,4 +1,4 @@
-/** A system known at sample flows and interpolated between them: what many pumps share when one loop is looked at. */
+/** Samples a system at flows in a geometric row, and interpolates between them. */
 import { at } from '../../curves/at.ts';
 import type { System, SystemState } from './system.ts';
 

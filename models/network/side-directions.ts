@@ -1,4 +1,4 @@
-/** Which way the side branches of tees run: outward, inward, or resting between the two. */
+/** Decides which way the side branches of tees run: outward, inward, or resting between the two. */
 import { figureAt } from './branch-arrays.ts';
 import { combinedHead } from './tee-branch-loss.ts';
 import { branchAt, type Tree, type TreeState } from './tree.ts';

@@ -1,4 +1,4 @@
-/** Flows of a tree of branches for a given total flow, by damped Newton steps. */
+/** Solves the flows of a tree of branches for a given total flow, by damped Newton steps. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { figureAt } from './branch-arrays.ts';
 import { type TreeStep, treeStep } from './linear-tree.ts';

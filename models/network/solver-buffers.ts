@@ -1,4 +1,4 @@
-/** The arrays that a network is solved in, made once for each network. */
+/** Keeps the arrays that a network is solved in, made once for each network. */
 import { type StepBuffers, stepBuffers } from './linear-tree.ts';
 import type { Network } from './network.ts';
 import type { SideDirection } from './side-directions.ts';

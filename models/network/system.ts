@@ -1,4 +1,4 @@
-/** What a pump works against: the head needed at a total flow, and what each outlet then gets. */
+/** States what a pump works against: the head needed at a total flow, and what each outlet then receives. */
 import type { NetworkSolution } from './solve-network.ts';
 
 export interface SystemOutlet {

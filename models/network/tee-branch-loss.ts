@@ -1,4 +1,4 @@
-/** The head that a side branch loses where it leaves a tee of 90 degrees. */
+/** Finds the head that a side branch loses where it leaves a tee of 90 degrees. */
 import { GRAVITY } from '../physics/gravity.ts';
 
 /** Head lost per square of a flow [s2/m5]: of the flow that reaches the tee, and of the side branch's own. */

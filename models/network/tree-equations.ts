@@ -1,4 +1,4 @@
-/** The balance of heads along every branch of a tree, linearised at a state. */
+/** Balances the heads along every branch of a tree, linearised at a state. */
 import { figureAt } from './branch-arrays.ts';
 import type { LinearTree } from './linear-tree.ts';
 import type { SideDirection } from './side-directions.ts';

@@ -1,4 +1,4 @@
-/** A network's shape in arrays, and a state of it: the form that its solver steps through. */
+/** Holds a network's shape in arrays, and finds a state of it for its solver to start from. */
 
 import { at } from '../../curves/at.ts';
 import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';

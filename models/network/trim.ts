@@ -1,4 +1,4 @@
-/** Throttling that brings every branch of a loop level at exactly the required flows. */
+/** Throttles every branch of a loop so that all are level at exactly the required flows. */
 
 import { at } from '../../curves/at.ts';
 import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';

@@ -1,4 +1,4 @@
-/** A second look at a solved network: does the answer alone satisfy continuity and heads? */
+/** Checks from the answer alone that a solved network satisfies continuity and heads. */
 import { at } from '../../curves/at.ts';
 import { lossOver, type Network } from './network.ts';
 import type { NetworkSolution } from './solve-network.ts';

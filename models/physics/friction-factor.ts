@@ -1,8 +1,10 @@
-/** Darcy friction factor of a pipe from laminar to fully rough flow. */
+/** Finds the Darcy friction factor of a pipe from laminar to fully rough flow. */
 
-/** The Darcy factor f [-] and its slope df/dRe [-]. */
+/** The friction of a pipe at a Reynolds number. */
 export interface FrictionFactor {
+  /** The Darcy factor f [-]. */
   readonly factor: number;
+  /** df/dRe [-]. */
   readonly slope: number;
 }
 

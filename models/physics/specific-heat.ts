@@ -1,4 +1,4 @@
-/** Specific heat of fresh water and seawater at one atmosphere. */
+/** Finds the specific heat of fresh water and seawater at one atmosphere. */
 import type { WaterState } from './water.ts';
 
 /**

@@ -1,4 +1,4 @@
-/** The clean-steel turbulence factor by which equivalent diameters become loss coefficients. */
+/** Finds the clean-steel turbulence factor by which equivalent diameters become loss coefficients. */
 
 /** Roughness [m] of the clean commercial steel pipe that the factor stands for. */
 const CLEAN_STEEL_ROUGHNESS = 4.57e-5;

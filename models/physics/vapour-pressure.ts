@@ -1,4 +1,4 @@
-/** Vapour pressure of fresh water. */
+/** Finds the vapour pressure of fresh water. */
 
 const CRITICAL_TEMPERATURE = 647.096;
 const CRITICAL_PRESSURE = 22.064e6;

@@ -1,4 +1,4 @@
-/** The best-efficiency point of a pump at full speed, from its fitted head and power. */
+/** Finds the best-efficiency point of a pump at full speed, from its fitted head and power. */
 import { headAt } from '../../curves/head-curve.ts';
 import { powerAt } from '../../curves/power-law.ts';
 import { GRAVITY } from '../physics/gravity.ts';

@@ -1,4 +1,4 @@
-/** The curves of a pump with its head and power multiplied. */
+/** Multiplies the head and power of the curves of a pump. */
 import type { HeadCurve } from '../../curves/head-curve.ts';
 import type { PowerLaw } from '../../curves/power-law.ts';
 import type { Factors } from './factors.ts';

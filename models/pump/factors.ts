@@ -1,4 +1,4 @@
-/** What a calibration multiplies: the friction of a loop, the head curve and the power of its pump. */
+/** States what a calibration multiplies: the friction of a loop, the head curve and the power of its pump. */
 
 export interface Factors {
   readonly friction: number;

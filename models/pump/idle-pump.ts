@@ -1,4 +1,4 @@
-/** A pump that stands still while others push water back through it. */
+/** Finds the resistance of a stopped pump that others push water back through. */
 import { headAt } from '../../curves/head-curve.ts';
 import type { PumpFit } from './pump-model.ts';
 

@@ -1,4 +1,4 @@
-/** The flows at which a pump is best kept. */
+/** Finds the flows at which a pump is best kept. */
 import { bestEfficiencyPoint } from './best-efficiency.ts';
 import type { PumpFit } from './pump-model.ts';
 

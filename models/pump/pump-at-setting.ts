@@ -1,4 +1,4 @@
-/** What a pump, or several in parallel, does at one setting: head, power and turning points against total flow. */
+/** Brings a pump, or several in parallel, to one setting: head, power and turning points against total flow. */
 import { headAtSpeed, risingFlows } from '../../curves/head-curve.ts';
 import { powerAt } from '../../curves/power-law.ts';
 import { speedRatioAt } from '../../curves/speed-map.ts';

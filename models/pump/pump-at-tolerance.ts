@@ -1,4 +1,4 @@
-/** A pump at one end of what its grade and its fitted points leave open. */
+/** Brings a pump to one end of what its grade and its fitted points leave open. */
 
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';
 import type { GradeTolerance } from './tolerance-grades.ts';

@@ -1,4 +1,4 @@
-/** A pump made ready for computing: its points with the curves fitted to them. */
+/** Fits the curves of a pump to its points. */
 import { fitHeadCurve, type HeadCurveFailure } from '../../curves/fit-head-curve.ts';
 import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';

@@ -1,4 +1,4 @@
-/** One pump, told from others by its curves, with its head multiplied. */
+/** Multiplies the head of one pump, known from others by its curves. */
 
 import { calibratedFit } from './calibrated-fit.ts';
 import { type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';

@@ -1,4 +1,4 @@
-/** A pump as its user enters it, in SI: points read off its curves, the settings its controller knows, its limits. */
+/** Describes a pump as its user enters it, in SI: points read off its curves, the settings of its controller, its limits. */
 
 /** Flow [m3/s], head [m] at a setting [% of full]. */
 export interface HeadPoint {

@@ -1,4 +1,4 @@
-/** The settings that a pump's controller offers: min, min + step, min + 2 step, .. below max, and max itself [% of full]. */
+/** Lists the settings that a pump's controller offers: min, min + step, min + 2 step, .. below max, and max itself. */
 import type { Settings } from './pump.ts';
 
 /** Spacing below which two settings are one [% of full]. */

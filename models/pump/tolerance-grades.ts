@@ -1,4 +1,4 @@
-/** What the acceptance grades of ISO 9906 let a pump differ from its stated figures by. */
+/** States by how much the acceptance grades of ISO 9906 let a pump differ from its stated figures. */
 
 /** Largest permitted departures, as fractions of the stated figure. */
 export interface GradeTolerance {

@@ -1,4 +1,4 @@
-/** What gauges on the walls of pipes do not show: the velocity head of the water that passes. */
+/** Finds what gauges on the walls of pipes do not show: the velocity head of the water that passes. */
 
 import type { Gauges } from '../loop/loop.ts';
 import { lastBore } from '../network/bores.ts';

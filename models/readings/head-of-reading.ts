@@ -1,4 +1,4 @@
-/** The head across the pump that a reading tells. */
+/** Finds the head across the pump from a reading. */
 import type { Reading } from './reading.ts';
 
 /**

@@ -1,4 +1,4 @@
-/** What was measured on a loop at one moment, in SI. */
+/** Describes what was measured on a loop at one moment, in SI. */
 
 /**
  * `time` in ms since 1970-01-01T00:00Z; `setting` [%]; `power` [W] electrical, of all pumps of the loop together; `flow` [m3/s]

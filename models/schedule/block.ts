@@ -1,4 +1,4 @@
-/** A stretch of time at one setting, or at the mean of some. */
+/** Describes a stretch of time at one setting, or at the mean of some. */
 import type { Interval } from '../calendar/civil-year.ts';
 
 export interface Block extends Interval {

@@ -1,4 +1,4 @@
-/** The one setting that serves every phase, for a controller that is on its own. */
+/** Finds the one setting that serves every phase, for a controller that has lost its connection. */
 import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 
 import { gridSize, settingAt } from '../pump/settings-grid.ts';

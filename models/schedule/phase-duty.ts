@@ -1,4 +1,4 @@
-/** The setting of a pump that serves one set of required flows. */
+/** Finds the setting of a pump that serves one set of required flows. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** How long a phase lasts at least, by the wall clock. */
+/** Finds how long a phase lasts at least, by the wall clock. */
 
 import { minuteOf } from '../calendar/civil-text.ts';
 import { MINUTES_PER_DAY } from '../calendar/time-factors.ts';

@@ -1,4 +1,4 @@
-/** A loop as one phase runs it: some outlets shut, its own required flows. */
+/** Makes a loop as one phase runs it: some outlets closed, its own required flows. */
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { SystemOutlet } from '../network/system.ts';
 import type { Phase } from './schedule.ts';

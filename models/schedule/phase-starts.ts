@@ -1,4 +1,4 @@
-/** When the phases of a schedule begin. */
+/** Finds when the phases of a schedule begin. */
 
 import { minuteOf } from '../calendar/civil-text.ts';
 import type { Interval } from '../calendar/civil-year.ts';

@@ -1,4 +1,4 @@
-/** The plan of a phase by its place in the schedule. */
+/** Reads the plan of a phase by its place in the schedule. */
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 
 export function planAt({ phases }: SchedulePlan, place: number): PhasePlan {

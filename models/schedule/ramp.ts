@@ -1,4 +1,4 @@
-/** What a pump draws while its setting runs straight from one to another. */
+/** Finds what a pump draws while its setting runs straight from one to another. */
 
 /** Flow [m3/s] and power [W], averaged over time. */
 export interface MeanDuty {

@@ -1,4 +1,4 @@
-/** The runs of phases as blocks of mean power, for a bill. */
+/** Cuts the runs of phases into blocks of mean power, for a bill. */
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
 import type { Block } from './block.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';

@@ -1,4 +1,4 @@
-/** The phases of a loop's day as their user enters them, in SI. */
+/** Describes the phases of a loop's day as their user enters them, in SI. */
 import type { DayKind } from '../calendar/day-kind.ts';
 
 /** Volume [m3] to move in each run of the phase, at most a day long; flows in m3/s. */

@@ -1,4 +1,4 @@
-/** What to dial from one instant to another, step by step. */
+/** Lists what to set from one instant to another, step by step. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
 import type { Settings } from '../pump/pump.ts';

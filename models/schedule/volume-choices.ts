@@ -1,4 +1,4 @@
-/** The settings that a phase may move its volume at. */
+/** Lists the settings at which a phase may move its volume. */
 
 import { estimateDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** Whether a year's runs of a phase move their volume, and what whole hours cost above the least. */
+/** Decides whether a year's runs of a phase move their volume, and finds what whole hours cost above the least. */
 import type { Interval } from '../calendar/civil-year.ts';
 import type { PhasePlan } from './phase-plan.ts';
 import { type PhaseCalendar, phaseRuns } from './phase-starts.ts';

@@ -1,4 +1,4 @@
-/** One run of a phase that moves a volume, as settings by time. */
+/** Plans one run of a phase that moves a volume, as settings by time. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { instantOf, MS_PER_DAY, MS_PER_HOUR, offsetAt, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';

@@ -1,4 +1,4 @@
-/** What a schedule uses and costs in a year of the calendar. */
+/** Finds what a schedule uses and costs in a year of the calendar. */
 
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR } from '../calendar/zone-offsets.ts';

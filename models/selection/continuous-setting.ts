@@ -1,4 +1,4 @@
-/** The smallest setting that qualifies when the controller's steps are left out of account. */
+/** Finds the smallest feasible setting when the controller's steps are left out of account. */
 import { findRoot } from '../../curves/find-root.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';

@@ -1,4 +1,4 @@
-/** The criteria that a setting must meet, each named by the reason it gives when it fails. */
+/** Judges a setting by criteria, each named by the reason it gives when it fails. */
 
 import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';

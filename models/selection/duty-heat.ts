@@ -1,4 +1,4 @@
-/** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
+/** Finds what a pump at its duty does to the temperature of the tank, and what that costs a year. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { dailyRise, heatUse, meanHeat, pumpHeat } from '../duty/heat.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** The smallest grid setting at which every criterion holds, for one candidate. */
+/** Finds the smallest grid setting at which every criterion holds, for one candidate. */
 import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';

@@ -1,4 +1,4 @@
-/** What a caller may demand of a selection, and the defaults. */
+/** States what a caller may demand of a selection, and the defaults. */
 import type { HeatTerms } from '../duty/heat.ts';
 import type { LifeCycleTerms } from '../money/candidate-life-cycle.ts';
 

@@ -1,4 +1,4 @@
-/** Why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
+/** Finds why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
 
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 import type { DocumentPath } from '../loop/document-path.ts';

@@ -1,4 +1,4 @@
-/** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
+/** Decides which flows rise with the setting of a pump. */
 
 import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';

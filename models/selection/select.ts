@@ -1,4 +1,4 @@
-/** Which pump serves a loop at the least cost, and at which setting. */
+/** Selects the pump that serves a loop at the least cost, and its setting. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { SampledLoop } from '../duty/sampled-loop.ts';

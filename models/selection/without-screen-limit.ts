@@ -1,4 +1,4 @@
-/** What would be chosen were it not for the limit of the intake screen, and the screen that would allow it. */
+/** Finds what would be chosen without the limit of the intake screen, and the screen that would allow it. */
 
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';

@@ -1,4 +1,4 @@
-/** The figures of a loop that runs alike all day at the setting of its pump. */
+/** Finds the figures of a loop that runs alike all day at the setting of its pump. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';

@@ -1,4 +1,4 @@
-/** What a loop with its pump uses, lacks and could save in a year. */
+/** States what a loop with its pump uses, lacks and could save in a year. */
 
 import type { OutletFigures } from '../network/margins.ts';
 import type { PumpModel } from '../pump/pump-model.ts';

@@ -1,4 +1,4 @@
-/** The figures of a loop that runs by a schedule. */
+/** Finds the figures of a loop that runs by a schedule. */
 
 import type { Interval } from '../calendar/civil-year.ts';
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';

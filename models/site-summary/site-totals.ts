@@ -1,4 +1,4 @@
-/** The figures of a site, loop by loop added up, in memory that does not grow with the loops. */
+/** Adds up the figures of a site, loop by loop, in memory that does not grow with the loops. */
 import { type LoopFigures, type Saved, type Saving, type ShortOutlet, worthOfSaved } from './loop-figures.ts';
 
 export interface LoopName {

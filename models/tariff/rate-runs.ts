@@ -1,4 +1,4 @@
-/** The rates of a tariff over a stretch of time, run by run. */
+/** Walks the rates of a tariff over a stretch of time, run by run. */
 
 import { civilDate } from '../calendar/civil-day.ts';
 import { dayKindIndex } from '../calendar/day-kind.ts';

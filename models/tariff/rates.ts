@@ -1,4 +1,4 @@
-/** A tariff made ready for walking the calendar: which rate holds when, by kind of day. */
+/** Compiles a tariff into the rate of each minute, by month and kind of day. */
 
 import { dayOfText, minuteOf } from '../calendar/civil-text.ts';
 import { DAY_KINDS, namesKind } from '../calendar/day-kind.ts';

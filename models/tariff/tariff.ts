@@ -1,4 +1,4 @@
-/** A tariff as its user enters it: what a kWh costs by the wall clock. */
+/** Describes a tariff as its user enters it: what a kWh costs by the wall clock. */
 import type { DayKind } from '../calendar/day-kind.ts';
 
 export interface TariffPeriod {

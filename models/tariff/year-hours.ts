@@ -1,4 +1,4 @@
-/** How a year is spread over the rates of a tariff. */
+/** Spreads a year over the rates of a tariff. */
 import { civilYear, type Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from './rate-runs.ts';

@@ -1,4 +1,4 @@
-/** The years in which each candidate of a plan may be made, and what it is worth in each. */
+/** Lists the years in which each candidate of a plan may be made, and what it is worth in each. */
 import { budgetUpTo, isWithin } from './spending.ts';
 import type { PlanItem, PlanQuestion, Upgrade } from './upgrade.ts';
 import { upgradeValue } from './upgrade-value.ts';

@@ -1,4 +1,4 @@
-/** A whole upgrade plan: what to make when, what it spends, what stays out and why, what more money would be worth. */
+/** Plans upgrades as a whole: what to make when, what it spends, what is left out and why, what more money would be worth. */
 import { type Result, success } from '../../curves/result.ts';
 import type { ProgramSolver } from './integer-program.ts';
 import { type LeftOut, leftOutOf } from './left-out.ts';

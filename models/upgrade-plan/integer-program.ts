@@ -1,4 +1,4 @@
-/** An upgrade plan as a program of yes and no: what to make largest, under which rows. */
+/** States an upgrade plan as a program of yes and no: what to make largest, under which rows. */
 import type { Choice } from './choices.ts';
 import { budgetUpTo, mostWithin } from './spending.ts';
 import { candidateAt, type PlanQuestion } from './upgrade.ts';

@@ -1,4 +1,4 @@
-/** Why a plan leaves a candidate out, found out from the plan itself. */
+/** Finds from the plan itself why it leaves a candidate out. */
 import { type Choice, choicesOf } from './choices.ts';
 import { budgetUpTo, isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';

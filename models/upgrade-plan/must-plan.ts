@@ -1,4 +1,4 @@
-/** The must-dos of a plan placed within the budget, or those that contradict one another. */
+/** Places the must-dos of a plan within the budget, or finds those that contradict one another. */
 import { yearsOf } from './choices.ts';
 import { firstOverspent, isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';

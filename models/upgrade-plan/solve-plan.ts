@@ -1,4 +1,4 @@
-/** The upgrades and years of a plan that are worth most under its budget. */
+/** Finds the upgrades and years of a plan that are worth most under its budget. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type Choice, usefulChoices } from './choices.ts';
 import { fillPlan } from './fill-plan.ts';

@@ -1,4 +1,4 @@
-/** What a plan spends each year, against what it may. */
+/** Adds up what a plan spends each year, against its budget. */
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
 export interface YearSpending {

@@ -1,4 +1,4 @@
-/** What an upgrade plan chooses among, under which budget. */
+/** States what an upgrade plan chooses among, under which budget. */
 
 export interface Upgrade {
   readonly name: string;

@@ -1,4 +1,4 @@
-/** A plan checked against every rule, and worth recomputed, from the plan and the question alone. */
+/** Checks a plan against every rule, and recomputes its value, from the plan and the question alone. */
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
 /** Twice what a plan may overspend by rounding: the purse is summed in another order. */

@@ -1,4 +1,4 @@
-/** The cheapest way to move a volume in a stretch of hours. */
+/** Finds the cheapest way to move a volume in a stretch of hours. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { SECONDS_PER_HOUR } from '../../calendar/time-factors.ts';

@@ -1,4 +1,4 @@
-/** A volume plan whose slots are not split: repaired on the grid, with the gap that this leaves. */
+/** Plans a volume without splitting slots, and finds the gap that this leaves. */
 import { type Result, success } from '../../../curves/result.ts';
 import {
   type Choice,
