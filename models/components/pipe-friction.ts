@@ -21,7 +21,7 @@ export interface StraightPipe {
  * @param pipe diameter above 0, length at or above 0, roughness 0 up to the diameter, kinematicViscosity above 0.
  * @returns the head lost [m], odd and rising in flow, with a continuous slope; in laminar flow, zero flow included,
  *   the line h = 128 nu L Q/(pi g D^4) of Hagen-Poiseuille itself.
- * Accuracy: that of `darcyFriction`; slope against a finite difference in test/models/pipe-friction.test.ts.
+ * Accuracy: that of `darcyFriction`; slope against a finite difference in test/models/components/pipe-friction.test.ts.
  * Source: any hydraulics text, for instance Massey and Ward-Smith, Mechanics of Fluids, chapter 7.
  */
 export function pipeFriction(pipe: StraightPipe): Resistance {

@@ -12,7 +12,7 @@ export interface Consolidation {
   readonly intake?: Intake | undefined;
 }
 
-/** `place` is that of the loop that does not fit. */
+/** Why loops cannot be joined; `place` [-] is that of the loop, from 0, that does not fit. */
 export type ConsolidationFailure =
   | { readonly code: 'no-pipework'; readonly place: number }
   | { readonly code: 'other-water'; readonly place: number }
@@ -60,9 +60,12 @@ function prefixes(loops: readonly Loop[]): readonly string[] {
 }
 
 /**
- * The joined loop: one suction, a manifold, and behind it the discharge of each loop. Static heads of the loops move to their
- * outlets; the pump stands at the height of the first; tank and installed pump are left out.
- * Fails on a loop known by its system curve alone, of other water, or of another friction multiplier than the first.
+ * The joined loop: one suction, a manifold, and behind it the discharge of each loop.
+ *
+ * Static heads of the loops move to their outlets, whose names get that of their loop; pump elevation, water and
+ * friction multiplier are those of the first loop; tank and installed pump are left out.
+ * Errors: `no-pipework` for a loop known by its system curve alone; `other-water` and `other-friction` where a loop
+ *   differs from the first.
  */
 export function consolidatedLoop({
   loops,

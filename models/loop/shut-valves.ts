@@ -9,7 +9,7 @@ export interface ShutValve {
   readonly outlets: readonly string[];
 }
 
-/** From the suction on; one a run, the first, and none beyond another. */
+/** The closed valves from the suction on: one a run, the first, and none beyond another. */
 export function shutValves(loop: Loop): readonly ShutValve[] {
   if ('systemCurve' in loop) return [];
   const atSuction = shutIn(loop.suction, ['suction']);

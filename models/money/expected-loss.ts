@@ -21,7 +21,7 @@ const EQUAL = 1e-9;
  * exp(-survivalHours/meanRestoreHours).
  *
  * The time to restore is taken as exponential about its mean, so that the last factor is the probability that the repair takes
- * longer than the animals bear (test/models/money/expected-loss.test.ts against a simulation). A mean of 0 restores at once.
+ * longer than the animals bear (test/models/money/decisions.test.ts against a simulation). A mean of 0 restores at once.
  */
 export function lossesPerYear(
   modes: readonly FailureMode[],

@@ -10,7 +10,9 @@ import { pipeworkSystem } from './pipework-system.ts';
 import type { NetworkFailure } from './place-elements.ts';
 import type { System } from './system.ts';
 
+/** A loop made ready for computing. */
 export interface CompiledLoop {
+  /** As its user entered it. */
   readonly entered: Loop;
   readonly water: WaterProperties;
   readonly system: System;
@@ -18,9 +20,14 @@ export interface CompiledLoop {
   readonly network: Network | null;
 }
 
+/** Why a loop does not compile, with the place in its document. */
 export type LoopFailure = NetworkFailure | (SystemCurveFailure & { readonly path: DocumentPath });
 
-/** Compiles a loop; fails with the place in its document that does not make sense. */
+/**
+ * Compiles a loop: the properties of its water, and its system by pipework or by system curve.
+ *
+ * Errors: those of `buildNetwork` and `fitSystemCurve`, with the place in the document that does not make sense.
+ */
 export function compileLoop(loop: Loop): Result<CompiledLoop, LoopFailure> {
   const water = waterProperties(loop.water);
   if ('systemCurve' in loop) {
