@@ -1,9 +1,11 @@
 /** Finds how fast water passes through the openings of an intake screen. */
 import type { IntakeScreen } from '../loop/loop.ts';
 
-/** Through-slot velocities [m/s]: over the open area, and where the screen draws most. */
+/** Through-slot velocities. */
 export interface ScreenVelocities {
+  /** Over the open area [m/s]. */
   readonly mean: number;
+  /** Where the screen draws most [m/s]. */
   readonly peak: number;
 }
 

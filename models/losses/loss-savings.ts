@@ -12,13 +12,18 @@ export const SAVINGS_ROWS = 10;
 /** Share of a year's use below which a saving is none: what settings of any decimals are found to. */
 const ROUNDING = 1e-9;
 
+/** What a year uses. */
 export interface Use {
+  /** [kWh/year] */
   readonly annualEnergy: number;
-  /** Null without a price. */
+  /** [money/year]; null without a price. */
   readonly annualCost: number | null;
 }
 
-/** Null: no candidate serves the loop so changed. */
+/**
+ * What a change saves a year, with the candidate by its place [-] and the setting [% of full] then; null: no
+ * candidate serves the loop so changed.
+ */
 export interface Saving {
   /** The best of all candidates on the grids of their settings, before less after. */
   readonly grid: (Use & { readonly candidate: number; readonly setting: number }) | null;
@@ -30,8 +35,8 @@ export interface Saving {
 export type Savings = Readonly<Record<Change, Saving | null>>;
 
 /**
- * The savings of the ten rows that take most of those that can change, by place in `rows`: the whole choice is made
- * again for each changed loop, with all its candidates, trims and assurance.
+ * The savings [kWh/year, money/year] of the ten rows that take most of those that can change, by place in `rows`: the
+ * whole choice is made again for each changed loop, with all its candidates, trims and assurance.
  */
 export function lossSavings({
   model,

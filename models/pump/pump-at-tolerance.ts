@@ -4,6 +4,7 @@ import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from './pump-at-set
 import type { GradeTolerance } from './tolerance-grades.ts';
 import { type ToleranceEnd, uncertainHead } from './uncertain-head.ts';
 
+/** A pump at both ends of what its curves leave open. */
 export interface PumpEnds {
   readonly low: PumpMaker;
   readonly high: PumpMaker;

@@ -22,17 +22,22 @@ export const CRITERION_REASONS = [
 
 export type CriterionReason = (typeof CRITERION_REASONS)[number];
 
-/** A criterion as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
+/** A criterion as found at one duty. */
 export interface Judgement {
   readonly reason: CriterionReason;
   /** The outlet that decides, where one does. */
   readonly outlet: string | null;
+  /** Of the duty [% of full]. */
   readonly setting: number;
+  /** Judged: a flow [m3/s], a velocity [m/s], a head [m] or an efficiency [-]. */
   readonly value: number;
+  /** In the unit of the value [as value]. */
   readonly limit: number;
+  /** Relative distance to the limit [-]: the criterion holds where it is not negative. */
   readonly clearance: number;
 }
 
+/** A criterion that a duty is judged by. */
 export interface Criterion {
   readonly reason: CriterionReason;
   /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
@@ -42,10 +47,12 @@ export interface Criterion {
   judge(duty: DutyFigures): Judgement;
 }
 
+/** What a duty is judged by. */
 export interface CriteriaContext {
   readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }
 

@@ -12,6 +12,7 @@ import { tighterJudgements } from './tighter-judgements.ts';
 /** Two criteria that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];
 
+/** What a search of the grid found; `settings` [-] were looked at. */
 export type GridOutcome =
   | { readonly feasible: true; readonly duty: ExactDuty }
   | {
@@ -50,12 +51,13 @@ export interface SearchedEnd {
 }
 
 /**
- * Searches the grid of a candidate's settings.
+ * Searches the grid of a candidate's settings for the smallest at which every criterion holds.
  *
- * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on, or
- * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
- * `worstCase` each criterion, of the same list, must hold there too; the duty told is the one as entered.
- * Throws `SolveFailure` where network or search reach a limit.
+ * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on,
+ * or up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With
+ * a `worstCase` each criterion, of the same list, must hold there too; the duty given is the one as entered.
+ * @param search count [-] of equal pumps in parallel.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function searchGrid({
   pump,
@@ -101,6 +103,7 @@ function inBothCases(plain: Search, worst: Search): Search {
   };
 }
 
+/** Whether a criterion holds as judged. */
 export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
 /** Where a criterion holds, as far as is known before all settings are judged. */

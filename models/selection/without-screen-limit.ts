@@ -14,11 +14,15 @@ import {
   type WorstCase,
 } from './select.ts';
 
+/** What the limit of the screen rules out. */
 export interface WithoutScreenLimit {
   readonly ranked: Ranked;
   /** Through the part-clogged screen as it is [m/s]. */
   readonly velocities: ScreenVelocities;
-  /** The least screen of the same kind whose mean and peak keep to the limit; null where it takes too many. */
+  /**
+   * The least screen of the same kind whose mean and peak velocity are within the limit; null where it takes too
+   * many.
+   */
   readonly screen: IntakeScreen | null;
 }
 
