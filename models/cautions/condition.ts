@@ -58,9 +58,9 @@ const FEW = { readings: 30, days: 30 } as const;
 
 /** What of a condition, its readings and its loop decides the cautions. */
 export interface ConditionFacts {
-  /** Readings that were judged. */
+  /** Readings that were judged [-]. */
   readonly used: number;
-  /** From the first reading to the last. */
+  /** From the first reading to the last [days]. */
   readonly days: number;
   /** The difference was there from the first reading on and does not grow. */
   readonly isSteady: boolean;

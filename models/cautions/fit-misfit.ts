@@ -4,9 +4,9 @@ import { speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 
 export interface Misfit {
-  /** Root mean square over the points, a share. */
+  /** Root mean square over the points, a share [-]. */
   readonly meanSquareRoot: number;
-  /** Place of the point farthest off, and how far, a share. */
+  /** Place of the point farthest off [-], and how far, a share [-]. */
   readonly farthest: { readonly index: number; readonly share: number };
 }
 

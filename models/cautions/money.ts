@@ -39,7 +39,7 @@ const FEW_FAILURES = 5;
 /** What a bill of materials leaves out. */
 export const billCautions = (): readonly CautionOf<typeof MONEY>[] => [MONEY.give('materials-as-entered')];
 
-/** Judges the failures that a number of spares rests on. */
+/** Judges the failures [-] that a number of spares rests on. */
 export const sparesCautions = ({
   failures,
 }: {

@@ -18,7 +18,7 @@ export const PARALLEL_PUMPS = topic({
   },
 });
 
-/** Judges a duty of `count` pumps; nothing for a single one. */
+/** Judges a duty of `count` pumps [-]; nothing for a single one. */
 export function parallelCautions(
   loop: CompiledLoop,
   { count }: { readonly count: number },

@@ -2,9 +2,10 @@
 import type { Interval } from '../calendar/civil-year.ts';
 
 export interface Block extends Interval {
-  /** [%]; 0 is stopped. */
+  /** [% of full]; 0 is stopped. */
   readonly setting: number;
-  /** Time means [m3/s, W]. */
+  /** Time mean [m3/s]. */
   readonly flow: number;
+  /** Time mean [W]. */
   readonly power: number;
 }

@@ -3,7 +3,7 @@
 import { minuteOf } from '../calendar/civil-text.ts';
 import { MINUTES_PER_DAY } from '../calendar/time-factors.ts';
 
-/** Minutes from a time of day to the next of the starts, a whole day where there is no other. */
+/** Minutes [min] from a time of day to the next of the starts, a whole day where there is no other. */
 export function minutesToNext(from: string, starts: readonly string[]): number {
   const minute = minuteOf(from);
   const gaps = starts.map((start) => (minuteOf(start) - minute + MINUTES_PER_DAY) % MINUTES_PER_DAY);

@@ -10,8 +10,9 @@ import { lastSetting, type Memory, volumesOf } from './run-blocks.ts';
 import { type Prices, volumeRun } from './volume-run.ts';
 
 export interface Step extends Interval {
+  /** Place in the schedule [-]. */
   readonly phase: number;
-  /** [%]; 0 is stopped. */
+  /** [% of full]; 0 is stopped. */
   readonly setting: number;
   readonly feasible: boolean;
 }

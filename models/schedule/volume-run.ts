@@ -18,8 +18,9 @@ export interface Prices {
 export interface VolumeRun {
   readonly blocks: readonly Block[];
   readonly feasible: boolean;
-  /** Cost above what no plan can be cheaper than, and that bound; null where the volume is out of reach. */
+  /** Cost above what no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly gap: number | null;
+  /** What no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly bound: number | null;
 }
 

@@ -11,8 +11,9 @@ export interface LoopEntry {
   readonly loop: LoopName;
   readonly figures: LoopFigures | null;
   readonly isScheduled: boolean;
-  /** Of the pumps that are there. */
+  /** Of the pumps that are there [-]. */
   readonly count: number;
+  /** Of the pumps that are there [% of full]. */
   readonly setting: number;
 }
 
@@ -22,6 +23,7 @@ export interface ShortEntry extends ShortOutlet {
 
 export interface AboveEntry extends Saved {
   readonly loop: LoopName;
+  /** [% of full] */
   readonly installedSetting: number;
 }
 
@@ -35,16 +37,18 @@ export interface SavingEntry extends Saving {
 export const TOLD_MOST = 50;
 export const SAVINGS_TOLD = 10;
 
+/** Sums over the loops of a site, counts [-] of loops. */
 export interface SiteTotals {
   readonly loops: number;
   readonly withoutPump: number;
   readonly withoutRequirement: number;
   readonly scheduled: number;
   readonly unsolved: number;
-  /** W, the mean over the year. */
+  /** Mean over the year [W]. */
   readonly power: number;
+  /** [kWh/year] */
   readonly annualEnergy: number;
-  /** Null once a loop has no price. */
+  /** [money/year]; null once a loop has no price. */
   readonly annualCost: number | null;
   readonly short: { readonly count: number; readonly worst: readonly ShortEntry[] };
   readonly above: { readonly count: number; readonly most: readonly AboveEntry[] };
@@ -59,6 +63,7 @@ export const NO_TOTALS: SiteTotals = {
   savings: [],
 };
 
+/** The totals with one more loop that has no pump. */
 export const withoutPump = (totals: SiteTotals): SiteTotals => ({
   ...totals,
   loops: totals.loops + 1,
@@ -76,6 +81,7 @@ function kept<Item>(
   return [...list, item].toSorted((a, b) => rank(a) - rank(b)).slice(0, most);
 }
 
+/** The totals with one more loop. */
 export function withLoop(totals: SiteTotals, { loop, figures, ...entry }: LoopEntry): SiteTotals {
   const counted = {
     ...totals,

@@ -10,6 +10,7 @@ export interface UpgradePlan {
   readonly plan: SolvedPlan;
   readonly spending: readonly YearSpending[];
   readonly leftOut: readonly LeftOut[];
+  /** The same with a budget [money/year] that is larger in every year. */
   readonly moreBudget: {
     /** Of each year, this much more. */
     readonly budget: readonly number[];

@@ -3,6 +3,7 @@ import { type Choice, choicesOf } from './choices.ts';
 import { budgetUpTo, isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
+/** Why the candidate at a place [-] is left out: values and money [money], years [years]. */
 export type LeftOut = { readonly candidate: number } /** It may not be made in any year of the plan. */ & (
   | { readonly reason: 'outside-plan' }
   /** `value`: what it would be worth in its best year, at most 0. */

@@ -6,9 +6,9 @@ import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 export interface Contradiction {
   readonly code: 'contradictory-musts';
   readonly why: 'group' | 'years' | 'budget';
-  /** Places of the candidates that cannot all be made. */
+  /** Places of the candidates that cannot all be made [-]. */
   readonly candidates: readonly number[];
-  /** The year by which the budget does not reach; null where another rule stands in the way, or no one year decides. */
+  /** By which the budget is not enough [years]; null where another rule prevents it, or no one year decides. */
   readonly year: number | null;
 }
 
@@ -71,8 +71,10 @@ export function placedMusts(question: PlanQuestion): readonly PlanItem[] | null 
 }
 
 /**
- * Where money does not carry over and all musts cannot be paid: few musts that cannot all be, by leaving out one after the
- * other as long as the rest still cannot. `fits` tells whether those alone can be made, null where it was not found out.
+ * Where money does not carry over and all musts cannot be paid: few musts, by their places [-], that cannot all be,
+ * found by leaving out one after the other as long as the rest still cannot.
+ *
+ * @param fits whether those alone can be made, null where it was not found out.
  */
 export function conflictingMusts(
   question: PlanQuestion,

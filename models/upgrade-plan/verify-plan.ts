@@ -49,7 +49,7 @@ function withinBudget(question: PlanQuestion, items: readonly PlanItem[]): reado
   return [];
 }
 
-/** Present value of a plan by its yearly cash: every year's end discounted once, from the last year back. */
+/** Present value [money] of a plan by its yearly cash: every year's end discounted once, from the last year back. */
 export function cashValue(question: PlanQuestion, items: readonly PlanItem[]): number {
   const { years, discountRate } = question;
   const left = items.reduce((sum, { candidate, year }) => {
