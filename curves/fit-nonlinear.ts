@@ -6,7 +6,7 @@ import { failed, type Result, success } from './result.ts';
 
 /** What to fit: parameters [any] in units of their own. */
 export interface NonlinearQuestion {
-  /** What shall be small, by parameters; as many as there are rows, whatever the parameters. */
+  /** What is to be small, by parameters; as many as there are rows, whatever the parameters. */
   readonly residualsAt: (parameters: readonly number[]) => readonly number[];
   readonly start: readonly number[];
   /** Bounds of each parameter; unbounded where left out. */

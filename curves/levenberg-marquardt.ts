@@ -59,7 +59,7 @@ export function descend(
     );
     return { parameters: parameterValues, sumOfSquares: parameterError };
   } catch (error) {
-    // What the package says of parameters that cannot be told apart; other errors are bugs.
+    // What the package says of parameters that cannot be separated; other errors are bugs.
     if (!(error instanceof Error && error.message.includes('singular'))) throw error;
     return { parameters: start, sumOfSquares: squares(residualsAt(start)) };
   }

@@ -1,4 +1,4 @@
-/** Tells the days of the week apart, and holidays, which count as none of them. */
+/** Distinguishes the days of the week, and holidays, which count as none of them. */
 import { DAYS_PER_WEEK } from './time-factors.ts';
 
 export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;

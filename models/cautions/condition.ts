@@ -74,8 +74,8 @@ export interface ConditionFacts {
   readonly formerOutlets: readonly string[];
   /** Not all readings were judged one by one. */
   readonly isSampled: boolean;
-  /** A date was told by going on along the trend. */
-  readonly tellsDate: boolean;
+  /** A date was found by continuing the trend. */
+  readonly hasDate: boolean;
   /** Something is to be done at pump or pipes. */
   readonly asksForService: boolean;
 }
@@ -94,7 +94,7 @@ export function conditionCautions(
     ...CONDITION.when(facts.throttles, 'condition-openings'),
     ...CONDITION.about('condition-former-outlets', formerOutlets),
     ...CONDITION.when(facts.isSampled, 'condition-sampled'),
-    ...CONDITION.when(facts.tellsDate, 'condition-straight-line'),
+    ...CONDITION.when(facts.hasDate, 'condition-straight-line'),
     ...UPKEEP.when(facts.asksForService, 'isolate-before-service'),
   ];
 }

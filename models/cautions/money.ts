@@ -61,7 +61,7 @@ export const comparisonCautions = ({
   ...MONEY.when(countsRisk, 'failures-independent'),
 ];
 
-/** Whether a pump lacks the price that a ranking by life-cycle cost goes by. */
+/** Whether a pump lacks the price that a ranking by life-cycle cost needs. */
 export const priceCautions = ({
   isUnpriced,
 }: {

@@ -46,7 +46,7 @@ export function suctionCautions(
   return [...SUCTION.when(isAbove, 'submerged-above-surface'), ...pressureCautions(context, duty)];
 }
 
-/** Water that boils on its way needs no points of the pump to be told. */
+/** That water boils on its way is found without any points of the pump. */
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly CautionOf<typeof SUCTION>[] {
   const { available, required } = npshFigures(context)(duty);
   if (required === null) {

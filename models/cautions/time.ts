@@ -64,8 +64,8 @@ export const setpointCautions = ({
   TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]);
 
 /**
- * Whether costs rest on a mean price: round the clock that is exact; with fewer hours it stands in for hours that
- * nobody stated.
+ * Whether costs rest on a mean price: round the clock that is exact; with fewer hours it replaces hours that
+ * were not stated.
  *
  * @param of tariff, the name of the tariff that the price is of, null where the price was stated; hoursPerDay [h]
  *   0..24.

@@ -21,7 +21,7 @@ export interface OpeningNotKnown {
  * runs on straight lines of the opening, from the narrowest row to 0 at opening 0. So K rises without bound as it shuts.
  * @param site opening [%] 0..100; bore [m]; kinematic viscosity [m2/s].
  * @returns 'shut' at opening 0.
- * Accuracy: the table's own at 100 and at its rows; between and below them nobody published the interpolation.
+ * Accuracy: the table's own at 100 and at its rows; between and below them the interpolation is unpublished.
  * Errors: `opening-not-known` outside 0..100, and between for a valve without a table.
  * Source: each row of VALVES.
  */

@@ -40,7 +40,7 @@ export function sampleLoop(loop: CompiledLoop): SampledLoop {
   };
 }
 
-/** From this share of the required flow on, outlets must rise up to it: what flows below circulates, and serves nobody. */
+/** From this share of the required flow on, outlets must rise up to it: what flows below circulates, and reaches no outlet. */
 const RISING_FROM = 0.02;
 
 const risesUpTo = (samples: SampledSystem, flow: number): boolean =>

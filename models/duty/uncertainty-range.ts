@@ -28,7 +28,7 @@ export interface UncertaintyRange {
  * The least and the most flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the
  * setting of a duty; the high power is (1 + tP) times the largest, tP that of the grade.
  *
- * @param of land, which finds the duty of a pump on the loop; others, duties that the answer shall hold under too.
+ * @param of land, which finds the duty of a pump on the loop; others, duties that the range must include too.
  * @returns null where there is neither a grade nor a scatter of the points.
  */
 export function uncertaintyRange({

@@ -24,7 +24,7 @@ const NAME_MAX = 120;
 const isSame = (a: WaterState, b: WaterState): boolean =>
   a.temperature === b.temperature && a.salinity === b.salinity;
 
-/** Names tell their loop, which makes them differ; those of loops of one name are counted. */
+/** Names begin with that of their loop, which makes them differ; those of loops of one name are counted. */
 function renamed(branch: Branch, name: (outlet: string) => string, lift: number): Branch {
   const { outlet, branches } = branch;
   return {

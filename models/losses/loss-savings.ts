@@ -7,7 +7,7 @@ import { continuousDuty } from '../selection/continuous-setting.ts';
 import { type Change, canChange, changedLoop } from './loss-changes.ts';
 import type { LossRow } from './loss-rows.ts';
 
-/** How many rows are looked into, the dearest first. */
+/** How many rows are looked into, those of the largest share first. */
 export const SAVINGS_ROWS = 10;
 /** Share of a year's use below which a saving is none: what settings of any decimals are found to. */
 const ROUNDING = 1e-9;
@@ -63,7 +63,7 @@ export function lossSavings({
     };
   };
   return new Map(
-    dearest(rows).map((place) => {
+    largestShares(rows).map((place) => {
       const row = rows[place];
       if (row === undefined) throw new Error(`there is no row ${place}`);
       return [place, byChange((change) => savingOf(row, change))] as const;
@@ -77,7 +77,7 @@ const byChange = <T>(make: (change: Change) => T): Readonly<Record<Change, T>> =
   removed: make('removed'),
 });
 
-function dearest(rows: readonly LossRow[]): readonly number[] {
+function largestShares(rows: readonly LossRow[]): readonly number[] {
   return rows
     .flatMap((row, place) => (canChange(row) ? [{ place, share: row.share }] : []))
     .toSorted((a, b) => b.share - a.share || a.place - b.place)

@@ -70,7 +70,7 @@ const screenCleaning = (screens: number): StarterTask => ({
   parts: 0,
 });
 
-/** Months that are no whole number are told in days; ten years are the longest interval. */
+/** Months that are no whole number become days; ten years are the longest interval. */
 const everyMonths = (months: number): Interval =>
   Number.isInteger(months)
     ? { months: Math.min(months, MONTHS_MAX) }

@@ -41,7 +41,7 @@ export function compileLoop(loop: Loop): Result<CompiledLoop, LoopFailure> {
   return success({ entered: loop, water, system: pipeworkSystem(network.value), network: network.value });
 }
 
-/** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not told apart. */
+/** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not known by themselves. */
 function curveSystem(
   curve: SystemCurve,
   {

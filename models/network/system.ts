@@ -41,6 +41,6 @@ export interface System {
    * Throws `SolveFailure` where the network does not settle; undefined behaviour unless `passesWater`.
    */
   stateAt(flow: number, near?: SystemState): SystemState;
-  /** Head lost from the surface drawn from to the pump [m] at a total flow; 0 where it is not told apart. */
+  /** Head lost from the surface drawn from to the pump [m] at a total flow; 0 where it is not known by itself. */
   suctionLossAt(flow: number): number;
 }

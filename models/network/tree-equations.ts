@@ -11,7 +11,7 @@ const LEAST_FLOW = 1e-9;
 /** Heads balance to this share of the largest loss; the rounding of the heads themselves allows a little more. */
 const BALANCE = 1e-12;
 const ROUNDING = 4e-15;
-/** Nobody can tell a head [m] as small as this from none. */
+/** A head as small as this counts as none [m]. */
 const NO_HEAD = 1e-20;
 /** A branch without a loss is given this share of the steepest slope, and never less than this [s/m2]. */
 const LEAST_SLOPE_SHARE = 1e-9;

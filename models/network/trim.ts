@@ -64,11 +64,11 @@ export function trimNetwork(network: Network): TrimmedNetwork {
     const open = children.filter((c) => shut[c] !== true);
     if (open.length === 0) continue;
     const needs = open.map((c) => at(headAtFarEnd, c) + lossTo(branches, flow, c));
-    const neediest = Math.max(...needs);
-    headAtFarEnd[b] = neediest;
+    const greatest = Math.max(...needs);
+    headAtFarEnd[b] = greatest;
     for (const [place, c] of open.entries()) {
-      const excess = neediest - (needs[place] ?? neediest);
-      added[c] = excess > NO_TRIM * Math.abs(neediest) ? excess : 0;
+      const excess = greatest - (needs[place] ?? greatest);
+      added[c] = excess > NO_TRIM * Math.abs(greatest) ? excess : 0;
     }
   }
   return {

@@ -24,11 +24,11 @@ const FACTOR_OF = {
   frictionOverHead: 'friction',
 } as const satisfies Record<ParameterName, FactorName>;
 
-/** The factor that a parameter stands for. */
+/** The factor that a parameter changes. */
 export const factorOf = (name: ParameterName): FactorName => FACTOR_OF[name];
 
 /**
- * The factors of some parameters by their values [-], in one order; a factor that no parameter stands for is as
+ * The factors of some parameters by their values [-], in one order; a factor that no parameter changes is as
  * entered.
  */
 export function factorsOf(names: readonly ParameterName[], values: readonly number[]): Factors {

@@ -14,7 +14,7 @@ export function settingAt(settings: Settings, index: number): number {
   const { min, max, step } = settings;
   if (index >= gridSize(settings) - 1) return max;
   const setting = min + index * step;
-  // Decimal steps such as 0.1 leave rounding noise that nobody dialled.
+  // Decimal steps such as 0.1 leave rounding noise that no controller offers.
   return Number.isInteger(setting) ? setting : Number(setting.toPrecision(12));
 }
 

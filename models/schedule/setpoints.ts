@@ -20,7 +20,7 @@ export interface Step extends Interval {
 /** Long enough to hold the start of the run before the one that is asked about. */
 const RUN_BEFORE = 1;
 
-/** The steps that touch an interval, whole, in order. Ramps go by the minute, on the grid of the pump's settings. */
+/** The steps that touch an interval, whole, in order. Ramps change every minute, on the grid of the pump's settings. */
 export function stepsWithin(
   plan: SchedulePlan,
   calendar: PhaseCalendar,

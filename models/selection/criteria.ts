@@ -8,7 +8,7 @@ import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Limits } from './options.ts';
 
-/** In the order in which they are told. */
+/** In the order in which answers give them. */
 export const CRITERION_REASONS = [
   'efficiency-impossible',
   'not-enough-head',
@@ -40,7 +40,7 @@ export interface Judgement {
 /** A criterion that a duty is judged by. */
 export interface Criterion {
   readonly reason: CriterionReason;
-  /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
+  /** What it follows: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
   readonly by: 'flow' | 'flow-at-full-speed' | null;
   /** Where that rises with the setting: held from some setting on, up to some setting, or neither. */
   readonly along: 'from' | 'up-to' | null;

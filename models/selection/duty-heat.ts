@@ -10,7 +10,7 @@ import type { Running } from './options.ts';
 export interface DutyHeat {
   /** Heat into the water while the pump runs [W]. */
   readonly power: number;
-  /** Whether 0.8 stood in for the motor's efficiency. */
+  /** Whether 0.8 was taken for the motor's efficiency. */
   readonly motorEfficiencyAssumed: boolean;
   /** Warming by the day's mean heat, before losses to the room [K/day]; null without a tank volume. */
   readonly dailyRise: number | null;

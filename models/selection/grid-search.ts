@@ -37,7 +37,7 @@ interface Search {
   readonly size: number;
   readonly criteria: readonly Criterion[];
   readonly drooping: boolean;
-  /** What rises with the setting: where a criterion goes by it, `along` tells where the criterion holds. */
+  /** What rises with the setting: where a criterion follows it, `along` says where the criterion holds. */
   rises(): Rises;
   judged(index: number): Judged;
   exact(index: number): Judged<ExactDuty>;
@@ -191,7 +191,7 @@ function rejection(search: Search): GridOutcome {
   const failing = search.criteria.flatMap(({ reason }) => {
     const index = nearestTo(search, reason);
     if (holds(judgementOf(search.judged(index), reason))) return [];
-    // On the exact duty, so that the figures told are those of a duty point asked for.
+    // On the exact duty, so that the figures given are those of a duty point asked for.
     return [judgementOf(search.exact(index), reason)];
   });
   return {

@@ -33,9 +33,9 @@ export interface SavingEntry extends Saving {
   readonly settingAlone: Saved | null;
 }
 
-/** Told worst or best first; those beyond are counted. */
-export const TOLD_MOST = 50;
-export const SAVINGS_TOLD = 10;
+/** Listed worst or best first; those beyond are counted. */
+export const REPORTED_MOST = 50;
+export const SAVINGS_REPORTED = 10;
 
 /** Sums over the loops of a site, counts [-] of loops. */
 export interface SiteTotals {
@@ -107,12 +107,12 @@ export function withLoop(totals: SiteTotals, { loop, figures, ...entry }: LoopEn
 
 const withShort = ({ count, worst }: SiteTotals['short'], entry: ShortEntry): SiteTotals['short'] => ({
   count: count + 1,
-  worst: kept(worst, entry, { most: TOLD_MOST, rank: ({ margin }) => margin }),
+  worst: kept(worst, entry, { most: REPORTED_MOST, rank: ({ margin }) => margin }),
 });
 
 const withAbove = ({ count, most }: SiteTotals['above'], entry: AboveEntry): SiteTotals['above'] => ({
   count: count + 1,
-  most: kept(most, entry, { most: TOLD_MOST, rank: (one) => -worthOfSaved(one) }),
+  most: kept(most, entry, { most: REPORTED_MOST, rank: (one) => -worthOfSaved(one) }),
 });
 
 /** Of each loop the larger saving: another pump, or the one that is there at a lower setting. */
@@ -126,5 +126,5 @@ function withSaving(
   const best: Saving | null = isOther ? otherPump : alone;
   if (best === null || !(worthOfSaved(best) > 0)) return savings;
   const entry = { ...best, loop, settingAlone: aboveNeed };
-  return kept(savings, entry, { most: SAVINGS_TOLD, rank: (one) => -worthOfSaved(one) });
+  return kept(savings, entry, { most: SAVINGS_REPORTED, rank: (one) => -worthOfSaved(one) });
 }

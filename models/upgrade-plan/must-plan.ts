@@ -49,14 +49,14 @@ export function overspentMusts(question: PlanQuestion): Contradiction | null {
   return { code: 'contradictory-musts', why: 'budget', candidates, year };
 }
 
-/** All musts in years that the budget allows. Null where money does not carry over and none were found by placing the dearest first. */
+/** All musts in years that the budget allows. Null where money does not carry over and none were found by placing those of the highest cost first. */
 export function placedMusts(question: PlanQuestion): readonly PlanItem[] | null {
   if (question.carryOver) return latest(question);
   let items: readonly PlanItem[] = [];
-  const dearestFirst = mustsOf(question).toSorted(
+  const highestCostFirst = mustsOf(question).toSorted(
     (a, b) => candidateAt(question, b).cost - candidateAt(question, a).cost,
   );
-  for (const candidate of dearestFirst) {
+  for (const candidate of highestCostFirst) {
     const upgrade = candidateAt(question, candidate);
     const { first, last } = yearsOf(upgrade, question);
     const room = roomIn(question, items);

@@ -73,7 +73,7 @@ export function solvePlan(question: PlanQuestion, means: SolvingMeans): Result<S
     .map((items) => fillPlan(question, items))
     .toSorted((a, b) => worthOf(question, b) - worthOf(question, a))[0];
   if (best === undefined) return failed({ code: 'no-plan-in-time' });
-  return success(told(question, best, found));
+  return success(answered(question, best, found));
 }
 
 interface Found {
@@ -145,8 +145,12 @@ const worthOf = (question: PlanQuestion, items: readonly PlanItem[]): number =>
     0,
   );
 
-/** Pair assertion: a plan that breaks a rule, or is worth other than its yearly cash, is never told. */
-function told(question: PlanQuestion, unsorted: readonly PlanItem[], { status, bound }: Found): SolvedPlan {
+/** Pair assertion: a plan that breaks a rule, or is worth other than its yearly cash, is never answered. */
+function answered(
+  question: PlanQuestion,
+  unsorted: readonly PlanItem[],
+  { status, bound }: Found,
+): SolvedPlan {
   const items = unsorted.toSorted((a, b) => a.year - b.year || a.candidate - b.candidate);
   const broken = brokenRules(question, items);
   if (broken.length > 0) throw new Error(`invariant: the plan breaks its rules: ${broken.join('; ')}`);

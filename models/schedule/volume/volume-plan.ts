@@ -132,7 +132,7 @@ function stepsOf(hull: readonly HullPoint[], slot: number): readonly Step[] {
 
 /**
  * Points on the lower convex hull by rising flow, from the cheapest on: the cheapest of the points moves more water than any
- * that costs the same, and dearer points of less flow are of no use to anybody who needs at least a volume.
+ * that costs the same, and points of less flow at a higher cost are of no use where at least a volume is needed.
  *
  * Source: monotone chain, A. M. Andrew (1979), Another efficient algorithm for convex hulls in two dimensions.
  */
