@@ -116,7 +116,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
     formerOutlets: formerOutlets(model, readings),
     isSampled: total > readings.length,
-    tellsDate: shortfall !== null,
+    hasDate: shortfall !== null,
     asksForService: verdict !== 'as-expected' && verdict !== 'not-enough-readings',
   });
   return [...ofCondition, ...loopCautions(model)];
