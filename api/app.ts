@@ -1,4 +1,4 @@
-/** The application: a value that answers requests and opens nothing. */
+/** Builds the application, which answers requests and opens nothing. */
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { loopbackOnly } from './access/loopback.ts';
 import { siteOfCaller } from './access/site.ts';

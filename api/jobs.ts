@@ -1,4 +1,4 @@
-/** Every job that a worker thread does. */
+/** Lists every job that a worker thread does. */
 import { calibrationJob } from './features/calibration/job.ts';
 import { conditionJob } from './features/condition/job.ts';
 import { dutyPointJob } from './features/duty-point/job.ts';

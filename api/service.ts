@@ -1,4 +1,4 @@
-/** The whole service, from environment to listening. */
+/** Starts the whole service, from environment to listening. */
 import { failed, type Result, success } from '../curves/result.ts';
 import { SITE_IDS } from './access/site.ts';
 import type { Environment } from './environment.ts';

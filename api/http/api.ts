@@ -1,4 +1,4 @@
-/** The application while its routes are being mounted. */
+/** Names the application while its routes are being mounted, and all that it takes from outside. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Logger } from 'pino';
 import type { SiteStore, Store } from '../store/store.ts';

@@ -1,4 +1,4 @@
-/** CSV text as rows of named fields. */
+/** Reads CSV text as rows of named fields. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { acceptedUnits, type Quantity } from '../units/table.ts';

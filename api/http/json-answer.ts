@@ -1,4 +1,4 @@
-/** An answer in JSON, and by way of it in CSV or as one plain value. */
+/** Writes an answer in JSON, and from that in CSV or as one plain value. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { oncePerObject } from '../caches/once-per-object.ts';

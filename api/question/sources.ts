@@ -1,11 +1,12 @@
-/** Where the loop and the pumps of a recommendation come from: the store, or the request itself. */
-import type { BodyReading } from '../http/request-body.ts';
+/** Finds the loop and the pumps of a recommendation, in the store or in the request itself. */
+
 import { type Result, success } from '../../curves/result.ts';
 import type { Loop } from '../../models/loop/loop.ts';
 import { waterProperties } from '../../models/physics/water.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import { toPointer } from '../http/json-pointer.ts';
 import type { Problem } from '../http/problem.ts';
+import type { BodyReading } from '../http/request-body.ts';
 import type { StoredLoop } from '../records/loop/compiled-loops.ts';
 import { findLoop, LOOPS } from '../records/loop/kind.ts';
 import { statedDensity } from '../records/loop/water.ts';
@@ -21,7 +22,7 @@ export async function findStoredLoop(
   return success({ id: null, version: null, document: loop });
 }
 
-/** The pumps of a body, each with the place it stands at. */
+/** The pumps of a body, each with its place. */
 export function candidateRequests(
   pumps: readonly (string | Pump | { readonly pump: string | Pump; readonly count: number })[],
 ): readonly CandidateRequest[] {
@@ -40,7 +41,7 @@ export function candidateRequests(
 export async function densityOfLoop(raw: unknown, { system, store }: BodyReading): Promise<number> {
   if (typeof raw !== 'object' || raw === null || !('loop' in raw)) return DEFAULT_DENSITY;
   if (typeof raw.loop !== 'string') return statedDensity(raw.loop, { system });
-  // Heads stand in pumps alone, and pumps by their ids have none.
+  // Only pumps have heads, and pumps by their ids have none.
   const pumps = 'pumps' in raw && Array.isArray(raw.pumps) ? raw.pumps : [];
   if (pumps.every((pump) => typeof pump === 'string')) return DEFAULT_DENSITY;
   const stored = await store.of(LOOPS).get(raw.loop);

@@ -1,12 +1,13 @@
 /** A process with sites of several sizes, each with its summary and a scheduled loop to ask setpoints of. */
-import { PUMPS } from '../../api/records/pump/kind.ts';
+
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
+import { PUMPS } from '../../api/records/pump/kind.ts';
 import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
 import { WORKER_FILE } from '../../api/worker-file.ts';

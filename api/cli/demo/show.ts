@@ -1,4 +1,4 @@
-/** A recommendation as lines for a terminal. */
+/** Shows a recommendation as lines for a terminal. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 

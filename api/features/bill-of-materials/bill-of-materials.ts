@@ -1,4 +1,4 @@
-/** The bill of materials of a loop: from the question to the figures of the answer. */
+/** Computes the bill of materials of a loop, from the request to its answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

@@ -1,4 +1,4 @@
-/** The question what a loop's pipework is made of, and what it costs. */
+/** Documents the request for a bill of materials. */
 
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';

@@ -1,4 +1,4 @@
-/** The calibrations of a loop that were applied. */
+/** Documents the calibrations of a loop that were applied. */
 import { z } from '@hono/zod-openapi';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';

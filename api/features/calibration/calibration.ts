@@ -1,7 +1,5 @@
-/** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+/** Calibrates a stored loop by its readings, and applies the factors where that is asked for. */
 
-import { READINGS } from '../../records/reading/kind.ts';
-import { CALIBRATIONS } from './kind.ts';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
@@ -20,6 +18,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { SiteStore } from '../../store/store.ts';
@@ -27,6 +26,7 @@ import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationSentence } from './sentence.ts';
 
 interface Deps {

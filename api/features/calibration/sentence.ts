@@ -1,4 +1,4 @@
-/** What a calibration tells, in words. */
+/** Puts a calibration into sentences. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import { SEPARATE } from '../../../models/calibration/identifiability.ts';

@@ -1,4 +1,4 @@
-/** A comparison in answers. */
+/** Documents a comparison in answers. */
 import { z } from '@hono/zod-openapi';
 import { SENSITIVE_INPUTS } from '../../../models/money/sensitivity.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The figures of a comparison as its answer tells them. */
+/** Answers a comparison from its figures. */
 import { comparisonCautions } from '../../../models/cautions/money.ts';
 import { breakEvenPrice, breakEvenValueAtRisk, type Rival } from '../../../models/money/break-even.ts';
 import { type LifeCycle, lifeCycle } from '../../../models/money/life-cycle.ts';

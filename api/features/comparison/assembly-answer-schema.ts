@@ -1,4 +1,4 @@
-/** A pump, or several in parallel, of an option of a comparison, in answers. */
+/** Documents an assembly of an option in answers: a pump, or several in parallel. */
 import { z } from '@hono/zod-openapi';
 import { money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';

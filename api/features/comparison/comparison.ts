@@ -1,4 +1,4 @@
-/** A comparison asked for, made and ready to be stored. */
+/** Makes the comparison that a request asks for, ready to be stored. */
 
 import { type Result, success } from '../../../curves/result.ts';
 import { NAME_MAX } from '../../fields/text-field.ts';

@@ -1,4 +1,4 @@
-/** What the options of a comparison are computed with. */
+/** Gathers what the options of a comparison are computed with. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MoneyTerms } from '../../../models/money/terms.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';

@@ -1,4 +1,4 @@
-/** An option of a comparison in answers: its costs by element and year, and what they rest on. */
+/** Documents an option of a comparison in answers: its costs by element and year, and what they follow from. */
 import { z } from '@hono/zod-openapi';
 import type { ByElement, COST_ELEMENTS, CostElement } from '../../../models/money/option-costs.ts';
 import { cautionSchema } from '../../fields/caution.ts';

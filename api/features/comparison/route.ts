@@ -1,5 +1,5 @@
-/** Comparisons of life-cycle costs: made and stored, listed, read, deleted. */
-import { COMPARISONS } from './kind.ts';
+/** Makes, stores, lists, reads and deletes comparisons of life-cycle costs. */
+
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { Api } from '../../http/api.ts';
@@ -18,6 +18,7 @@ import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
+import { COMPARISONS } from './kind.ts';
 import { comparisonRequest } from './schema.ts';
 import { isStale } from './sources.ts';
 import { comparisonListTable, comparisonTable } from './table.ts';

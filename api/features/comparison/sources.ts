@@ -1,12 +1,13 @@
-/** The stored versions that a comparison rests on, and whether they still stand. */
-import { SCHEDULES } from '../../records/schedule/kind.ts';
-import { PUMPS } from '../../records/pump/kind.ts';
-import { TARIFFS } from '../../records/tariff/kind.ts';
-import { LOOPS } from '../../records/loop/kind.ts';
-import { TASKS } from '../../records/task/kind.ts';
+/** Names the stored versions that a comparison follows from, and says whether they still hold. */
+
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
@@ -72,10 +73,7 @@ export const comparisonBasis = ({ loops, pumps, tariffs, schedules }: Comparison
 });
 
 /** Whether anything that the figures rest on has changed, gone, or come since. */
-export async function isStale(
-  store: SiteStore,
-  { sources, figures }: StoredComparison,
-): Promise<boolean> {
+export async function isStale(store: SiteStore, { sources, figures }: StoredComparison): Promise<boolean> {
   if (figures.basis.modelVersion !== MODEL_VERSION) return true;
   if (siteText(await findSite(store)) !== sources.site) return true;
   const moved = async (

@@ -1,4 +1,4 @@
-/** What readings say of a loop. */
+/** Documents the condition of a loop. */
 import { z } from '@hono/zod-openapi';
 import { METERS, UNIT_MIX_UPS } from '../../../models/condition/meter-error.ts';
 import { VERDICTS } from '../../../models/condition/verdict.ts';

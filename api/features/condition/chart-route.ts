@@ -1,4 +1,4 @@
-/** The picture of the condition of a loop. */
+/** Answers with the picture of the condition of a loop. */
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
 import { SVG_EXAMPLE } from '../../drawing/svg-example.ts';

@@ -1,7 +1,5 @@
-/** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+/** Judges the condition of a stored loop by its readings. */
 
-import { SCHEDULES } from '../../records/schedule/kind.ts';
-import { READINGS } from '../../records/reading/kind.ts';
 import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
@@ -18,7 +16,9 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
@@ -59,7 +59,11 @@ export async function answerCondition(
   if (!tariff.ok) return tariff;
   const from = Math.max(range.value.from, sinceInstalled(installed, site));
   const { changes } = await store.of(READINGS).span(loop.id);
-  const { readings, total } = await readingsJudged(store, { loop: loop.id, from, before: range.value.before });
+  const { readings, total } = await readingsJudged(store, {
+    loop: loop.id,
+    from,
+    before: range.value.before,
+  });
   const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
   const [first, last] = [readings[0], readings.at(-1)];
   const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
@@ -120,7 +124,10 @@ async function readingsJudged(store: SiteStore, choice: ReadingChoice): Promise<
   const before = Math.min(choice.before, range.last + 1);
   const total = await store.of(READINGS).count({ ...choice, from, before });
   if (total <= JUDGED_MOST) {
-    return { readings: await store.of(READINGS).between({ ...choice, from, before, limit: JUDGED_MOST }), total };
+    return {
+      readings: await store.of(READINGS).between({ ...choice, from, before, limit: JUDGED_MOST }),
+      total,
+    };
   }
   const apart = Math.ceil((before - from) / JUDGED_MOST);
   const step = Math.max(DAYS_AT_ONCE * MS_PER_DAY, Math.ceil((before - from) / STATEMENTS_MOST));

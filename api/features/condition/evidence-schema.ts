@@ -1,4 +1,4 @@
-/** One thing that was measured on a loop, against what its data give. */
+/** Documents one measure of a loop against what the model predicts. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

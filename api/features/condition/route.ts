@@ -1,4 +1,4 @@
-/** The condition of a loop. */
+/** Answers with the condition of a loop. */
 
 import { z } from '@hono/zod-openapi';
 import { rangeQuery } from '../../fields/instant.ts';

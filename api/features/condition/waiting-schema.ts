@@ -1,4 +1,4 @@
-/** What it costs to put up with a drift, against what it costs to end it. */
+/** Documents what a drift costs, against what ending it costs. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';

@@ -35,9 +35,9 @@ interface DutyFacts {
   };
   readonly trims: readonly Trim[];
   readonly uncertainty: DutyAnswer['doubt'];
-  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
-  /** Whether it has no price where the ranking goes by life-cycle cost. */
+  /** Whether it has no price where the ranking is by life-cycle cost. */
   readonly isUnpriced?: boolean;
 }
 

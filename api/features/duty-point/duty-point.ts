@@ -1,4 +1,4 @@
-/** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+/** Answers the duty point of a stored loop, for the pump and the price that are meant. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -36,7 +36,7 @@ export interface DutyPointQuestion {
   readonly count?: number | undefined;
   readonly price?: number | undefined;
   readonly hoursPerDay?: number | undefined;
-  /** Velocity [m/s] to tell the reach of outlets to. */
+  /** Velocity [m/s] down to which the reach of outlets is given. */
   readonly velocity?: number | undefined;
 }
 

@@ -20,7 +20,7 @@ export interface DutyPointWork {
   readonly setting: number;
   readonly limits: Limits;
   readonly running: Running;
-  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity: number | null;
 }
 

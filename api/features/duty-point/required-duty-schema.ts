@@ -1,4 +1,4 @@
-/** The least duty that meets every requirement of a loop, as answers show it. */
+/** Documents the least duty that meets every requirement of a loop. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed } from '../../units/computed.ts';

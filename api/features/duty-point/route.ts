@@ -1,4 +1,4 @@
-/** Where a pump at a setting lands on a loop. */
+/** Answers where a pump at a setting meets the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { queryDecimal, queryQuantity } from '../../fields/query-field.ts';
 import { runningQuery } from '../../fields/running-fields.ts';

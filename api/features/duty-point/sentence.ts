@@ -1,4 +1,4 @@
-/** What a duty point says in words. */
+/** Puts a duty point into sentences. */
 
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { dangerWords } from '../../wording/dangers.ts';

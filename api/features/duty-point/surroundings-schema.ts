@@ -1,4 +1,4 @@
-/** What a duty does to the animals, the temperature and the people around a loop. */
+/** Documents what a duty does to the animals, the temperature and the people around a loop. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

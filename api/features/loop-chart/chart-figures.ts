@@ -1,4 +1,4 @@
-/** What the chart of a stored loop shows: which pump at which setting, where it lands, what the loop needs. */
+/** Gathers what the chart of a stored loop shows: a pump at a setting, its duty point, the curve of the loop. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { SiteDependencies } from '../../http/api.ts';

@@ -1,5 +1,4 @@
-/** What was lately measured on a loop, as points for its chart. */
-
+/** Finds what was measured recently on a loop, as points for its chart. */
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Gauges } from '../../../models/loop/loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';

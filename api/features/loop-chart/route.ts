@@ -1,4 +1,4 @@
-/** The picture of a pump against the system curve of a loop. */
+/** Answers with the picture of a pump against the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
@@ -56,7 +56,7 @@ export function loopChartRoute(api: Api, recommending: RecommendationDeps): void
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked, system }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const charted = await loopChartFigures({ ...deps, store }, { loop: loop.value, asked, system });

@@ -1,4 +1,4 @@
-/** All that the report of a stored loop tells, gathered. */
+/** Gathers all that the report of a stored loop shows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';

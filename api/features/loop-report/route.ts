@@ -1,4 +1,4 @@
-/** The printable report of a loop. */
+/** Answers with the printable report of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';
@@ -50,7 +50,7 @@ export function loopReportRoute(
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, query: { pump, count = 1 }, system }) => {
+    async ({ params, query: { pump, count = 1 }, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const asked = { loop: loop.value, pumps: pump?.split(','), count, system };

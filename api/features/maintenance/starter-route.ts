@@ -1,7 +1,5 @@
 /** Stores the starter set of a loop: the routine checks that common practice asks of it. */
 
-import { TASKS } from '../../records/task/kind.ts';
-import { PUMPS } from '../../records/pump/kind.ts';
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
@@ -16,8 +14,10 @@ import { jsonBody } from '../../http/json-body.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
 import { findLoop, type LoopRecord } from '../../records/loop/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import { dateText, taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { type FirstDue, firstDueField } from '../../records/task/schema.ts';
 import { firstDay, taskProblem, taskView } from '../../records/task/view.ts';
 import type { SiteStore } from '../../store/store.ts';
@@ -97,8 +97,7 @@ async function starterTasks(
   { firstDue, view }: Asked,
 ): Promise<Result<StarterTasks, Problem>> {
   const installed = loop.document.installed?.pump;
-  const pump =
-    installed === undefined ? undefined : await store.of(PUMPS).get(installed);
+  const pump = installed === undefined ? undefined : await store.of(PUMPS).get(installed);
   const there = await store.of(TASKS).all({ loop: loop.id });
   if (there.outcome === 'too-many') return failed(tooMany(there));
   const set = starterSet(loop.document, pump?.document ?? null);

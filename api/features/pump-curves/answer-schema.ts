@@ -1,4 +1,4 @@
-/** The curves fitted to a pump's points, with what a sceptic wants to know of the fit. */
+/** Documents the curves fitted to a pump's points, with the quality of the fit. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The curves of a pump as answers carry them. */
+/** Answers the curves of a pump. */
 
 import type { z } from '@hono/zod-openapi';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';

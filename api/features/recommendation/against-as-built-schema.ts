@@ -1,4 +1,4 @@
-/** What trimming saves against the loop as built. */
+/** Documents what trimming saves against the loop as built. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';

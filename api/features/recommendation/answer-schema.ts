@@ -1,4 +1,4 @@
-/** The answer to the main question: which pump at which setting serves a loop at the least cost. */
+/** Documents a recommendation: the pump and the setting that serve a loop at the least cost. */
 import { z } from '@hono/zod-openapi';
 import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
 import { basisSchema } from '../../fields/basis.ts';

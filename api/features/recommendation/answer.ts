@@ -1,4 +1,4 @@
-/** A recommendation is answered from its figures, with sentences in the units that are asked for. */
+/** Answers a recommendation from its figures, with sentences in the units that are asked for. */
 
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
@@ -59,7 +59,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
         screen: loop.document.intake?.screen,
         lifeCycle: work.running.lifeCycle,
       }),
-      cautions: [...figures.cautions, ...cautionsBeside(question)],
+      cautions: [...figures.cautions, ...otherCautions(question)],
       dataBasis: dataBasisOf(loop),
       basis,
     },
@@ -89,7 +89,7 @@ function assumptionsOf({
 }
 
 /** Of what the figures rest on besides the loop: its calibration, the tariff. */
-const cautionsBeside = ({ loop, candidates, tariff, options }: ComputedRecommendation['question']) => [
+const otherCautions = ({ loop, candidates, tariff, options }: ComputedRecommendation['question']) => [
   ...borrowedCalibration(loop.calibration, candidates),
   ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay: options.hoursPerDay }),
 ];

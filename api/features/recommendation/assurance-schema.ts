@@ -1,4 +1,4 @@
-/** What an assurance costs a year, and what it is held against. */
+/** Documents what an assurance costs a year, and the worst case behind it. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';

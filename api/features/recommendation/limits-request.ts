@@ -1,4 +1,4 @@
-/** What a caller may demand of a selection. */
+/** Documents the limits that a caller may set for a selection. */
 import { z } from '@hono/zod-openapi';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { nullable } from '../../fields/nullable.ts';

@@ -1,4 +1,4 @@
-/** Where the head of a pump goes, in money. */
+/** Documents where the head of a pump is lost, and what that costs. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

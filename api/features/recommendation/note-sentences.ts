@@ -1,4 +1,4 @@
-/** What else decides about a recommendation, in a sentence each: the screen, the assurance, the heat. */
+/** Puts what else decides about a recommendation into a sentence each: screen, assurance, heat. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import type { Limits } from '../../../models/selection/options.ts';

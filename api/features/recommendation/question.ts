@@ -1,4 +1,4 @@
-/** What a recommendation is asked about: loop, candidates and what the caller states besides. */
+/** Names what a recommendation is asked about: a loop, candidates, options. */
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import type { Balancing, Limits } from '../../../models/selection/options.ts';
 import type { AskedLifeCycle, Objective } from '../../fields/life-cycle-terms.ts';

@@ -1,4 +1,4 @@
-/** A recommendation is computed from a loop, its candidates and what running costs, and kept for those who ask again. */
+/** Computes a recommendation, and keeps its figures for those who ask again. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** A rejected candidate is answered with its reasons, the first of them in figures. */
+/** Answers why a candidate is rejected, the first reason in figures. */
 import type { z } from '@hono/zod-openapi';
 import type { CriterionReason, Judgement } from '../../../models/selection/criteria.ts';
 import type { Clash } from '../../../models/selection/grid-search.ts';

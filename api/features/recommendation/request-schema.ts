@@ -1,4 +1,4 @@
-/** The main question: a loop, the pumps to choose among, what running costs. */
+/** Documents the request for a recommendation: a loop, candidates, the cost of running. */
 
 import { z } from '@hono/zod-openapi';
 import type { HeatTerms } from '../../../models/duty/heat.ts';

@@ -1,4 +1,4 @@
-/** The main job: which pump at which setting serves a loop at the least cost. */
+/** Answers which pump at which setting serves a loop at the least cost. */
 import { success } from '../../../curves/result.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';

@@ -1,4 +1,4 @@
-/** A recommendation is put into one or two plain sentences, and a sentence for all that decides besides. */
+/** Puts a recommendation into one or two plain sentences, and one for each thing that decides besides. */
 import type { Caution } from '../../../models/cautions/catalogue.ts';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import type { LifeCycleTerms } from '../../../models/money/candidate-life-cycle.ts';

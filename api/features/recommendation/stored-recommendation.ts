@@ -1,4 +1,4 @@
-/** The recommendation for a stored loop, with nothing stated besides: what pictures and pages rest on. */
+/** Recommends a pump for a stored loop by defaults alone, for pictures and pages. */
 import { type Result, success } from '../../../curves/result.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';

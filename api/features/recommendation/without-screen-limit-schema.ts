@@ -1,4 +1,4 @@
-/** What would be chosen were it not for the limit of the intake screen. */
+/** Documents what would be chosen without the limit of the intake screen. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';

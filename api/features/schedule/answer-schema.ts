@@ -1,4 +1,4 @@
-/** A schedule as it is stored, with what it makes of a year. */
+/** Documents a stored schedule with its figures of a year. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

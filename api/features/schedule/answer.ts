@@ -1,4 +1,4 @@
-/** A schedule with what it makes of a year, as answers carry it. */
+/** Answers a schedule with its figures of a year. */
 
 import type { z } from '@hono/zod-openapi';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';

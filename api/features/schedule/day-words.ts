@@ -1,4 +1,4 @@
-/** What the chart of a day says in words. */
+/** Describes the chart of a day in words. */
 import { MS_PER_HOUR } from '../../../models/calendar/zone-offsets.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';

@@ -1,4 +1,4 @@
-/** What an outlet gets, and what it needs. */
+/** Documents what an outlet gets, and what it requires. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

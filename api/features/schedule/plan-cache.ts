@@ -1,7 +1,5 @@
-/** Planned loops are kept by the versions that they follow from, since controllers ask every minute. */
+/** Keeps planned loops by the versions that they follow from, since controllers ask every minute. */
 
-import { SCHEDULES } from '../../records/schedule/kind.ts';
-import type { SiteStore } from '../../store/store.ts';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
@@ -10,7 +8,9 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
 import { answerCache } from '../../question/answer-cache.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { noRecord } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {

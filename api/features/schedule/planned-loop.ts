@@ -1,6 +1,5 @@
-/** A loop with its installed pump, phases and prices, made ready for telling settings. */
+/** Plans a loop with its installed pump, phases and prices, ready to give settings. */
 
-import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import type { SchedulePlan } from '../../../models/schedule/phase-plan.ts';
@@ -12,6 +11,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { PlannedSchedule } from './job.ts';
@@ -27,14 +27,14 @@ export interface PlannedLoop {
   readonly rates: Rates;
   readonly isPriced: boolean;
   readonly basis: Basis;
-  /** What tells two answers apart besides the basis that they state. */
+  /** What distinguishes two answers besides the basis that they state. */
   readonly versions: unknown;
 }
 
 /** A loop that keeps one setting all day. */
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
-/** Only a loop without a schedule goes by its own requirements. */
+/** Only a loop without a schedule is planned by its own requirements. */
 function requirementProblem({ model }: LoopSources, schedule: unknown): Problem | null {
   if (schedule !== null || hasRequirement(model.system.outlets)) return null;
   const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
@@ -72,10 +72,7 @@ export interface PlanDeps {
 }
 
 /** The loop of an id with its schedule, planned. */
-export async function plannedLoop(
-  deps: PlanDeps,
-  id: string,
-): Promise<Result<PlannedLoop, Problem>> {
+export async function plannedLoop(deps: PlanDeps, id: string): Promise<Result<PlannedLoop, Problem>> {
   const loop = await findLoop(deps.store, id, null);
   if (!loop.ok) return loop;
   const schedule = (await deps.store.of(SCHEDULES).get(id)) ?? null;

@@ -1,5 +1,5 @@
-/** The schedule of a loop: read with its figures, written, deleted. */
-import type { SiteStore } from '../../store/store.ts';
+/** Reads a schedule with its figures, stores it, deletes it. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
@@ -18,9 +18,10 @@ import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
-import { type SchedulePut, type ScheduleRecord, SCHEDULES } from '../../records/schedule/kind.ts';
+import { SCHEDULES, type SchedulePut, type ScheduleRecord } from '../../records/schedule/kind.ts';
 import { scheduleInput } from '../../records/schedule/schema.ts';
 import { writeProblem } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { scheduleAnswer } from './answer.ts';
 import { scheduleSchema } from './answer-schema.ts';

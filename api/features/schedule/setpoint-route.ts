@@ -1,4 +1,4 @@
-/** What a controller is to set, now and in the next 24 hours. */
+/** Answers what a controller is to set, now and in the next 24 hours. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../../curves/result.ts';
 import { MS_PER_DAY, type ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';

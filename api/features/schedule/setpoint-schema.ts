@@ -1,4 +1,4 @@
-/** What a controller is to dial. */
+/** Documents what a controller is to set. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The records that the plan of a loop follows from. */
+/** Loads the records that the plan of a loop follows from. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** The intake screen that a flow takes. */
+/** Documents the intake screen that a flow needs. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
+/** Checks the records of a copied site as if each were stored by itself. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
@@ -100,7 +100,7 @@ function refuseReadings(
   }
 }
 
-/** Those that are what was exported; the rest is told. */
+/** Those that are what was exported; the others are named. */
 function computed<Document>(
   kind: RecordKind,
   records: readonly StoredRecord<UnseenDocument>[],
@@ -122,7 +122,7 @@ function computed<Document>(
 
 const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.map((item) => () => item);
 
-/** The problem names each fault where it stands in the document. */
+/** The problem names each fault at its place in the document. */
 export async function checkSiteCopy(
   { site, records }: SiteCopy,
   deps: Deps,

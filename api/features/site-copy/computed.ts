@@ -1,4 +1,4 @@
-/** What a site has computed and kept, looked at before it is stored again: it came from outside and may be anything. */
+/** Checks what a site has computed and kept before it is stored again, since a copy may hold anything. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';

@@ -1,4 +1,4 @@
-/** Records that stand in the copy of a site otherwise than in answers of their own. */
+/** Documents records whose form in the copy of a site differs from their own answers. */
 
 import { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';

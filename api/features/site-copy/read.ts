@@ -1,4 +1,4 @@
-/** The copy of a site read from a document, record by record. */
+/** Reads the copy of a site from a document, record by record. */
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -60,7 +60,7 @@ function readRecord<Document>(
     const { id, version, createdAt, updatedAt } = stamp.data;
     return { id, version, createdAt, updatedAt, document: document.data };
   }
-  // What is no object at all is told once, by its document.
+  // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(
     ({ path }, place, all) => path.length > 0 || place === 0 || all.length === 1,
   );

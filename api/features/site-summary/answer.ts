@@ -1,4 +1,4 @@
-/** The figures of a site as its summary tells them. */
+/** Answers the summary of a site from its figures. */
 
 import type { z } from '@hono/zod-openapi';
 import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';

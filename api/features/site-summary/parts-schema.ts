@@ -1,4 +1,4 @@
-/** The parts of the summary of a site. */
+/** Documents the parts of the summary of a site. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

@@ -1,4 +1,4 @@
-/** The whole site in figures. */
+/** Answers with the whole site in figures. */
 import type { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';

@@ -1,5 +1,4 @@
-/** The figures of a whole site. */
-
+/** Computes the figures of a whole site. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { dayAt } from '../../../models/calendar/zone-offsets.ts';
 import { type Attention, pricedAttention } from '../../../models/maintenance/attention.ts';

@@ -1,6 +1,5 @@
-/** The loops of a site added up page by page, in memory that does not grow with them. */
+/** Sums the loops of a site page by page, in memory that does not grow with them. */
 
-import { TASKS } from '../../records/task/kind.ts';
 import { type Result, success } from '../../../curves/result.ts';
 import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
@@ -14,6 +13,7 @@ import {
 import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
@@ -87,10 +87,7 @@ export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
 });
 
 /** A pump that states its service and a check that is stored for it are the same work, which counts once. */
-function storedServiceOf(
-  store: SiteStore,
-  { installed, withoutPump }: SummaryPage,
-): Promise<YearlyWork> {
+function storedServiceOf(store: SiteStore, { installed, withoutPump }: SummaryPage): Promise<YearlyWork> {
   const unstated = installed.filter(({ slice }) => slice.installed.pump.entered.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
   return store.of(TASKS).totals({ loops, kind: 'wet-end-service', today: 0 });

@@ -1,7 +1,5 @@
-/** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+/** Computes the spares of a model of device, from the request and what is stored to the answer. */
 
-import type { LoopRecord } from '../../records/loop/kind.ts';
-import { LOOPS } from '../../records/loop/kind.ts';
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
@@ -11,9 +9,11 @@ import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
+import type { LoopRecord } from '../../records/loop/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
-import type { PageStart, Page } from '../../store/versions.ts';
+import type { Page, PageStart } from '../../store/versions.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
 import type { sparesRequest } from './request-schema.ts';
@@ -31,10 +31,7 @@ interface Known {
   readonly pump: PumpRecord | null;
 }
 
-export async function answerSpares(
-  store: SiteStore,
-  request: Request,
-): Promise<Result<Answer, Problem>> {
+export async function answerSpares(store: SiteStore, request: Request): Promise<Result<Answer, Problem>> {
   const known = await complete(store, request);
   return known.ok ? computeSpares(known.value) : known;
 }
@@ -127,10 +124,7 @@ type Positions =
   | { readonly outcome: 'too-many'; readonly limit: number };
 
 /** The devices of a pump that the loops of a site state as installed. */
-async function positionsOf(
-  store: SiteStore,
-  pump: string,
-): Promise<Positions> {
+async function positionsOf(store: SiteStore, pump: string): Promise<Positions> {
   let devices = 0;
   let after: PageStart | null = null;
   for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {

@@ -1,4 +1,4 @@
-/** The system curve of a loop. */
+/** Answers with the system curve of a loop. */
 
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';

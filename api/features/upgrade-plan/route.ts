@@ -1,5 +1,5 @@
-/** Upgrade plans: made and stored, listed, read, deleted. */
-import { UPGRADE_PLANS } from './kind.ts';
+/** Makes, stores, lists, reads and deletes upgrade plans. */
+
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -16,6 +16,7 @@ import { writeProblem } from '../../records/write-problems.ts';
 import { upgradePlanAnswer, upgradePlanItem } from './answer.ts';
 import { upgradePlanList, upgradePlanSchema } from './answer-schema.ts';
 import type { UpgradePlanRecord } from './contract.ts';
+import { UPGRADE_PLANS } from './kind.ts';
 import { upgradePlanRequest } from './schema.ts';
 import { upgradePlanListTable, upgradePlanTable } from './table.ts';
 import { makeUpgradePlan } from './upgrade-plan.ts';

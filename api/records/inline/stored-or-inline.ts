@@ -1,4 +1,4 @@
-/** Loops and pumps in a request: by the id of a stored one, or sent along. */
+/** Documents loops and pumps in a request, by the id of a stored one or sent along. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';

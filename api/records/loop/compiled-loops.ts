@@ -1,4 +1,4 @@
-/** Loops are compiled once a version, since callers ask about the same loop again and again. */
+/** Compiles loops once a version, since callers ask about the same loop again and again. */
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';
@@ -18,7 +18,7 @@ export interface StoredLoop {
 }
 
 export interface CompiledLoops {
-  /** The loop with its calibration, which is `entered` of the model. `at` is where a loop of the request stands in its body. */
+  /** The loop with its calibration, which is `entered` of the model. `at` is the place of a loop of the request in its body. */
   compile(loop: StoredLoop, at: readonly PathPart[]): Result<CompiledLoop, Problem>;
 }
 

@@ -1,4 +1,4 @@
-/** The pump that a loop has, in requests and answers. */
+/** Documents the pump that is installed on a loop. */
 
 import { z } from '@hono/zod-openapi';
 import type { InstalledPump } from '../../../models/loop/loop.ts';

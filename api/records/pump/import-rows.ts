@@ -1,4 +1,4 @@
-/** Pumps made of the rows of a table, several rows a pump. */
+/** Makes pumps of the rows of a table, several rows a pump. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
@@ -130,7 +130,7 @@ const SETTING_COLUMNS: Readonly<Record<string, Column>> = {
   step: 'settingStep',
 };
 
-/** A fault of a pump, told where its row and column stand. */
+/** A fault of a pump, named by its row and column. */
 function inTable(
   error: ProblemError,
   group: readonly PlacedRow[],
@@ -165,7 +165,7 @@ function pumpOf(
   return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(placed(fit.failure.errors ?? []));
 }
 
-/** In the order in which their names first appear; faults are told by row and column. */
+/** In the order in which their names first appear; faults are named by row and column. */
 export async function pumpsOfRows(
   { rows, lines }: CsvRows,
   context: SchemaContext,

@@ -1,4 +1,4 @@
-/** How an answer refers to a pump. */
+/** Documents how an answer refers to a pump. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** A pump in requests and answers. */
+/** Documents a pump in requests and answers. */
 
 import { z } from '@hono/zod-openapi';
 import type { Pump } from '../../../models/pump/pump.ts';

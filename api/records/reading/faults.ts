@@ -1,4 +1,4 @@
-/** What is wrong with readings of a loop that a schema cannot tell: their times, their outlets, their settings. */
+/** Finds what is wrong with readings of a loop beyond their schema: their times, their outlets, their settings. */
 
 import type { Reading } from '../../../models/readings/reading.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';

@@ -91,7 +91,7 @@ function readCsv(text: string, context: SchemaContext, rules: ReadingRules): Rea
   );
 }
 
-/** Faults stand at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
+/** Faults are named at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
 function readReadings({ mediaType, text, system, density, rules }: ReadingsWork): ReadingsRead {
   const context = schemaContext({ system, side: 'request', density });
   return mediaType === 'text/csv' ? readCsv(text, context, rules) : readJson(text, context, rules);

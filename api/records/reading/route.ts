@@ -1,6 +1,5 @@
-/** What was measured on a loop: taken in, read, averaged. */
-import { READINGS } from './kind.ts';
-import { PUMPS } from '../pump/kind.ts';
+/** Stores, lists, averages and deletes readings of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
@@ -19,12 +18,14 @@ import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
+import { PUMPS } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
 import { readingsJob } from './job.ts';
+import { READINGS } from './kind.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';

@@ -1,4 +1,4 @@
-/** The site in requests and answers. */
+/** Documents the site in requests and answers. */
 
 import { z } from '@hono/zod-openapi';
 import { enteredMoney } from '../../fields/money.ts';

@@ -1,4 +1,4 @@
-/** Routine checks as answers carry them. */
+/** Documents routine checks in answers. */
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';

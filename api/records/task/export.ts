@@ -1,10 +1,12 @@
 /** Routine checks, read and written as part of a whole site. */
-import type { KindsOfRecords } from '../../features/site-copy/contract.ts';
+
+import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { type KindOfRecord, later, writtenTo } from '../../store/exported-kind.ts';
+import type { StoredRecord } from '../../store/versions.ts';
 import { TASKS } from './kind.ts';
 import { taskRecord } from './rows.ts';
 
-export const EXPORTED_TASKS: Pick<KindOfRecord<KindsOfRecords['maintenanceTasks']>, 'read' | 'write'> = {
+export const EXPORTED_TASKS: Pick<KindOfRecord<StoredRecord<MaintenanceTask>>, 'read' | 'write'> = {
   async read(db, siteId) {
     const rows = await db
       .selectFrom('maintenance_task')

@@ -1,4 +1,4 @@
-/** The query parameters of a list of routine checks. */
+/** Documents the query parameters of a list of routine checks. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';

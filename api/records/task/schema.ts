@@ -1,4 +1,4 @@
-/** Routine checks in requests. */
+/** Documents routine checks in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
@@ -74,7 +74,7 @@ export const taskFields = (context: SchemaContext) => ({
   }),
 });
 
-/** A date, or an instant whose day only the site's zone tells. */
+/** A date, or an instant whose day depends on the site's zone. */
 export type FirstDue = { readonly date: string } | { readonly at: number };
 
 export const firstDueField = (context: SchemaContext) => {
@@ -127,7 +127,7 @@ export const taskInput = perContext((context) =>
 
 export type EnteredTask = z.output<ReturnType<typeof taskInput>>;
 
-/** As it stands in the copy of a site, the day of which is known. */
+/** As it is in the copy of a site, the day of which is known. */
 export const taskCopy = perContext(
   (context): z.ZodType<MaintenanceTask> =>
     z

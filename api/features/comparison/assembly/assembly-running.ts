@@ -1,4 +1,4 @@
-/** What an assembly runs at, and what that uses and costs in a year. */
+/** Computes the setting that an assembly runs at, and what that uses and costs in a year. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { fitOnLoop } from '../../../../models/calibration/applied.ts';
 import { annualUse } from '../../../../models/duty/energy.ts';

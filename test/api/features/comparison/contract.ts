@@ -1,11 +1,12 @@
 /** What a store does with comparisons. */
-import { COMPARISONS } from '../../../../api/features/comparison/kind.ts';
+
 import { expect, it } from 'vitest';
 import type { StoredComparison } from '../../../../api/features/comparison/contract.ts';
+import { COMPARISONS } from '../../../../api/features/comparison/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { INSTALLATION } from '../../../../models/cautions/installation.ts';
-import { T0 } from '../../store/examples.ts';
 import { A, B } from '../../store/contract/two-sites.ts';
+import { T0 } from '../../store/examples.ts';
 
 export const exampleComparison = (name: string): StoredComparison => ({
   name,
@@ -75,11 +76,23 @@ export function comparisons(store: () => Store): void {
     await store().of(A, COMPARISONS).insert(kept('c1'));
     const deletion = { id: 'c1' };
     const stale = { outcome: 'stale', version: 1 };
-    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 2 })).toEqual(stale);
-    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 1 })).toEqual({
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 2 }),
+    ).toEqual(stale);
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 1 }),
+    ).toEqual({
       outcome: 'deleted',
     });
-    expect(await store().of(A, COMPARISONS).delete({ ...deletion, expectedVersion: 'any' })).toEqual({
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 'any' }),
+    ).toEqual({
       outcome: 'missing',
     });
   });

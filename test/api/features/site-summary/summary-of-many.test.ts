@@ -1,12 +1,13 @@
 /** Summaries of sites that are empty, large, scheduled, unpriced, or too large. */
-import { PUMPS } from '../../../../api/records/pump/kind.ts';
-import { LOOPS } from '../../../../api/records/loop/kind.ts';
-import type { Store } from '../../../../api/store/store.ts';
-import { CALIBRATIONS } from '../../../../api/features/calibration/kind.ts';
-import type { Kind } from '../../../../api/store/kind.ts';
+
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
+import { CALIBRATIONS } from '../../../../api/features/calibration/kind.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
+import type { Kind } from '../../../../api/store/kind.ts';
+import type { Store } from '../../../../api/store/store.ts';
 import { sameThread } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
@@ -149,7 +150,9 @@ describe('the summary of a calibrated loop', () => {
       factors: { friction: 1.5, head: 1, power: 1.2 },
       badEnd: { friction: 1.5, head: 1 },
     };
-    await store.of(DEFAULT_SITE_ID, CALIBRATIONS).apply({ id: loop, now: 1, expectedVersion: 'any', calibration });
+    await store
+      .of(DEFAULT_SITE_ID, CALIBRATIONS)
+      .apply({ id: loop, now: 1, expectedVersion: 'any', calibration });
     const after = await summaryOf(app);
     const entered = await summaryOf((await single(1.5)).app);
     expectClose(after.power, 1.2 * entered.power, { relative: 1e-5 });
