@@ -52,6 +52,34 @@ const contentColumns = (document: Named) => {
   return { name: document.name, document: text, digest: digestOf([text]) };
 };
 
+type DocumentReads<Document> = Pick<DocumentOperations<Document>, 'get' | 'list'>;
+
+const documentReads = <Document extends Named>(
+  db: Kysely<Tables>,
+  table: DocumentTable,
+  siteId: string,
+): DocumentReads<Document> => {
+  const read = (row: DocumentRow) => documentRecord<Document>(row, table);
+  return {
+    async get(id) {
+      const row = await db.selectFrom(table).selectAll().where(isRecord({ siteId, id })).executeTakeFirst();
+      return row === undefined ? undefined : read(row);
+    },
+
+    async list(request) {
+      const rows = await db
+        .selectFrom(table)
+        .selectAll()
+        .where(mayBeOnPage({ siteId, ...request }))
+        .orderBy('created_at')
+        .orderBy('id')
+        .limit(rowsToRead(request.limit))
+        .execute();
+      return pageOf(rows, { limit: request.limit, read });
+    },
+  };
+};
+
 /** `usedBy` lists what stands in the way of a deletion, where anything may refer to such a document. */
 export const documentTable =
   <Document extends Named>(
@@ -59,59 +87,41 @@ export const documentTable =
     table: DocumentTable,
     usedBy: (siteId: string, id: string) => Promise<InUse['usedBy']> = async () => [],
   ) =>
-  (siteId: string): DocumentOperations<Document> => {
-    const read = (row: DocumentRow) => documentRecord<Document>(row, table);
-    return {
-      async insert({ id, document, now }) {
-        const row = await db
-          .insertInto(table)
-          .values({
-            ...{ site_id: siteId, id, version: 1, created_at: now, updated_at: now },
-            ...contentColumns(document),
-          })
-          .returningAll()
-          .executeTakeFirstOrThrow();
-        return { outcome: 'inserted', record: read(row) };
-      },
+  (siteId: string): DocumentOperations<Document> => ({
+    ...documentReads<Document>(db, table, siteId),
 
-      async get(id) {
-        const row = await db.selectFrom(table).selectAll().where(isRecord({ siteId, id })).executeTakeFirst();
-        return row === undefined ? undefined : read(row);
-      },
+    async insert({ id, document, now }) {
+      const row = await db
+        .insertInto(table)
+        .values({
+          ...{ site_id: siteId, id, version: 1, created_at: now, updated_at: now },
+          ...contentColumns(document),
+        })
+        .returningAll()
+        .executeTakeFirstOrThrow();
+      return { outcome: 'inserted', record: documentRecord(row, table) };
+    },
 
-      async list(request) {
-        const rows = await db
-          .selectFrom(table)
-          .selectAll()
-          .where(mayBeOnPage({ siteId, ...request }))
-          .orderBy('created_at')
-          .orderBy('id')
-          .limit(rowsToRead(request.limit))
-          .execute();
-        return pageOf(rows, { limit: request.limit, read });
-      },
+    async replace({ id, document, now, expectedVersion }) {
+      const row = await db
+        .updateTable(table)
+        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .returningAll()
+        .executeTakeFirst();
+      if (row !== undefined) return { outcome: 'replaced', record: documentRecord(row, table) };
+      return await staleOrMissing(db, table, { siteId, id });
+    },
 
-      async replace({ id, document, now, expectedVersion }) {
-        const row = await db
-          .updateTable(table)
-          .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
-          .where(isRecord({ siteId, id }))
-          .where(hasVersion(expectedVersion))
-          .returningAll()
-          .executeTakeFirst();
-        if (row !== undefined) return { outcome: 'replaced', record: read(row) };
-        return await staleOrMissing(db, table, { siteId, id });
-      },
-
-      async delete({ id, expectedVersion }) {
-        const deletion = db
-          .deleteFrom(table)
-          .where(isRecord({ siteId, id }))
-          .where(hasVersion(expectedVersion));
-        const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
-        if (result === undefined) return { outcome: 'in-use', usedBy: await usedBy(siteId, id) };
-        if (result.numDeletedRows > 0n) return { outcome: 'deleted' };
-        return await staleOrMissing(db, table, { siteId, id });
-      },
-    };
-  };
+    async delete({ id, expectedVersion }) {
+      const deletion = db
+        .deleteFrom(table)
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion));
+      const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
+      if (result === undefined) return { outcome: 'in-use', usedBy: await usedBy(siteId, id) };
+      if (result.numDeletedRows > 0n) return { outcome: 'deleted' };
+      return await staleOrMissing(db, table, { siteId, id });
+    },
+  });
