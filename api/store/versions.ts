@@ -62,6 +62,8 @@ export type Missing = { readonly outcome: 'missing' };
 
 export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
 
+export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
+
 export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
 
 export type Inserted<Item> = { readonly outcome: 'inserted'; readonly record: Item };

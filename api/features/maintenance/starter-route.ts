@@ -64,7 +64,7 @@ export function starterTasksRoute(api: Api): void {
       if (!set.ok) return set;
       const { documents, kept, cautions } = set.value;
       const tasks = documents.map((document) => ({ id: newId(), document }));
-      const inserted = await store.of(TASKS).insert({ now: clock().getTime(), tasks });
+      const inserted = await store.of(TASKS).insertAll({ now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
       const kinds = documents.map(({ kind }) => kind);
       return success({

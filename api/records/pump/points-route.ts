@@ -62,7 +62,7 @@ const common = {
   tag: 'pumps',
   query: noQuery,
   conditional: true,
-  answer: storedPumpAnswer('The pump as it is stored.'),
+  answer: storedPumpAnswer({ description: 'The pump as it is stored.' }),
 } as const;
 
 export function pumpPointRoutes(api: Api): void {

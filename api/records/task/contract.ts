@@ -3,13 +3,16 @@ import type { MaintenanceTask, TaskKind } from '../../../models/maintenance/task
 import type {
   Deleted,
   Deletion,
+  Inserted,
   Missing,
+  NewRecord,
   Page,
   PageRequest,
   Replaced,
   Replacement,
   Stale,
   StoredRecord,
+  UnknownLoop,
   UnknownPump,
 } from '../../store/versions.ts';
 
@@ -50,8 +53,6 @@ export interface NewMaintenanceTasks {
   readonly tasks: readonly { readonly id: string; readonly document: MaintenanceTask }[];
 }
 
-export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
-
 /** Every task that was asked for, or how many there are when they are more than `ALL_TASKS_LIMIT`. */
 export type AllTasks =
   | { readonly outcome: 'all'; readonly records: readonly MaintenanceTaskRecord[] }
@@ -75,8 +76,11 @@ export interface TaskTotals {
 }
 
 export interface TaskOperations {
-  /** All of them or none; the records in the order of the tasks. */
   insert(
+    task: NewRecord<MaintenanceTask>,
+  ): Promise<Inserted<MaintenanceTaskRecord> | UnknownLoop | UnknownPump>;
+  /** All of them or none; the records in the order of the tasks. */
+  insertAll(
     tasks: NewMaintenanceTasks,
   ): Promise<
     | { readonly outcome: 'inserted'; readonly records: readonly MaintenanceTaskRecord[] }

@@ -18,6 +18,6 @@ export const EXPORTED_TASKS: Pick<KindOfRecord<StoredRecord<MaintenanceTask>>, '
     return later(rows, taskRecord);
   },
   write: writtenTo('maintenance_task', ({ db, record: { document }, siteId, id, now }) =>
-    TASKS.open(db)(siteId).insert({ now, tasks: [{ id, document }] }),
+    TASKS.open(db)(siteId).insert({ id, document, now }),
   ),
 };

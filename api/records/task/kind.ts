@@ -10,6 +10,7 @@ import {
   type InSite,
   type InUse,
   type Replacement,
+  type UnknownLoop,
   type UnknownPump,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
@@ -21,7 +22,6 @@ import {
   type NewMaintenanceTasks,
   type TaskChoice,
   type TaskOperations,
-  type UnknownLoop,
 } from './contract.ts';
 import { NEVER_DONE, taskColumns, taskRecord } from './rows.ts';
 
@@ -218,7 +218,15 @@ async function replaceTask(
 }
 
 const taskWrites = (db: Kysely<Tables>, siteId: string): Omit<TaskOperations, keyof TaskReads> => ({
-  insert: (tasks) => insertTasks(db, { ...tasks, siteId }),
+  async insert({ now, ...task }) {
+    const inserted = await insertTasks(db, { siteId, now, tasks: [task] });
+    if (inserted.outcome !== 'inserted') return inserted;
+    const [record] = inserted.records;
+    if (record === undefined) throw new Error('invariant: one task was inserted');
+    return { outcome: 'inserted', record };
+  },
+
+  insertAll: (tasks) => insertTasks(db, { ...tasks, siteId }),
 
   replace: (replacement) => replaceTask(db, { ...replacement, siteId }),
 

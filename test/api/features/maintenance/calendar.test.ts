@@ -148,7 +148,7 @@ describe('the calendar of checks', () => {
     };
     for (let first = 0; first < 1_001; first += 143) {
       const tasks = Array.from({ length: 143 }, (_, place) => ({ id: `many-${first + place}`, document }));
-      await lab.api.deps.store.of(DEFAULT_SITE_ID, TASKS).insert({ now: 0, tasks });
+      await lab.api.deps.store.of(DEFAULT_SITE_ID, TASKS).insertAll({ now: 0, tasks });
     }
     const response = await lab.send('GET', PATH);
     expect(response.status).toBe(422);

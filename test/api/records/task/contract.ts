@@ -42,9 +42,7 @@ export function maintenance(store: () => Store): void {
       .of(A, LOOPS)
       .insert({ id: 'l1', document: exampleLoop({ name: 'Flume' }), now: T0 });
   const insert = (id: string, document: MaintenanceTask, { siteId = A, now = T0 } = {}) =>
-    store()
-      .of(siteId, TASKS)
-      .insert({ now, tasks: [{ id, document }] });
+    store().of(siteId, TASKS).insert({ id, document, now });
   const complete = (id: string, document: Completion, taskId = 't1') =>
     store()
       .of(A, COMPLETIONS)
@@ -67,7 +65,7 @@ export function maintenance(store: () => Store): void {
         changedAt: T0,
       },
     };
-    expect(inserted).toMatchObject({ outcome: 'inserted', records: [record] });
+    expect(inserted).toMatchObject({ outcome: 'inserted', record });
     expect(await task()).toMatchObject(record);
     expect(await store().of(B, TASKS).get('t1')).toBeUndefined();
   });
@@ -78,7 +76,7 @@ export function maintenance(store: () => Store): void {
     const several = (documents: readonly MaintenanceTask[]) =>
       store()
         .of(A, TASKS)
-        .insert({
+        .insertAll({
           now: T0,
           tasks: documents.map((document, place) => ({ id: `t${place}`, document })),
         });
