@@ -1,5 +1,7 @@
 /** Documents an assembly of an option in answers: a pump, or several in parallel. */
+
 import { z } from '@hono/zod-openapi';
+import { answeredKey } from '../../fields/key-field.ts';
 import { money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
@@ -63,6 +65,7 @@ export const comparisonAssemblyFigures = perContext((context) =>
               description: 'Null where it came with the request, or several loops are joined.',
               examples: ['0198c0de'],
             }),
+            ...answeredKey(context),
             name: text(context, 'Its name; of joined loops all of them.', 'Seahorse bank'),
           }),
         ),

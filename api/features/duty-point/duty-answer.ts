@@ -23,8 +23,7 @@ export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
 interface DutyFacts {
   readonly candidate: number;
-  /** Null where the pump came with the request. */
-  readonly pumpId: string | null;
+  readonly pump: DutyAnswer['pump'];
   readonly context: CriteriaContext;
   readonly duty: ExactDuty;
   readonly use: {
@@ -43,7 +42,7 @@ interface DutyFacts {
 
 export function dutyAnswer({
   candidate,
-  pumpId,
+  pump: reference,
   context,
   duty,
   use,
@@ -52,14 +51,14 @@ export function dutyAnswer({
   reachVelocity = null,
   isUnpriced = false,
 }: DutyFacts): DutyAnswer {
-  const { loop, pump } = context;
+  const { loop } = context;
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);
   const reaches = outletReaches(loop, duty.outletFlows, reachVelocity);
   const tankVolume = loop.entered.tank?.volume;
   return {
     candidate,
-    pump: { id: pumpId, name: pump.entered.name },
+    pump: reference,
     count,
     setting,
     speed: PERCENT * duty.speedRatio,

@@ -96,7 +96,8 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const { id, key } = pump;
+  const candidate = { id, key, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };

@@ -9,7 +9,7 @@ import { solving, type Unsolved } from '../../../models/network/solve-failure.ts
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../../models/selection/options.ts';
-import type { CandidateWork } from '../../question/candidates.ts';
+import { type CandidateWork, pumpReference } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
@@ -39,7 +39,7 @@ function compute(
   loop: CompiledLoop,
   { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
 ): Result<DutyPointFigures, Unsolved> {
-  const { count, id, entered: pump } = candidate;
+  const { count, entered: pump } = candidate;
   const solved = solving(() => dutyPoint(loop, pumpAtSetting(candidate, { setting, count })));
   if (!solved.ok) return solved;
   const duty = solved.value;
@@ -50,7 +50,8 @@ function compute(
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
   const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
-  const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
+  const reference = pumpReference(candidate);
+  const facts = { candidate: 0, pump: reference, context, duty, use, trims: [], uncertainty, reachVelocity };
   const answer = dutyAnswer(facts);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },

@@ -20,7 +20,7 @@ const query = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
       description:
-        'Ids of stored pumps to choose among, separated by commas; all stored pumps where it is left out.',
+        'Ids or keys of stored pumps to choose among, separated by commas; all stored pumps where it is left out.',
       examples: ['0198c0de,0198c0df'],
     }).optional(),
     count: queryWhole(context, COUNT).optional(),

@@ -4,6 +4,7 @@ import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { basisOf } from '../../fields/basis.ts';
+import { pumpReference } from '../../question/candidates.ts';
 import { tariffAnswer } from '../../question/tariff-answer.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -69,8 +70,8 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
 
 const rejectedIn = ({ figures, work }: ComputedRecommendation, system: UnitSystem) =>
   figures.rejected.map((one) => {
-    const { id, count, entered: pump } = candidateAt(work, one.candidate);
-    return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system });
+    const candidate = candidateAt(work, one.candidate);
+    return rejectionAnswer(one, { pump: pumpReference(candidate), count: candidate.count, system });
   });
 
 function assumptionsOf({

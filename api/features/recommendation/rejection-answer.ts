@@ -1,9 +1,11 @@
 /** Answers why a candidate is rejected, the first reason in figures. */
+
 import type { z } from '@hono/zod-openapi';
 import type { CriterionReason, Judgement } from '../../../models/selection/criteria.ts';
 import type { Clash } from '../../../models/selection/grid-search.ts';
 import type { RejectionCause } from '../../../models/selection/rejection-cause.ts';
 import { toPointer } from '../../http/json-pointer.ts';
+import type { RecordReference } from '../../store/versions.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { recommendationSchema } from './answer-schema.ts';
@@ -18,7 +20,7 @@ export function rejectionAnswer(
     count,
     system,
   }: {
-    readonly pump: { readonly id: string | null; readonly name: string };
+    readonly pump: RecordReference<string | null>;
     readonly count: number;
     readonly system: UnitSystem;
   },

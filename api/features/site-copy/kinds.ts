@@ -49,22 +49,22 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
     ...common('tariff'),
     read: async (db, siteId) =>
       later(await tariffRows(db, siteId).execute(), (row) => documentRecord<Tariff>(row, 'tariff')),
-    write: writtenTo('tariff', ({ db, record: { document }, siteId, ...where }) =>
-      TARIFFS.open(db)(siteId).insert({ ...where, document }),
+    write: writtenTo('tariff', ({ db, record: { document, key }, siteId, ...where }) =>
+      TARIFFS.open(db)(siteId).insert({ ...where, document, key }),
     ),
   },
   pumps: {
     ...common('pump'),
     read: async (db, siteId) => later(await pumpRows(db, siteId).execute(), pumpRecord),
-    write: writtenTo('pump', ({ db, record: { document, fit }, siteId, ...where }) =>
-      PUMPS.open(db)(siteId).insert({ ...where, document, fit }),
+    write: writtenTo('pump', ({ db, record: { document, key, fit }, siteId, ...where }) =>
+      PUMPS.open(db)(siteId).insert({ ...where, document, key, fit }),
     ),
   },
   loops: {
     ...common('loop'),
     read: async (db, siteId) => later(await loopRows(db, siteId).execute(), loopRecord),
-    write: writtenTo('loop', ({ db, record: { document }, siteId, ...where }) =>
-      LOOPS.open(db)(siteId).insert({ ...where, document }),
+    write: writtenTo('loop', ({ db, record: { document, key }, siteId, ...where }) =>
+      LOOPS.open(db)(siteId).insert({ ...where, document, key }),
     ),
   },
   schedules: {

@@ -67,6 +67,9 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
     ...Object.entries(byId).flatMap(([kind, records]) =>
       twice(each<{ id: string }>(kind, records, ({ id }) => id, 'id')),
     ),
+    ...Object.entries({ tariffs, pumps, loops, maintenanceTasks }).flatMap(([kind, records]) =>
+      twice(each<{ key?: string }>(kind, records, ({ key }) => key, 'key')),
+    ),
     ...twice(each('completions', completions, ofTask, 'at')),
     ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),

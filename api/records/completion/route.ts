@@ -1,6 +1,6 @@
 /** Stores, lists, reads and deletes completions of routine checks. */
 import type { z } from '@hono/zod-openapi';
-import { failed, success } from '../../../curves/result.ts';
+import { failed, type Result, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { Api } from '../../http/api.ts';
 import type { Table } from '../../http/csv.ts';
@@ -10,13 +10,13 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { listQuery, nextCursor, pageRequest } from '../../http/list-query.ts';
 import { noContent } from '../../http/no-content.ts';
+import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { perContext } from '../../units/per-context.ts';
 import { dateText } from '../task/answer.ts';
 import type { MaintenanceTaskRecord } from '../task/contract.ts';
-import { TASKS } from '../task/kind.ts';
-import { findTask, noTask, taskView } from '../task/view.ts';
+import { findTask, taskView } from '../task/view.ts';
 import { writeProblem } from '../write-problems.ts';
 import { completionBody } from './answer.ts';
 import { completionList, completionSchema } from './answer-schema.ts';
@@ -44,10 +44,10 @@ const storedCompletion = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-const answerOf = (record: CompletionRecord, task: MaintenanceTaskRecord | undefined) => {
-  if (task === undefined) return failed(noTask());
+const answerOf = (record: CompletionRecord, task: Result<MaintenanceTaskRecord, Problem>) => {
+  if (!task.ok) return task;
   return success({
-    body: { ...completionBody(record), nextDue: dateText(task.progress.nextDue) },
+    body: { ...completionBody(record), nextDue: dateText(task.value.progress.nextDue) },
     validator: { version: record.version, derived: true },
   });
 };
@@ -86,7 +86,7 @@ function createRoute(api: Api): void {
       const outcome = await store.of(COMPLETIONS).insert({ taskId, id: newId(), document, now });
       const completion = settled(outcome, document);
       if (!completion.ok) return completion;
-      const answer = answerOf(completion.value, await store.of(TASKS).get(taskId));
+      const answer = answerOf(completion.value, await findTask(store, taskId));
       const location = `/v1/maintenance-tasks/${taskId}/completions/${completion.value.id}`;
       return answer.ok ? success({ ...answer.value, location }) : answer;
     },
@@ -143,7 +143,7 @@ function routesOfOne(api: Api): void {
       const { taskId, completionId: id } = params;
       const completion = await findCompletion(store, { taskId, id });
       if (!completion.ok) return completion;
-      return answerOf(completion.value, await store.of(TASKS).get(taskId));
+      return answerOf(completion.value, await findTask(store, taskId));
     },
   );
   defineRoute(

@@ -5,7 +5,7 @@ import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { compileLoopOrProblem } from './compile.ts';
@@ -44,10 +44,10 @@ export const loopRoutes = (api: Api): void =>
       replace: { description: 'Writes all of a loop.' },
       delete: { description: 'Deletes a loop that no routine check is of.', problems: ['in-use'] },
     },
-    body: jsonBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
-    ready({ body: document }) {
-      const model = compileLoopOrProblem(document);
-      return model.ok ? success({ document }) : model;
+    body: keyedBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
+    ready({ body }) {
+      const model = compileLoopOrProblem(body.document);
+      return model.ok ? success(body) : model;
     },
     answer: (words) => jsonAnswer({ schema: loopAnswer, example: stored, ...words }),
     answerOf,

@@ -1,6 +1,7 @@
 /** Documents a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
@@ -100,16 +101,26 @@ function kinds<Further extends z.ZodRawShape>(
 /** A loop as it is entered. */
 export const loopInput = perContext(
   (context): z.ZodType<Loop> =>
-    named(context, 'Loop', kinds(context, { suffix: '', further: acceptedFields(context) }), {
-      description: 'A loop as its user enters it.',
-    }),
+    named(
+      context,
+      'Loop',
+      kinds(context, { suffix: '', further: { ...acceptedFields(context), ...acceptedKey(context) } }),
+      {
+        description: 'A loop as its user enters it.',
+      },
+    ),
 );
 
 /** A stored loop in a list. */
 export const loopItem = perContext((context) =>
-  named(context, 'LoopItem', kinds(context, { suffix: 'Item', further: recordFields(context) }), {
-    description: 'A stored loop in a list.',
-  }),
+  named(
+    context,
+    'LoopItem',
+    kinds(context, { suffix: 'Item', further: { ...recordFields(context), ...answeredKey(context) } }),
+    {
+      description: 'A stored loop in a list.',
+    },
+  ),
 );
 
 /** A stored loop. */
@@ -117,7 +128,10 @@ export const loopAnswer = perContext((context) =>
   named(
     context,
     'Loop',
-    kinds(context, { suffix: '', further: { ...recordFields(context), units: unitsField(context) } }),
+    kinds(context, {
+      suffix: '',
+      further: { ...recordFields(context), ...answeredKey(context), units: unitsField(context) },
+    }),
     { description: 'A stored loop.' },
   ),
 );

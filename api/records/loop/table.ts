@@ -7,6 +7,7 @@ type Item = z.input<ReturnType<typeof loopItem>>;
 
 const COLUMNS = [
   { name: 'id' },
+  { name: 'key' },
   { name: 'name' },
   { name: 'version' },
   { name: 'createdAt' },
@@ -16,8 +17,9 @@ const COLUMNS = [
 
 export const loopTable = ({ items }: { items: readonly Item[] }): Table => ({
   columns: COLUMNS,
-  rows: items.map(({ id, name, version, createdAt, updatedAt, pumpElevation }) => [
+  rows: items.map(({ id, key, name, version, createdAt, updatedAt, pumpElevation }) => [
     id,
+    key,
     name,
     version,
     createdAt,

@@ -5,7 +5,7 @@ import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { fitPumpOrProblem } from './fit.ts';
@@ -47,10 +47,10 @@ export const pumpRoutes = (api: Api): void =>
         problems: ['in-use'],
       },
     },
-    body: jsonBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
-    ready({ body: document }) {
-      const fit = fitPumpOrProblem(document);
-      return fit.ok ? success({ document, fit: fit.value }) : fit;
+    body: keyedBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
+    ready({ body }) {
+      const fit = fitPumpOrProblem(body.document);
+      return fit.ok ? success({ ...body, fit: fit.value }) : fit;
     },
     answer: storedPumpAnswer,
     answerOf: pumpAnswerOf,

@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import type { Pump } from '../../../models/pump/pump.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { enteredMoney } from '../../fields/money.ts';
@@ -163,12 +164,21 @@ const pumpFields = (context: SchemaContext) => ({
 /** A pump as it is entered. */
 export const pumpInput = perContext(
   (context): z.ZodType<Pump> =>
-    named(context, 'Pump', z.strictObject({ ...pumpFields(context), ...acceptedFields(context) }), {
-      description: 'A pump as its user enters it.',
-    }),
+    named(
+      context,
+      'Pump',
+      z.strictObject({ ...pumpFields(context), ...acceptedFields(context), ...acceptedKey(context) }),
+      {
+        description: 'A pump as its user enters it.',
+      },
+    ),
 );
 
-const pumpShape = (context: SchemaContext) => ({ ...recordFields(context), ...pumpFields(context) });
+const pumpShape = (context: SchemaContext) => ({
+  ...recordFields(context),
+  ...answeredKey(context),
+  ...pumpFields(context),
+});
 
 /** A stored pump in a list. */
 export const pumpItem = perContext((context) =>

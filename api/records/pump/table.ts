@@ -7,6 +7,7 @@ type Item = z.input<ReturnType<typeof pumpItem>>;
 
 const COLUMNS = [
   { name: 'id' },
+  { name: 'key' },
   { name: 'name' },
   { name: 'version' },
   { name: 'createdAt' },
@@ -20,8 +21,9 @@ const COLUMNS = [
 
 export const pumpTable = ({ items }: { items: readonly Item[] }): Table => ({
   columns: COLUMNS,
-  rows: items.map(({ id, name, version, createdAt, updatedAt, settings, standbyPower, price }) => [
+  rows: items.map(({ id, key, name, version, createdAt, updatedAt, settings, standbyPower, price }) => [
     id,
+    key,
     name,
     version,
     createdAt,

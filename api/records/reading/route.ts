@@ -14,13 +14,14 @@ import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { runJob } from '../../http/run-job.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
 import { PUMPS } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
-import { noRecord, writeProblem } from '../write-problems.ts';
+import { writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
@@ -74,7 +75,9 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       const written = await store
         .of(READINGS)
         .insert({ loop: params.loopId, readings: read.value.value, outlets });
-      if (written.outcome === 'missing') return failed(noRecord('loop', null));
+      if (written.outcome === 'missing') {
+        return failed(await unknownRecord(store, { noun: 'loop', name: params.loopId, place: null }));
+      }
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
       return success({ body: { accepted, merged }, location: `/v1/loops/${params.loopId}/readings` });

@@ -133,7 +133,9 @@ export const emergencyShape = (context: SchemaContext) => ({
 });
 
 export const scheduleTariff = (context: SchemaContext) =>
-  tariffRef(context, { description: 'Id of a tariff; null: the tariff or the price of the site.' });
+  tariffRef(context, {
+    description: 'Id or key of a tariff, answered as its id; null: the tariff or the price of the site.',
+  });
 
 const ignored = z
   .unknown()

@@ -3,7 +3,7 @@ import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { tariffList } from './schema.ts';
 
-const NAMES = ['id', 'name', 'version', 'createdAt', 'updatedAt'] as const;
+const NAMES = ['id', 'key', 'name', 'version', 'createdAt', 'updatedAt'] as const;
 
 export const tariffTable = ({ items }: z.input<ReturnType<typeof tariffList>>): Table => ({
   columns: NAMES.map((name) => ({ name })),

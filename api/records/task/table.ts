@@ -5,6 +5,7 @@ import type { taskListSchema } from './answer-schema.ts';
 
 const NAMES = [
   'id',
+  'key',
   'title',
   'kind',
   'loop',

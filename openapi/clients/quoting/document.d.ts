@@ -845,6 +845,7 @@ export interface components {
         UsedBy: {
             kind: string;
             id: string;
+            key?: string;
             name: string;
         };
         Site: {
@@ -882,6 +883,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -961,6 +963,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1011,6 +1014,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -1098,6 +1102,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             units: {
                 [key: string]: string;
             };
@@ -1201,6 +1206,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             units: {
                 [key: string]: string;
             };
@@ -1287,6 +1293,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1388,6 +1395,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1477,6 +1485,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1496,6 +1505,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1638,6 +1648,7 @@ export interface components {
         };
         PumpReference: {
             id: string | null;
+            key?: string;
             name: string;
         };
         Tariff: {
@@ -1645,6 +1656,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1677,6 +1689,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
         };
         TariffPeriodInput: {
             name: string;
@@ -1702,6 +1715,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -2314,6 +2328,7 @@ export interface components {
                 price: number | null;
                 tariff: {
                     id: string | null;
+                    key?: string;
                     name: string;
                     year: number;
                 } | null;
@@ -2762,6 +2777,7 @@ export interface components {
         ComparisonAssemblyFigures: {
             loop: {
                 id: string | null;
+                key?: string;
                 name: string;
             } | null;
             pump: components["schemas"]["PumpReference"] | null;
@@ -3099,6 +3115,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 outlet: string;
@@ -3113,6 +3130,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 installedSetting: number;
@@ -3139,11 +3157,13 @@ export interface components {
         SummarySaving: {
             loop: {
                 id: string;
+                key?: string;
                 name: string;
             };
             kind: "setting" | "pump";
             pump: {
                 id: string;
+                key?: string;
                 name: string;
             } | null;
             count: number;
@@ -3170,6 +3190,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3207,6 +3228,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3236,6 +3258,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3450,6 +3473,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3571,6 +3595,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3832,8 +3857,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path?: never;
             cookie?: never;
@@ -3934,6 +3959,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -3984,8 +4010,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4006,11 +4033,20 @@ interface operations {
                     "application/json": components["schemas"]["Pump"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Pump"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4086,6 +4122,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4101,8 +4138,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4145,8 +4182,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4288,6 +4325,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4338,8 +4376,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -4360,11 +4399,20 @@ interface operations {
                     "application/json": components["schemas"]["Loop"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Loop"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4560,6 +4608,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4610,8 +4659,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 tariffId: string;
@@ -4632,11 +4682,20 @@ interface operations {
                     "application/json": components["schemas"]["Tariff"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Tariff"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4731,6 +4790,7 @@ interface operations {
             };
             header?: {
                 "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -6049,6 +6109,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -6099,8 +6160,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 taskId: string;
@@ -6121,11 +6183,20 @@ interface operations {
                     "application/json": components["schemas"]["MaintenanceTask"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
