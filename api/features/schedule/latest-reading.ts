@@ -2,7 +2,8 @@
 import type { Reading } from '../../../models/readings/reading.ts';
 import { type ReadingVerdict, readingState } from '../../../models/schedule/reading-state.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
-import type { Store } from '../../store/store.ts';
+import { READINGS } from '../../records/reading/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { LATEST_WITHIN, type SteppedLoop } from './plan-cache.ts';
 
 /** Readings that are read at once. */
@@ -28,19 +29,14 @@ const lastOf = oncePerObject((_loop: SteppedLoop): { key: string; found: Latest 
 
 /** The last reading of the quarter of an hour up to an instant; undefined where there is none. */
 export async function readingUpTo(
-  store: Pick<Store, 'readingsBetween'>,
-  { siteId, loop, instant }: { readonly siteId: string; readonly loop: string; readonly instant: number },
+  store: SiteStore,
+  { loop, instant }: { readonly loop: string; readonly instant: number },
 ): Promise<Reading | undefined> {
+  const readings = store.of(READINGS);
   let from = instant - LATEST_WITHIN;
   let last: Reading | undefined;
   for (;;) {
-    const found = await store.readingsBetween({
-      siteId,
-      loop,
-      from,
-      before: instant + 1,
-      limit: READ_AT_ONCE,
-    });
+    const found = await readings.between({ loop, from, before: instant + 1, limit: READ_AT_ONCE });
     last = found.at(-1) ?? last;
     if (found.length < READ_AT_ONCE || last === undefined) return last;
     from = last.time + 1;

@@ -9,12 +9,12 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { describedInstant } from '../../fields/instant.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -60,8 +60,18 @@ const answersOf = oncePerObject(({ planned }: SteppedLoop) =>
   ),
 );
 
+const setpointsTable = tableOf(setpointsSchema, 'items', [
+  'from',
+  'until',
+  'phase',
+  'setting',
+  'feasible',
+  'power',
+  'flow',
+]);
+
 function setpointRoute(api: Api, plans: PlanCache): void {
-  const { clock, store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -75,16 +85,16 @@ function setpointRoute(api: Api, plans: PlanCache): void {
         schema: setpointSchema,
         description: 'The setting, since when, until when, and the fallback.',
         example: example('answers/setpoint'),
-        table: ({ outlets, fallback, latestReading, cautions, summary, basis, units, ...step }) =>
-          setpointsTable({ items: [step] }),
+        table: ({ outlets, fallback, latestReading, cautions, summary, dataBasis, basis, units, ...step }) =>
+          setpointsTable({ items: [step], fallback, dataBasis, basis, units }),
       }),
     },
-    async ({ params: { loopId: loop }, query: { at }, siteId, system }) => {
-      const found = await plans.find({ siteId, id: loop });
+    async ({ params: { loopId: loop }, query: { at }, system, store }) => {
+      const found = await plans.find(store, loop);
       if (!found.ok) return found;
       const { planned, stepAt } = found.value;
       const instant = at ?? clock().getTime();
-      const reading = await readingUpTo(store, { siteId, loop, instant });
+      const reading = await readingUpTo(store, { loop, instant });
       return solved(() => {
         const step = stepAt(instant);
         const latest = latestReading(found.value, reading);
@@ -113,8 +123,8 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
         table: setpointsTable,
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
@@ -132,28 +142,3 @@ export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }
-
-type Wire = z.input<ReturnType<typeof setpointsSchema>>;
-
-const COLUMNS = [
-  { name: 'from' },
-  { name: 'until' },
-  { name: 'phase' },
-  { name: 'setting', quantity: 'setting' },
-  { name: 'feasible' },
-  { name: 'power', quantity: 'power' },
-  { name: 'flow', quantity: 'flow' },
-] as const;
-
-const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
-  columns: COLUMNS,
-  rows: items.map(({ from, until, phase, setting, feasible, power, flow }) => [
-    from,
-    until,
-    phase,
-    setting,
-    feasible,
-    power,
-    flow,
-  ]),
-});
