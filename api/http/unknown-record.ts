@@ -19,7 +19,7 @@ export const isKeyedNoun = (noun: string): noun is KeyedNoun => Object.hasOwn(LI
 async function misnamed(store: SiteStore, name: string): Promise<string> {
   const [other] = await store.of(KEYS).called(name);
   if (other === undefined) return '';
-  return `, but it is the ${other.key === name ? 'key' : 'id'} of the ${other.kind.replace('-', ' ')} "${other.name}"`;
+  return `is the ${other.key === name ? 'key' : 'id'} of the ${other.kind.replace('-', ' ')} "${other.name}"`;
 }
 
 /** `place` is null where the name stands in the path. */
@@ -27,9 +27,11 @@ export async function unknownRecord(
   store: SiteStore,
   { noun, name, place }: { readonly noun: KeyedNoun; readonly name: string; readonly place: Place | null },
 ): Promise<Problem> {
-  const other = await misnamed(store, name);
-  const lists = `GET ${LISTS[noun]} lists those that are`;
-  if (place === null)
-    return problem('not-found', `There is no ${noun} with this id or key${other}; ${lists}.`);
-  return invalidRequest([{ ...place, detail: `names no ${noun} that is stored${other}; ${lists}` }]);
+  const [is, list] = [await misnamed(store, name), `GET ${LISTS[noun]} lists those that there are`];
+  if (place === null) {
+    const other = is === '' ? '' : `: it ${is}`;
+    return problem('not-found', `There is no ${noun} with this id or key${other}. ${list}.`);
+  }
+  const other = is === '' ? '' : `, but it ${is}`;
+  return invalidRequest([{ ...place, detail: `names no ${noun} that is stored${other}; ${list}` }]);
 }

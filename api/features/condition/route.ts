@@ -10,6 +10,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
@@ -50,28 +51,16 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
         schema: conditionSchema,
         description: 'The verdict and what it rests on.',
         example: example('answers/condition'),
-        table: ({ evidence }) => ({
-          columns: [
-            { name: 'measure' },
-            { name: 'outlet' },
-            { name: 'residual' },
-            { name: 'standardError' },
-            { name: 'trendPerYear' },
-            { name: 'low' },
-            { name: 'high' },
-            { name: 'readings' },
-          ],
-          rows: evidence.map((one) => [
-            one.measure,
-            one.outlet,
-            one.residual,
-            one.standardError,
-            one.trendPerYear,
-            one.interval?.low,
-            one.interval?.high,
-            one.readings,
-          ]),
-        }),
+        table: tableOf(conditionSchema, 'evidence', [
+          'measure',
+          'outlet',
+          'residual',
+          'standardError',
+          'trendPerYear',
+          { name: 'low', at: 'interval.low' },
+          { name: 'high', at: 'interval.high' },
+          'readings',
+        ]),
       }),
     },
     async ({ params, query: asked, store }) => {

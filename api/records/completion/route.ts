@@ -1,9 +1,7 @@
 /** Stores, lists, reads and deletes completions of routine checks. */
-import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
@@ -13,6 +11,7 @@ import { noContent } from '../../http/no-content.ts';
 import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { perContext } from '../../units/per-context.ts';
 import { dateText } from '../task/answer.ts';
 import type { MaintenanceTaskRecord } from '../task/contract.ts';
@@ -52,12 +51,15 @@ const answerOf = (record: CompletionRecord, task: Result<MaintenanceTaskRecord, 
   });
 };
 
-const COLUMNS = ['id', 'task', 'at', 'day', 'minutes', 'note', 'createdAt'] as const;
-
-const completionTable = ({ items }: z.input<ReturnType<typeof completionList>>): Table => ({
-  columns: COLUMNS.map((name) => ({ name })),
-  rows: items.map((item) => COLUMNS.map((name) => item[name])),
-});
+const completionTable = tableOf(completionList, 'items', [
+  'id',
+  'task',
+  'at',
+  'day',
+  'minutes',
+  'note',
+  'createdAt',
+]);
 
 function createRoute(api: Api): void {
   const { clock, newId } = api.deps;

@@ -1764,6 +1764,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1791,12 +1794,16 @@ export interface components {
             requiredFlow: number | null;
             margin: number | null;
             velocity: number | null;
+            shortage?: number;
         };
         EmergencyRunning: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1813,6 +1820,8 @@ export interface components {
         };
         Fallback: {
             setting: number;
+            requiredFlowsMet: boolean;
+            phasesBelowRequired: string[];
         };
         ScheduleInput: {
             tariff?: string | null;
@@ -1851,6 +1860,9 @@ export interface components {
             pulse?: components["schemas"]["PulseInput"];
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             hoursPerYear?: unknown;
@@ -1877,6 +1889,9 @@ export interface components {
             batteryEnergy?: number | string;
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             outlets?: unknown;
@@ -1885,6 +1900,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1892,6 +1910,7 @@ export interface components {
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
             fallback: components["schemas"]["Fallback"];
+            latestReading?: components["schemas"]["LatestReading"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -1899,6 +1918,13 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        LatestReading: {
+            time: string;
+            setting: number;
+            power?: number;
+            flow?: number;
+            state: "stopped" | "other-setting" | "differs" | "as-set";
         };
         Setpoints: {
             items: components["schemas"]["SetpointStep"][];
@@ -1912,6 +1938,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;

@@ -377,7 +377,7 @@ describe('a name of nothing, or of another kind', () => {
       '/v1/loops/kelp-flum',
       undefined,
       404,
-      { detail: 'There is no loop with this id or key; GET /v1/loops lists those that are.' },
+      { detail: 'There is no loop with this id or key. GET /v1/loops lists those that there are.' },
     ],
     [
       'GET',
@@ -386,7 +386,7 @@ describe('a name of nothing, or of another kind', () => {
       404,
       {
         detail:
-          'There is no loop with this id or key, but it is the key of the pump "Canister 250"; GET /v1/loops lists those that are.',
+          'There is no loop with this id or key: it is the key of the pump "Canister 250". GET /v1/loops lists those that there are.',
       },
     ],
     ['GET', '/v1/loops/canister-250/setpoint', undefined, 404, { code: 'not-found' }],
@@ -400,7 +400,7 @@ describe('a name of nothing, or of another kind', () => {
           {
             parameter: 'pump',
             detail:
-              'names no pump that is stored, but it is the key of the loop "Kelp flume"; GET /v1/pumps lists those that are',
+              'names no pump that is stored, but it is the key of the loop "Kelp flume"; GET /v1/pumps lists those that there are',
           },
         ],
       },
@@ -438,7 +438,7 @@ describe('a name of nothing, or of another kind', () => {
           {
             pointer: '/installed/pump',
             detail:
-              'names no pump that is stored, but it is the key of the tariff "Winter peak"; GET /v1/pumps lists those that are',
+              'names no pump that is stored, but it is the key of the tariff "Winter peak"; GET /v1/pumps lists those that there are',
           },
         ],
       },
@@ -472,7 +472,7 @@ describe('a name of nothing, or of another kind', () => {
   it('is said of ids alike', async () => {
     const { id } = await get('/v1/pumps/canister-250');
     expect((await call('GET', `/v1/loops/${id}`)).body.detail).toBe(
-      'There is no loop with this id or key, but it is the id of the pump "Canister 250"; GET /v1/loops lists those that are.',
+      'There is no loop with this id or key: it is the id of the pump "Canister 250". GET /v1/loops lists those that there are.',
     );
   });
 });
