@@ -18,13 +18,18 @@ export type RunElement =
       readonly opening?: number | undefined;
       readonly diameter?: number | undefined;
     }
-  | { readonly lossCoefficient: number; readonly diameter?: number | undefined }
+  | ({ readonly lossCoefficient: number; readonly diameter?: number | undefined } & JoinsBores)
   | {
       readonly equivalentLength: number;
       readonly diameter?: number | undefined;
       readonly roughness?: number | undefined;
     }
-  | { readonly loss: { readonly head: number; readonly flow: number } };
+  | ({ readonly loss: { readonly head: number; readonly flow: number } } & JoinsBores);
+
+/** Whether a loss is that of the step between the pipes before and after it, which is then charged nothing else. */
+interface JoinsBores {
+  readonly boreChange?: boolean | undefined;
+}
 
 /** What a stream must still do far away: at `distance` [m] on its axis move at `velocity` [m/s]. */
 export interface Reach {
@@ -42,7 +47,11 @@ export interface Outlet {
   readonly nozzleCount?: number | undefined;
   readonly lossCoefficient?: number | undefined;
   readonly staticHead?: number | undefined;
+  /** Where the water leaves: below a surface, from which it may be drawn back, or into air. Undefined: see `exitOf`. */
+  readonly exit?: Exit | undefined;
 }
+
+export type Exit = 'submerged' | 'free';
 
 /** A run of elements that ends in an outlet or in further branches. The first branch of a `tee-90` is the straight run. */
 export interface Branch {
@@ -50,6 +59,8 @@ export interface Branch {
   readonly outlet?: Outlet | undefined;
   readonly branches?: readonly Branch[] | undefined;
   readonly split?: 'tee-90' | undefined;
+  /** Highest point of the run above the surface drawn from [m]; undefined: not known. */
+  readonly highestElevation?: number | undefined;
 }
 
 interface ScreenFace {
@@ -132,7 +143,11 @@ export interface PipeworkLoop extends LoopCommon {
   readonly staticHead: number;
   readonly suction: readonly RunElement[];
   readonly discharge: Branch;
+  /** Whether a step of bore between the pipes of a run costs head where no element is entered for it; undefined: it does. */
+  readonly boreChanges?: BoreChanges | undefined;
 }
+
+export type BoreChanges = 'abrupt' | 'ignored';
 
 /** An outlet of a loop whose pipework is not known takes a fixed share of the total flow. */
 export interface ShareOutlet {

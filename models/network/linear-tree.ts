@@ -4,8 +4,10 @@ import { figureAt, wholeAt } from './branch-arrays.ts';
 
 /**
  * The equations of every branch but the root, linearised at the present flows and heads; arrays by branch index.
- * `residual` = head where it begins - losses - head at its far end [m]. `lossSlope` and `combinedSlope` are the derivatives
- * of the branch's losses by its own flow and by the combined flow of the tee it leaves [s/m2]. A held branch keeps its flow.
+ * `residual` = head at the node it leaves - losses - head at its far end [m]. `lossSlope`, `combinedSlope` and `sidesSlope` are
+ * the derivatives of the branch's losses by its own flow, by the combined flow of the tee it leaves, and by the flow of the sides
+ * of that tee [s/m2], which only its first branch has: `sidesBeyond` has them by the branch that enters the node, and `isSide` marks those that count.
+ * A held branch keeps its flow.
  */
 export interface LinearTree {
   readonly parent: Int32Array;
@@ -14,6 +16,9 @@ export interface LinearTree {
   readonly residual: Float64Array;
   readonly lossSlope: Float64Array;
   readonly combinedSlope: Float64Array;
+  readonly sidesSlope: Float64Array;
+  readonly isSide: Uint8Array;
+  readonly sidesBeyond: readonly (readonly number[])[];
 }
 
 /** Changes of flow [m3/s] and of the head at each far end [m]; outlets keep theirs. */
@@ -52,8 +57,8 @@ export const stepBuffers = (size: number): StepBuffers => ({
 /**
  * The step that zeroes the linearised equations while the root's flow changes by `rootStep` [m3/s].
  *
- * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
- * flow into it. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
+ * Each subtree answers its node linearly: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
+ * flow into it; the straight run of a tee, first of its node, by way of its sides as well. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
  */
 export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffers): TreeStep {
   const size = tree.parent.length;
@@ -74,6 +79,7 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
     gain[b] = 1 / stiffness;
     pull[b] = figureAt(tree.combinedSlope, b) / stiffness;
     const p = wholeAt(tree.parent, b);
+    if (figureAt(tree.sidesSlope, b) !== 0) answerSides(tree, buffers, { run: b, stiffness });
     if (wholeAt(widest, p) < 0 || figureAt(gain, b) > figureAt(gain, wholeAt(widest, p))) widest[p] = b;
     sumFixed[p] = figureAt(sumFixed, p) + figureAt(fixed, b);
     sumGain[p] = figureAt(sumGain, p) + figureAt(gain, b);
@@ -88,7 +94,7 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
         figureAt(fixed, b) + figureAt(gain, b) * figureAt(head, p) - figureAt(pull, b) * figureAt(flow, p);
     }
     // A node with no way on but shut ones keeps its head.
-    const movesHead = wholeAt(tree.isOutlet, b) === 0 && figureAt(sumGain, b) > 0;
+    const movesHead = wholeAt(tree.isOutlet, b) === 0 && figureAt(sumGain, b) !== 0;
     head[b] = movesHead
       ? (figureAt(flow, b) * (1 + figureAt(sumPull, b)) - figureAt(sumFixed, b)) / figureAt(sumGain, b)
       : 0;
@@ -97,8 +103,26 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
   return buffers;
 }
 
-/** Flows that large gains left off by rounding add up again, from the root down. */
-function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepBuffers): void {
+/** Lets a straight run answer what its sides do, whose answers are known: they stand after it in their node. */
+function answerSides(
+  { sidesBeyond, isSide, parent, sidesSlope }: LinearTree,
+  { fixed, gain, pull }: StepBuffers,
+  { run, stiffness }: { readonly run: number; readonly stiffness: number },
+): void {
+  const share = figureAt(sidesSlope, run) / stiffness;
+  for (const side of sidesBeyond[wholeAt(parent, run)] ?? []) {
+    if (wholeAt(isSide, side) === 0) continue;
+    fixed[run] = figureAt(fixed, run) - share * figureAt(fixed, side);
+    gain[run] = figureAt(gain, run) - share * figureAt(gain, side);
+    pull[run] = figureAt(pull, run) - share * figureAt(pull, side);
+  }
+}
+
+/** Flows that large gains left off by rounding add up again, from the root down: the branch that answers most takes what is left. */
+export function keepContinuity(
+  { parent }: Pick<LinearTree, 'parent'>,
+  { flow, widest, sumFlow }: Pick<StepBuffers, 'flow' | 'widest' | 'sumFlow'>,
+): void {
   sumFlow.fill(0);
   for (let b = flow.length - 1; b > 0; b--) {
     const p = wholeAt(parent, b);

@@ -3,12 +3,13 @@
 import type { Resistance } from '../components/resistance.ts';
 import type { Role } from '../components/role.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
+import type { Exit } from '../loop/loop.ts';
 import type { TeeBranchLoss } from './tee-branch-loss.ts';
 
-/** A resistance, and the element of the loop that it stands for. */
+/** A resistance, and the element of the loop that it stands for; a step of bore stands for the pipe after it. */
 export interface PlacedResistance {
   readonly path: DocumentPath;
-  readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'intake' | 'outlet' | 'trim';
+  readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'bore-change' | 'intake' | 'outlet' | 'trim';
   /** Standard or table name; null where the element has none. */
   readonly name: string | null;
   /** Role of its row; null of a loss that names no thing, and of a trim. */
@@ -16,6 +17,8 @@ export interface PlacedResistance {
   /** Bore [m] that the velocity is taken in; null where a loss is stated without one. */
   readonly bore: number | null;
   readonly resistance: Resistance;
+  /** Of a step of bore: K [-] on `bore`, before the friction multiplier. */
+  readonly lossCoefficient?: number;
   /** Of a valve: the opening [%] at which it would lose a head [m] at a flow [m3/s]; null where none is known to. */
   readonly openingFor?: (loss: { readonly head: number; readonly flow: number }) => number | null;
 }
@@ -31,6 +34,8 @@ export interface NetworkOutlet {
   readonly nozzleDiameter: number | null;
   readonly nozzleCount: number;
   readonly reach: { readonly distance: number; readonly velocity: number } | null;
+  /** A free outlet never draws water back. */
+  readonly exit: Exit;
 }
 
 export interface NetworkBranch {
@@ -39,8 +44,10 @@ export interface NetworkBranch {
   readonly parent: number;
   readonly children: readonly number[];
   readonly elements: readonly PlacedResistance[];
-  /** Of a side branch of a tee. */
+  /** What it loses at the tee that it leaves. */
   readonly teeLoss: TeeBranchLoss | null;
+  /** A check valve or foot valve lies in its run: no water runs backwards through it. */
+  readonly hasCheckValve: boolean;
   /** The loss stated for the split at the far end. */
   readonly split: 'tee-90' | null;
   readonly outlet: NetworkOutlet | null;
@@ -52,6 +59,8 @@ export interface NetworkBranch {
   readonly farBore: number | null;
   /** Bore [m] of the first element of the run that has one, else the bore at the node it leaves. */
   readonly nearBore: number | null;
+  /** Highest point of the run [m] above the surface drawn from; null where it is not stated. */
+  readonly highestElevation: number | null;
 }
 
 export interface Network {

@@ -8,12 +8,13 @@ import { pipeFriction } from '../components/pipe-friction.ts';
 import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
 import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
-import { findValve } from '../components/valves.ts';
+import { findCheckValve, findValve } from '../components/valves.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import type { RunElement } from '../loop/loop.ts';
+import type { BoreChanges, RunElement } from '../loop/loop.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
+import { placeStep, stepsOfBore } from './steps-of-bore.ts';
 
 /** What can be wrong with pipework that has the right form; `path` names the member. */
 export type NetworkFailure =
@@ -52,7 +53,7 @@ interface Placing {
 }
 
 /**
- * Places a run: friction, fittings and valves times `multiplier`.
+ * Places a run: friction, fittings, valves and steps of bore times `multiplier`.
  * Fails at the first element whose name is unknown or whose bore cannot be told.
  */
 export function placeRun({
@@ -62,6 +63,7 @@ export function placeRun({
   downstream,
   kinematicViscosity,
   multiplier,
+  boreChanges,
 }: {
   readonly run: readonly RunElement[];
   readonly path: DocumentPath;
@@ -69,8 +71,10 @@ export function placeRun({
   readonly downstream: number | null;
   readonly kinematicViscosity: number;
   readonly multiplier: number;
+  readonly boreChanges: BoreChanges;
 }): Result<PlacedRun, NetworkFailure> {
   const bores = inheritedBores(run, { upstream, downstream });
+  const steps = boreChanges === 'ignored' ? [] : stepsOfBore(run);
   const elements: PlacedResistance[] = [];
   let shut = false;
   for (const [index, element] of run.entries()) {
@@ -82,6 +86,8 @@ export function placeRun({
       multiplier,
     });
     if (!placed.ok) return placed;
+    const step = steps.find(({ later }) => later === index);
+    if (step !== undefined) elements.push(placeStep(step, { path: [...path, index], multiplier }));
     if (placed.value === 'shut') shut = true;
     else elements.push(placed.value);
   }
@@ -124,7 +130,7 @@ function placeFitting(element: Extract<RunElement, { fitting: string }>, placing
     const placed = placeBoreChange(change, element, { path: placing.path, around: placing.around() });
     return placed.ok ? place(placing, placed.value) : placed;
   }
-  const row = findFitting(element.fitting);
+  const row = findFitting(element.fitting) ?? findCheckValve(element.fitting);
   if (row === undefined) {
     return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: element.fitting });
   }

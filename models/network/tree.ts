@@ -19,8 +19,14 @@ export interface Tree {
   readonly isOutlet: Uint8Array;
   /** All elements of each branch in one. */
   readonly losses: readonly LossTerms[];
-  /** The open branches that leave a tee sideways. */
-  readonly sideBranches: readonly number[];
+  /** The open branches that can rest between others that run: sides of tees, and those that water passes one way only. */
+  readonly restable: readonly number[];
+  /** Whether water passes a branch one way only: by a check valve, by a free outlet, or since all beyond it does. */
+  readonly isOneWay: Uint8Array;
+  /** Whether any branch but the root is one-way. */
+  readonly hasOneWay: boolean;
+  /** Side branches of the tee at the far end of each branch whose straight run loses by what they take; else empty. */
+  readonly sidesBeyond: readonly (readonly number[])[];
   /** Highest less lowest outlet that water can reach [m]; 0 where that is rounding. */
   readonly liftRange: number;
 }
@@ -32,17 +38,66 @@ export interface TreeState {
 }
 
 export function treeOf({ branches }: Network): Tree {
+  const isOneWay = oneWay(branches);
   return {
     branches,
     parent: Int32Array.from(branches, (branch) => branch.parent),
     isOutlet: Uint8Array.from(branches, (branch) => (branch.outlet === null ? 0 : 1)),
     losses: branches.map(({ elements }) => inSeries(elements.map(({ resistance }) => resistance.terms))),
-    sideBranches: branches.flatMap(({ teeLoss, shut }, index) => (teeLoss === null || shut ? [] : [index])),
+    restable: branches.flatMap(({ teeLoss, parent, shut }, b) =>
+      parent >= 0 && !shut && (teeLoss?.part === 'side' || isOneWay[b] === 1) ? [b] : [],
+    ),
+    isOneWay,
+    hasOneWay: isOneWay.some((one, b) => b > 0 && one === 1),
+    sidesBeyond: branches.map(({ children }) => sidesOf(branches, children)),
     liftRange: liftRange(branches),
   };
 }
 
-/** Head that a branch loses at a flow [m], its loss at a tee aside, and the slope of that [s/m2]. */
+/** Whether water passes a branch one way only, of branches that are open. */
+function oneWay(branches: readonly NetworkBranch[]): Uint8Array {
+  const isOneWay = new Uint8Array(branches.length);
+  for (let b = branches.length - 1; b >= 0; b--) {
+    const branch = branches[b];
+    if (branch === undefined || branch.shut) continue;
+    const { outlet, children, hasCheckValve } = branch;
+    const open = children.filter((c) => branches[c]?.shut === false);
+    const beyond = outlet === null ? open.every((c) => isOneWay[c] === 1) : outlet.exit === 'free';
+    if (hasCheckValve || beyond) isOneWay[b] = 1;
+  }
+  return isOneWay;
+}
+
+const NO_SIDES: readonly number[] = [];
+
+function sidesOf(branches: readonly NetworkBranch[], children: readonly number[]): readonly number[] {
+  const [first] = children;
+  const run = first === undefined ? undefined : branches[first];
+  return run?.teeLoss?.part === 'run' && !run.shut
+    ? children.slice(1).filter((c) => branches[c]?.shut === false)
+    : NO_SIDES;
+}
+
+/** Flow [m3/s] of all sides of the tee beyond a branch that run outward, where its straight run loses by it; else 0. */
+export function flowOfSides({ sidesBeyond }: Tree, b: number, flow: Float64Array): number {
+  let outward = 0;
+  for (const side of sidesBeyond[b] ?? NO_SIDES) outward += Math.max(0, figureAt(flow, side));
+  return outward;
+}
+
+/** The most that flows leave over at a node [m3/s]. */
+export function continuityGap({ branches }: Tree, flow: Float64Array): number {
+  let most = 0;
+  for (const [b, { children }] of branches.entries()) {
+    if (children.length === 0) continue;
+    let left = figureAt(flow, b);
+    for (const c of children) left -= figureAt(flow, c);
+    most = Math.max(most, Math.abs(left));
+  }
+  return most;
+}
+
+/** Head that a branch loses at a flow [m], its tee aside, and the slope of that [s/m2]. */
 export function lossAt({ losses }: Tree, index: number, flow: number): HeadLoss {
   const terms = losses[index];
   if (terms === undefined) throw new Error(`branch ${index} is not in the network`);
@@ -112,7 +167,20 @@ function drivenByLevels(tree: Tree, split: Float64Array, range: number): TreeSta
   }
   const { parent, isOutlet } = tree;
   const combinedSlope = new Float64Array(size);
-  const linear = { parent, isOutlet, held, residual, lossSlope, combinedSlope };
+  const sidesSlope = new Float64Array(size);
+  const isSide = new Uint8Array(size);
+  const { sidesBeyond } = tree;
+  const linear = {
+    parent,
+    isOutlet,
+    held,
+    residual,
+    lossSlope,
+    combinedSlope,
+    sidesSlope,
+    isSide,
+    sidesBeyond,
+  };
   const step = treeStep(linear, figureAt(split, 0), stepBuffers(size));
   const head = step.head.map((one, b) => (wholeAt(isOutlet, b) === 1 ? branchAt(tree, b).lift : one));
   return { flow: step.flow, head };

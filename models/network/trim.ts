@@ -7,8 +7,8 @@ import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { BAR } from '../physics/unit-factors.ts';
+import { headAtTee } from './flows-at-tee.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
-import { teeHead } from './tee-branch-loss.ts';
 
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
@@ -96,10 +96,7 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 
 /** Head lost from the node above a branch to its far end [m]. */
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
-  const { elements, teeLoss, parent } = branchOf(branches, b);
-  const own = at(flow, b);
-  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
-  return lossOver(elements, own).head + atTee;
+  return lossOver(branchOf(branches, b).elements, at(flow, b)).head + headAtTee(branches, flow, b);
 }
 
 function throttled(
