@@ -1,6 +1,7 @@
 /** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
+import type { BoreChanges } from './bore-changes.ts';
 import type { HolePattern } from './open-fraction.ts';
 
 /** Bore [m] and absolute roughness [m] of a pipe that is not a standard size. */
@@ -143,11 +144,9 @@ export interface PipeworkLoop extends LoopCommon {
   readonly staticHead: number;
   readonly suction: readonly RunElement[];
   readonly discharge: Branch;
-  /** Whether a step of bore between the pipes of a run costs head where no element is entered for it; undefined: it does. */
+  /** Undefined: `BORE_CHANGES`. */
   readonly boreChanges?: BoreChanges | undefined;
 }
-
-export type BoreChanges = 'abrupt' | 'ignored';
 
 /** An outlet of a loop whose pipework is not known takes a fixed share of the total flow. */
 export interface ShareOutlet {

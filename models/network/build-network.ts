@@ -2,8 +2,9 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { flowForReach } from '../components/jet.ts';
 import { kLoss } from '../components/resistance.ts';
+import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
-import type { BoreChanges, Branch, Outlet, PipeworkLoop } from '../loop/loop.ts';
+import type { Branch, Outlet, PipeworkLoop } from '../loop/loop.ts';
 import { exitOf } from '../loop/outlet-exit.ts';
 import { roleOf } from '../loop/role-of-element.ts';
 import { waterProperties } from '../physics/water.ts';
@@ -16,8 +17,6 @@ import { type TeeBranchLoss, teeLosses } from './tee-branch-loss.ts';
 export const INTAKE_LOSS_COEFFICIENT = 0.5;
 /** All of the velocity head of a submerged stream. */
 export const OUTLET_LOSS_COEFFICIENT = 1;
-/** What a step of bore costs where the loop does not say. */
-export const BORE_CHANGES: BoreChanges = 'abrupt';
 
 interface Building {
   readonly loop: PipeworkLoop;

@@ -42,7 +42,7 @@ const commonFields = (context: SchemaContext) => ({
   ...powerCutFields(context),
   gauges: gauges(context).optional(),
   frictionMultiplier: numberField(context, {
-    description: 'Multiplies the loss of every run element, of splits and of a system curve.',
+    description: 'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',
     minimum: 0.01,
     maximum: 100,
     example: 1,
@@ -65,6 +65,11 @@ const pipeworkFields = (context: SchemaContext) => ({
     example: 0,
     default: 0,
   }),
+  boreChanges: described(context, z.enum(['abrupt', 'ignored']), {
+    description:
+      '`abrupt`: a step of bore between two pipes of a run costs head as a sudden one where no reducer, enlargement or loss with boreChange is entered for it. `ignored`: it costs nothing. Default: abrupt.',
+    examples: ['abrupt'],
+  }).optional(),
   suction: suction(context),
   discharge: context.side === 'answer' ? branch(context) : branch(context).superRefine(checkBranches),
 });

@@ -64,7 +64,11 @@ const split = (facts: { split?: 'tee-90' } = {}, fitting?: string): PipeworkLoop
 });
 const backwards: PipeworkLoop = {
   ...plainLoop,
-  discharge: { run, branches: [outlet('low', {}, run), outlet('high', { staticHead: 3 })], split: 'tee-90' },
+  discharge: {
+    run,
+    branches: [outlet('low', {}, run), outlet('high', { staticHead: 3, exit: 'submerged' })],
+    split: 'tee-90',
+  },
 };
 const bareIntake = (depth: number): PipeworkLoop => ({
   ...plainLoop,

@@ -9,6 +9,7 @@ import { criteriaFor } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
+import { plainPipework } from '../../random/plain-pipework.ts';
 import { type RandomCase, randomCase } from '../../random-loop.ts';
 import { standardBore } from '../../reference/independent/bore.ts';
 import { type Duty, dutyOf, fitPump } from '../../reference/independent/duty.ts';
@@ -39,7 +40,8 @@ function caseOf(seed: number, balancing: Balancing): RandomCase {
     suction: loop.suction.map(stated),
     discharge: withStatedBores(loop.discharge),
   };
-  return { ...found, loop: bored };
+  // This solution knows none of the rules of one-way runs, outlets in air, steps of bore and reducing tees.
+  return { ...found, loop: plainPipework(bored) };
 }
 
 function balanced(loop: PipeworkLoop, balancing: Balancing) {

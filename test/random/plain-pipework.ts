@@ -1,8 +1,6 @@
-/** Invented loops without one-way runs, free outlets, charged steps of bore and reducing tees. */
-import type { Branch, PipeworkLoop } from '../../../../models/loop/loop.ts';
-import { firstBore, lastBore } from '../../../../models/network/bores.ts';
-import { drawsFrom, mulberry32 } from '../../../random/draw.ts';
-import { randomPipework } from '../../../random/pipework.ts';
+/** Takes one-way runs, outlets in air, charged steps of bore and reducing tees out of a loop. */
+import type { Branch, PipeworkLoop } from '../../models/loop/loop.ts';
+import { firstBore, lastBore } from '../../models/network/bores.ts';
 
 /** A stated tee stays where all of its sides are as wide as the leg. */
 function plain(branch: Branch, upstream: number | null): Branch {
@@ -21,12 +19,9 @@ function plain(branch: Branch, upstream: number | null): Branch {
   };
 }
 
-/** The same loop for the same seed. */
-export function plainLoop(seed: number): PipeworkLoop {
-  const loop = randomPipework(drawsFrom(mulberry32(seed)));
-  return {
-    ...loop,
-    boreChanges: 'ignored',
-    discharge: plain(loop.discharge, lastBore(loop.suction)),
-  };
-}
+/** Of a loop without check valves. */
+export const plainPipework = (loop: PipeworkLoop): PipeworkLoop => ({
+  ...loop,
+  boreChanges: 'ignored',
+  discharge: plain(loop.discharge, lastBore(loop.suction)),
+});
