@@ -1,4 +1,4 @@
-/** Head that a branch loses at the tee which it leaves. */
+/** Finds the head that a branch loses at the tee which it leaves. */
 import {
   SIDE_SHARE,
   type TeeRunLaw,
@@ -9,12 +9,12 @@ import {
 } from '../components/diverging-tee.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 
-/** Of a side branch; coefficients are heads [m] over squares of flows [m3/s], with the friction multiplier. */
+/** What a side branch loses; coefficients are velocity heads per square of a flow, with the friction multiplier. */
 export interface TeeSideLoss {
   readonly part: 'side';
-  /** Velocity head of the combined leg. */
+  /** Of the combined leg [s2/m5]. */
   readonly combined: number;
-  /** Velocity head of the branch itself. */
+  /** Of the branch itself [s2/m5]. */
   readonly own: number;
   readonly law: TeeSideLaw;
 }
@@ -31,8 +31,10 @@ export type TeeBranchLoss = TeeSideLoss | TeeRunLoss;
 /**
  * What the branches of a stated tee lose there: the straight run, which loses nothing beside a side as wide as the leg, then the sides.
  *
- * @param tee bores [m] above 0 of the leg that enters the node, null where no pipe gives it: each side then counts as wide as that;
- *   and of the sides; multiplier [-] of all of it, as of friction.
+ * @param tee bores [m] above 0: of the leg that enters the node (null where no pipe gives it: each side then counts as
+ *   wide as the leg) and of the sides; multiplier [-] of the whole loss, as of friction.
+ * @returns by branch of the node, in its order; null where a branch loses nothing.
+ * Accuracy: an equal tee within 0.09 velocity heads of the published one (test/models/network/tee-branch-loss.test.ts).
  */
 export function teeLosses({
   legBore,

@@ -1,4 +1,4 @@
-/** A second look at a solved network: does the answer alone satisfy continuity and heads? */
+/** Checks from the answer alone that a solved network satisfies continuity and heads. */
 import { at } from '../../curves/at.ts';
 import { flowsAtTee, headAtTee } from './flows-at-tee.ts';
 import { lossOver, type Network } from './network.ts';
@@ -16,13 +16,14 @@ const LEAST_HEAD = 1e-7;
 const RESTING_SHARE = 1e-9;
 
 /**
- * The largest relative residual of a solution: of continuity at each node, of flow backwards through a branch that lets none
- * through, and of the head from the start of the discharge down to each outlet, walked afresh from the flows.
+ * The largest relative residual [-] of a solution: of continuity at each node, of flow backwards through a branch that
+ * lets none through, and of the head from the start of the discharge down to each outlet, walked afresh from the flows.
  *
- * Heads beyond a shut branch are not those of the node it leaves, so that the walk starts again there from the head solved for.
- * Beyond a branch that rests it starts again likewise, and that branch must be driven by no more than what holds it: beside a tee
- * what it would lose there with next to no flow, else nothing. A side that could run back as well must be driven by no less than
- * nothing.
+ * Heads beyond a closed branch are not those of the node it leaves, so that the walk starts again there from the head
+ * solved for; beyond a branch that rests likewise, and that one must be driven by no more than what holds it: at a tee
+ * what it would lose there with next to no flow, else nothing. A side that could run back as well must be driven by no
+ * less than nothing.
+ * @returns the larger of flow missing/largest flow and head missing/longest way of losses and lift.
  */
 export function largestResidual(network: Network, { flows, heads, rootHead }: NetworkSolution): number {
   const { branches } = network;
