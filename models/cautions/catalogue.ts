@@ -1,5 +1,7 @@
 /** Gathers every caution that an answer can carry: how grave, in what words, on whose authority. */
+import { BORE_CHANGES_ASSUMED } from './bore-changes.ts';
 import { CONDITION } from './condition.ts';
+import { DRY_OUTLETS } from './dry-outlets.ts';
 import { ENTERED_RANGE } from './entered-range.ts';
 import { FLOW_REGION } from './flow-region.ts';
 import { INSTALLATION } from './installation.ts';
@@ -28,7 +30,9 @@ export const CAUTIONS = {
   ...FLOW_REGION.rows,
   ...PARALLEL_PUMPS.rows,
   ...OUTLETS.rows,
+  ...DRY_OUTLETS.rows,
   ...PIPEWORK.rows,
+  ...BORE_CHANGES_ASSUMED.rows,
   ...JETS.rows,
   ...TIME.rows,
   ...MEASURED.rows,

@@ -1,7 +1,9 @@
 /** Gathers the cautions that apply to one pump at one duty on a loop. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import type { CriteriaContext } from '../selection/criteria.ts';
+import { boreChangeCautions } from './bore-changes.ts';
 import type { Caution } from './catalogue.ts';
+import { dryOutletCautions } from './dry-outlets.ts';
 import { extrapolationCautions, settingCautions } from './entered-range.ts';
 import { flowLimitCautions, preferredRegionCautions } from './flow-region.ts';
 import { overflowCautions } from './installation.ts';
@@ -31,7 +33,9 @@ export function dutyCautions(
     ...suctionCautions(context, duty),
     ...screenCautions(loop.entered, limits, duty.flow),
     ...outletCautions(loop, duty.outletFlows),
+    ...dryOutletCautions(loop, duty),
     ...pipeworkCautions(loop, limits, duty),
+    ...boreChangeCautions(loop, duty),
     ...(duty.state === null ? [] : submergenceCautions(loop, duty.flow)),
     ...reachCautions(loop, duty.outletFlows, reachVelocity),
     ...peopleCautions(context, duty),
