@@ -18,11 +18,13 @@ export const CAUTION_QUANTITIES = [
 
 export type CautionQuantity = (typeof CAUTION_QUANTITIES)[number];
 
-/** A caution in figures: what was found, what it was held against. */
+/** A caution in figures: what was found, and what it was compared with. */
 export interface Figures {
   /** Into the loop or the pump: a JSON Pointer. */
   readonly pointer?: string | undefined;
+  /** Found [as quantity]. */
   readonly value?: number | undefined;
+  /** Compared with [as quantity]. */
   readonly limit?: number | undefined;
   /** Of value and limit; undefined for plain numbers. */
   readonly quantity?: CautionQuantity | undefined;
@@ -41,7 +43,7 @@ export interface Given<Code extends string> extends Figures {
 export interface Place extends Figures {
   /** What the place is called. */
   readonly subject: string;
-  /** The larger, the worse. */
+  /** Orders the places [any]: the larger, the worse. */
   readonly excess: number;
 }
 

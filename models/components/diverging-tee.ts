@@ -1,11 +1,13 @@
-/** Published losses of a tee of 90 degrees that divides a flow, for sides as wide as its leg and narrower ones. */
+/** States the published losses of a tee of 90 degrees that divides a flow, for sides as wide as its leg and narrower ones. */
 
 /**
  * Law of a side branch. With v_c in the combined leg, v_b in the side and q = side flow/combined flow, 1 at most:
  * loss = (1 + growth q^2)(v_c^2 + own v_b^2)/2g.
  */
 export interface TeeSideLaw {
+  /** [-] */
   readonly growth: number;
+  /** [-] */
   readonly own: number;
 }
 
@@ -48,7 +50,7 @@ export function teeSideLaw(boreRatio: number): TeeSideLaw {
   };
 }
 
-/** The law of the straight run for the bore ratio [-] of the widest side; null: beside a side as wide as the leg it loses nothing. */
+/** The law of the straight run for the bore ratio [-] of the widest side; null: next to a side as wide as the leg it loses nothing. */
 export function teeRunLaw(boreRatio: number): TeeRunLaw | null {
   if (boreRatio >= EQUAL) return null;
   return boreRatio ** 2 <= NARROW_RUN_AREA ? 'narrow' : 'wide';

@@ -1,9 +1,9 @@
-/** Finds the free outlets that no water reaches, and how high it stands before them. */
+/** Finds the outlets in air that no water reaches, and how high it rises before them. */
 import { at } from '../../curves/at.ts';
 import type { Network, NetworkOutlet } from './network.ts';
 import type { NetworkSolution } from './solve-network.ts';
 
-/** Heads and elevations in m over the surface drawn from. */
+/** An outlet that stays dry; heads and elevations [m] are above the surface drawn from. */
 export interface DryOutlet {
   readonly outlet: NetworkOutlet;
   /** At the start of the outlet's run: the line to it holds a column of water up to there. */
@@ -11,15 +11,15 @@ export interface DryOutlet {
   /** Of the outlet; the head does not exceed it. */
   readonly level: number;
   /**
-   * The highest point stated of the outlet's run and of those upstream that the head does not reach: the line takes in air there. Null
-   * where none is stated, or water stands above all of them.
+   * The highest point stated of the outlet's run and of those upstream, where the head does not reach it: the line
+   * takes in air there. Null where none is stated, or the head reaches all of them.
    */
   readonly airAt: number | null;
 }
 
 /**
- * In the order of the loop, for a total flow above 0: a pump that moves nothing leaves the heads open. Outlets behind a shut valve
- * are left out.
+ * The dry outlets of a solution whose total flow is above 0, in the order of the loop: flows [m3/s], heads [m]. Outlets
+ * behind a closed valve are left out.
  */
 export function dryOutlets(
   { branches, outlets }: Network,

@@ -1,11 +1,11 @@
-/** The flows that decide what a branch loses at the tee that it leaves. */
+/** Finds the flows that decide what a branch loses at the tee that it leaves. */
 import { at } from '../../curves/at.ts';
 import type { NetworkBranch } from './network.ts';
 import { type TeeFlows, teeHead } from './tee-branch-loss.ts';
 
 const NO_BRANCHES: readonly number[] = [];
 
-/** From the flow of every branch [m3/s]; only a straight run goes by the flow of the sides. */
+/** The flows at the tee that a branch leaves, from the flow of every branch [m3/s]; only a straight run needs those of the sides. */
 export function flowsAtTee(
   branches: readonly NetworkBranch[],
   flows: ArrayLike<number>,

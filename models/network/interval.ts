@@ -2,6 +2,7 @@
 import { at } from '../../curves/at.ts';
 import type { SystemState } from './system.ts';
 
+/** Two states of one system. */
 export interface Interval {
   readonly lower: SystemState;
   readonly upper: SystemState;
@@ -9,11 +10,13 @@ export interface Interval {
 
 /** A figure with its slope against the total flow. */
 export interface Sloping {
+  /** [any] */
   readonly value: number;
+  /** [that s/m3] */
   readonly slope: number;
 }
 
-/** The cubic through both ends with their slopes, at a share t of the width between them. */
+/** The cubic through both ends with their slopes, at a share t [-] of the width [m3/s] between them. */
 export function cubic(
   { from, to, width }: { readonly from: Sloping; readonly to: Sloping; readonly width: number },
   t: number,
@@ -82,7 +85,7 @@ function interpolated(
   );
 }
 
-/** The lower state with its branch flows carried to the flow: nearer than either. */
+/** The lower state with its branch flows carried to the flow [m3/s]: nearer than either. */
 export function stateBetween(interval: Interval, flow: number): SystemState {
   const { lower, upper } = interval;
   const [from, to] = [lower.network, upper.network];

@@ -18,8 +18,11 @@ export interface LinearTree {
   readonly lossSlope: Float64Array;
   /** Derivative of its losses by the combined flow of the tee it leaves [s/m2]. */
   readonly combinedSlope: Float64Array;
+  /** Derivative of its losses by the flow of the sides of that tee [s/m2]; 0 but for a straight run. */
   readonly sidesSlope: Float64Array;
+  /** 1 for a side whose flow counts there, else 0. */
   readonly isSide: Uint8Array;
+  /** Indices [-] of the sides at the far end of each branch. */
   readonly sidesBeyond: readonly (readonly number[])[];
 }
 
@@ -92,7 +95,7 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
     gain[b] = 1 / stiffness;
     pull[b] = figureAt(tree.combinedSlope, b) / stiffness;
     const p = wholeAt(tree.parent, b);
-    if (figureAt(tree.sidesSlope, b) !== 0) answerSides(tree, buffers, { run: b, stiffness });
+    if (figureAt(tree.sidesSlope, b) !== 0) respondToSides(tree, buffers, { run: b, stiffness });
     if (wholeAt(widest, p) < 0 || figureAt(gain, b) > figureAt(gain, wholeAt(widest, p))) widest[p] = b;
     sumFixed[p] = figureAt(sumFixed, p) + figureAt(fixed, b);
     sumGain[p] = figureAt(sumGain, p) + figureAt(gain, b);
@@ -116,8 +119,8 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
   return buffers;
 }
 
-/** Lets a straight run answer what its sides do, whose answers are known: they stand after it in their node. */
-function answerSides(
+/** Adds to the response of a straight run that to its sides, whose responses are known: they follow it in their node. */
+function respondToSides(
   { sidesBeyond, isSide, parent, sidesSlope }: LinearTree,
   { fixed, gain, pull }: StepBuffers,
   { run, stiffness }: { readonly run: number; readonly stiffness: number },
@@ -131,7 +134,7 @@ function answerSides(
   }
 }
 
-/** Flows that large gains left off by rounding add up again, from the root down: the branch that answers most takes what is left. */
+/** Makes flows [m3/s] that rounding left off add up again, from the root down: the branch that responds most takes the rest. */
 export function keepContinuity(
   { parent }: Pick<LinearTree, 'parent'>,
   { flow, widest, sumFlow }: Pick<StepBuffers, 'flow' | 'widest' | 'sumFlow'>,

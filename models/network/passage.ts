@@ -1,11 +1,11 @@
-/** Which branches of a tree rest, and which way the others run, where a branch does not take any flow either way. */
+/** Decides which branches of a tree rest, and which way the others run. */
 import { figureAt, wholeAt } from './branch-arrays.ts';
 import { headToOpen } from './tee-branch-loss.ts';
 import { branchAt, flowOfSides, type Tree, type TreeState } from './tree.ts';
 
 /**
- * A branch through which water passes one way only runs outward or rests. A side branch of a tee runs either way: outward it
- * pays the combined velocity head, inward it does not, and while its driving head lies between 0 and that head it rests.
+ * A branch through which water passes one way only runs outward or rests. A side branch of a tee runs either way: outward
+ * it loses the combined velocity head, inward it does not, and while its driving head lies between 0 and that head it rests.
  */
 export type Passage = 'outward' | 'resting' | 'inward';
 

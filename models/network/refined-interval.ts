@@ -1,24 +1,26 @@
-/** Halves intervals of a sampled system until its states between are foretold by those at the ends. */
+/** Halves intervals of a sampled system until states between follow from those at the ends. */
 import { at } from '../../curves/at.ts';
 import { cubic, type Interval, type Sloping } from './interval.ts';
 import type { System, SystemState } from './system.ts';
 
 /** An interval, and its two halves once its middle was looked at; it is its own only part where it is smooth. */
 export interface RefinedInterval extends Interval {
+  /** Made so far [-]. */
   readonly halvings: number;
   parts(): readonly [RefinedInterval, RefinedInterval] | 'smooth';
 }
 
-/** Of a neighbouring sample's distance: a kink that is left after so many halvings lies within 2e-5 of its flow. */
+/** A kink that is left after so many halvings lies within 2e-5 of its flow. */
 const MOST_HALVINGS = 12;
-/** What interpolation may be off by: share of a flow, share of the total flow, share of slope x flow for a head and of a head. */
+/** What interpolation may be off by, as shares of a flow, of the total flow, of slope x flow for a head, of a head. */
 const OFF = { ofFlow: 1e-5, ofTotal: 1e-9, ofRise: 1e-5, ofHead: 1e-12 } as const;
 /** A cubic whose slope is wrong in its middle is off by this share of slope x width at most. */
 const OFF_BY_SLOPE = 1 / 8;
 
 /**
- * An interval of a system with kinks: where a valve opens or an outlet begins to flow, slopes change at once, and no cubic from sample
- * to sample follows. An interval counts as smooth where the exact state in its middle has the interpolated flows, heads and slopes.
+ * An interval of a system with kinks, after a number of halvings [-]: where a valve opens or an outlet begins to flow,
+ * slopes change at once, which no cubic from sample to sample follows. It counts as smooth where the exact state in its
+ * middle has the interpolated flows, heads and slopes.
  */
 export function refinedInterval(system: System, { lower, upper }: Interval, halvings = 0): RefinedInterval {
   let known: readonly [RefinedInterval, RefinedInterval] | 'smooth' | undefined;
@@ -29,7 +31,7 @@ export function refinedInterval(system: System, { lower, upper }: Interval, halv
     parts() {
       if (known !== undefined) return known;
       const middle = system.stateAt((lower.flow + upper.flow) / 2, lower);
-      known = foretells({ lower, upper }, middle)
+      known = isSmooth({ lower, upper }, middle)
         ? 'smooth'
         : [
             refinedInterval(system, { lower, upper: middle }, halvings + 1),
@@ -40,7 +42,7 @@ export function refinedInterval(system: System, { lower, upper }: Interval, halv
   };
 }
 
-/** The smooth part around a flow; null where even the smallest part has a kink. */
+/** The smooth part around a flow [m3/s]; null where even the smallest part has a kink. */
 export function smoothPart(interval: RefinedInterval, flow: number): Interval | null {
   let part = interval;
   while (part.halvings < MOST_HALVINGS) {
@@ -57,7 +59,7 @@ export function statesOf(interval: RefinedInterval): readonly SystemState[] {
   return parts === 'smooth' ? [interval.lower, interval.upper] : parts.flatMap(statesOf);
 }
 
-function foretells({ lower, upper }: Interval, middle: SystemState): boolean {
+function isSmooth({ lower, upper }: Interval, middle: SystemState): boolean {
   const width = upper.flow - lower.flow;
   const isNear = (of: (state: SystemState) => Sloping, allowed: number): boolean => {
     const exact = of(middle);

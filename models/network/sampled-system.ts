@@ -44,23 +44,8 @@ export interface SampledSystem {
  * Errors: throws `SolveFailure` where a sample does not settle.
  */
 export function sampledSystem(system: System): SampledSystem {
-  const samples = new Map<number, SystemState>();
+  const { sample, refined } = rememberedStates(system);
   let latest: Interval | null = null;
-  const sample = (index: number): SystemState => {
-    const known = samples.get(index);
-    if (known !== undefined) return known;
-    const neighbour = samples.get(index - 1) ?? samples.get(index + 1);
-    const state = system.stateAt(BASE_FLOW * SAMPLE_RATIO ** index, neighbour);
-    samples.set(index, state);
-    return state;
-  };
-  const parts = new Map<number, RefinedInterval>();
-  const refined = (index: number): RefinedInterval => {
-    const interval =
-      parts.get(index) ?? refinedInterval(system, { lower: sample(index), upper: sample(index + 1) });
-    parts.set(index, interval);
-    return interval;
-  };
   const around = (flow: number): Interval | null => {
     // Newton steps of one pump, and neighbouring settings, mostly stay in one interval.
     if (latest !== null && flow >= latest.lower.flow && flow < latest.upper.flow) return latest;
@@ -71,7 +56,7 @@ export function sampledSystem(system: System): SampledSystem {
       : { lower: sample(index), upper: sample(index + 1) };
     return latest;
   };
-  /** Below the least sample, and beside a kink. */
+  /** Below the least sample, and next to a kink. */
   const solved = (flow: number): SystemState => {
     const index = indexBelow(flow);
     return system.stateAt(flow, index < -LEAST_SAMPLE ? undefined : sample(index));
@@ -79,19 +64,6 @@ export function sampledSystem(system: System): SampledSystem {
   /** The exact states that are known from one sample to the next. */
   const statesFrom = (index: number): readonly SystemState[] =>
     system.hasKinks ? statesOf(refined(index)) : [sample(index), sample(index + 1)];
-  const everySample = (isOf: (state: SystemState) => boolean) => {
-    const known = new Map<number, boolean>();
-    return ({ from, to }: FlowRange): boolean => {
-      const first = indexBelow(from);
-      if (first < -LEAST_SAMPLE) return false;
-      for (let index = first; index <= indexBelow(to); index++) {
-        const holds = known.get(index) ?? statesFrom(index).every(isOf);
-        known.set(index, holds);
-        if (!holds) return false;
-      }
-      return true;
-    };
-  };
   return {
     headAt: (flow) => {
       const interval = around(flow);
@@ -107,8 +79,50 @@ export function sampledSystem(system: System): SampledSystem {
       const interval = around(flow);
       return interval === null ? undefined : stateBetween(interval, flow);
     },
-    outletsRise: everySample(({ outletSlopes }) => outletSlopes.every((slope) => slope >= 0)),
-    risesAtMostSquare: everySample(({ flow, head, slope }) => flow * slope <= 2 * head * (1 + SQUARE)),
+    outletsRise: everySample(statesFrom, ({ outletSlopes }) => outletSlopes.every((slope) => slope >= 0)),
+    risesAtMostSquare: everySample(
+      statesFrom,
+      ({ flow, head, slope }) => flow * slope <= 2 * head * (1 + SQUARE),
+    ),
+  };
+}
+
+/** The samples of a system by their index [-], and the intervals that begin at them, each worked out once. */
+function rememberedStates(system: System) {
+  const samples = new Map<number, SystemState>();
+  const sample = (index: number): SystemState => {
+    const known = samples.get(index);
+    if (known !== undefined) return known;
+    const neighbour = samples.get(index - 1) ?? samples.get(index + 1);
+    const state = system.stateAt(BASE_FLOW * SAMPLE_RATIO ** index, neighbour);
+    samples.set(index, state);
+    return state;
+  };
+  const intervals = new Map<number, RefinedInterval>();
+  const refined = (index: number): RefinedInterval => {
+    const interval =
+      intervals.get(index) ?? refinedInterval(system, { lower: sample(index), upper: sample(index + 1) });
+    intervals.set(index, interval);
+    return interval;
+  };
+  return { sample, refined };
+}
+
+/** Whether something holds of every state around a range of flows, worked out once for each sample. */
+function everySample(
+  statesFrom: (index: number) => readonly SystemState[],
+  isOf: (state: SystemState) => boolean,
+): (range: FlowRange) => boolean {
+  const known = new Map<number, boolean>();
+  return ({ from, to }) => {
+    const first = indexBelow(from);
+    if (first < -LEAST_SAMPLE) return false;
+    for (let index = first; index <= indexBelow(to); index++) {
+      const holds = known.get(index) ?? statesFrom(index).every(isOf);
+      known.set(index, holds);
+      if (!holds) return false;
+    }
+    return true;
   };
 }
 

@@ -7,7 +7,7 @@ import { roleOf } from '../loop/role-of-element.ts';
 import { pipeBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 
-/** Bores [m] of two pipes that follow each other in a run, and the place of the later one. */
+/** Bores [m] of two pipes that follow each other in a run, and the place [-] of the later one. */
 export interface StepOfBore {
   readonly later: number;
   readonly before: number;
@@ -21,7 +21,7 @@ const SAME_BORE = 1e-9;
 const joinsBores = (element: RunElement): boolean =>
   roleOf(element) === 'bore-change' || ('boreChange' in element && element.boreChange === true);
 
-/** In the order of the run. Pipes follow each other whatever else lies between. */
+/** The steps of a run in its order. Pipes follow each other whatever else lies between. */
 export function stepsOfBore(run: readonly RunElement[]): readonly StepOfBore[] {
   const steps: StepOfBore[] = [];
   let before: number | null = null;
@@ -49,7 +49,7 @@ function abrupt(name: 'reducer' | 'enlargement'): BoreChange {
 const NARROWER = abrupt('reducer');
 const WIDER = abrupt('enlargement');
 
-/** The loss of an abrupt step, at the place of the later pipe; water that runs backwards loses as much. */
+/** The loss of an abrupt step between bores [m], at the place of the later pipe, times a multiplier [-]; backward flow loses as much. */
 export function placeStep(
   { before, after }: StepOfBore,
   { path, multiplier }: { readonly path: DocumentPath; readonly multiplier: number },

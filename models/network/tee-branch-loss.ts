@@ -19,9 +19,10 @@ export interface TeeSideLoss {
   readonly law: TeeSideLaw;
 }
 
-/** Of the straight run, which loses or gains by what the sides take. */
+/** What the straight run loses or gains by what the sides take. */
 export interface TeeRunLoss {
   readonly part: 'run';
+  /** Velocity head of the combined leg per square of its flow [s2/m5], with the friction multiplier. */
   readonly combined: number;
   readonly law: TeeRunLaw;
 }
@@ -29,7 +30,8 @@ export interface TeeRunLoss {
 export type TeeBranchLoss = TeeSideLoss | TeeRunLoss;
 
 /**
- * What the branches of a stated tee lose there: the straight run, which loses nothing beside a side as wide as the leg, then the sides.
+ * What the branches of a stated tee lose there: the straight run, which loses nothing next to a side as wide as the leg,
+ * then the sides.
  *
  * @param tee bores [m] above 0: of the leg that enters the node (null where no pipe gives it: each side then counts as
  *   wide as the leg) and of the sides; multiplier [-] of the whole loss, as of friction.
@@ -91,9 +93,10 @@ export type Direction = 'outward' | 'inward';
 const NONE: TeeHead = { head: 0, byOwn: 0, byCombined: 0, bySides: 0 };
 
 /**
- * Head lost at the tee. A side that runs outward pays (1 + growth q^2)(combined Qc^2 + own Q^2), q = Q/Qc and 1 at most; one
- * that runs back loses 0.6 of its own velocity head. The straight run loses K(q) combined Qc^2, q = sides/Qc and 1 at most,
- * whichever way it runs. Only an outward combined flow counts: without one a side's q is 1, and the straight run loses nothing.
+ * Head lost at the tee. A side that runs outward loses (1 + growth q^2)(combined Qc^2 + own Q^2), q = Q/Qc and 1 at most;
+ * one that runs back loses 0.6 of its own velocity head. The straight run loses K(q) combined Qc^2, q = sides/Qc and 1 at
+ * most, whichever way it runs. Only an outward combined flow counts: without one a side's q is 1, and the straight run
+ * loses nothing.
  */
 export const teeHead = (tee: TeeBranchLoss, flows: TeeFlows, direction: Direction): TeeHead => {
   if (tee.part === 'run') return runHead(tee, flows);

@@ -101,23 +101,18 @@ export function equationsAt(
     worst = Math.max(worst, Math.abs(r));
     largestLoss = Math.max(largestLoss, Math.abs(lost));
   }
-  let steepest = 0;
-  for (let b = 1; b < size; b++) steepest = Math.max(steepest, figureAt(lossSlope, b));
-  const leastSlope = Math.max(LEAST_SLOPE, LEAST_SLOPE_SHARE * steepest);
-  for (let b = 1; b < size; b++) lossSlope[b] = Math.max(figureAt(lossSlope, b), leastSlope);
+  keepSlopes(lossSlope);
   const { parent, isOutlet, sidesBeyond } = tree;
-  const linear = {
-    parent,
-    isOutlet,
-    held,
-    residual,
-    lossSlope,
-    combinedSlope,
-    sidesSlope,
-    isSide,
-    sidesBeyond,
-  };
+  const linear = { parent, isOutlet, sidesBeyond, ...buffers };
   return { linear, sumOfSquares, worst, allowed: BALANCE * largestLoss + ROUNDING * largestHead + NO_HEAD };
+}
+
+/** Gives every branch a slope above 0 [s/m2], so that the step has an end. */
+function keepSlopes(lossSlope: Float64Array): void {
+  let steepest = 0;
+  for (let b = 1; b < lossSlope.length; b++) steepest = Math.max(steepest, figureAt(lossSlope, b));
+  const leastSlope = Math.max(LEAST_SLOPE, LEAST_SLOPE_SHARE * steepest);
+  for (let b = 1; b < lossSlope.length; b++) lossSlope[b] = Math.max(figureAt(lossSlope, b), leastSlope);
 }
 
 /**

@@ -26,7 +26,7 @@ export interface Tree {
   readonly isOneWay: Uint8Array;
   /** Whether any branch but the root is one-way. */
   readonly hasOneWay: boolean;
-  /** Side branches of the tee at the far end of each branch whose straight run loses by what they take; else empty. */
+  /** Indices [-] of the side branches of the tee at the far end of each branch whose straight run loses by what they take; else empty. */
   readonly sidesBeyond: readonly (readonly number[])[];
   /** Highest less lowest outlet that water can reach [m]; 0 where that is rounding. */
   readonly liftRange: number;

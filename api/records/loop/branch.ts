@@ -40,7 +40,7 @@ const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
     split: splitField(context).optional(),
     highestElevation: entered(context, 'elevation', {
       description:
-        'Highest point of the run above the surface drawn from; tells whether the line takes in air, and whether its pressure falls below that of the air.',
+        'Highest point of the run above the surface drawn from. It shows whether the line takes in air, and whether its pressure falls below that of the atmosphere.',
       minimum: -1000,
       maximum: 1000,
       example: 1.5,

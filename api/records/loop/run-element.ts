@@ -62,7 +62,11 @@ const fitting = perContext((context) =>
     context,
     'Fitting',
     z.strictObject({
-      fitting: nameOf(context, 'A fitting of the reference table, or one of its check and foot valves.', 'elbow-90'),
+      fitting: nameOf(
+        context,
+        'A fitting of the reference table, or one of its check and foot valves.',
+        'elbow-90',
+      ),
       count: wholeNumber(context, {
         description: 'How many of them; 1 where it is not stated.',
         minimum: 1,

@@ -42,7 +42,8 @@ const commonFields = (context: SchemaContext) => ({
   ...powerCutFields(context),
   gauges: gauges(context).optional(),
   frictionMultiplier: numberField(context, {
-    description: 'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',
+    description:
+      'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',
     minimum: 0.01,
     maximum: 100,
     example: 1,

@@ -1080,6 +1080,10 @@ export interface components {
             severity: "note" | "warning" | "danger";
             detail: string;
             source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
         };
         Basis: {
             modelVersion: string;
@@ -1216,6 +1220,7 @@ export interface components {
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1247,6 +1252,7 @@ export interface components {
         LossByCoefficient: {
             lossCoefficient: number;
             diameter?: number;
+            boreChange?: boolean;
         };
         LossByLength: {
             equivalentLength: number;
@@ -1255,6 +1261,7 @@ export interface components {
         };
         LossByPoint: {
             loss: components["schemas"]["LossPoint"];
+            boreChange?: boolean;
         };
         LossPoint: {
             head: number;
@@ -1265,6 +1272,7 @@ export interface components {
             outlet?: components["schemas"]["Outlet"];
             branches?: components["schemas"]["Branch"][];
             split?: "tee-90";
+            highestElevation?: number;
         };
         Outlet: {
             name: string;
@@ -1275,6 +1283,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number;
+            exit?: "submerged" | "free";
         };
         Reach: {
             distance: number;
@@ -1400,6 +1409,7 @@ export interface components {
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
             staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
         };
@@ -1431,6 +1441,7 @@ export interface components {
         LossByCoefficientInput: {
             lossCoefficient: number;
             diameter?: number | string;
+            boreChange?: boolean;
         };
         LossByLengthInput: {
             equivalentLength: number | string;
@@ -1439,6 +1450,7 @@ export interface components {
         };
         LossByPointInput: {
             loss: components["schemas"]["LossPointInput"];
+            boreChange?: boolean;
         };
         LossPointInput: {
             head: number | string;
@@ -1449,6 +1461,7 @@ export interface components {
             outlet?: components["schemas"]["OutletInput"];
             branches?: components["schemas"]["BranchInput"][];
             split?: "tee-90";
+            highestElevation?: number | string;
         };
         OutletInput: {
             name: string;
@@ -1459,6 +1472,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
+            exit?: "submerged" | "free";
         };
         ReachInput: {
             distance: number | string;
@@ -1508,6 +1522,7 @@ export interface components {
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -2465,7 +2480,7 @@ export interface components {
             hydraulicPower: number;
             rows: {
                 element: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
                 flow: number;

@@ -5,7 +5,7 @@ import { plainPipework } from '../../../random/plain-pipework.ts';
 import { modelOf } from '../../example-loops.ts';
 
 /** Flows in m3/s, head in m. */
-export interface RecordedCase {
+export interface PlainCase {
   readonly seed: number;
   readonly flow: number;
   readonly head: number;
@@ -16,7 +16,7 @@ const SEEDS = Array.from({ length: 60 }, (_, place) => place + 1);
 const FLOWS = [0, 2e-4, 1e-3, 4e-3];
 
 /** Of loops through which water passes. */
-export function recordedCases(): readonly RecordedCase[] {
+export function plainCases(): readonly PlainCase[] {
   return SEEDS.flatMap((seed) => {
     const { system } = modelOf(plainPipework(randomPipework(drawsFrom(mulberry32(seed)))));
     if (!system.passesWater) return [];
