@@ -4,7 +4,7 @@ import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
 import { PERCENT } from '../../curves/percent.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
-import { type CautionOf, topic } from './topic.ts';
+import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const PUMP_FIT = topic({
   'head-points-disagree': {
@@ -13,6 +13,18 @@ export const PUMP_FIT = topic({
       'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
     source:
       'root mean square of the residuals above 3 % of the largest head; published tables are met within 0.5 %',
+  },
+  'head-piecewise': {
+    severity: 'note',
+    sentence:
+      'No smooth curve meets the head points within 1 % of the largest head, so the curve runs from point to point. Check the points about the knee.',
+    source: 'monotone cubic by Fritsch and Carlson (1980) and Fritsch and Butland (1984)',
+  },
+  'head-shape-assumed': {
+    severity: 'note',
+    sentence:
+      'Two head points do not determine the shape of the curve: a parabola is assumed, and `uncertainty` includes a straight line and a cube. Enter a third point.',
+    source: COMMON_PRACTICE,
   },
   'head-below-zero': {
     severity: 'note',
@@ -61,6 +73,8 @@ export function fitCautions(model: PumpModel): readonly CautionOf<typeof PUMP_FI
     ...PUMP_FIT.when(head.meanSquareRoot > POOR.head, 'head-points-disagree', [
       farthest('headPoints', head, 'of the largest head'),
     ]),
+    ...PUMP_FIT.when(headCurve.shape === 'piecewise', 'head-piecewise'),
+    ...PUMP_FIT.when(headCurve.shape === 'assumed', 'head-shape-assumed'),
     ...PUMP_FIT.when(fallsBelowZero(headCurve), 'head-below-zero'),
     ...PUMP_FIT.when(power.meanSquareRoot > POOR.power, 'power-points-disagree', [
       farthest('powerPoints', power, 'of the fitted power'),

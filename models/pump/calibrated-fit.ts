@@ -10,13 +10,32 @@ export function calibratedFit(fit: PumpFit, { head, power }: Pick<Factors, 'head
   return { ...fit, headCurve: timesHead(fit.headCurve, head), powerLaw: timesPower(fit.powerLaw, power) };
 }
 
-const timesHead = (curve: HeadCurve, factor: number): HeadCurve => ({
-  ...curve,
-  coefficients: curve.coefficients.map((coefficient) => factor * coefficient),
-  standardError: curve.standardError === null ? null : factor * curve.standardError,
-  residuals: curve.residuals.map((residual) => factor * residual),
-  leaveOneOut: factor * curve.leaveOneOut,
-});
+function timesHead(curve: HeadCurve, factor: number): HeadCurve {
+  const times = (heads: readonly number[]) => heads.map((head) => factor * head);
+  const scaled = {
+    standardError: curve.standardError === null ? null : factor * curve.standardError,
+    residuals: times(curve.residuals),
+  };
+  switch (curve.shape) {
+    case 'piecewise': {
+      const knots = curve.knots.map(({ flow, head, slope }) => ({
+        flow,
+        head: factor * head,
+        slope: factor * slope,
+      }));
+      return { ...curve, ...scaled, knots, sumResiduals: curve.sumResiduals && times(curve.sumResiduals) };
+    }
+    case 'assumed':
+      return { ...curve, ...scaled, coefficients: times(curve.coefficients) };
+    case 'sum-of-powers':
+      return {
+        ...curve,
+        ...scaled,
+        coefficients: times(curve.coefficients),
+        leaveOneOut: factor * curve.leaveOneOut,
+      };
+  }
+}
 
 const timesPower = (law: PowerLaw, factor: number): PowerLaw => ({
   ...law,

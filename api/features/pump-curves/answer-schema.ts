@@ -5,32 +5,72 @@ import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
+import { encodeNumber } from '../../units/convert.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
+import { roundComputed } from '../../units/round.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
 const r2 = (context: SchemaContext, of: string) =>
-  nullable(
-    computedNumber(context, {
-      description: `1 - SSE/SST of ${of}; null where they do not vary.`,
-      example: 0.999984,
+  computedNumber(context, {
+    description: `1 - SSE/SST of ${of}; absent where they do not vary.`,
+    example: 0.999984,
+  });
+
+/** Head per flow, in the units in force of both. */
+const headPerFlow = (
+  context: SchemaContext,
+  words: { readonly description: string; readonly example: number },
+) => {
+  const scale = encodeNumber(1, 'head', context.system) / encodeNumber(1, 'flow', context.system);
+  const codec = z.codec(z.number(), z.number(), {
+    decode: (value) => value / scale,
+    encode: (value) => roundComputed(value * scale),
+  });
+  return described(context, codec, {
+    type: 'number',
+    description: words.description,
+    examples: [words.example],
+  });
+};
+
+const knotSchema = (context: SchemaContext) =>
+  z.strictObject({
+    flow: computed(context, 'flow', { description: 'Flow of the knot at full speed.', example: 6000 }),
+    head: computed(context, 'head', { description: 'Head of the knot.', example: 7.3 }),
+    slope: headPerFlow(context, {
+      description: 'Slope of the curve there: head per flow.',
+      example: -0.000205128,
     }),
-  );
+  });
+
+const headShape = (context: SchemaContext) => ({
+  shape: described(context, z.enum(['sum-of-powers', 'piecewise', 'assumed']), {
+    description:
+      '`sum-of-powers`: H = sum c_p (Q/flowScale)^p, fitted. `piecewise`: a monotone cubic through `knots`, where no sum of powers meets the points within 1 % of the largest head. `assumed`: a parabola through shutoff and the one other flow entered.',
+    examples: ['sum-of-powers'],
+  }),
+  exponents: described(context, z.array(z.int()), {
+    description: 'Exponents p of Q/flowScale, 0 first; absent if `piecewise`.',
+    examples: [[0, 2]],
+  }).optional(),
+  coefficients: described(
+    context,
+    z.array(computedNumber(context, { description: 'c_p [m].', example: 5.09464 })),
+    {
+      description:
+        'One an exponent, in metres whatever the units: H = sum c_p (Q/flowScale)^p at full speed; absent if `piecewise`.',
+      examples: [[5.09464, -3.19473]],
+    },
+  ).optional(),
+  knots: described(context, z.array(knotSchema(context)), {
+    description: 'The places that a `piecewise` curve goes through, by rising flow; absent for other shapes.',
+  }).optional(),
+});
 
 const headSchema = (context: SchemaContext) =>
   z.strictObject({
-    powers: described(context, z.array(z.int()), {
-      description: 'Powers of Q/flowScale in the fit, 0 first.',
-      examples: [[0, 2]],
-    }),
-    coefficients: described(
-      context,
-      z.array(computedNumber(context, { description: 'c_p [m].', example: 5.09464 })),
-      {
-        description: 'One a power, in metres whatever the units: H = sum c_p (Q/flowScale)^p at full speed.',
-        examples: [[5.09464, -3.19473]],
-      },
-    ),
+    ...headShape(context),
     flowScale: computed(context, 'flow', {
       description: 'Largest flow of the points at full speed.',
       example: 14000,
@@ -42,13 +82,12 @@ const headSchema = (context: SchemaContext) =>
         example: 14000,
       }),
     }),
-    r2: r2(context, 'the heads'),
-    standardError: nullable(
-      computed(context, 'head', {
-        description: 'sqrt(SSE/(n - m - 1)) of m powers; null without spare points.',
-        example: 0.00693,
-      }),
-    ),
+    r2: r2(context, 'the heads').optional(),
+    standardError: computed(context, 'head', {
+      description:
+        'sqrt(SSE/(n - m - 1)) of m powers, sqrt(SSE/(n - knots)) if `piecewise`; absent without spare points.',
+      example: 0.00693,
+    }).optional(),
     residuals: described(
       context,
       z.array(
@@ -60,9 +99,9 @@ const headSchema = (context: SchemaContext) =>
       { description: 'One a head point, in its order.' },
     ),
     leaveOneOut: computed(context, 'head', {
-      description: 'Root mean square error at a point left out of the fit.',
+      description: 'Root mean square error at a point left out of the fit; absent unless `sum-of-powers`.',
       example: 0.00894,
-    }),
+    }).optional(),
   });
 
 const powerSchema = (context: SchemaContext) =>
@@ -107,7 +146,7 @@ const powerSchema = (context: SchemaContext) =>
       }),
     ),
     standbyPower: computed(context, 'power', { description: 'Standby power as entered.', example: 3 }),
-    r2: r2(context, 'ln(P - standby)'),
+    r2: nullable(r2(context, 'ln(P - standby)')),
     standardError: nullable(
       computedNumber(context, {
         description: 'Of ln(P - standby): about the relative error of power; null without spare points.',
@@ -133,7 +172,7 @@ export const curvesSchema = perContext((context) =>
     context,
     'Curves',
     z.strictObject({
-      head: headSchema(context),
+      headFit: headSchema(context),
       power: powerSchema(context),
       bestEfficiencyPoint: nullable(
         z.strictObject({

@@ -1,5 +1,6 @@
 /** The curves of a pump as answers carry them. */
 import type { z } from '@hono/zod-openapi';
+import type { HeadCurve } from '../../../curves/head-curve.ts';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
@@ -23,24 +24,30 @@ export function curvesAnswer(
   }: { readonly id: string; readonly version: number; readonly setting: number; readonly points: number },
 ): CurvesAnswer {
   const { headCurve, powerLaw } = model.fit;
-  const { powers, coefficients, flowScale, range, r2, standardError, residuals, leaveOneOut } = headCurve;
   const { degreesOfFreedom, flowTerms, ...power } = powerLaw;
   return {
-    head: {
-      powers: [...powers],
-      coefficients: [...coefficients],
-      flowScale,
-      range,
-      r2,
-      standardError,
-      residuals: [...residuals],
-      leaveOneOut,
-    },
+    headFit: headFit(headCurve),
     power: { ...power, flowTerms: [...flowTerms] },
     bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
     table: curveTable(model, { setting, points }),
     cautions: [...fitCautions(model)],
     basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [{ id, version }] },
+  };
+}
+
+function headFit(curve: HeadCurve): CurvesAnswer['headFit'] {
+  const { shape, flowScale, range, r2, standardError, residuals } = curve;
+  return {
+    shape,
+    ...(curve.shape === 'piecewise'
+      ? { knots: [...curve.knots] }
+      : { exponents: [...curve.powers], coefficients: [...curve.coefficients] }),
+    flowScale,
+    range,
+    ...(r2 === null ? {} : { r2 }),
+    ...(standardError === null ? {} : { standardError }),
+    residuals: [...residuals],
+    ...(curve.shape === 'sum-of-powers' ? { leaveOneOut: curve.leaveOneOut } : {}),
   };
 }
 

@@ -98,7 +98,8 @@ const service = perContext((context) =>
 
 const points = (context: SchemaContext) => ({
   headPoints: described(context, z.array(headPoint(context)).min(1).max(LIST_MAX), {
-    description: 'Points of the head curve, with three or more distinct flows at full speed.',
+    description:
+      'Points of the head curve: three or more distinct flows at full speed, or two of which one is 0.',
   }),
   powerPoints: described(context, z.array(powerPoint(context)).min(1).max(LIST_MAX), {
     description: 'Points of the electrical power.',
