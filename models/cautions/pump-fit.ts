@@ -2,6 +2,7 @@
 
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
 import { PERCENT } from '../../curves/percent.ts';
+import type { PowerLaw } from '../../curves/power-law.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
@@ -41,18 +42,22 @@ export const PUMP_FIT = topic({
   'power-exponent': {
     severity: 'warning',
     sentence:
-      'The power points follow an exponent of speed outside 2.5 to 3.3: standby power may be missing, or the setting is not the speed.',
+      'The power points follow an exponent of speed outside 2.5 to 3.3, or more than a quarter of the power at full speed does not go with speed: standby power may be missing, or the setting is not the speed.',
     source: 'affinity laws',
   },
   'power-exponent-assumed': {
     severity: 'note',
-    sentence: 'Power is entered at one speed only: the cube law was assumed for the others.',
+    sentence:
+      'Power is entered at one speed only: for others 8 % of it is assumed not to go with speed, the rest with its cube. Measure the power at the setting that is used.',
     source: 'affinity laws',
   },
 });
 
 /** Exponents of power over speed that pumps show; outside, something else is in the points. */
 const POWER_EXPONENTS = { least: 2.5, most: 3.3 } as const;
+
+/** Share of the power at full speed, standby apart, above which a fixed loss is more than a motor has. */
+const FIXED_SHARE_MOST = 0.25;
 
 /**
  * Root mean square misfits above which points contradict one another. Published tables are met within 0.005 of the largest
@@ -65,8 +70,6 @@ const ROUNDING = 1e-9;
 /** Judges how the entered points lie about the curves fitted to them. */
 export function fitCautions(model: PumpModel): readonly CautionOf<typeof PUMP_FIT>[] {
   const { powerLaw, headCurve } = model.fit;
-  const { exponent, exponentAssumed } = powerLaw;
-  const isOdd = exponent < POWER_EXPONENTS.least || exponent > POWER_EXPONENTS.most;
   const head = headMisfit(model);
   const power = powerMisfit(model);
   return [
@@ -79,9 +82,14 @@ export function fitCautions(model: PumpModel): readonly CautionOf<typeof PUMP_FI
     ...PUMP_FIT.when(power.meanSquareRoot > POOR.power, 'power-points-disagree', [
       farthest('powerPoints', power, 'of the fitted power'),
     ]),
-    ...PUMP_FIT.when(exponentAssumed, 'power-exponent-assumed'),
-    ...PUMP_FIT.when(isOdd, 'power-exponent'),
+    ...PUMP_FIT.when(powerLaw.exponentAssumed, 'power-exponent-assumed'),
+    ...PUMP_FIT.when(isOdd(powerLaw), 'power-exponent'),
   ];
+}
+
+function isOdd({ law, exponent, fixedPower, coefficient }: PowerLaw): boolean {
+  if (law === 'fixed-loss') return fixedPower > FIXED_SHARE_MOST * (fixedPower + coefficient);
+  return exponent < POWER_EXPONENTS.least || exponent > POWER_EXPONENTS.most;
 }
 
 const farthest = (list: string, { farthest: { index, share } }: Misfit, whole: string): string =>

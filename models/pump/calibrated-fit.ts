@@ -1,6 +1,6 @@
 /** The curves of a pump with its head and power multiplied. */
 import type { HeadCurve } from '../../curves/head-curve.ts';
-import type { PowerLaw } from '../../curves/power-law.ts';
+import type { PowerLaw, SpeedLaw } from '../../curves/power-law.ts';
 import type { Factors } from './factors.ts';
 import type { PumpFit } from './pump-model.ts';
 
@@ -37,11 +37,18 @@ function timesHead(curve: HeadCurve, factor: number): HeadCurve {
   }
 }
 
-const timesPower = (law: PowerLaw, factor: number): PowerLaw => ({
-  ...law,
-  coefficient: factor * law.coefficient,
-  standbyPower: factor * law.standbyPower,
-});
+function timesPower(law: PowerLaw, factor: number): PowerLaw {
+  const times = <Law extends SpeedLaw>(one: Law): Law => ({
+    ...one,
+    fixedPower: factor * one.fixedPower,
+    coefficient: factor * one.coefficient,
+  });
+  return {
+    ...times(law),
+    alternatives: law.alternatives.map(times),
+    standbyPower: factor * law.standbyPower,
+  };
+}
 
 /** Friction times one factor and the head of one pump, told by its curves, times another. */
 

@@ -116,14 +116,16 @@ export const curvesAnswer = z.object({
     residuals: z.array(z.number()),
     leaveOneOut: z.number().optional(),
   }),
-  power: z.object({
+  powerFit: z.object({
+    law: z.enum(['exponent', 'fixed-loss']),
+    fixedPower: z.number(),
     exponent: z.number(),
     exponentAssumed: z.boolean(),
     coefficient: z.number(),
     flowTerms: z.array(z.number()),
     standbyPower: z.number(),
-    r2: z.number().nullable(),
-    standardError: z.number().nullable(),
+    r2: z.number().optional(),
+    standardError: z.number().optional(),
   }),
   bestEfficiencyPoint: z.object({ flow: z.number(), head: z.number(), efficiency: z.number() }).nullable(),
   table: z.array(

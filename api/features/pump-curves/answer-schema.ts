@@ -106,13 +106,26 @@ const headSchema = (context: SchemaContext) =>
 
 const powerSchema = (context: SchemaContext) =>
   z.strictObject({
-    exponent: computedNumber(context, { description: 'k of P = standby + c r^k g(q).', example: 3.01021 }),
+    law: described(context, z.enum(['exponent', 'fixed-loss']), {
+      description:
+        '`exponent`: P = standby + c r^k g(q). `fixed-loss`: P = standby + (F + c r^3) g(q). Of two speeds the first where its k is 3 or more; of three or more the one with the lesser error at points left out.',
+      examples: ['exponent'],
+    }),
+    fixedPower: computed(context, 'power', {
+      description:
+        'F: power above standby that does not go with speed; 0 under `exponent`, 8 % at one speed.',
+      example: 0,
+    }),
+    exponent: computedNumber(context, {
+      description: 'k of the law `exponent`, also where `fixed-loss` was chosen; 3 at one speed.',
+      example: 3.01021,
+    }),
     exponentAssumed: described(context, z.boolean(), {
-      description: 'The points are at one speed: the cube law stands in.',
+      description: 'Whether all points are at one speed, so that the exponent and F are assumed.',
       examples: [false],
     }),
     coefficient: computedNumber(context, {
-      description: 'c: power above standby at full speed and x = 0 [W].',
+      description: 'c: the part of power that goes with speed, at full speed and x = 0 [W].',
       example: 242,
     }),
     flowTerms: described(
@@ -120,39 +133,32 @@ const powerSchema = (context: SchemaContext) =>
       z.array(computedNumber(context, { description: 'Coefficient.', example: 0.31 })),
       {
         description:
-          'Coefficients of x, then x^2, in g = exp(b1 x + b2 x^2), x = q - flowCentre; empty without flow.',
+          'Coefficients of x, then x^2, in g = exp(b1 x + b2 x^2), x = q - flowCentre; empty without flow. Beyond flowRange g goes on along its tangent where power rises outward, and is held where it falls.',
         examples: [[]],
       },
     ),
-    flowScale: nullable(
-      computed(context, 'flow', {
-        description: 'Flow at full speed of which q is the share; null without flow terms.',
-        example: 9000,
-      }),
-    ),
-    flowCentre: nullable(
-      computedNumber(context, { description: 'q at which x is 0; null without flow terms.', example: 0.6 }),
-    ),
-    flowRange: nullable(
+    flowScale: computed(context, 'flow', {
+      description: 'Flow at full speed of which q is the share; absent without flow terms.',
+      example: 9000,
+    }).optional(),
+    flowCentre: computedNumber(context, {
+      description: 'q at which x is 0; absent without flow terms.',
+      example: 0.6,
+    }).optional(),
+    flowRange: described(
+      context,
       z.strictObject({
-        min: computedNumber(context, {
-          description: 'Least q of the points; q is held there.',
-          example: 0.2,
-        }),
-        max: computedNumber(context, {
-          description: 'Largest q of the points; q is held there.',
-          example: 1,
-        }),
+        min: computedNumber(context, { description: 'Least q of the points.', example: 0.2 }),
+        max: computedNumber(context, { description: 'Largest q of the points.', example: 1 }),
       }),
-    ),
+      { description: 'Between which q the points lie; absent without flow terms.' },
+    ).optional(),
     standbyPower: computed(context, 'power', { description: 'Standby power as entered.', example: 3 }),
-    r2: nullable(r2(context, 'ln(P - standby)')),
-    standardError: nullable(
-      computedNumber(context, {
-        description: 'Of ln(P - standby): about the relative error of power; null without spare points.',
-        example: 0.012,
-      }),
-    ),
+    r2: r2(context, 'ln(P - standby)').optional(),
+    standardError: computedNumber(context, {
+      description: 'Of ln(P - standby): about the relative error of power; absent without spare points.',
+      example: 0.012,
+    }).optional(),
   });
 
 const rowSchema = (context: SchemaContext) =>
@@ -173,7 +179,7 @@ export const curvesSchema = perContext((context) =>
     'Curves',
     z.strictObject({
       headFit: headSchema(context),
-      power: powerSchema(context),
+      powerFit: powerSchema(context),
       bestEfficiencyPoint: nullable(
         z.strictObject({
           flow: computed(context, 'flow', {

@@ -1,6 +1,7 @@
 /** The curves of a pump as answers carry them. */
 import type { z } from '@hono/zod-openapi';
 import type { HeadCurve } from '../../../curves/head-curve.ts';
+import { fittedExponent, type PowerLaw } from '../../../curves/power-law.ts';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
@@ -24,10 +25,9 @@ export function curvesAnswer(
   }: { readonly id: string; readonly version: number; readonly setting: number; readonly points: number },
 ): CurvesAnswer {
   const { headCurve, powerLaw } = model.fit;
-  const { degreesOfFreedom, flowTerms, ...power } = powerLaw;
   return {
     headFit: headFit(headCurve),
-    power: { ...power, flowTerms: [...flowTerms] },
+    powerFit: powerFit(powerLaw),
     bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
     table: curveTable(model, { setting, points }),
     cautions: [...fitCautions(model)],
@@ -48,6 +48,25 @@ function headFit(curve: HeadCurve): CurvesAnswer['headFit'] {
     ...(standardError === null ? {} : { standardError }),
     residuals: [...residuals],
     ...(curve.shape === 'sum-of-powers' ? { leaveOneOut: curve.leaveOneOut } : {}),
+  };
+}
+
+function powerFit(powerLaw: PowerLaw): CurvesAnswer['powerFit'] {
+  const { law, fixedPower, coefficient, exponentAssumed, flowTerms, standbyPower } = powerLaw;
+  const { flowScale, flowCentre, flowRange, r2, standardError } = powerLaw;
+  return {
+    law,
+    fixedPower,
+    exponent: fittedExponent(powerLaw),
+    exponentAssumed,
+    coefficient,
+    flowTerms: [...flowTerms],
+    ...(flowScale === null || flowCentre === null || flowRange === null
+      ? {}
+      : { flowScale, flowCentre, flowRange }),
+    standbyPower,
+    ...(r2 === null ? {} : { r2 }),
+    ...(standardError === null ? {} : { standardError }),
   };
 }
 

@@ -34,8 +34,12 @@ export const exampleFit = {
     drooping: false,
   },
   powerLaw: {
+    law: 'fixed-loss',
+    fixedPower: 0.1 + 0.2,
     exponent: 3,
     exponentAssumed: true,
+    alternatives: [{ fixedPower: 0, coefficient: 118, exponent: 3, flowTerms: [] }],
+    speedRange: { min: 1, max: 1 },
     coefficient: 118,
     flowTerms: [],
     flowScale: null,

@@ -92,7 +92,7 @@ const GIVEN: readonly [CautionCode, Case][] = [
       pump: {
         powerPoints: [
           { setting: 100, power: 250 },
-          { setting: 30, power: 40 },
+          { setting: 30, power: 80 },
         ],
       },
     },

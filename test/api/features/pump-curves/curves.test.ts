@@ -80,18 +80,26 @@ describe('the curves of a pump', () => {
   });
 
   it('have the exponent that two powers at two speeds fix', async () => {
-    const { power, bestEfficiencyPoint, cautions } = await curves();
+    const { powerFit: power, bestEfficiencyPoint, cautions } = await curves();
     // P = standby + c r^k through (1, 245) and (0.6, 55) with a standby of 3 W.
     expectClose(power.exponent, Math.log(242 / 52) / Math.log(1 / 0.6), { relative: SIX_DIGITS });
-    expect(power).toMatchObject({ exponentAssumed: false, flowTerms: [], standbyPower: 3 });
+    expect(power).toMatchObject({
+      law: 'exponent',
+      fixedPower: 0,
+      exponentAssumed: false,
+      flowTerms: [],
+      standbyPower: 3,
+    });
     expect(bestEfficiencyPoint).toBeNull();
     expect(cautions).toEqual([]);
   });
 
   it('say where power is entered at one speed alone', async () => {
     const pump = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 245 }] };
-    const { power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
-    expect(power).toMatchObject({ exponent: 3, exponentAssumed: true });
+    const { powerFit: power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
+    expect(power).toMatchObject({ law: 'fixed-loss', exponent: 3, exponentAssumed: true });
+    expectClose(power.fixedPower, 0.08 * 242, { relative: SIX_DIGITS });
+    expectClose(power.coefficient, 0.92 * 242, { relative: SIX_DIGITS });
     expect(cautions.map(({ code }) => code)).toEqual(['power-exponent-assumed']);
   });
 
