@@ -6,7 +6,7 @@ import type { PiecewiseHead, SumOfPowers } from './head-curve.ts';
 import { knotsAt, monotoneKnots } from './monotone-cubic.ts';
 
 /** A sum of powers whose root mean square residual is within this share of the largest head meets the points. */
-const MET = 0.01;
+export const MET = 0.01;
 const NEEDED_KNOTS = 5;
 
 /**

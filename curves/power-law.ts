@@ -43,8 +43,8 @@ export interface PowerPlace {
   readonly speedRatio: number;
 }
 
-/** Speeds this near to an end of the entered ones are inside (relative). */
-const SPEED_TOLERANCE = 1e-9;
+/** Speeds and flows this near to an end of the entered ones are inside (relative). */
+const SAME_END = 1e-9;
 
 /**
  * The electrical power [W] at a flow Q and a speed ratio r by the chosen law:
@@ -68,7 +68,8 @@ export function powerInterval(
   { flow, speedRatio }: PowerPlace,
 ): { readonly low: number; readonly high: number } {
   if (speedRatio === 0) return { low: law.standbyPower, high: law.standbyPower };
-  const laws: readonly SpeedLaw[] = isOutsideSpeeds(law, speedRatio) ? [law, ...law.alternatives] : [law];
+  const laws: readonly SpeedLaw[] =
+    speedEndPassed(law, speedRatio) !== null ? [law, ...law.alternatives] : [law];
   const powers = laws.flatMap((one) => {
     const { held, tangent } = flowFactors(law, one.flowTerms, flow / speedRatio);
     return [held, tangent].map((factor) => law.standbyPower + atSpeed(one, speedRatio) * factor);
@@ -80,17 +81,19 @@ export function powerInterval(
 export const fittedExponent = ({ law, exponent, exponentAssumed, alternatives }: PowerLaw): number =>
   law === 'exponent' || exponentAssumed ? exponent : (alternatives[0]?.exponent ?? exponent);
 
-/** Whether a speed ratio lies outside the entered ones. */
-export function isOutsideSpeeds({ speedRange: { min, max } }: PowerLaw, speedRatio: number): boolean {
-  return speedRatio < min * (1 - SPEED_TOLERANCE) || speedRatio > max * (1 + SPEED_TOLERANCE);
-}
+/** The entered speed ratio that a speed ratio lies beyond; null where it lies between them. */
+export const speedEndPassed = ({ speedRange }: PowerLaw, speedRatio: number): number | null =>
+  endPassed(speedRange, speedRatio);
 
 /** The entered flow at full speed [m3/s] that a flow at full speed lies beyond; null where it lies between them, or where no law goes with flow. */
 export function flowEndPassed({ flowScale, flowRange }: PowerLaw, fullSpeedFlow: number): number | null {
   if (flowScale === null || flowRange === null) return null;
-  const [least, most] = [flowRange.min * flowScale, flowRange.max * flowScale];
-  if (fullSpeedFlow < least * (1 - SPEED_TOLERANCE)) return least;
-  return fullSpeedFlow > most * (1 + SPEED_TOLERANCE) ? most : null;
+  return endPassed({ min: flowRange.min * flowScale, max: flowRange.max * flowScale }, fullSpeedFlow);
+}
+
+function endPassed({ min, max }: PowerLaw['speedRange'], value: number): number | null {
+  if (value < min * (1 - SAME_END)) return min;
+  return value > max * (1 + SAME_END) ? max : null;
 }
 
 /** F + c r^k [W]. */

@@ -1,5 +1,6 @@
 /** Every caution that an answer can carry: how grave, in what words, on whose authority. */
 import { CONDITION } from './condition.ts';
+import { EFFICIENCY } from './efficiency.ts';
 import { ENTERED_RANGE } from './entered-range.ts';
 import { FLOW_REGION } from './flow-region.ts';
 import { INSTALLATION } from './installation.ts';
@@ -7,6 +8,7 @@ import { INTAKE } from './intake.ts';
 import { JETS } from './jets.ts';
 import { MEASURED } from './measured.ts';
 import { MONEY } from './money.ts';
+import { MOTOR } from './motor.ts';
 import { OUTLETS } from './outlets.ts';
 import { PARALLEL_PUMPS } from './parallel-pumps.ts';
 import { PIPEWORK } from './pipework.ts';
@@ -26,6 +28,8 @@ export const CAUTIONS = {
   ...ENTERED_RANGE.rows,
   ...PUMP_FIT.rows,
   ...FLOW_REGION.rows,
+  ...MOTOR.rows,
+  ...EFFICIENCY.rows,
   ...PARALLEL_PUMPS.rows,
   ...OUTLETS.rows,
   ...PIPEWORK.rows,

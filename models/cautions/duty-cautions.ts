@@ -2,11 +2,13 @@
 import type { ExactDuty } from '../duty/duty-point.ts';
 import type { CriteriaContext } from '../selection/criteria.ts';
 import type { Caution } from './catalogue.ts';
-import { extrapolationCautions, settingCautions } from './entered-range.ts';
-import { flowLimitCautions, preferredRegionCautions } from './flow-region.ts';
+import { efficiencyCautions } from './efficiency.ts';
+import { extrapolationCautions, powerRangeCautions, settingCautions } from './entered-range.ts';
+import { flowLimitCautions, lowFlowCautions, preferredRegionCautions } from './flow-region.ts';
 import { overflowCautions } from './installation.ts';
 import { peopleCautions, screenCautions, submergenceCautions } from './intake.ts';
 import { reachCautions } from './jets.ts';
+import { motorCautions } from './motor.ts';
 import { outletCautions } from './outlets.ts';
 import { parallelCautions } from './parallel-pumps.ts';
 import { pipeworkCautions } from './pipework.ts';
@@ -40,10 +42,15 @@ export function dutyCautions(
 }
 
 function pumpCautions({ pump, loop }: CriteriaContext, duty: ExactDuty): readonly Caution[] {
-  const flowAtFullSpeed = duty.flow / (duty.count * duty.speedRatio);
+  const { speedRatio } = duty;
+  const flowAtFullSpeed = duty.flow / (duty.count * speedRatio);
   return [
+    ...motorCautions(pump.entered, duty),
+    ...efficiencyCautions(duty),
     ...(duty.deadHead ? [] : preferredRegionCautions(pump, flowAtFullSpeed, loop.water)),
+    ...lowFlowCautions(pump, flowAtFullSpeed, loop.water),
     ...extrapolationCautions(pump, flowAtFullSpeed),
+    ...powerRangeCautions(pump, { speedRatio, flowAtFullSpeed }),
     ...flowLimitCautions(pump, flowAtFullSpeed),
     ...settingCautions(pump, duty),
     ...fitCautions(pump),

@@ -1,6 +1,7 @@
 /** Cautions about the flows in pipes and splits of a loop whose pipework is known. */
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
+import { pointerTo } from '../loop/document-path.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { Limits } from '../selection/options.ts';
@@ -42,19 +43,30 @@ export function pipeworkCautions(
   return [...pipeVelocity(network, flows, limit), ...splits(network, flows)];
 }
 
-const pointer = ({ path }: { readonly path: readonly (string | number)[] }): string => `/${path.join('/')}`;
-
 function pipeVelocity(network: Network, flows: readonly number[], limit: number): readonly PipeworkCaution[] {
-  const isFast = (flow: number) => (element: PlacedResistance) =>
-    element.kind === 'pipe' &&
-    element.bore !== null &&
-    Math.abs(flow) > limit * (Math.PI / 4) * element.bore ** 2;
-  const fast = [
-    ...network.suction.filter(isFast(at(flows, 0))),
-    ...network.branches.flatMap((branch, b) => branch.elements.filter(isFast(at(flows, b)))),
-  ];
-  return PIPEWORK.about('pipe-velocity', fast.map(pointer));
+  const pipes = pipeVelocities(network, flows).filter(({ velocity }) => velocity > limit);
+  return PIPEWORK.worst(
+    'pipe-velocity',
+    pipes.map(({ pointer, velocity }) => ({
+      ...{ subject: pointer, pointer, value: velocity, limit, quantity: 'velocity', excess: velocity },
+    })),
+  );
 }
+
+/** How fast water runs in each pipe, either way [m/s]. */
+function pipeVelocities(network: Network, flows: readonly number[]) {
+  const inRun = (elements: readonly PlacedResistance[], flow: number) =>
+    elements.flatMap(({ kind, bore, path }) => {
+      if (kind !== 'pipe' || bore === null) return [];
+      return [{ pointer: pointerTo(path), velocity: Math.abs(flow) / ((Math.PI / 4) * bore ** 2) }];
+    });
+  return [
+    ...inRun(network.suction, at(flows, 0)),
+    ...network.branches.flatMap(({ elements }, b) => inRun(elements, at(flows, b))),
+  ];
+}
+
+const placeAt = (pointer: string) => ({ subject: pointer, pointer, excess: 0 });
 
 function splits({ branches }: Network, flows: readonly number[]): readonly PipeworkCaution[] {
   const hasTee = ({ elements }: NetworkBranch) => elements.some(({ role }) => role === 'tee');
@@ -70,15 +82,21 @@ function splits({ branches }: Network, flows: readonly number[]): readonly Pipew
       !childrenOf(branch).some(({ child }) => hasTee(child)),
   );
   const understated = branches.flatMap((branch, b) =>
-    childrenOf(branch).filter(
-      ({ child, flow }) => hasTee(child) && Math.abs(flow) < LEAST_TEE_SHARE * Math.abs(at(flows, b)),
-    ),
+    childrenOf(branch).flatMap(({ child, flow }) => {
+      const share = Math.abs(flow) / Math.abs(at(flows, b));
+      return hasTee(child) && share < LEAST_TEE_SHARE ? [{ pointer: pointerTo(child.path), share }] : [];
+    }),
   );
   return [
-    ...PIPEWORK.about('split-loss-missing', bare.map(pointer)),
-    ...PIPEWORK.about(
+    ...PIPEWORK.worst(
+      'split-loss-missing',
+      bare.map(({ path }) => placeAt(pointerTo(path))),
+    ),
+    ...PIPEWORK.worst(
       'tee-understated',
-      understated.map(({ child }) => pointer(child)),
+      understated.map(({ pointer, share }) => ({
+        ...{ ...placeAt(pointer), value: share, limit: LEAST_TEE_SHARE, excess: -share },
+      })),
     ),
   ];
 }

@@ -1,11 +1,12 @@
 /** Cautions about the curves fitted to a pump's points, whatever the loop. */
 
+import { MET } from '../../curves/fit-piecewise-head.ts';
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
 import { PERCENT } from '../../curves/percent.ts';
 import type { PowerLaw } from '../../curves/power-law.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
-import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
+import { type CautionOf, COMMON_PRACTICE, type Figures, topic } from './topic.ts';
 
 export const PUMP_FIT = topic({
   'head-points-disagree': {
@@ -73,24 +74,51 @@ export function fitCautions(model: PumpModel): readonly CautionOf<typeof PUMP_FI
   const head = headMisfit(model);
   const power = powerMisfit(model);
   return [
-    ...PUMP_FIT.when(head.meanSquareRoot > POOR.head, 'head-points-disagree', [
-      farthest('headPoints', head, 'of the largest head'),
-    ]),
-    ...PUMP_FIT.when(headCurve.shape === 'piecewise', 'head-piecewise'),
-    ...PUMP_FIT.when(headCurve.shape === 'assumed', 'head-shape-assumed'),
+    ...PUMP_FIT.when(
+      head.meanSquareRoot > POOR.head,
+      'head-points-disagree',
+      [farthest('headPoints', head, 'of the largest head')],
+      figures('headPoints', head, POOR.head),
+    ),
+    ...PUMP_FIT.when(headCurve.shape === 'piecewise', 'head-piecewise', [], {
+      ...{ pointer: '/headPoints', value: head.meanSquareRoot, limit: MET },
+    }),
+    ...PUMP_FIT.when(headCurve.shape === 'assumed', 'head-shape-assumed', [], { pointer: '/headPoints' }),
     ...PUMP_FIT.when(fallsBelowZero(headCurve), 'head-below-zero'),
-    ...PUMP_FIT.when(power.meanSquareRoot > POOR.power, 'power-points-disagree', [
-      farthest('powerPoints', power, 'of the fitted power'),
-    ]),
-    ...PUMP_FIT.when(powerLaw.exponentAssumed, 'power-exponent-assumed'),
-    ...PUMP_FIT.when(isOdd(powerLaw), 'power-exponent'),
+    ...PUMP_FIT.when(
+      power.meanSquareRoot > POOR.power,
+      'power-points-disagree',
+      [farthest('powerPoints', power, 'of the fitted power')],
+      figures('powerPoints', power, POOR.power),
+    ),
+    ...PUMP_FIT.when(powerLaw.exponentAssumed, 'power-exponent-assumed', [], { pointer: '/powerPoints' }),
+    ...exponentCautions(powerLaw),
   ];
 }
 
-function isOdd({ law, exponent, fixedPower, coefficient }: PowerLaw): boolean {
-  if (law === 'fixed-loss') return fixedPower > FIXED_SHARE_MOST * (fixedPower + coefficient);
-  return exponent < POWER_EXPONENTS.least || exponent > POWER_EXPONENTS.most;
+function exponentCautions({
+  law,
+  exponent,
+  fixedPower,
+  coefficient,
+}: PowerLaw): readonly CautionOf<typeof PUMP_FIT>[] {
+  const pointer = '/powerPoints';
+  if (law === 'fixed-loss') {
+    const value = fixedPower / (fixedPower + coefficient);
+    const share = { pointer, value, limit: FIXED_SHARE_MOST };
+    return PUMP_FIT.when(value > FIXED_SHARE_MOST, 'power-exponent', [], share);
+  }
+  const { least, most } = POWER_EXPONENTS;
+  const limit = exponent < least ? least : most;
+  const isOdd = exponent < least || exponent > most;
+  return PUMP_FIT.when(isOdd, 'power-exponent', [], { pointer, value: exponent, limit });
 }
+
+const figures = (list: string, { meanSquareRoot, farthest: { index } }: Misfit, limit: number): Figures => ({
+  pointer: `/${list}/${index}`,
+  value: meanSquareRoot,
+  limit,
+});
 
 const farthest = (list: string, { farthest: { index, share } }: Misfit, whole: string): string =>
   `farthest off: /${list}/${index}, by ${Math.round(PERCENT * Math.abs(share))} % ${whole}`;

@@ -30,6 +30,8 @@ export interface Pump {
   /** True speed, % of full, at settings; absent: speed equals setting. */
   readonly speedMap?: readonly { readonly setting: number; readonly speed: number }[] | undefined;
   readonly standbyPower: number;
+  /** The most electrical power [W] that one pump may draw for long. */
+  readonly ratedPower?: number | undefined;
   readonly npshPoints?: readonly { readonly flow: number; readonly head: number }[] | undefined;
   readonly flowLimits?: { readonly min?: number | undefined; readonly max?: number | undefined } | undefined;
   readonly grade?: '1B' | '1E' | '1U' | '2B' | '2U' | '3B' | undefined;

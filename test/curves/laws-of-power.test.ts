@@ -5,9 +5,9 @@ import { fitPowerLaw } from '../../curves/fit-power-law.ts';
 import {
   fittedExponent,
   flowEndPassed,
-  isOutsideSpeeds,
   powerAt,
   powerInterval,
+  speedEndPassed,
 } from '../../curves/power-law.ts';
 import { expectClose } from '../expect-close.ts';
 import { POWER_CASES } from '../reference/power-laws.ts';
@@ -82,8 +82,8 @@ describe('a power law', () => {
 
   it('tells flows and speeds beyond its points from those within', () => {
     const fitted = lawOf(POWER_CASES[5]?.points ?? [], 0);
-    expect(isOutsideSpeeds(fitted, 1 - 1e-10)).toBe(false);
-    expect(isOutsideSpeeds(fitted, 0.999)).toBe(true);
+    expect(speedEndPassed(fitted, 1 - 1e-10)).toBeNull();
+    expect(speedEndPassed(fitted, 0.999)).toBe(1);
     expectClose(flowEndPassed(fitted, 7001) ?? 0, 7000, { relative: 1e-12 });
     expectClose(flowEndPassed(fitted, 999) ?? 0, 1000, { relative: 1e-12 });
     expect(flowEndPassed(fitted, 5000)).toBeNull();
@@ -115,7 +115,7 @@ describe('the interval of a power', () => {
         const told = powerAt(law, place);
         expect(low).toBeLessThanOrEqual(told * (1 + 1e-12));
         expect(high).toBeGreaterThanOrEqual(told * (1 - 1e-12));
-        if (!isOutsideSpeeds(law, place.speedRatio)) return;
+        if (speedEndPassed(law, place.speedRatio) === null) return;
         for (const other of law.alternatives) {
           const either = powerAt({ ...law, ...other }, place);
           expect(low).toBeLessThanOrEqual(either * (1 + 1e-12));
