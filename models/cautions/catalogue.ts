@@ -3,6 +3,7 @@ import { CONDITION } from './condition.ts';
 import { EFFICIENCY } from './efficiency.ts';
 import { ENTERED_RANGE } from './entered-range.ts';
 import { FLOW_REGION } from './flow-region.ts';
+import { GRAVITY } from './gravity.ts';
 import { INSTALLATION } from './installation.ts';
 import { INTAKE } from './intake.ts';
 import { JETS } from './jets.ts';
@@ -23,6 +24,7 @@ import { UPKEEP } from './upkeep.ts';
 export const CAUTIONS = {
   ...INSTALLATION.rows,
   ...INTAKE.rows,
+  ...GRAVITY.rows,
   ...STARTING.rows,
   ...SUCTION.rows,
   ...ENTERED_RANGE.rows,

@@ -4,7 +4,7 @@ import { flowEndPassed, speedEndPassed } from '../../curves/power-law.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { isOnGrid } from '../pump/settings-grid.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const ENTERED_RANGE = topic({

@@ -1,7 +1,7 @@
 /** Cautions about a flow at which a pump is not to be kept. */
 import { leastFlow, preferredRegion } from '../pump/preferred-region.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const FLOW_REGION = topic({

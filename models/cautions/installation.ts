@@ -3,7 +3,7 @@ import { drainBack } from '../hazards/drain-back.ts';
 import type { Loop } from '../loop/loop.ts';
 import { serviceLacks } from '../loop/serviceability.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const INSTALLATION = topic({

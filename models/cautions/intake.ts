@@ -3,11 +3,12 @@ import type { ExactDuty } from '../duty/duty-point.ts';
 import { coveredIntake } from '../intake/covered-intake.ts';
 import { screenVelocities } from '../intake/screen.ts';
 import { minimumSubmergence } from '../intake/submergence.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { Intake, Loop } from '../loop/loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
-import { type CriteriaContext, EQUAL } from '../selection/criteria.ts';
-import type { Limits } from '../selection/options.ts';
+import type { CriteriaContext } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

@@ -2,7 +2,7 @@
 import { pointerTo } from '../loop/document-path.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { outletFigures } from '../network/margins.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, topic } from './topic.ts';
 
 export const OUTLETS = topic({

@@ -2,9 +2,9 @@
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { pointerTo } from '../loop/document-path.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import type { Limits } from '../selection/options.ts';
 import { type CautionOf, topic } from './topic.ts';
 
 export const PIPEWORK = topic({

@@ -81,7 +81,7 @@ function pointsCautions(
   const pointer = '/npshPoints';
   const { npshPoints } = pump;
   if (npshPoints === undefined) {
-    const judged = limits.npsh
+    const judged = limits.enforceNpsh
       ? ['what was asked for is judged no further than that the water does not boil before the pump']
       : [];
     return [SUCTION.give('npsh-not-checked', judged, { pointer })];

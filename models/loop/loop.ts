@@ -1,6 +1,7 @@
 /** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
+import type { StatedLimits } from './limits.ts';
 import type { HolePattern } from './open-fraction.ts';
 
 /** Bore [m] and absolute roughness [m] of a pipe that is not a standard size. */
@@ -125,6 +126,8 @@ interface LoopCommon {
   readonly gauges?: Gauges | undefined;
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
+  /** What holds in every answer about the loop that does not state otherwise. */
+  readonly limits?: StatedLimits | undefined;
 }
 
 /** A loop whose pipework is known. `staticHead` [m] is the rise from the surface drawn from to the surface delivered to. */

@@ -3,7 +3,7 @@ import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { criteriaFor } from '../selection/criteria.ts';
-import { holds } from '../selection/grid-search.ts';
+import { holds } from '../selection/criterion.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 

@@ -1,15 +1,16 @@
 /** The setting of a pump that serves one set of required flows. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { requiredDuty } from '../network/required-duty.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { type Criterion, criteriaFor } from '../selection/criteria.ts';
-import { holds, searchGrid } from '../selection/grid-search.ts';
-import type { Limits } from '../selection/options.ts';
+import { criteriaFor } from '../selection/criteria.ts';
+import { type Criterion, holds } from '../selection/criterion.ts';
+import { searchGrid } from '../selection/grid-search.ts';
 
 /** A pump on a loop, with what a selection of its settings goes by. */
 export interface Station {

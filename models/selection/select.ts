@@ -2,12 +2,15 @@
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { criteriaFor } from './criteria.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
+import { servedByGravity } from './gravity.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
-import type { Limits, Running } from './options.ts';
+import type { Running } from './options.ts';
+import { type Throttle, throttleFor } from './throttle.ts';
 
 /** The loop and its pumps at the end of their uncertainty that is against the user. */
 export type WorstCase = Omit<SearchedEnd, 'criteria'>;
@@ -31,6 +34,8 @@ export interface Ranked {
 export interface Rejected {
   readonly candidate: number;
   readonly outcome: Extract<GridOutcome, { feasible: false }>;
+  /** The valve that would make it feasible; null where none does, or where its flow is not what it fails by. */
+  readonly throttle: Throttle | null;
 }
 
 export interface Selection {
@@ -63,18 +68,17 @@ export function select({
 }): Selection {
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
+  const gravity = limits.gravity === 'reject' ? servedByGravity(sampled) : null;
   for (const [candidate, { pump, count }] of candidates.entries()) {
     const criteriaOn = ({ loop }: SampledLoop) =>
-      criteriaFor({ loop, pump, limits, elevation: running.elevation });
-    const outcome = searchGrid({
-      sampled,
-      criteria: criteriaOn(sampled),
-      pump,
-      count,
-      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) },
-    });
+      criteriaFor({ loop, pump, limits, elevation: running.elevation, gravity });
+    const end = { sampled, criteria: criteriaOn(sampled) };
+    const worst = worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) };
+    const outcome = searchGrid({ ...end, pump, count, worstCase: worst });
     if (!outcome.feasible) {
-      rejected.push({ candidate, outcome });
+      const isAbove = outcome.failing.some(({ reason }) => reason === 'pump-above-maximum');
+      const throttle = isAbove ? throttleFor(end, { pump, count }, worst) : null;
+      rejected.push({ candidate, outcome, throttle });
       continue;
     }
     const { duty } = outcome;

@@ -7,7 +7,7 @@ import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
 import { volumeRun } from '../../models/schedule/volume-run.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import { hoursByRate } from '../../models/tariff/year-hours.ts';
 import { expectValue } from '../curves/expect-value.ts';

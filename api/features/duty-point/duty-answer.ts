@@ -31,7 +31,7 @@ interface ToldDuty {
     readonly lifeCycleCost?: number | null;
   };
   readonly trims: readonly Trim[];
-  readonly uncertainty: DutyAnswer['doubt'];
+  readonly uncertainty: DutyAnswer['uncertainty'];
   /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
   /** Whether it has no price where the ranking goes by life-cycle cost. */
@@ -73,7 +73,7 @@ export function dutyAnswer({
     trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
     onePumpDown: onePumpDownAnswer(context, duty),
-    doubt: uncertainty,
+    uncertainty,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
     cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],

@@ -5,9 +5,9 @@ import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { dutyPointSummary } from '../../answers/duty-words.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -98,7 +98,7 @@ export async function answerDutyPoint(
   const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
-  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
+  const work = { candidate, setting, limits: limitsOf(document.limits), running, reachVelocity };
   const done = isLongDutyPoint(ready.value.model)
     ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.entered, work })
     : success(computeDutyPoint(ready.value.model, work));

@@ -7,9 +7,9 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { doubtField } from './doubt-schema.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
+import { uncertaintyField } from './uncertainty-schema.ts';
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -140,7 +140,7 @@ export const dutyShape = (context: SchemaContext) => ({
   }),
   perPump: perPumpSchema(context),
   onePumpDown: onePumpDownField(context),
-  doubt: doubtField(context),
+  uncertainty: uncertaintyField(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

@@ -4,7 +4,8 @@ import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { onePumpDown } from '../../../models/duty/one-pump-down.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
-import { type CriteriaContext, EQUAL } from '../../../models/selection/criteria.ts';
+import type { CriteriaContext } from '../../../models/selection/criteria.ts';
+import { EQUAL } from '../../../models/selection/criterion.ts';
 import type { dutySchema } from './duty-schema.ts';
 
 export type OnePumpDownAnswer = z.output<ReturnType<typeof dutySchema>>['onePumpDown'];

@@ -41,7 +41,7 @@ export function loopChart(figures: LoopFigures, { id }: { readonly id: string })
     panels: [headPanel(figures, curves)],
     legend: loopLegend(figures, {
       isBeyond: curves.beyond.length > 0,
-      isDoubtful: curves.band.length > 0,
+      isUncertain: curves.band.length > 0,
       isCrossedAgain: otherCrossings(figures).length > 0,
     }),
     notes: [

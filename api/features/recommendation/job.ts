@@ -3,9 +3,12 @@ import { type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
+import { gravityCautions } from '../../../models/cautions/gravity.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../../../models/duty/sampled-loop.ts';
+import type { Limits } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { RequiredDuty } from '../../../models/network/required-duty.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
@@ -13,7 +16,8 @@ import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
 import type { BalancedLoop, BalanceFailure } from '../../../models/selection/balanced-loop.ts';
-import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
+import { servedByGravity } from '../../../models/selection/gravity.ts';
+import type { Balancing, Running } from '../../../models/selection/options.ts';
 import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
 import type { Ranked } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
@@ -70,21 +74,25 @@ export function computeRecommendation(
   const told = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
     worstCase: worstCaseOfBest(chosen.value, work),
+    gravity: servedByGravity(sampled),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
   if (!told.ok) return told;
+  const { gravity, ...figures } = told.value;
   return success({
-    ...told.value,
+    ...figures,
     rejected: rejected.map((one) => {
       const candidate = candidateAt(work, one.candidate);
       const { id, count, entered: pump } = candidate;
       const cause = rejectionCause(sampled, { pump: candidate, count }, one.outcome.failing);
-      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
+      const standbyPower = count * pump.standbyPower;
+      const useOf = (power: number) => annualUse({ ...work.running, power, standbyPower });
+      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system, useOf });
     }),
     feasible: ranking.length,
     requiredDuty: sampled.required,
     losses: work.detail === 'losses' ? lossesAnswer(model, question, chosen.value) : null,
-    cautions: loopCautions(sampled.loop),
+    cautions: [...gravityCautions(gravity), ...loopCautions(sampled.loop)],
   });
 }
 

@@ -4,6 +4,7 @@ import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
@@ -130,7 +131,8 @@ function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
   const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
   if (!money.ok) return money;
   const { price, currency } = money.value;
-  const { hoursPerDay, balancing, limits, rankingLimit, detail, heat } = options;
+  const { hoursPerDay, balancing, rankingLimit, detail, heat } = options;
+  const limits = limitsOf(options.limits, loop.document.limits);
   const assurance = statedAssurance(options.assurance, loop.calibration);
   if (!assurance.ok) return assurance;
   const beyond = detailProblem(detail, candidates.length);

@@ -1,6 +1,5 @@
 /** The main question: a loop, the pumps to choose among, what running costs. */
 import { z } from '@hono/zod-openapi';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
 import { CANDIDATES_MAX } from '../../fields/limits.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
@@ -8,13 +7,13 @@ import { queryWhole } from '../../fields/query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
 import { ID_MAX, idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
+import { limits } from '../../records/loop/limits.ts';
 import { pumpInput } from '../../records/pump/schema.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { assurance } from './assurance-request.ts';
 import { heat } from './heat-request.ts';
-import { limits } from './limits-request.ts';
 
 export const RANKING_DEFAULT = 20;
 
@@ -91,7 +90,7 @@ export const recommendationRequest = perContext((context) =>
       balancing: balancing(context).default('as-built'),
       objective: objective(context).default('energy-cost'),
       lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
-      limits: limits(context).default(DEFAULT_LIMITS),
+      limits: limits(context).optional(),
       assurance: assurance(context).optional(),
       heat: heat(context).optional(),
       detail: detail(context).default('plain'),

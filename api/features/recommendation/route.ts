@@ -1,6 +1,5 @@
 /** The main job: which pump at which setting serves a loop at the least cost. */
 import { success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -124,7 +123,6 @@ function byQuery(api: Api, means: RecommendationMeans): void {
           currency: undefined,
           hoursPerDay,
           balancing,
-          limits: DEFAULT_LIMITS,
           rankingLimit,
           detail: 'plain',
           objective: query.objective,

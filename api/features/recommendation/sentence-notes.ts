@@ -1,7 +1,7 @@
 /** What else decides about a recommendation, in a sentence each: the screen, the assurance, the heat. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
-import type { Limits } from '../../../models/selection/options.ts';
+import type { Limits } from '../../../models/loop/limits.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';

@@ -1,6 +1,5 @@
 /** The recommendation for a stored loop, with nothing stated besides: what pictures and pages rest on. */
 import { type Result, success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
@@ -48,7 +47,6 @@ export async function storedRecommendation(
     options: {
       hoursPerDay: HOURS_DEFAULT,
       balancing: 'as-built',
-      limits: DEFAULT_LIMITS,
       rankingLimit: RANKING_DEFAULT,
       detail: 'plain',
     },

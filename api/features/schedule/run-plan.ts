@@ -1,12 +1,12 @@
 /** The plan of a loop's phases, worked out here or, where that is long, in a thread of its own. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import { fallbackSetting } from '../../../models/schedule/fallback.ts';
 import type { Station } from '../../../models/schedule/phase-duty.ts';
 import { planSchedule, type SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import type { Problem } from '../../http/problem.ts';
 import { runHeavy } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -29,7 +29,7 @@ interface Planning {
 const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
   pump: { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) },
   count: installed.count,
-  limits: DEFAULT_LIMITS,
+  limits: limitsOf(loop.document.limits),
   elevation: site.document.elevation,
 });
 

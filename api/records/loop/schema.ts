@@ -18,6 +18,7 @@ import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
+import { limits } from './limits.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
@@ -49,6 +50,7 @@ const commonFields = (context: SchemaContext) => ({
     default: 1,
   }),
   installed: installed(context).optional(),
+  limits: limits(context).optional(),
 });
 
 const suction = (context: SchemaContext) => {

@@ -1029,33 +1029,41 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
-                coefficients: number[];
+            headFit: {
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
-            power: {
+            powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1080,6 +1088,10 @@ export interface components {
             severity: "note" | "warning" | "danger";
             detail: string;
             source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
         };
         Basis: {
             modelVersion: string;
@@ -1112,6 +1124,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1182,6 +1195,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1215,6 +1239,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
@@ -1298,6 +1323,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1368,6 +1394,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1399,6 +1436,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
@@ -1488,6 +1526,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1507,6 +1546,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
@@ -1586,7 +1626,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1600,7 +1640,17 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2346,9 +2396,11 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2414,7 +2466,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2428,7 +2480,17 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2451,8 +2513,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2460,6 +2522,18 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
@@ -2551,15 +2625,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;

@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { suctionCautions } from '../../../models/cautions/suction.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { criteriaFor } from '../../../models/selection/criteria.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 interface Case {
@@ -31,12 +31,15 @@ function cautionsOf(facts: Case) {
 const codesOf = (facts: Case) => cautionsOf(facts).map(({ code }) => code);
 
 function npshHolds(facts: Case): boolean {
-  const { context, duty } = at({ ...facts, limits: { npsh: true } });
+  const { context, duty } = at({ ...facts, limits: { enforceNpsh: true } });
   const condition = criteriaFor(context).find(({ reason }) => reason === 'npsh');
   return (condition?.judge(duty).clearance ?? Number.NaN) >= 0;
 }
 
-const points = [{ flow: 1e-3, head: 1 }];
+const points = [
+  { flow: 1e-3, head: 1 },
+  { flow: 1e-2, head: 1 },
+];
 
 describe('a lift', () => {
   // A column of water of 25 degC and 35 g/kg balances (101325 - 3169)/(1023.3 x 9.80665) = 9.78 m at sea level
@@ -77,7 +80,9 @@ describe('a pump without points', () => {
     expect(cautionsOf({}).map(({ detail }) => detail)).toEqual([
       'The pump has no NPSH points: cavitation was not checked.',
     ]);
-    expect(cautionsOf({ limits: { npsh: true } })[0]?.detail).toContain('does not boil before the pump');
+    expect(cautionsOf({ limits: { enforceNpsh: true } })[0]?.detail).toContain(
+      'does not boil before the pump',
+    );
   });
 });
 

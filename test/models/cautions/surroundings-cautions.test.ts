@@ -4,9 +4,9 @@ import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { openingCautions } from '../../../models/cautions/intake.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Intake, PipeworkLoop } from '../../../models/loop/loop.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const codes = (cautions: readonly { code: string }[]) => cautions.map(({ code }) => code);

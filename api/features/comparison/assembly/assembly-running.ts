@@ -2,7 +2,7 @@
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { fitOnLoop } from '../../../../models/calibration/applied.ts';
 import { annualUse } from '../../../../models/duty/energy.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { limitsOf } from '../../../../models/loop/limits.ts';
 import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { runHeavy } from '../../../http/run-job.ts';
@@ -60,7 +60,7 @@ const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' |
   power: duty.power,
   annualEnergy: duty.annualEnergy,
   annualCost: duty.annualCost ?? 0,
-  energyRange: duty.doubt === null ? null : duty.doubt.annualEnergy,
+  energyRange: duty.uncertainty.annualEnergy,
   duty,
   tariff: null,
 });
@@ -78,7 +78,8 @@ async function dutyAt(
   const candidate = { ...runnable.candidate, fit };
   const { model } = found.ready;
   const running = runningTerms(context, runnable);
-  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
+  const limits = limitsOf(found.loop.document.limits);
+  const work = { candidate, setting, limits, running, reachVelocity: null };
   const done = isLongDutyPoint(model)
     ? await runHeavy(context.deps.heavyWork, 'dutyPoint', { loop: found.ready.model.entered, work })
     : success(computeDutyPoint(model, work));
@@ -111,7 +112,6 @@ async function runningAsRecommended(
     options: {
       ...runningTerms(context, runnable),
       balancing: asked.balancing,
-      limits: DEFAULT_LIMITS,
       rankingLimit: 1,
       detail: 'plain',
     },

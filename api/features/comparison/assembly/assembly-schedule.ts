@@ -41,7 +41,7 @@ export async function runningBySchedule(
   const { tariff } = priced.value;
   return success({
     ...useOf(figures.value),
-    energyRange: doubtOfYear(figures.value, duty),
+    energyRange: uncertaintyOfYear(figures.value, duty),
     // One that was sent along has no version.
     tariff: schedule.document.tariff === tariff?.id ? tariff : null,
     setting: usual,
@@ -52,11 +52,11 @@ export async function runningBySchedule(
   });
 }
 
-/** A year is as doubtful as its usual setting. */
-function doubtOfYear({ total }: YearFigures, duty: ToldDuty | null): Running['energyRange'] {
-  if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
+/** A year is as uncertain as its usual setting. */
+function uncertaintyOfYear({ total }: YearFigures, duty: ToldDuty | null): Running['energyRange'] {
+  if (duty === null || duty.annualEnergy === 0) return null;
   const scale = total.energy / duty.annualEnergy;
-  const { low, high } = duty.doubt.annualEnergy;
+  const { low, high } = duty.uncertainty.annualEnergy;
   return { low: scale * low, high: scale * high };
 }
 

@@ -13,11 +13,8 @@ const COLUMNS = [
   { name: 'At most', isFigure: true },
 ] as const;
 
-export function doubtSection(best: ReportedDuty, { system }: LoopReport): Markup {
-  const { doubt } = best;
-  if (doubt === null) {
-    return markup`<section><h2>Doubt</h2><p>The pump has no acceptance grade, and its points are too few to show a scatter: how far it may differ from its curve is not known.</p></section>`;
-  }
+export function uncertaintySection(best: ReportedDuty, { system }: LoopReport): Markup {
+  const { uncertainty } = best;
   const row = (
     name: string,
     quantity: Quantity,
@@ -25,13 +22,13 @@ export function doubtSection(best: ReportedDuty, { system }: LoopReport): Markup
     value: number,
   ) => [name, say(low, quantity, system), say(value, quantity, system), say(high, quantity, system)];
   const rows = [
-    row('Flow', 'flow', doubt.flow, best.flow),
-    row('Power', 'power', doubt.power, best.power),
-    row('Energy a year', 'energy', doubt.annualEnergy, best.annualEnergy),
+    row('Flow', 'flow', uncertainty.flow, best.flow),
+    row('Power', 'power', uncertainty.power, best.power),
+    row('Energy a year', 'energy', uncertainty.annualEnergy, best.annualEnergy),
   ];
   const cause =
-    doubt.grade === null
-      ? 'By the scatter of the entered points about their curve (one-sided 95 %)'
-      : `By ISO 9906 grade ${doubt.grade} and the scatter of the entered points (one-sided 95 %)`;
-  return markup`<section><h2>Doubt</h2>${table(cause, COLUMNS, rows)}</section>`;
+    uncertainty.grade === null
+      ? 'By the scatter of the entered points about their curve (one-sided 95 %) and the two laws of power'
+      : `By ISO 9906 grade ${uncertainty.grade}, the scatter of the entered points (one-sided 95 %) and the two laws of power`;
+  return markup`<section><h2>Uncertainty</h2>${table(cause, COLUMNS, rows)}</section>`;
 }
