@@ -7,6 +7,7 @@ import { sumOfPowers } from './fit-sum-of-powers.ts';
 import type { HeadCurve } from './head-curve.ts';
 import { failed, type Result, success } from './result.ts';
 
+/** Why no head curve fits: index [-] of a point in the list given, speedRatio [-], distinct and needed flows [-]. */
 export type HeadCurveFailure =
   | { readonly code: 'speed-not-positive'; readonly index: number; readonly speedRatio: number }
   | { readonly code: 'too-few-distinct-flows'; readonly distinct: number; readonly needed: number }

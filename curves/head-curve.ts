@@ -1,4 +1,4 @@
-/** States the head of a pump against its flow, as fitted. */
+/** Gives the head of a pump against its flow, as fitted. */
 import { atSpeed } from './affinity.ts';
 import { type Knot, knotsAt, knotsSlopeAt, knotsTurn } from './monotone-cubic.ts';
 import { powerSumAt, powerSumSlopeAt, turningPoints } from './power-sum.ts';

@@ -1,4 +1,4 @@
-/** States the electrical power of a pump against its speed and flow, as fitted. */
+/** Gives the electrical power of a pump against its speed and flow, as fitted. */
 
 /** P - standby = (F + c r^k) g(x): one way in which power may go with the speed ratio r. */
 export interface SpeedLaw {

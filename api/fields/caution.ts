@@ -1,4 +1,4 @@
-/** A caution as answers carry it. */
+/** Documents a caution in answers. */
 import { z } from '@hono/zod-openapi';
 import { CAUTION_QUANTITIES, type Figures } from '../../models/cautions/topic.ts';
 import { computedNumber } from '../units/computed.ts';

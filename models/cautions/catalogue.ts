@@ -1,4 +1,4 @@
-/** Every caution that an answer can carry: how grave, in what words, on whose authority. */
+/** Gathers every caution that an answer can carry: how grave, in what words, on whose authority. */
 import { CONDITION } from './condition.ts';
 import { EFFICIENCY } from './efficiency.ts';
 import { ENTERED_RANGE } from './entered-range.ts';

@@ -1,4 +1,4 @@
-/** Cautions about a duty beyond what was entered of the pump: its points, its speeds, its settings. */
+/** Gives the cautions about a duty beyond what was entered of the pump: its points, its speeds, its settings. */
 import { PERCENT } from '../../curves/percent.ts';
 import { flowEndPassed, speedEndPassed } from '../../curves/power-law.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';

@@ -5,7 +5,8 @@ import { type CautionOf, topic } from './topic.ts';
 export const GRAVITY = topic({
   'gravity-suffices': {
     severity: 'note',
-    sentence: 'The water falls to its outlets and serves all of them without a pump: a pump only adds to that.',
+    sentence:
+      'The water falls to its outlets and serves all of them without a pump: a pump only adds to that.',
     source: 'flow at which the loop needs no head',
   },
 });
@@ -14,4 +15,10 @@ export const GRAVITY = topic({
 export const gravityCautions = (gravity: Gravity | null): readonly CautionOf<typeof GRAVITY>[] =>
   gravity === null
     ? []
-    : [GRAVITY.give('gravity-suffices', [], { value: gravity.flow, limit: gravity.required, quantity: 'flow' })];
+    : [
+        GRAVITY.give('gravity-suffices', [], {
+          value: gravity.flow,
+          limit: gravity.required,
+          quantity: 'flow',
+        }),
+      ];

@@ -1,4 +1,4 @@
-/** Cautions about what the outlets of a loop receive. */
+/** Gives the cautions about what the outlets of a loop receive. */
 import { pointerTo } from '../loop/document-path.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { outletFigures } from '../network/margins.ts';

@@ -1,4 +1,4 @@
-/** Cautions about what a pump draws through: the pressure before it, and where it stands. */
+/** Gives the cautions about what a pump draws through: the pressure before it, and its height. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshEndPassed } from '../duty/npsh.ts';
 import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
@@ -62,7 +62,7 @@ export function suctionCautions(context: CriteriaContext, duty: DutyFigures): re
   ];
 }
 
-/** Water that boils on its way needs no points of the pump to be told. */
+/** That water boils on its way is found without any points of the pump. */
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly SuctionCaution[] {
   const { available, required } = npshFigures(context)(duty);
   const head = { value: available, quantity: 'head' } as const;

@@ -7,20 +7,25 @@ import type { PumpModel } from '../pump/pump-model.ts';
 import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
 import type { ExactDuty } from './duty-point.ts';
 
+/** Between which figures a duty lies. */
 export interface UncertaintyRange {
   /** Null: the scatter of the points about their fit alone. */
   readonly grade: Grade | null;
+  /** [m3/s] */
   readonly flow: Interval;
+  /** [W] */
   readonly power: Interval;
-  /** Powers at the flow of the duty itself, a grade left out. */
+  /** Powers [W] at the flow of the duty itself, a grade left out. */
   readonly lawsPower: Interval;
 }
 
 /**
- * Flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the setting of `duty`: the least and
- * the most of the three flows, and of the powers that the points leave open at them (`powerIntervalOf`), the greatest
- * times 1 + tP. `land` finds the duty of a pump on the loop; `others` are duties that the answer shall hold under too.
- * Ends are equal where nothing is open. Throws what `land` does.
+ * Flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the setting of a duty: the least
+ * and the most of the three flows, and of the powers that the points leave open at them (`powerIntervalOf`), the greatest
+ * times (1 + tP), tP that of the grade. Ends are equal where nothing is open.
+ *
+ * @param of land, which finds the duty of a pump on the loop; others, duties that the range must include too.
+ * Throws what `land` does.
  */
 export function uncertaintyRange({
   pump,

@@ -1,4 +1,4 @@
-/** The criteria that a setting must meet, each named by the reason it gives when it fails. */
+/** Judges a setting by criteria, each named by the reason it gives when it fails. */
 
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshAvailable, npshRequired } from '../duty/npsh.ts';
@@ -10,10 +10,12 @@ import { type Criterion, type CriterionReason, EQUAL, FAILS, from, HOLDS, upTo }
 import type { Gravity } from './gravity.ts';
 import { noneReversed, outletsBelowMaximum, outletsServed } from './outlet-criteria.ts';
 
+/** What a duty is judged by. */
 export interface CriteriaContext {
   readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
   /** Undefined or null: not judged, or gravity does not serve the loop. */
   readonly gravity?: Gravity | null | undefined;

@@ -1,4 +1,4 @@
-/** What a caller may demand of a selection, and the defaults. */
+/** States what a caller may demand of a selection, and the defaults. */
 import type { HeatTerms } from '../duty/heat.ts';
 import type { LifeCycleTerms } from '../money/candidate-life-cycle.ts';
 
@@ -10,10 +10,10 @@ export interface Running {
   readonly heat?: HeatTerms | undefined;
   /** Undefined: candidates rank by what their energy costs, else by their life-cycle cost. */
   readonly lifeCycle?: LifeCycleTerms | undefined;
-  /** Money per kWh; null where no price is known. May be negative. */
+  /** [money/kWh]; null where no price is known. May be negative. */
   readonly price: number | null;
-  /** Hours a day at the chosen setting, 0..24; the rest on standby. */
+  /** Hours a day at the chosen setting [h], 0..24; the rest on standby. */
   readonly hoursPerDay: number;
-  /** Height of the site above sea level [m]. */
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }

@@ -1,8 +1,8 @@
-/** A pump at its duty on a loop, priced: the object of `best`, of a ranking and of a duty point. */
+/** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
-import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
+import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

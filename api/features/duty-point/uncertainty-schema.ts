@@ -1,7 +1,7 @@
-/** Between which figures a duty lies. */
+/** Documents the intervals of the figures of a duty. */
 import { z } from '@hono/zod-openapi';
 import { GRADES } from '../../../models/pump/tolerance-grades.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

@@ -1,4 +1,4 @@
-/** The curve of a pump against the system curve of a loop, and the duty point where they meet. */
+/** Draws the curve of a pump against the system curve of a loop, and the duty point where they meet. */
 
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { inUnit, quantityAxis } from '../../drawing/in-units.ts';

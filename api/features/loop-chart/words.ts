@@ -1,4 +1,4 @@
-/** What the chart of a loop says in words. */
+/** Describes the chart of a loop in words. */
 
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';

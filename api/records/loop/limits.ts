@@ -1,8 +1,8 @@
-/** What a caller may demand of the pumps of a loop, for once or as the default of the loop. */
+/** Documents what a caller may demand of the pumps of a loop, for once or as the default of the loop. */
 import { z } from '@hono/zod-openapi';
 import { DEFAULT_LIMITS, type StatedLimits } from '../../../models/loop/limits.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';

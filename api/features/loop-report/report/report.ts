@@ -1,4 +1,4 @@
-/** The report of a loop: which pump at which setting, what each outlet gets, what it costs, what to mind. */
+/** Puts the report of a loop together: pump and setting, outlets, costs, cautions. */
 
 import { cautionsSection, dangersSection } from '../../../drawing/cautions-section.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';

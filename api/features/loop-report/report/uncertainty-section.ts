@@ -1,4 +1,4 @@
-/** Between which figures the answer lies, in a loop's report. */
+/** Lists the intervals of the figures of a loop's report. */
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { table } from '../../../drawing/table.ts';

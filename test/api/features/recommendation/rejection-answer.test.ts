@@ -31,10 +31,11 @@ const told = ({
     {
       candidate: 3,
       outcome: { feasible: false, failing: failing.map(judgement), clash, settings: 71 },
+      cause: null,
       throttle,
     },
     {
-      ...{ pump: { id: 'a', name: 'Canister 250' }, count: 2, cause: null, system: 'metric' },
+      ...{ pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
       useOf: (power) => ({ annualEnergy: 8.76 * power, annualCost: null }),
     },
   );
