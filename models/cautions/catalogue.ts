@@ -7,6 +7,7 @@ import { GRAVITY } from './gravity.ts';
 import { INSTALLATION } from './installation.ts';
 import { INTAKE } from './intake.ts';
 import { JETS } from './jets.ts';
+import { LINE_PRESSURE } from './line-pressure.ts';
 import { MEASURED } from './measured.ts';
 import { MONEY } from './money.ts';
 import { MOTOR } from './motor.ts';
@@ -20,6 +21,7 @@ import { SUCTION } from './suction.ts';
 import { TIME } from './time.ts';
 import type { CautionRow, Given } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';
+import { VALVES } from './valves.ts';
 
 export const CAUTIONS = {
   ...INSTALLATION.rows,
@@ -35,6 +37,8 @@ export const CAUTIONS = {
   ...PARALLEL_PUMPS.rows,
   ...OUTLETS.rows,
   ...PIPEWORK.rows,
+  ...VALVES.rows,
+  ...LINE_PRESSURE.rows,
   ...JETS.rows,
   ...TIME.rows,
   ...MEASURED.rows,

@@ -8,6 +8,7 @@ import { flowLimitCautions, lowFlowCautions, preferredRegionCautions } from './f
 import { overflowCautions } from './installation.ts';
 import { peopleCautions, screenCautions, submergenceCautions } from './intake.ts';
 import { reachCautions } from './jets.ts';
+import { linePressureCautions } from './line-pressure.ts';
 import { motorCautions } from './motor.ts';
 import { outletCautions } from './outlets.ts';
 import { parallelCautions } from './parallel-pumps.ts';
@@ -15,17 +16,22 @@ import { pipeworkCautions } from './pipework.ts';
 import { fitCautions } from './pump-fit.ts';
 import { startCautions } from './starting.ts';
 import { suctionCautions } from './suction.ts';
+import { valveCautions, type YearAtDuty } from './valves.ts';
 
 /**
  * Cautions about pump, setting, suction and screen, then about the flows in pipes and outlets.
- * @param reachVelocity [m/s] that the reach of every outlet was asked to; null: the reaches that outlets state.
+ * @param asked reachVelocity [m/s] that the reach of every outlet was asked to, undefined or null: the reaches that outlets
+ *   state; year, energy [kWh] and cost [money] of a year at the duty, undefined: not known.
  */
 export function dutyCautions(
   context: CriteriaContext,
   duty: ExactDuty,
-  reachVelocity: number | null = null,
+  {
+    reachVelocity = null,
+    year = null,
+  }: { readonly reachVelocity?: number | null; readonly year?: YearAtDuty | null } = {},
 ): readonly Caution[] {
-  const { loop, limits } = context;
+  const { loop, limits, elevation } = context;
   return [
     ...startCautions(context, duty),
     ...pumpCautions(context, duty),
@@ -34,6 +40,8 @@ export function dutyCautions(
     ...screenCautions(loop.entered, limits, duty.flow),
     ...outletCautions(loop, duty.outletFlows),
     ...pipeworkCautions(loop, limits, duty),
+    ...valveCautions(loop, duty, { elevation, year }),
+    ...linePressureCautions(loop, duty, elevation),
     ...(duty.state === null ? [] : submergenceCautions(loop, duty.flow)),
     ...reachCautions(loop, duty.outletFlows, reachVelocity),
     ...peopleCautions(context, duty),

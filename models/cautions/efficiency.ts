@@ -1,4 +1,4 @@
-/** Cautions about an efficiency that pumps of its size do not reach. */
+/** Gives the cautions about an efficiency that pumps of its size do not reach. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

@@ -1,4 +1,4 @@
-/** Cautions about loops that need no pump. */
+/** Gives the cautions about loops that need no pump. */
 import type { Gravity } from '../selection/gravity.ts';
 import { type CautionOf, topic } from './topic.ts';
 

@@ -1,4 +1,4 @@
-/** Cautions about what a pump's motor is made for. */
+/** Gives the cautions about what a pump's motor is made for. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import type { Pump } from '../pump/pump.ts';
 import { type CautionOf, topic } from './topic.ts';

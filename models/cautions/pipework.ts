@@ -5,7 +5,8 @@ import { pointerTo } from '../loop/document-path.ts';
 import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import { type CautionOf, topic } from './topic.ts';
+import { velocityIn } from '../network/velocity-in.ts';
+import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const PIPEWORK = topic({
   'split-loss-missing': {
@@ -25,9 +26,18 @@ export const PIPEWORK = topic({
     source:
       'limit as stated; 1.5 m/s (5 ft/s) for plastic pipe with fast valves, technical notes of pipe makers',
   },
+  'pipe-velocity-low': {
+    severity: 'note',
+    sentence:
+      'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it from time to time.',
+    source: `${COMMON_PRACTICE}: below 0.3 m/s; not looked up`,
+  },
 });
 
 type PipeworkCaution = CautionOf<typeof PIPEWORK>;
+
+/** Velocity in a pipe below which dirt settles [m/s]. */
+const VELOCITY_LEAST = 0.3;
 
 /** Share of the combined flow below which the fixed K of a tee fitting understates its loss. */
 const LEAST_TEE_SHARE = 0.5;
@@ -36,11 +46,15 @@ const LEAST_TEE_SHARE = 0.5;
 export function pipeworkCautions(
   { network }: CompiledLoop,
   { pipeVelocity: limit }: Pick<Limits, 'pipeVelocity'>,
-  { state }: Pick<ExactDuty, 'state'>,
+  { state, deadHead }: Pick<ExactDuty, 'state' | 'deadHead'>,
 ): readonly PipeworkCaution[] {
   const flows = state?.network?.flows;
   if (network === null || flows === undefined) return [];
-  return [...pipeVelocity(network, flows, limit), ...splits(network, flows)];
+  return [
+    ...pipeVelocity(network, flows, limit),
+    ...(deadHead ? [] : pipeVelocityLow(network, flows)),
+    ...splits(network, flows),
+  ];
 }
 
 function pipeVelocity(network: Network, flows: readonly number[], limit: number): readonly PipeworkCaution[] {
@@ -53,13 +67,34 @@ function pipeVelocity(network: Network, flows: readonly number[], limit: number)
   );
 }
 
-/** How fast water runs in each pipe, either way [m/s]. */
-function pipeVelocities(network: Network, flows: readonly number[]) {
+/** Of the pipes that water passes. */
+function pipeVelocityLow(network: Network, flows: readonly number[]): readonly PipeworkCaution[] {
+  const isSlow = ({ velocity }: PipeVelocity) => velocity > 0 && velocity < VELOCITY_LEAST;
+  return PIPEWORK.worst(
+    'pipe-velocity-low',
+    pipeVelocities(network, flows)
+      .filter(isSlow)
+      .map(({ pointer, velocity }) => ({
+        ...{ subject: pointer, pointer, value: velocity, limit: VELOCITY_LEAST },
+        ...{ quantity: 'velocity', excess: -velocity },
+      })),
+  );
+}
+
+interface PipeVelocity {
+  readonly pointer: string;
+  /** [m/s] */
+  readonly velocity: number;
+}
+
+/** How fast water runs in each pipe, either way. */
+function pipeVelocities(network: Network, flows: readonly number[]): readonly PipeVelocity[] {
   const inRun = (elements: readonly PlacedResistance[], flow: number) =>
-    elements.flatMap(({ kind, bore, path }) => {
-      if (kind !== 'pipe' || bore === null) return [];
-      return [{ pointer: pointerTo(path), velocity: Math.abs(flow) / ((Math.PI / 4) * bore ** 2) }];
-    });
+    elements.flatMap(({ kind, bore, path }) =>
+      kind !== 'pipe' || bore === null
+        ? []
+        : [{ pointer: pointerTo(path), velocity: velocityIn(bore, flow) }],
+    );
   return [
     ...inRun(network.suction, at(flows, 0)),
     ...network.branches.flatMap(({ elements }, b) => inRun(elements, at(flows, b))),

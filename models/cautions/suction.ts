@@ -1,6 +1,7 @@
 /** Gives the cautions about what a pump draws through: the pressure before it, and its height. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshEndPassed } from '../duty/npsh.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -16,6 +17,12 @@ export const SUCTION = topic({
     sentence:
       'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
     source: 'pump and loop as entered',
+  },
+  priming: {
+    severity: 'warning',
+    sentence:
+      'The pump stands above the water, and no foot valve or check valve holds its suction full: it does not start unless it is primed. Add a foot valve, or set the pump below the surface.',
+    source: COMMON_PRACTICE,
   },
   cavitation: {
     severity: 'danger',
@@ -48,7 +55,8 @@ type SuctionCaution = CautionOf<typeof SUCTION>;
 /** Judges the height of the pump, then the pressure before it at a duty. */
 export function suctionCautions(context: CriteriaContext, duty: DutyFigures): readonly SuctionCaution[] {
   const { pumpElevation } = context.loop.entered;
-  const isAbove = context.pump.entered.mounting === 'submerged' && pumpElevation > 0;
+  const isSubmerged = context.pump.entered.mounting === 'submerged';
+  const isAbove = pumpElevation > 0;
   const height = {
     pointer: '/pumpElevation',
     value: pumpElevation,
@@ -56,11 +64,16 @@ export function suctionCautions(context: CriteriaContext, duty: DutyFigures): re
     quantity: 'elevation',
   } as const;
   return [
-    ...SUCTION.when(isAbove, 'submerged-above-surface', [], height),
+    ...SUCTION.when(isSubmerged && isAbove, 'submerged-above-surface', [], height),
+    ...SUCTION.when(!isSubmerged && isAbove && runsEmpty(context.loop), 'priming', [], height),
     ...pressureCautions(context, duty),
     ...pointsCautions(context, duty),
   ];
 }
+
+/** Whether nothing holds the water in the suction while the pump is stopped; that of a system curve is not known. */
+const runsEmpty = ({ network }: CompiledLoop): boolean =>
+  network !== null && !network.suction.some(({ role }) => role === 'check-valve');
 
 /** That water boils on its way is found without any points of the pump. */
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly SuctionCaution[] {

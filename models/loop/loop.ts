@@ -69,6 +69,8 @@ export interface Branch {
   readonly outlet?: Outlet | undefined;
   readonly branches?: readonly Branch[] | undefined;
   readonly split?: 'tee-90' | undefined;
+  /** Highest point of the run above the surface drawn from [m]; undefined: not known. */
+  readonly highestElevation?: number | undefined;
 }
 
 interface ScreenFace {

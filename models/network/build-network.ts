@@ -106,6 +106,7 @@ function addBranch(building: Building, branch: Branch, at: Position): Result<num
     shut: run.value.shut,
     farBore,
     nearBore: run.value.firstSizedBore ?? at.upstream,
+    highestElevation: branch.highestElevation ?? null,
   };
   branches.push(compiled);
   const children = addChildren(building, branch, { index, path: at.path, farBore });

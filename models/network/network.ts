@@ -62,6 +62,8 @@ export interface NetworkBranch {
   readonly farBore: number | null;
   /** Bore of the first element of the run that has one [m], else the bore at the node it leaves. */
   readonly nearBore: number | null;
+  /** Highest point of the run [m] above the surface drawn from; null where it is not stated. */
+  readonly highestElevation: number | null;
 }
 
 /** The pipework of a loop. */

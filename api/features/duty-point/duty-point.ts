@@ -103,9 +103,9 @@ export async function answerDutyPoint(
   const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const { duty, intersections } = done.value.value;
+  const { duty, intersections, gravity } = done.value.value;
   const basis = basisOf({ loop, pumps: [pump] });
-  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system });
+  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system, gravity });
   return success({
     body: {
       ...duty,

@@ -10,7 +10,7 @@ import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
-import { servedByGravity } from '../../../models/selection/gravity.ts';
+import { type Gravity, servedByGravity } from '../../../models/selection/gravity.ts';
 import type { Running } from '../../../models/selection/options.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
@@ -30,6 +30,8 @@ export interface DutyPointWork {
 export interface DutyPointFigures {
   readonly duty: DutyAnswer;
   readonly intersections: readonly Intersection[];
+  /** What runs without a pump; null where that does not serve every outlet. */
+  readonly gravity: Gravity | null;
 }
 
 export const dutyPointJob = loopJob<DutyPointWork, Result<DutyPointFigures, Unsolved>>({
@@ -64,5 +66,6 @@ function compute(
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...gravityCautions(gravity), ...loopCautions(loop)] },
     intersections: duty.crossings,
+    gravity,
   });
 }

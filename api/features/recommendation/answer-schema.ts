@@ -14,7 +14,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { dutySchema } from '../duty-point/duty-schema.ts';
+import { dutySchema, dutyShape } from '../duty-point/duty-schema.ts';
 import { requiredDutyField } from '../duty-point/required-duty-schema.ts';
 import { drainBackField } from '../duty-point/surroundings-schema.ts';
 import { againstAsBuiltField } from './against-as-built-schema.ts';
@@ -177,7 +177,22 @@ const assumptionsSchema = (context: SchemaContext) =>
     limits: limitsSchema(context),
   });
 
-/** The best is the first of the ranking. */
+const bestSchema = perContext((context) =>
+  named(
+    context,
+    'Best',
+    z.strictObject({
+      ...dutyShape(context),
+      closeTo: described(context, z.array(z.int()), {
+        description:
+          'Candidates, by their place in the request, that may as well be the best: what they are ranked by, at the low end of what the laws of power leave open, is not above that of the best at its high end.',
+        examples: [[2]],
+      }),
+    }),
+    { description: 'The first of the ranking.' },
+  ),
+);
+
 const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));
 
 const countsSchema = (context: SchemaContext) => {
@@ -195,7 +210,7 @@ export const recommendationSchema = perContext((context) =>
     context,
     'Recommendation',
     z.strictObject({
-      best: nullable(rankedSchema(context)),
+      best: nullable(bestSchema(context)),
       ranking: described(context, z.array(rankedSchema(context)), {
         description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
       }),

@@ -4,6 +4,7 @@ import type { Branch } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { BRANCHES_MAX } from '../../fields/limits.ts';
 import { described, named } from '../../units/described.ts';
+import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { outlet } from './outlet.ts';
@@ -37,6 +38,13 @@ const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
       return boundedList(context, self, { min: 1, max: BRANCHES_MAX }).optional();
     },
     split: splitField(context).optional(),
+    highestElevation: entered(context, 'elevation', {
+      description:
+        'Highest point of the run above the surface drawn from; tells whether the line takes in air, and whether its pressure falls below that of the air.',
+      minimum: -1000,
+      maximum: 1000,
+      example: 1.5,
+    }).optional(),
   });
 
 /** What was stored held together when it was read: a check while encoding would encode each level twice, and 32 levels 2^32 times. */

@@ -21,7 +21,7 @@ function ofDuty(loop: PipeworkLoop, reachVelocity: number | null = null) {
   const pump = pumpModelOf(canister);
   const duty = dutyPoint(model, pumpAtSetting(pump, { setting: 60, count: 1 }));
   return codes(
-    dutyCautions({ loop: model, pump, limits: DEFAULT_LIMITS, elevation: 0 }, duty, reachVelocity),
+    dutyCautions({ loop: model, pump, limits: DEFAULT_LIMITS, elevation: 0 }, duty, { reachVelocity }),
   );
 }
 
