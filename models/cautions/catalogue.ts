@@ -8,6 +8,7 @@ import { INSTALLATION } from './installation.ts';
 import { INTAKE } from './intake.ts';
 import { JETS } from './jets.ts';
 import { LINE_PRESSURE } from './line-pressure.ts';
+import { LOOP_ENTRY } from './loop-entry.ts';
 import { MEASURED } from './measured.ts';
 import { MONEY } from './money.ts';
 import { MOTOR } from './motor.ts';
@@ -15,7 +16,9 @@ import { OUTLETS } from './outlets.ts';
 import { PARALLEL_PUMPS } from './parallel-pumps.ts';
 import { PIPEWORK } from './pipework.ts';
 import { PLAN } from './plan.ts';
+import { PUMP_ENTRY } from './pump-entry.ts';
 import { PUMP_FIT } from './pump-fit.ts';
+import { READING_ENTRY } from './reading-entry.ts';
 import { STARTING } from './starting.ts';
 import { SUCTION } from './suction.ts';
 import { TIME } from './time.ts';
@@ -34,6 +37,9 @@ export const CAUTIONS = {
   ...FLOW_REGION.rows,
   ...MOTOR.rows,
   ...EFFICIENCY.rows,
+  ...PUMP_ENTRY.rows,
+  ...LOOP_ENTRY.rows,
+  ...READING_ENTRY.rows,
   ...PARALLEL_PUMPS.rows,
   ...OUTLETS.rows,
   ...PIPEWORK.rows,

@@ -1,5 +1,7 @@
 /** Creates, lists, reads, replaces and deletes loops. */
 import { failed, success } from '../../../curves/result.ts';
+import { loopEntryCautions } from '../../../models/cautions/loop-entry.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
@@ -9,10 +11,13 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { listQuery, nextCursor, pageRequest } from '../../http/list-query.ts';
 import { noContent } from '../../http/no-content.ts';
+import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import type { Store } from '../../store/store.ts';
 import { writeProblem } from '../write-problems.ts';
 import { compileLoopOrProblem } from './compile.ts';
+import { installedSettingProblem } from './installed-setting.ts';
 import type { LoopRecord } from './kind.ts';
 import { findLoop } from './kind.ts';
 import { loopAnswer, loopInput, loopList } from './schema.ts';
@@ -36,6 +41,18 @@ const answerOf = (record: LoopRecord) => ({
   validator: { version: record.version },
 });
 
+/** A loop that was just written, with what looks odd about its entries. */
+const writtenAnswer = (record: LoopRecord) => {
+  const { body: stored, validator } = answerOf(record);
+  return { body: { ...stored, cautions: [...loopEntryCautions(record.document)] }, validator };
+};
+
+/** What is wrong with a loop beyond its schema. */
+async function loopProblem(store: Store, siteId: string, document: Loop): Promise<Problem | null> {
+  const model = compileLoopOrProblem(document);
+  return model.ok ? await installedSettingProblem(store, siteId, document) : model.failure;
+}
+
 function collectionRoutes(api: Api): void {
   const { store, clock, newId } = api.deps;
   defineRoute(
@@ -51,13 +68,13 @@ function collectionRoutes(api: Api): void {
       answer: storedLoop('The loop as it is stored.', 201),
     },
     async ({ body: document, siteId }) => {
-      const model = compileLoopOrProblem(document);
-      if (!model.ok) return model;
+      const wrong = await loopProblem(store, siteId, document);
+      if (wrong !== null) return failed(wrong);
       const now = clock().getTime();
       const inserted = await store.insertLoop({ siteId, id: newId(), document, now });
       if (inserted.outcome !== 'inserted') return failed(writeProblem(inserted, 'loop'));
       const { record } = inserted;
-      return success({ ...answerOf(record), location: `/v1/loops/${record.id}` });
+      return success({ ...writtenAnswer(record), location: `/v1/loops/${record.id}` });
     },
   );
   defineRoute(
@@ -115,12 +132,12 @@ function loopRoutesOfOne(api: Api): void {
       answer: storedLoop('The loop as it is stored.'),
     },
     async ({ params, body: document, siteId, expectedVersion }) => {
-      const model = compileLoopOrProblem(document);
-      if (!model.ok) return model;
+      const wrong = await loopProblem(store, siteId, document);
+      if (wrong !== null) return failed(wrong);
       const loop = { siteId, id: params.loopId, document, now: clock().getTime() };
       const written = await store.replaceLoop({ ...loop, expectedVersion });
       return written.outcome === 'replaced'
-        ? success(answerOf(written.record))
+        ? success(writtenAnswer(written.record))
         : failed(writeProblem(written, 'loop'));
     },
   );

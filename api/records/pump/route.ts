@@ -1,5 +1,6 @@
 /** Creates, lists, reads, replaces and deletes pumps. */
 import { failed, success } from '../../../curves/result.ts';
+import { pumpEntryCautions } from '../../../models/cautions/pump-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
@@ -30,10 +31,17 @@ const stored = storedExample({ input: pumpInput, answer: pumpAnswer, document: P
 export const storedPumpAnswer = (description: string, status: 200 | 201 = 200) =>
   jsonAnswer({ schema: pumpAnswer, description, example: stored, status });
 
-export const pumpAnswerOf = (record: PumpRecord) => ({
+const pumpAnswerOf = (record: PumpRecord) => ({
   body: recordBody(record),
   validator: { version: record.version },
 });
+
+/** A pump that was just written, with what looks odd about its entries. */
+export const writtenPumpAnswer = (record: PumpRecord) => {
+  const { body, validator } = pumpAnswerOf(record);
+  const cautions = [...pumpEntryCautions({ entered: record.document, fit: record.fit })];
+  return { body: { ...body, cautions }, validator };
+};
 
 function collectionRoutes(api: Api): void {
   const { store, clock, newId } = api.deps;
@@ -54,7 +62,7 @@ function collectionRoutes(api: Api): void {
       if (!fit.ok) return fit;
       const now = clock().getTime();
       const { record } = await store.insertPump({ siteId, id: newId(), document, fit: fit.value, now });
-      return success({ ...pumpAnswerOf(record), location: `/v1/pumps/${record.id}` });
+      return success({ ...writtenPumpAnswer(record), location: `/v1/pumps/${record.id}` });
     },
   );
   defineRoute(
@@ -117,7 +125,7 @@ function pumpRoutesOfOne(api: Api): void {
       const pump = { siteId, id: params.pumpId, document, fit: fit.value, now: clock().getTime() };
       const written = await store.replacePump({ ...pump, expectedVersion });
       return written.outcome === 'replaced'
-        ? success(pumpAnswerOf(written.record))
+        ? success(writtenPumpAnswer(written.record))
         : failed(writeProblem(written, 'pump'));
     },
   );
