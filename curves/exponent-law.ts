@@ -7,17 +7,18 @@ import type { PowerPoint } from './power-points.ts';
 /** A law, and how it meets ln(P - standby) of the points it was fitted to. */
 export interface FittedLaw {
   readonly law: SpeedLaw;
-  /** One a point. */
+  /** Of ln(P - standby) [-], one a point. */
   readonly residuals: readonly number[];
+  /** [-], one a point. */
   readonly leverages: readonly number[];
-  /** How many figures were fitted. */
+  /** How many figures were fitted [-]. */
   readonly parameters: number;
 }
 
 /**
  * P = standby + c r^k g(x): one least-squares fit of ln(P - standby) on [1, ln r, x, x^2].
  *
- * `logPowers` are ln(P - standby), P in W, one a point. Null where the speeds are too near to each other to tell k.
+ * `logPowers` are ln(P - standby), P in W, one a point. Null where the speeds are too near to each other to determine k.
  */
 export function exponentLaw(
   points: readonly PowerPoint[],

@@ -28,7 +28,7 @@ export interface HeadPoints {
   readonly rounding: number;
   /** The greatest head is at a flow above the least. */
   readonly drooping: boolean;
-  /** How many flows are distinct. */
+  /** How many flows are distinct [-]. */
   readonly distinct: number;
 }
 

@@ -29,5 +29,6 @@ export function groupedByFlow(points: readonly Point[]): readonly Point[] {
   });
 }
 
+/** The arithmetic mean, in the unit of the values [any]. */
 export const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -3,15 +3,16 @@
 /** What is left of a column below this share of its length is rounding: the column depends on those before it. */
 const DEPENDENT = 1e-12;
 
+/** The space of the columns of a fit. */
 export interface ColumnSpace {
-  /** Values less their least-squares fit on the columns, one a row. */
+  /** Values [any] less their least-squares fit on the columns, one a row. */
   residualsOf(values: readonly number[]): readonly number[];
-  /** Diagonal of the hat matrix, 0..1, one a row. */
+  /** Diagonal of the hat matrix [-], 0..1, one a row. */
   readonly leverages: readonly number[];
 }
 
 /**
- * The space spanned by the columns of `rows`, by the method of Gram and Schmidt with each column projected twice, which
+ * The space spanned by the columns of `rows` [any], by the method of Gram and Schmidt with each column projected twice, which
  * keeps the basis orthogonal to rounding. Columns that depend on earlier ones add nothing.
  *
  * Source: Giraud, Langou and Rozloznik (2005), The loss of orthogonality in the Gram-Schmidt process, Comput. Math. Appl. 50.

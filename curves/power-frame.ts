@@ -19,6 +19,7 @@ export interface PowerFrame {
   readonly distinct: number;
 }
 
+/** The frame of power points: speed ratio [-], flow [m3/s] where it was noted. */
 export function powerFrame(points: readonly PowerPoint[]): PowerFrame {
   const flows = points.flatMap(({ flow, speedRatio }) => (flow === undefined ? [] : [flow / speedRatio]));
   const scale = Math.max(0, ...flows);
@@ -33,7 +34,7 @@ export function powerFrame(points: readonly PowerPoint[]): PowerFrame {
   };
 }
 
-/** x = q - q0 of a point; 0 where its flow was not noted, since it then counts as taken at the mean. */
+/** x = q - q0 [-] of a point; 0 where its flow was not noted, since it then counts as taken at the mean. */
 export const offsetOf = ({ flow, speedRatio }: PowerPoint, frame: PowerFrame): number =>
   flow === undefined || frame.scale === 0 ? 0 : flow / speedRatio / frame.scale - frame.centre;
 
@@ -45,11 +46,12 @@ function flowPowers({ distinct }: PowerFrame): readonly number[] {
 
 /** A fit by least squares, with the rows of its columns. */
 export interface FittedTerms extends LeastSquaresFit {
+  /** One a point [any]. */
   readonly rows: readonly (readonly number[])[];
 }
 
 /**
- * The fit on `columns` (one row a point) and as many powers of x as the points allow: while the condition number of all
+ * The fit of `values` [any] on `columns` (one row a point) and as many powers of x as the points allow: while the condition number of all
  * columns exceeds 1e8, x^2 is left out, then x. Null where even the columns alone cannot be told apart.
  */
 export function fitTerms(

@@ -50,7 +50,7 @@ export function preferredRegionCautions(
   return [FLOW_REGION.give('off-preferred-region', [], { value: flowAtFullSpeed, limit, quantity: 'flow' })];
 }
 
-/** Whether the pump moves water, but hardly any. */
+/** Whether the pump moves water, but hardly any: its flow brought to full speed [m3/s]; `density` [kg/m3] of the water. */
 export function lowFlowCautions(
   { fit }: PumpModel,
   flowAtFullSpeed: number,

@@ -36,6 +36,9 @@ export const LINE_PRESSURE = topic({
   },
 });
 
+/** Pressures below this are rounding [Pa]. */
+const ROUNDING = 1e-3;
+
 type LineCaution = CautionOf<typeof LINE_PRESSURE>;
 
 /** Judges the pressures of a solved state that moves water; `elevation` of the site above sea level [m]. */
@@ -76,7 +79,7 @@ function highestPoints(
     ...{ subject: pointer, pointer, value, limit, quantity: 'pressure', excess: -value },
   });
   const isBoiling = ({ value }: { readonly value: number }) => value <= boiling;
-  const low = places.filter((place) => place.value < 0 && !isBoiling(place));
+  const low = places.filter((place) => place.value < -ROUNDING && !isBoiling(place));
   return [
     ...LINE_PRESSURE.worst(
       'line-vaporises',

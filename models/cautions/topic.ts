@@ -22,7 +22,9 @@ export type CautionQuantity = (typeof CAUTION_QUANTITIES)[number];
 export interface Figures {
   /** Into the loop or the pump: a JSON Pointer. */
   readonly pointer?: string | undefined;
+  /** What was found [its quantity, else -]. */
   readonly value?: number | undefined;
+  /** What it was held against [as value]. */
   readonly limit?: number | undefined;
   /** Of value and limit; undefined for plain numbers. */
   readonly quantity?: CautionQuantity | undefined;
@@ -41,7 +43,7 @@ export interface Given<Code extends string> extends Figures {
 export interface Place extends Figures {
   /** What the place is called. */
   readonly subject: string;
-  /** The larger, the worse. */
+  /** The larger, the worse [-]. */
   readonly excess: number;
 }
 

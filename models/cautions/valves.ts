@@ -1,5 +1,6 @@
 /** Gives the cautions about what valves take from the head of the pump, and what that does to them. */
 
+import { cavitationIndex } from '../components/cavitation-index.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { pointerTo } from '../loop/document-path.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -87,13 +88,15 @@ function cavitating(
   elevation: number,
 ): readonly ValveCaution[] {
   const perHead = density * GRAVITY;
-  const margin = atmosphericPressure(elevation) - vapourPressure(entered.water.temperature);
+  const atmosphere = atmosphericPressure(elevation);
+  const vapour = vapourPressure(entered.water.temperature);
   const found = valves.flatMap((valve) => {
     const { element, branch, flow, bore, headBefore, headBehind } = valve;
     const height = branch?.highestElevation ?? entered.pumpElevation;
-    const before = flow > 0 ? headBefore : headBehind;
+    const inlet = flow > 0 ? headBefore : headBehind;
     const velocityHead = bore === null ? 0 : velocityIn(bore, flow) ** 2 / (2 * GRAVITY);
-    const value = (margin + perHead * (before - height - velocityHead)) / (perHead * lostIn(valve));
+    const before = atmosphere + perHead * (inlet - height - velocityHead);
+    const value = cavitationIndex({ before, vapour, drop: perHead * lostIn(valve) });
     if (!(value < INDEX_LEAST)) return [];
     const pointer = pointerTo(element.path);
     return [{ subject: pointer, pointer, value, limit: INDEX_LEAST, excess: -value }];

@@ -1,14 +1,16 @@
 /** States what a loop demands of its pumps besides the flows of its outlets, and the defaults. */
 
+/** What a setting is limited by. */
 export interface Limits {
   /** Highest velocity through the slots of a part-clogged intake screen [m/s]; null: not judged. */
   readonly throughSlotVelocity: number | null;
+  /** Share of the open area of a screen that is clogged [-], 0 up to, not including, 1. */
   readonly cloggedFraction: number;
   /** Which velocity of a screen rejects: its mean, or that of its busiest slots. */
   readonly screenBasis: 'mean' | 'peak';
   /** Velocity in a pipe above which a caution is given [m/s]. */
   readonly pipeVelocity: number;
-  /** Wire-to-water efficiency above which the entered points cannot be right. */
+  /** Wire-to-water efficiency above which the entered points cannot be right [-]. */
   readonly maximumEfficiency: number;
   /** Whether a pump whose NPSH is not met is rejected. */
   readonly enforceNpsh: boolean;

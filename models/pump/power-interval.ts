@@ -1,9 +1,12 @@
-/** States between which electrical powers the entered points of pumps leave their power open. */
+/** Finds the interval in which the entered points of pumps leave their power open. */
 import { powerInterval } from '../../curves/power-law.ts';
 import type { PumpFit } from './pump-model.ts';
 
+/** The ends of what is not known of a figure. */
 export interface Interval {
+  /** In the unit of the figure [as stated there]. */
   readonly low: number;
+  /** In the same [as stated there]. */
   readonly high: number;
 }
 

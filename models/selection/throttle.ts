@@ -9,10 +9,13 @@ import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { type Criterion, holds } from './criterion.ts';
 import type { SearchedEnd } from './grid-search.ts';
 
+/** A valve that makes pumps feasible. */
 export interface Throttle {
   /** Lost in the valve at the flow of the duty [m]. */
   readonly head: number;
+  /** [m3/h at 1 bar] */
   readonly kv: number;
+  /** [US gal/min at 1 psi] */
   readonly cv: number;
   /** Of the pumps with the valve in their common discharge. */
   readonly duty: DutyFigures;

@@ -1,6 +1,5 @@
 /** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
 import { z } from '@hono/zod-openapi';
-import { CHECKS } from '../../../models/duty/not-checked.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
@@ -9,6 +8,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
+import { suctionShape } from './suction-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
 import { uncertaintyField } from './uncertainty-schema.ts';
 
@@ -88,26 +88,6 @@ const perPumpSchema = (context: SchemaContext) =>
     power: computed(context, 'power', { description: 'Power of one of the pumps.', example: 85.7042 }),
   });
 
-const npshField = (context: SchemaContext) =>
-  described(
-    context,
-    z.strictObject({
-      available: computed(context, 'head', {
-        description: 'Head before the pump above that at which the water boils.',
-        example: 7.3226,
-      }),
-      required: computed(context, 'head', {
-        description: 'Head that the pump requires there; absent without NPSH points.',
-        example: 3.006062,
-      }).optional(),
-      ratio: computedNumber(context, {
-        description: 'available/required; absent without NPSH points.',
-        example: 2.435945,
-      }).optional(),
-    }),
-    { description: 'Net positive suction head at the duty.' },
-  );
-
 /** The fields of a priced duty, for schemas that add to them. */
 export const dutyShape = (context: SchemaContext) => ({
   candidate: described(context, z.int(), {
@@ -162,17 +142,7 @@ export const dutyShape = (context: SchemaContext) => ({
   perPump: perPumpSchema(context),
   onePumpDown: onePumpDownField(context),
   uncertainty: uncertaintyField(context),
-  npsh: npshField(context),
-  suctionPressure: computed(context, 'pressure', {
-    description:
-      'What a gauge before the pump reads, above the pressure of the air. The suction of a system curve is not known: its losses count as 0.',
-    example: -25.8684,
-  }),
-  notChecked: described(context, z.array(z.enum(CHECKS)), {
-    description:
-      'What could not be judged: `npsh` without points or with a suction that is not known, `motor` without ratedPower, `minimum-flow` without flowLimits.min, `surge` where a discharge pipe has no rating or none is known, `line-pressure` where no run states highestElevation.',
-    examples: [['npsh', 'motor']],
-  }),
+  ...suctionShape(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

@@ -4,7 +4,6 @@ import type { CautionOf } from '../../../models/cautions/topic.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
-import { branchesOf, LONG, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../loop/loop-job.ts';
 
 export interface PlausibilityWork {
@@ -15,11 +14,14 @@ export interface PlausibilityWork {
 
 export type PlausibilityCautions = readonly CautionOf<typeof READING_ENTRY>[];
 
+/** Branches of all settings together that take over 50 ms to solve. */
+const LONG = 1_000;
+
 export const plausibilityJob = loopJob<PlausibilityWork, PlausibilityCautions>({
   name: 'plausibility',
   isLong: (loop, { readings }) => {
     const settings = new Set(readings.map(({ setting }) => setting));
-    return settings.size * branchesOf(loop) * SOLVES.dutyPoint > LONG;
+    return settings.size * (loop.network?.branches.length ?? 1) > LONG;
   },
   // A loop that cannot be solved says nothing about its readings, which are stored all the same.
   compute: (loop, { pump, count, readings }) => {
