@@ -2,6 +2,7 @@
 
 import type { WaterState } from '../physics/water.ts';
 import type { BoreChanges } from './bore-changes.ts';
+import type { StatedLimits } from './limits.ts';
 import type { HolePattern } from './open-fraction.ts';
 
 /** A pipe that is not a standard size. */
@@ -170,6 +171,8 @@ interface LoopCommon {
   /** Of the losses of pipes, fittings, valves and tees [-]; 1: as computed. */
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
+  /** What holds in every answer about the loop that does not state otherwise. */
+  readonly limits?: StatedLimits | undefined;
 }
 
 /** A loop whose pipework is known. */

@@ -104,24 +104,28 @@ export const systemCurveAnswer = z.object({
 });
 
 export const curvesAnswer = z.object({
-  head: z.object({
-    powers: z.array(z.int()),
-    coefficients: z.array(z.number()),
+  headFit: z.object({
+    shape: z.enum(['sum-of-powers', 'piecewise', 'assumed']),
+    exponents: z.array(z.int()).optional(),
+    coefficients: z.array(z.number()).optional(),
+    knots: z.array(z.object({ flow: z.number(), head: z.number(), slope: z.number() })).optional(),
     flowScale: z.number(),
     range: z.object({ min: z.number(), max: z.number() }),
-    r2: z.number(),
-    standardError: z.number().nullable(),
+    r2: z.number().optional(),
+    standardError: z.number().optional(),
     residuals: z.array(z.number()),
-    leaveOneOut: z.number(),
+    leaveOneOut: z.number().optional(),
   }),
-  power: z.object({
+  powerFit: z.object({
+    law: z.enum(['exponent', 'fixed-loss']),
+    fixedPower: z.number(),
     exponent: z.number(),
     exponentAssumed: z.boolean(),
     coefficient: z.number(),
     flowTerms: z.array(z.number()),
     standbyPower: z.number(),
-    r2: z.number().nullable(),
-    standardError: z.number().nullable(),
+    r2: z.number().optional(),
+    standardError: z.number().optional(),
   }),
   bestEfficiencyPoint: z.object({ flow: z.number(), head: z.number(), efficiency: z.number() }).nullable(),
   table: z.array(

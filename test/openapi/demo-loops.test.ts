@@ -1,7 +1,7 @@
 /** What the demo shows: each loop tells its own story. */
 import { describe, expect, it } from 'vitest';
 import { screenVelocities } from '../../models/intake/screen.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import { expectClose } from '../expect-close.ts';
 import {
   bestOf,

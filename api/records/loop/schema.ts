@@ -5,19 +5,21 @@ import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { acceptedCautions, acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { entryCautions } from '../entry-cautions.ts';
 import { powerCutFields } from './basin.ts';
 import { branch } from './branch.ts';
 import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
+import { limits } from './limits.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
@@ -50,6 +52,7 @@ const commonFields = (context: SchemaContext) => ({
     default: 1,
   }),
   installed: installed(context).optional(),
+  limits: limits(context).optional(),
 });
 
 const suction = (context: SchemaContext) => {
@@ -106,9 +109,14 @@ function kinds<Further extends z.ZodRawShape>(
 /** A loop as it is entered. */
 export const loopInput = perContext(
   (context): z.ZodType<Loop> =>
-    named(context, 'Loop', kinds(context, { suffix: '', further: acceptedFields(context) }), {
-      description: 'A loop as its user enters it.',
-    }),
+    named(
+      context,
+      'Loop',
+      kinds(context, { suffix: '', further: { ...acceptedFields(context), ...acceptedCautions(context) } }),
+      {
+        description: 'A loop as its user enters it.',
+      },
+    ),
 );
 
 /** A stored loop in a list. */
@@ -123,7 +131,14 @@ export const loopAnswer = perContext((context) =>
   named(
     context,
     'Loop',
-    kinds(context, { suffix: '', further: { ...recordFields(context), units: unitsField(context) } }),
+    kinds(context, {
+      suffix: '',
+      further: {
+        ...recordFields(context),
+        cautions: entryCautions(context).optional(),
+        units: unitsField(context),
+      },
+    }),
     { description: 'A stored loop.' },
   ),
 );

@@ -14,7 +14,7 @@ import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
 import { findPump, PUMPS } from './kind.ts';
 import { headPoint, powerPoint } from './points-schema.ts';
-import { pumpAnswerOf, storedPumpAnswer } from './route.ts';
+import { storedPumpAnswer, writtenPumpAnswer } from './route.ts';
 
 interface PointsWrite {
   readonly id: string;
@@ -92,7 +92,7 @@ export function pumpPointRoutes(api: Api): void {
       const points = { headPoints: rows };
       const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
   defineRoute(
@@ -119,7 +119,7 @@ export function pumpPointRoutes(api: Api): void {
       const points = { powerPoints: rows };
       const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
 }

@@ -890,6 +890,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -898,6 +899,7 @@ export interface components {
             expectedLifeYears?: number;
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -939,6 +941,16 @@ export interface components {
             minutes: number;
             parts: number;
         };
+        Caution: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            detail: string;
+            source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
+        };
         PumpInput: {
             name: string;
             ratedSpeed?: number;
@@ -948,6 +960,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPointInput"][];
             npshPoints?: components["schemas"]["NpshPointInput"][];
             standbyPower?: number | string;
+            ratedPower?: number | string;
             flowLimits?: components["schemas"]["FlowLimitsInput"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -961,6 +974,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1019,6 +1033,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -1029,33 +1044,41 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
-                coefficients: number[];
+            headFit: {
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
-            power: {
+            powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1075,16 +1098,6 @@ export interface components {
                 [key: string]: string;
             };
         };
-        Caution: {
-            code: string;
-            severity: "note" | "warning" | "danger";
-            detail: string;
-            source: string;
-            pointer?: string;
-            value?: number;
-            limit?: number;
-            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
-        };
         Basis: {
             modelVersion: string;
             loop: {
@@ -1102,6 +1115,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1116,6 +1130,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1186,6 +1201,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1205,6 +1231,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1219,6 +1246,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
             boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
@@ -1296,6 +1324,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1307,6 +1336,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1377,6 +1407,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1397,6 +1438,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1408,6 +1450,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
             boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
@@ -1502,6 +1545,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1521,6 +1565,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
             boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
@@ -1601,7 +1646,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1615,7 +1660,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -1765,6 +1827,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1792,12 +1857,16 @@ export interface components {
             requiredFlow: number | null;
             margin: number | null;
             velocity: number | null;
+            shortage?: number;
         };
         EmergencyRunning: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1814,6 +1883,8 @@ export interface components {
         };
         Fallback: {
             setting: number;
+            requiredFlowsMet: boolean;
+            phasesBelowRequired: string[];
         };
         ScheduleInput: {
             tariff?: string | null;
@@ -1852,6 +1923,9 @@ export interface components {
             pulse?: components["schemas"]["PulseInput"];
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             hoursPerYear?: unknown;
@@ -1878,6 +1952,9 @@ export interface components {
             batteryEnergy?: number | string;
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             outlets?: unknown;
@@ -1886,6 +1963,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1893,6 +1973,7 @@ export interface components {
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
             fallback: components["schemas"]["Fallback"];
+            latestReading?: components["schemas"]["LatestReading"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -1900,6 +1981,13 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        LatestReading: {
+            time: string;
+            setting: number;
+            power?: number;
+            flow?: number;
+            state: "stopped" | "other-setting" | "differs" | "as-set";
         };
         Setpoints: {
             items: components["schemas"]["SetpointStep"][];
@@ -1913,6 +2001,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1922,6 +2013,10 @@ export interface components {
         ReadingsTaken: {
             accepted: number;
             merged: number;
+            cautions: components["schemas"]["Caution"][];
+            units: {
+                [key: string]: string;
+            };
         };
         ReadingsInput: {
             readings: components["schemas"]["ReadingInput"][];
@@ -2258,7 +2353,7 @@ export interface components {
             }[];
         };
         Recommendation: {
-            best: components["schemas"]["Duty"] | null;
+            best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
             counts: {
@@ -2361,9 +2456,11 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2373,6 +2470,112 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        Best: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            speed: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+            turnover: number | null;
+            annualEnergy: number;
+            annualCost: number | null;
+            lifeCycleCost: number | null;
+            limitingOutlet: string | null;
+            outlets: {
+                name: string;
+                flow: number;
+                requiredFlow: number | null;
+                margin: number | null;
+                velocity: number | null;
+                reach: {
+                    velocity: number;
+                    distance: number;
+                } | null;
+            }[];
+            trims: {
+                branch: string;
+                outlets: string[];
+                closed: boolean;
+                flow: number;
+                head: number | null;
+                lossCoefficient: number | null;
+                diameter: number | null;
+                kv: number | null;
+                valve: string | null;
+                opening: number | null;
+            }[];
+            perPump: {
+                flow: number;
+                power: number;
+            };
+            onePumpDown: {
+                checkValves: boolean;
+                served: boolean;
+                flow: number;
+                backflow: number;
+                power: number;
+                outlets: {
+                    name: string;
+                    flow: number;
+                    requiredFlow: number | null;
+                    margin: number | null;
+                }[];
+            } | null;
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            screen: {
+                meanVelocity: number;
+                peakVelocity: number;
+                cloggedFraction: number;
+            } | null;
+            heat: {
+                power: number;
+                motorEfficiencyAssumed: boolean;
+                dailyRise: number | null;
+                annualEnergy: number | null;
+                annualCost: number | null;
+            };
+            coveredIntake: {
+                suctionHead: number;
+                force: number;
+            } | null;
+            cautions: components["schemas"]["Caution"][];
+            closeTo: number[];
         };
         Duty: {
             candidate: number;
@@ -2429,7 +2632,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2443,7 +2646,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2466,8 +2686,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2475,6 +2695,18 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
@@ -2566,15 +2798,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;

@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import { trimNetwork } from '../../../models/network/trim.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
 import { featuredCase } from '../../random-featured-loop.ts';
@@ -117,7 +117,12 @@ describe('a pump on a trimmed loop', () => {
           select({
             sampled: sampleLoop(model),
             candidates: [{ pump, count: 1 }],
-            limits: { ...DEFAULT_LIMITS, throughSlotVelocity: null, efficiency: 1, extrapolation: true },
+            limits: {
+              ...DEFAULT_LIMITS,
+              throughSlotVelocity: null,
+              maximumEfficiency: 1,
+              allowExtrapolation: true,
+            },
             running: { price: null, hoursPerDay: 24, elevation: 0 },
           }).ranking[0],
       );

@@ -3,13 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { headAtSpeed } from '../../../curves/head-curve.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { requiredDuty } from '../../../models/network/required-duty.ts';
 import type { System, SystemState } from '../../../models/network/system.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { balancedLoop } from '../../../models/selection/balanced-loop.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
 import { type RandomCase, randomCase } from '../../random-loop.ts';
@@ -134,7 +134,12 @@ function pumpAtSpeed(pump: PumpModel, { speedRatio, count }: { speedRatio: numbe
 }
 
 describe('the steps of a controller', () => {
-  const LIMITS = { ...DEFAULT_LIMITS, throughSlotVelocity: null, extrapolation: true, efficiency: 1e9 };
+  const LIMITS = {
+    ...DEFAULT_LIMITS,
+    throughSlotVelocity: null,
+    allowExtrapolation: true,
+    maximumEfficiency: 1e9,
+  };
   // Where the high outlet of the straight run takes more, the low one of the side loses more at the tee.
   const loop = loopOf({
     run: [pipe(0.03, 1)],

@@ -80,7 +80,7 @@ describe('a pasted table of pumps', () => {
     ['a row without a name', [...SOUND, ',0,5,,,'], '/3/name', 5],
     ['a head that is no number', ['A,0,high,,,', ...SOUND.slice(1)], '/0/head', 2],
     ['a setting beyond its range', ['A,0,5,101,,', ...SOUND.slice(1)], '/0/setting', 2],
-    ['too few points', SOUND.slice(0, 2), '/0/head', 2],
+    ['too few points', ['A,0,5,,90,'], '/0/head', 2],
     ['no power', ['A,0,5,,,', 'A,4000,4,,,', 'A,8000,1,,,'], '/0/power', 2],
     ['two prices', [...SOUND, 'A,9000,0.2,,,200'], '/3/price', 5],
     [
