@@ -1,7 +1,8 @@
 /** Assumes the head curve of a pump whose points have two flows, one of them 0. */
-import type { FullSpeedPoint } from './fit-head-curve.ts';
+
 import { meanOf } from './group-points.ts';
 import type { AssumedHead } from './head-curve.ts';
+import type { FullSpeedPoint } from './head-points.ts';
 
 /** A parabola about flow 0: common practice, between a pump that falls evenly and one that falls late. */
 const PARABOLA = 2;

@@ -5,6 +5,7 @@ import { assumedHead } from './fit-assumed-head.ts';
 import { piecewiseHead } from './fit-piecewise-head.ts';
 import { sumOfPowers } from './fit-sum-of-powers.ts';
 import type { HeadCurve } from './head-curve.ts';
+import type { FullSpeedPoint, HeadPoints } from './head-points.ts';
 import { failed, type Result, success } from './result.ts';
 
 /** Why no head curve fits: index [-] of a point in the list given, speedRatio [-], distinct and needed flows [-]. */
@@ -12,25 +13,6 @@ export type HeadCurveFailure =
   | { readonly code: 'speed-not-positive'; readonly index: number; readonly speedRatio: number }
   | { readonly code: 'too-few-distinct-flows'; readonly distinct: number; readonly needed: number }
   | { readonly code: 'no-falling-curve' };
-
-/** A point at full speed: flow [m3/s], head [m]. */
-export interface FullSpeedPoint {
-  readonly flow: number;
-  readonly head: number;
-}
-
-/** Points at full speed, as every shape of curve is fitted to them. */
-export interface HeadPoints {
-  readonly points: readonly FullSpeedPoint[];
-  /** Largest flow [m3/s]. */
-  readonly flowScale: number;
-  /** Head [m] below which differences are rounding. */
-  readonly rounding: number;
-  /** The greatest head is at a flow above the least. */
-  readonly drooping: boolean;
-  /** How many flows are distinct [-]. */
-  readonly distinct: number;
-}
 
 const NEEDED_FLOWS = 3;
 /** Slopes, head differences and errors below this share of the largest head are rounding. */

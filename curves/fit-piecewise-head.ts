@@ -1,8 +1,9 @@
 /** Fits a monotone cubic to head points that no sum of powers meets. */
-import type { FullSpeedPoint, HeadPoints } from './fit-head-curve.ts';
+
 import { fitQuality } from './fit-quality.ts';
 import { groupedByFlow } from './group-points.ts';
 import type { PiecewiseHead, SumOfPowers } from './head-curve.ts';
+import type { FullSpeedPoint, HeadPoints } from './head-points.ts';
 import { knotsAt, monotoneKnots } from './monotone-cubic.ts';
 
 /** A sum of powers whose root mean square residual is within this share of the largest head meets the points. */

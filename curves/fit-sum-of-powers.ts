@@ -1,9 +1,9 @@
 /** Fits a sum of powers to the head points of a pump. */
 import { chooseCandidate } from './choose-candidate.ts';
-import type { HeadPoints } from './fit-head-curve.ts';
 import { fitQuality } from './fit-quality.ts';
 import type { SumOfPowers } from './head-curve.ts';
 import { HEAD_CURVE_CANDIDATES } from './head-curve-candidates.ts';
+import type { HeadPoints } from './head-points.ts';
 import { leastSquares } from './least-squares.ts';
 import { leaveOneOutMeanSquare } from './leave-one-out.ts';
 import { greatestSlope, powerSumSlopeAt } from './power-sum.ts';

@@ -1,7 +1,7 @@
 /** Recommends a pump for a stored loop by defaults alone, for pictures and pages. */
 import { type Result, success } from '../../../curves/result.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
@@ -21,7 +21,7 @@ interface Asked {
 }
 
 export async function storedRecommendation(
-  deps: Pick<AppDependencies, 'store' | 'clock'> & RecommendationDeps,
+  deps: Pick<SiteDependencies, 'store' | 'clock'> & RecommendationDeps,
   { loop, pumps, count, system }: Asked,
 ): Promise<Result<Recommended, Problem>> {
   const { store } = deps;

@@ -2,7 +2,8 @@
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { defaultSite } from '../../../api/records/site/kind.ts';
+import { PUMPS } from '../../../api/records/pump/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { digestOf } from '../../../api/store/json-text.ts';
 import { fitPump } from '../../../models/pump/pump-model.ts';
 import { exampleFit, examplePump, T0 } from './examples.ts';
@@ -46,11 +47,11 @@ const FIT_BEFORE = {
 it('are fitted by the laws in force when the store is opened, their documents and versions as they were', async () => {
   const path = join(directory, 'loops.sqlite');
   const store = await openedStore(path);
-  await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+  await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
   for (const id of ['p1', 'p2']) {
-    await store.insertPump({ siteId, id, document: examplePump(id), fit: exampleFit, now: T0 });
+    await store.of(siteId, PUMPS).insert({ id, document: examplePump(id), fit: exampleFit, now: T0 });
   }
-  const before = await store.getPump({ siteId, id: 'p1' });
+  const before = await store.of(siteId, PUMPS).get('p1');
   await store.close();
 
   const database = new Database(path);
@@ -66,8 +67,8 @@ it('are fitted by the laws in force when the store is opened, their documents an
   const reopened = await openedStore(path);
   const fitted = fitPump(examplePump('p1'));
   expect(fitted.ok).toBe(true);
-  expect(await reopened.getPump({ siteId, id: 'p1' })).toEqual({ ...before, fit: fitted.ok && fitted.value });
-  expect(await reopened.getPump({ siteId, id: 'p2' })).toMatchObject({
+  expect(await reopened.of(siteId, PUMPS).get('p1')).toEqual({ ...before, fit: fitted.ok && fitted.value });
+  expect(await reopened.of(siteId, PUMPS).get('p2')).toMatchObject({
     version: 1,
     fit: { powerLaw: { law: 'fixed-loss' } },
   });
