@@ -1,4 +1,4 @@
-/** Describes the points of a pump's chart at full speed, as every shape of curve is fitted to them. */
+/** Describes the points of a head curve as every shape of curve is fitted to them. */
 
 /** A point at full speed: flow [m3/s], head [m]. */
 export interface FullSpeedPoint {

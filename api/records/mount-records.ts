@@ -38,7 +38,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
   spec: RecordsSpec<One, Entered, Ready, Kept, Out>,
 ): void {
   const { clock, newId } = api.deps;
-  const { collection, words, operations, body, ready, answer, answerOf, writtenOf = answerOf } = spec;
+  const { collection, words, operations, body, ready, answer, answerOf, writtenAnswerOf = answerOf } = spec;
   const [one, many] = words.answer;
   defineRoute(
     api,
@@ -57,7 +57,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
       const inserted = await request.store.of(kind).insert({ ...checked.value, ...stamp });
       if (inserted.outcome !== 'inserted') return refused(spec, inserted);
       const { record } = inserted;
-      const answered = await writtenOf(record, request.store);
+      const answered = await writtenAnswerOf(record, request.store);
       return success({ ...answered, location: `${collection}/${record.id}` });
     },
   );
@@ -96,7 +96,8 @@ function mountReplace<One extends string, Entered, Ready, Kept extends Stored, O
   spec: ReplaceableSpec<One, Entered, Ready, Kept, Out>,
 ): void {
   const { clock } = api.deps;
-  const { one: path, idOf, words, operations, body, ready, answer, answerOf, writtenOf = answerOf } = spec;
+  const { one: path, idOf, words, operations, body, ready, answer, answerOf } = spec;
+  const { writtenAnswerOf = answerOf } = spec;
   defineRoute(
     api,
     {
@@ -115,7 +116,7 @@ function mountReplace<One extends string, Entered, Ready, Kept extends Stored, O
       const stamp = { id: idOf(params), now: clock().getTime(), expectedVersion };
       const written = await store.of(kind).replace({ ...checked.value, ...stamp });
       return written.outcome === 'replaced'
-        ? success(await writtenOf(written.record, store))
+        ? success(await writtenAnswerOf(written.record, store))
         : refused(spec, written);
     },
   );

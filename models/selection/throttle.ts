@@ -7,7 +7,7 @@ import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { type Criterion, holds } from './criterion.ts';
-import type { SearchedEnd } from './grid-search.ts';
+import { CLOSE, type SearchedEnd } from './grid-search.ts';
 
 /** A valve that makes pumps feasible. */
 export interface Throttle {
@@ -28,9 +28,6 @@ interface Pumps {
 
 /** What the valve makes hold. */
 const MET_BY_THE_VALVE = 'pump-above-maximum';
-
-/** Criteria nearer to their limit than this are judged on an exact state: ten times what samples may be off. */
-const CLOSE = 1e-3;
 
 /**
  * A valve in the common discharge of pumps that run above their greatest flow at every setting, at the smallest setting

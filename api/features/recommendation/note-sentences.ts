@@ -37,7 +37,7 @@ function closeWords({ close, measure }: Notes): string {
   if (measure === null) return '';
   const more = close.length > NAMED_MOST ? ` and ${close.length - NAMED_MOST} more` : '';
   const others = `${close.slice(0, NAMED_MOST).map(pumpWords).join(', ')}${more}`;
-  return ` Too close to call against ${others}, as far as the power points go: measure the power of ${pumpWords(measure)} at setting ${sayNumber(measure.setting)} %.`;
+  return ` It is too close to call against ${others} by the entered power points. Measure the power of ${pumpWords(measure)} at setting ${sayNumber(measure.setting)} %.`;
 }
 
 function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes): string {

@@ -1,5 +1,5 @@
 /** Creates, lists, reads, replaces and deletes loops. */
-import { failed, success } from '../../../curves/result.ts';
+import { success } from '../../../curves/result.ts';
 import { loopEntryCautions } from '../../../models/cautions/loop-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
@@ -10,7 +10,7 @@ import { jsonBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { compileLoopOrProblem } from './compile.ts';
-import { installedSettingProblem } from './installed-setting.ts';
+import { checkInstalledSetting } from './installed-setting.ts';
 import { LOOPS, type LoopRecord } from './kind.ts';
 import { loopAnswer, loopInput, loopList } from './schema.ts';
 import { loopTable } from './table.ts';
@@ -56,12 +56,12 @@ export const loopRoutes = (api: Api): void =>
     async ready({ body: document, store }) {
       const model = compileLoopOrProblem(document);
       if (!model.ok) return model;
-      const wrong = await installedSettingProblem(store, document);
-      return wrong === null ? success({ document }) : failed(wrong);
+      const checked = await checkInstalledSetting(store, document);
+      return checked.ok ? success({ document }) : checked;
     },
     answer: (words) => jsonAnswer({ schema: loopAnswer, example: stored, ...words }),
     answerOf,
-    writtenOf: writtenAnswer,
+    writtenAnswerOf: writtenAnswer,
     list: plainList({
       kind: LOOPS,
       answer: (words) =>

@@ -62,7 +62,7 @@ export const pumpRoutes = (api: Api): void =>
     },
     answer: storedPumpAnswer,
     answerOf: pumpAnswerOf,
-    writtenOf: writtenPumpAnswer,
+    writtenAnswerOf: writtenPumpAnswer,
     list: plainList({
       kind: PUMPS,
       answer: (words) =>

@@ -24,7 +24,8 @@ describe('a pump', () => {
     const response = await app.call('/v1/pumps', sent('POST', CANISTER));
     expect(response.status).toBe(201);
     expect(response.headers.get('etag')).toBe('"1-metric"');
-    const body = await jsonOf(response);
+    const { cautions, ...body } = await jsonOf(response);
+    expect(cautions).toEqual([]);
     expect(response.headers.get('location')).toBe(`/v1/pumps/${body.id}`);
     expect(body).toMatchObject({
       ...CANISTER,
