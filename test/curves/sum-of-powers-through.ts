@@ -1,6 +1,7 @@
 /** The head curve of points that a test expects a sum of powers to meet. */
-import { type FullSpeedPoint, fitHeadCurve } from '../../curves/fit-head-curve.ts';
+import { fitHeadCurve } from '../../curves/fit-head-curve.ts';
 import type { SumOfPowers } from '../../curves/head-curve.ts';
+import type { FullSpeedPoint } from '../../curves/head-points.ts';
 import { expectValue } from './expect-value.ts';
 
 export function sumOfPowersThrough(
