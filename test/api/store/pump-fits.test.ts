@@ -5,6 +5,7 @@ import { afterEach, beforeEach, expect, it } from 'vitest';
 import { PUMPS } from '../../../api/records/pump/kind.ts';
 import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { digestOf } from '../../../api/store/json-text.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { fitPump } from '../../../models/pump/pump-model.ts';
 import { exampleFit, examplePump, T0 } from './examples.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './opened.ts';
@@ -16,6 +17,12 @@ beforeEach(() => {
   directory = temporaryDirectory();
 });
 afterEach(() => removeDirectory(directory));
+
+/** One whose points have a falling curve. */
+const pumpNamed = (name: string): Pump => ({
+  ...examplePump(name),
+  headPoints: [0, 1, 2].map((flow) => ({ flow: flow / 3600, head: 4.1 - flow ** 2, setting: 100 })),
+});
 
 /** As fits were written then: the sum of powers without its name, one law of power without an alternative. */
 const FIT_BEFORE = {
@@ -49,7 +56,7 @@ it('are fitted by the laws in force when the store is opened, their documents an
   const store = await openedStore(path);
   await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
   for (const id of ['p1', 'p2']) {
-    await store.of(siteId, PUMPS).insert({ id, document: examplePump(id), fit: exampleFit, now: T0 });
+    await store.of(siteId, PUMPS).insert({ id, document: pumpNamed(id), fit: exampleFit, now: T0 });
   }
   const before = await store.of(siteId, PUMPS).get('p1');
   await store.close();
@@ -57,7 +64,7 @@ it('are fitted by the laws in force when the store is opened, their documents an
   const database = new Database(path);
   const fit = JSON.stringify(FIT_BEFORE);
   for (const id of ['p1', 'p2']) {
-    const document = JSON.stringify(examplePump(id));
+    const document = JSON.stringify(pumpNamed(id));
     const columns = { id, fit, digest: digestOf([document, fit]) };
     database.prepare('update pump set fit = @fit, digest = @digest where id = @id').run(columns);
   }
@@ -65,7 +72,7 @@ it('are fitted by the laws in force when the store is opened, their documents an
   database.close();
 
   const reopened = await openedStore(path);
-  const fitted = fitPump(examplePump('p1'));
+  const fitted = fitPump(pumpNamed('p1'));
   expect(fitted.ok).toBe(true);
   expect(await reopened.of(siteId, PUMPS).get('p1')).toEqual({ ...before, fit: fitted.ok && fitted.value });
   expect(await reopened.of(siteId, PUMPS).get('p2')).toMatchObject({

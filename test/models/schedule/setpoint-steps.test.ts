@@ -63,7 +63,7 @@ describe('a setpoint where no setting is feasible', () => {
   });
 
   it('is the lowest with all required flows where only an efficiency is against it', () => {
-    const mistyped = pumpModelOf({ ...pumpE.entered, powerPoints: [{ setting: 100, power: 10 }] });
+    const mistyped = pumpModelOf({ ...pumpE.entered, powerPoints: [{ setting: 100, power: 1 }] });
     const loop = loopRequiring(6000);
     const { own } = ownOf(loop);
     const phases = [{ name: 'all', from: '00:00', factor: 1 }];
