@@ -1,4 +1,5 @@
 /** Solves the flows of a tree of branches for a given total flow, by damped Newton steps. */
+import { at } from '../../curves/at.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { withRest } from './at-rest.ts';
 import { figureAt, wholeAt } from './branch-arrays.ts';
@@ -73,12 +74,18 @@ export function solveNetwork(
   totalFlow: number,
   earlier?: NetworkSolution,
 ): Result<NetworkSolution, UnsolvedNetwork> {
-  if (earlier !== undefined) {
+  if (earlier !== undefined && isNear(earlier, totalFlow)) {
     const solved = solveFrom(network, totalFlow, earlier);
     if (solved.ok) return solved;
   }
   return solveFrom(network, totalFlow, undefined);
 }
+
+/** A total flow that grows by more than this factor opens so many branches that the earlier solution is no help. */
+const OPENING = 2;
+
+const isNear = ({ closed, flows }: NetworkSolution, totalFlow: number): boolean =>
+  closed.length === 0 || totalFlow <= OPENING * at(flows, 0);
 
 function solveFrom(
   network: Network,
@@ -87,8 +94,8 @@ function solveFrom(
 ): Result<NetworkSolution, UnsolvedNetwork> {
   const buffers = buffersOf(network);
   const { tree } = buffers;
-  let passages = passagesOf(buffers, earlier);
   const start = initialState(tree, totalFlow, earlier);
+  let passages = passagesOf(buffers, start, earlier);
   let state = passages === buffers.allOutward ? start : broughtToRest(tree, passages, start);
   let steps = 0;
   let residual = Number.POSITIVE_INFINITY;
@@ -135,9 +142,14 @@ function leavesRounding({ tree, step }: SolverBuffers, { state: { flow }, equati
   return true;
 }
 
-/** All outward but for those that were closed before. */
-function passagesOf({ allOutward }: SolverBuffers, earlier: NetworkSolution | undefined): readonly Passage[] {
-  if (earlier === undefined || earlier.closed.length === 0) return allOutward;
+/** All outward but for those that were closed before, or, without a solution before, that the start has run backwards. */
+function passagesOf(
+  { tree, allOutward }: SolverBuffers,
+  start: TreeState,
+  earlier: NetworkSolution | undefined,
+): readonly Passage[] {
+  if (earlier === undefined) return closedAgainst(tree, allOutward, start) ?? allOutward;
+  if (earlier.closed.length === 0) return allOutward;
   const passages = [...allOutward];
   for (const b of earlier.closed) passages[b] = 'resting';
   return passages;
