@@ -24,8 +24,14 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   }
 }
 
+const listedAt = (collection: string): string => `GET ${collection} lists those that there are`;
+
+/** Of an id in the path. */
+export const nothingHere = (noun: string, collection: string): Problem =>
+  problem('not-found', `There is no ${noun} with this id. ${listedAt(collection)}.`);
+
 export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  const list = `GET /v1/${kind}s lists those that there are`;
-  if (place === null) return problem('not-found', `There is no ${kind} with this id. ${list}.`);
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${list}` }]);
+  const collection = `/v1/${kind}s`;
+  if (place === null) return nothingHere(kind, collection);
+  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${listedAt(collection)}` }]);
 }
