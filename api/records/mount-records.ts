@@ -14,7 +14,7 @@ import type {
   RecordsSpec,
   ReplaceableSpec,
 } from './records-spec.ts';
-import { type RefusedWrite, writeProblem } from './write-problems.ts';
+import { nothingHere, type RefusedWrite, writeProblem } from './write-problems.ts';
 
 type Stored = StoredRecord<unknown>;
 
@@ -27,10 +27,17 @@ function routeWords(
   return { tag, operationId: `${name}${words.operation[of]}`, summary, description, problems };
 }
 
-const refused = (
-  { words, problemOf }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'problemOf'>,
+function refused(
+  {
+    words,
+    collection,
+    problemOf,
+  }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'collection' | 'problemOf'>,
   outcome: RefusedWrite,
-) => failed(problemOf?.(outcome) ?? writeProblem(outcome, words.problem));
+) {
+  if (outcome.outcome === 'missing') return failed(nothingHere(words.problem, collection));
+  return failed(problemOf?.(outcome) ?? writeProblem(outcome, words.problem));
+}
 
 function mountCollection<One extends string, Entered, Ready, Kept extends Stored, Out>(
   api: Api,
