@@ -10,13 +10,17 @@ import { buffersOf, type Side, type SolverBuffers } from './solver-buffers.ts';
 import { continuityGap, initialState, lossAt, type Tree, type TreeState } from './tree.ts';
 import { equationsAt, type TreeEquations } from './tree-equations.ts';
 
-/** Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the passages (the last half one branch a round) */
+/**
+ * Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the passages
+ * (the last half one branch a round), rounds of linear losses before.
+ */
 export const NETWORK_LIMITS = {
   steps: 200,
   halvings: 40,
   halvingsToLeap: 10,
   leaps: 20,
   rounds: 400,
+  linearRounds: 20,
 } as const;
 
 /** At the floor of rounding a state counts as settled within this many times the balance aimed at. */
@@ -94,9 +98,8 @@ function solveFrom(
 ): Result<NetworkSolution, UnsolvedNetwork> {
   const buffers = buffersOf(network);
   const { tree } = buffers;
-  const start = initialState(tree, totalFlow, earlier);
-  let passages = passagesOf(buffers, start, earlier);
-  let state = passages === buffers.allOutward ? start : broughtToRest(tree, passages, start);
+  let { passages, state } =
+    earlier === undefined ? coldStart(buffers, totalFlow) : warmStart(buffers, totalFlow, earlier);
   let steps = 0;
   let residual = Number.POSITIVE_INFINITY;
   let isRounded = true;
@@ -142,17 +145,31 @@ function leavesRounding({ tree, step }: SolverBuffers, { state: { flow }, equati
   return true;
 }
 
-/** All outward but for those that were closed before, or, without a solution before, that the start has run backwards. */
-function passagesOf(
-  { tree, allOutward }: SolverBuffers,
-  start: TreeState,
-  earlier: NetworkSolution | undefined,
-): readonly Passage[] {
-  if (earlier === undefined) return closedAgainst(tree, allOutward, start) ?? allOutward;
-  if (earlier.closed.length === 0) return allOutward;
+interface Start {
+  readonly passages: readonly Passage[];
+  readonly state: TreeState;
+}
+
+/** Branches that linear losses have running backwards, although they let no water back, begin at rest. */
+function coldStart({ tree, allOutward }: SolverBuffers, totalFlow: number): Start {
+  let passages = allOutward;
+  let state = initialState(tree, totalFlow);
+  for (let round = 0; round < NETWORK_LIMITS.linearRounds; round++) {
+    const next = closedAgainst(tree, passages, state);
+    if (next === null) break;
+    passages = next;
+    state = initialState(tree, totalFlow, { rests: (b) => next[b] === 'resting' });
+  }
+  return { passages, state: passages === allOutward ? state : broughtToRest(tree, passages, state) };
+}
+
+/** The branches that were closed rest, all others run outward. */
+function warmStart({ tree, allOutward }: SolverBuffers, totalFlow: number, earlier: NetworkSolution): Start {
+  const state = initialState(tree, totalFlow, { earlier });
+  if (earlier.closed.length === 0) return { passages: allOutward, state };
   const passages = [...allOutward];
   for (const b of earlier.closed) passages[b] = 'resting';
-  return passages;
+  return { passages, state: broughtToRest(tree, passages, state) };
 }
 
 /** The state stands in the buffers until the next settling. */

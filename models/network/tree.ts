@@ -123,6 +123,9 @@ export interface EarlierFlows {
   readonly flowSlopes: readonly number[];
 }
 
+/** Whether a branch, by its index [-], is taken to rest. */
+type Rests = (b: number) => boolean;
+
 /**
  * A state to start from: flows [m3/s] and heads [m].
  *
@@ -130,8 +133,16 @@ export interface EarlierFlows {
  * conductances. Where not: the flows of `earlier` carried along their slopes, else those of a network of linear
  * losses that the difference of levels drives as well.
  * @param totalFlow [m3/s] of 0 or more.
+ * @param from earlier, a solution of the network; rests, branches without flow in a network of linear losses.
  */
-export function initialState(tree: Tree, totalFlow: number, earlier?: EarlierFlows): TreeState {
+export function initialState(
+  tree: Tree,
+  totalFlow: number,
+  {
+    earlier,
+    rests = () => false,
+  }: { readonly earlier?: EarlierFlows | undefined; readonly rests?: Rests } = {},
+): TreeState {
   const range = tree.liftRange;
   const earlierFlow = earlier === undefined ? 0 : at(earlier.flows, 0);
   if (earlier !== undefined && range > 0) {
@@ -146,7 +157,7 @@ export function initialState(tree: Tree, totalFlow: number, earlier?: EarlierFlo
     return { flow, head: balancedHeads(tree, flow) };
   }
   const flow = splitByConductance(tree, totalFlow);
-  return range > 0 ? drivenByLevels(tree, flow, range) : { flow, head: balancedHeads(tree, flow) };
+  return range > 0 ? drivenByLevels(tree, flow, { range, rests }) : { flow, head: balancedHeads(tree, flow) };
 }
 
 function liftRange(branches: readonly NetworkBranch[]): number {
@@ -162,13 +173,17 @@ function liftRange(branches: readonly NetworkBranch[]): number {
 }
 
 /** Flows and heads where each loss runs straight from 0 through that at its split flow, or at a flow that `range` [m] drives. */
-function drivenByLevels(tree: Tree, split: Float64Array, range: number): TreeState {
+function drivenByLevels(
+  tree: Tree,
+  split: Float64Array,
+  { range, rests }: { readonly range: number; readonly rests: Rests },
+): TreeState {
   const size = tree.branches.length;
   const lossSlope = new Float64Array(size);
   const residual = new Float64Array(size);
   const held = new Uint8Array(size);
   for (const [b, branch] of tree.branches.entries()) {
-    if (branch.shut) held[b] = 1;
+    if (branch.shut || rests(b)) held[b] = 1;
     const trial = Math.max(Math.abs(figureAt(split, b)), TRIAL_FLOW);
     const perSquare = lossAt(tree, b, trial).head / trial ** 2;
     lossSlope[b] = Math.max(perSquare * trial, Math.sqrt(perSquare * range), LEAST_SLOPE);
