@@ -26,7 +26,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
   spec: RecordsSpec<One, Entered, Ready, Kept, Out>,
 ): void {
   const { clock, newId } = api.deps;
-  const { collection, words, operations, body, ready, answer, answerOf } = spec;
+  const { collection, words, operations, body, ready, answer, answerOf, writtenAnswerOf = answerOf } = spec;
   const [one, many] = words.answer;
   defineRoute(
     api,
@@ -46,7 +46,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
       const inserted = await store.of(kind).insert({ ...checked.value, ...stamp });
       if (inserted.outcome !== 'inserted') return refused(spec, { outcome: inserted, store, name: '' });
       const { record } = inserted;
-      const answered = await answerOf(record, store);
+      const answered = await writtenAnswerOf(record, store);
       return success({ ...answered, location: `${collection}/${record.id}` });
     },
   );

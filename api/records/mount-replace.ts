@@ -55,6 +55,7 @@ export function mountReplace<
 ): void {
   const { clock, newId } = api.deps;
   const { collection, one: path, idOf, words, operations, body, ready, answer, answerOf } = spec;
+  const { writtenAnswerOf = answerOf } = spec;
   const noun = words.problem;
 
   async function create(entered: Ready, { name, isConditional, store }: PutConditions & Called) {
@@ -64,7 +65,7 @@ export function mountReplace<
     const record = { ...entered, key: key.value, id: newId(), now: clock().getTime() };
     const inserted = await store.of(kind).insert(record);
     if (inserted.outcome !== 'inserted') return refused(spec, { outcome: inserted, store, name });
-    const answered = await answerOf(inserted.record, store);
+    const answered = await writtenAnswerOf(inserted.record, store);
     return success({ ...answered, status: 201 as const, location: `${collection}/${inserted.record.id}` });
   }
 
@@ -91,11 +92,11 @@ export function mountReplace<
       const put = { ...checked.value, key };
       const condition = putCondition(request, { stored, put, noun });
       if (!condition.ok) return condition;
-      if (condition.value === 'is-stored') return success(await answerOf(stored, store));
+      if (condition.value === 'is-stored') return success(await writtenAnswerOf(stored, store));
       const now = clock().getTime();
       const written = await store.of(kind).replace({ ...put, id, now, expectedVersion });
       return written.outcome === 'replaced'
-        ? success(await answerOf(written.record, store))
+        ? success(await writtenAnswerOf(written.record, store))
         : refused(spec, { outcome: written, store, name });
     },
   );

@@ -4,7 +4,7 @@ import { isKeyedNoun, unknownRecord } from '../http/unknown-record.ts';
 import type { SiteStore } from '../store/store.ts';
 import type { StoredRecord } from '../store/versions.ts';
 import type { RecordsSpec } from './records-spec.ts';
-import { type RefusedWrite, writeProblem } from './write-problems.ts';
+import { nothingHere, type RefusedWrite, writeProblem } from './write-problems.ts';
 
 interface Refusal {
   readonly outcome: RefusedWrite;
@@ -17,13 +17,21 @@ interface Refusal {
 export async function refused(
   {
     words,
+    collection,
     problemOf,
-  }: Pick<RecordsSpec<string, unknown, unknown, StoredRecord<unknown>, unknown>, 'words' | 'problemOf'>,
+  }: Pick<
+    RecordsSpec<string, unknown, unknown, StoredRecord<unknown>, unknown>,
+    'words' | 'collection' | 'problemOf'
+  >,
   { outcome, store, name }: Refusal,
 ) {
   const noun = words.problem;
-  if (outcome.outcome === 'missing' && isKeyedNoun(noun))
-    return failed(await unknownRecord(store, { noun, name, place: null }));
+  if (outcome.outcome === 'missing')
+    return failed(
+      isKeyedNoun(noun)
+        ? await unknownRecord(store, { noun, name, place: null })
+        : nothingHere(noun, collection),
+    );
   const problem = problemOf?.(outcome) ?? writeProblem(outcome, noun);
   const pointer = problem.errors?.[0]?.pointer;
   if (pointer === undefined) return failed(problem);

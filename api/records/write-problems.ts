@@ -36,3 +36,7 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
       return invalidRequest([{ pointer: '/installed/pump', detail: 'names no pump that is stored' }]);
   }
 }
+
+/** Of an id in the path. */
+export const nothingHere = (noun: string, collection: string): Problem =>
+  problem('not-found', `There is no ${noun} with this id. GET ${collection} lists those that there are.`);

@@ -892,6 +892,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -900,6 +901,7 @@ export interface components {
             expectedLifeYears?: number;
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -941,6 +943,16 @@ export interface components {
             minutes: number;
             parts: number;
         };
+        Caution: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            detail: string;
+            source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
+        };
         PumpInput: {
             name: string;
             ratedSpeed?: number;
@@ -950,6 +962,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPointInput"][];
             npshPoints?: components["schemas"]["NpshPointInput"][];
             standbyPower?: number | string;
+            ratedPower?: number | string;
             flowLimits?: components["schemas"]["FlowLimitsInput"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -963,6 +976,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             key?: string;
         };
         HeadPointInput: {
@@ -1023,6 +1037,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -1033,33 +1048,41 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
-                coefficients: number[];
+            headFit: {
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
-            power: {
+            powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1079,12 +1102,6 @@ export interface components {
                 [key: string]: string;
             };
         };
-        Caution: {
-            code: string;
-            severity: "note" | "warning" | "danger";
-            detail: string;
-            source: string;
-        };
         Basis: {
             modelVersion: string;
             loop: {
@@ -1103,6 +1120,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1117,6 +1135,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1187,6 +1206,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1207,6 +1237,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1221,7 +1252,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1253,6 +1286,7 @@ export interface components {
         LossByCoefficient: {
             lossCoefficient: number;
             diameter?: number;
+            boreChange?: boolean;
         };
         LossByLength: {
             equivalentLength: number;
@@ -1261,6 +1295,7 @@ export interface components {
         };
         LossByPoint: {
             loss: components["schemas"]["LossPoint"];
+            boreChange?: boolean;
         };
         LossPoint: {
             head: number;
@@ -1271,6 +1306,7 @@ export interface components {
             outlet?: components["schemas"]["Outlet"];
             branches?: components["schemas"]["Branch"][];
             split?: "tee-90";
+            highestElevation?: number;
         };
         Outlet: {
             name: string;
@@ -1281,6 +1317,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number;
+            exit?: "submerged" | "free";
         };
         Reach: {
             distance: number;
@@ -1293,6 +1330,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
@@ -1305,6 +1343,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1375,6 +1414,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1395,6 +1445,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
@@ -1407,7 +1458,9 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
         };
@@ -1439,6 +1492,7 @@ export interface components {
         LossByCoefficientInput: {
             lossCoefficient: number;
             diameter?: number | string;
+            boreChange?: boolean;
         };
         LossByLengthInput: {
             equivalentLength: number | string;
@@ -1447,6 +1501,7 @@ export interface components {
         };
         LossByPointInput: {
             loss: components["schemas"]["LossPointInput"];
+            boreChange?: boolean;
         };
         LossPointInput: {
             head: number | string;
@@ -1457,6 +1512,7 @@ export interface components {
             outlet?: components["schemas"]["OutletInput"];
             branches?: components["schemas"]["BranchInput"][];
             split?: "tee-90";
+            highestElevation?: number | string;
         };
         OutletInput: {
             name: string;
@@ -1467,6 +1523,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
+            exit?: "submerged" | "free";
         };
         ReachInput: {
             distance: number | string;
@@ -1497,6 +1554,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1517,7 +1575,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1596,7 +1656,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1610,7 +1670,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -1764,9 +1841,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1801,9 +1878,9 @@ export interface components {
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1900,9 +1977,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1938,9 +2015,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1950,6 +2027,10 @@ export interface components {
         ReadingsTaken: {
             accepted: number;
             merged: number;
+            cautions: components["schemas"]["Caution"][];
+            units: {
+                [key: string]: string;
+            };
         };
         ReadingsInput: {
             readings: components["schemas"]["ReadingInput"][];
@@ -2286,7 +2367,7 @@ export interface components {
             }[];
         };
         Recommendation: {
-            best: components["schemas"]["Duty"] | null;
+            best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
             counts: {
@@ -2390,9 +2471,11 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2402,6 +2485,112 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        Best: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            speed: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+            turnover: number | null;
+            annualEnergy: number;
+            annualCost: number | null;
+            lifeCycleCost: number | null;
+            limitingOutlet: string | null;
+            outlets: {
+                name: string;
+                flow: number;
+                requiredFlow: number | null;
+                margin: number | null;
+                velocity: number | null;
+                reach: {
+                    velocity: number;
+                    distance: number;
+                } | null;
+            }[];
+            trims: {
+                branch: string;
+                outlets: string[];
+                closed: boolean;
+                flow: number;
+                head: number | null;
+                lossCoefficient: number | null;
+                diameter: number | null;
+                kv: number | null;
+                valve: string | null;
+                opening: number | null;
+            }[];
+            perPump: {
+                flow: number;
+                power: number;
+            };
+            onePumpDown: {
+                checkValves: boolean;
+                served: boolean;
+                flow: number;
+                backflow: number;
+                power: number;
+                outlets: {
+                    name: string;
+                    flow: number;
+                    requiredFlow: number | null;
+                    margin: number | null;
+                }[];
+            } | null;
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            screen: {
+                meanVelocity: number;
+                peakVelocity: number;
+                cloggedFraction: number;
+            } | null;
+            heat: {
+                power: number;
+                motorEfficiencyAssumed: boolean;
+                dailyRise: number | null;
+                annualEnergy: number | null;
+                annualCost: number | null;
+            };
+            coveredIntake: {
+                suctionHead: number;
+                force: number;
+            } | null;
+            cautions: components["schemas"]["Caution"][];
+            closeTo: number[];
         };
         Duty: {
             candidate: number;
@@ -2458,7 +2647,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2472,7 +2661,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2495,8 +2701,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2504,12 +2710,24 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
             rows: {
                 element: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
                 flow: number;
@@ -2595,15 +2813,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;
