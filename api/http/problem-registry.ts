@@ -65,8 +65,8 @@ export const PROBLEMS = {
   },
   'not-calibrated': {
     status: 422,
-    title: 'The readings tell no factor to be used',
-    remedy: 'Take the readings that `nextReadings` names, mend those of `misfits`.',
+    title: 'No factor can be applied',
+    remedy: 'Take the readings that `nextReadings` names, and correct those that `misfits` names.',
   },
   unsolved: {
     status: 422,

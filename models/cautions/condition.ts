@@ -13,7 +13,7 @@ export const CONDITION = topic({
   'condition-static-head': {
     severity: 'note',
     sentence:
-      'The loop lifts water: what waiting costs is not told, since with static head speed does not win flow back by the power law.',
+      'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
     source: 'affinity laws',
   },
   'condition-place-open': {
@@ -25,7 +25,7 @@ export const CONDITION = topic({
   'condition-openings': {
     severity: 'warning',
     sentence:
-      'Some phases of the schedule shut or throttle outlets: readings of such hours are judged as if every valve stood as the loop states.',
+      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {

@@ -32,7 +32,7 @@ const runs = (context: SchemaContext) => ({
   }),
   settingFrom: described(context, z.enum(SETTING_FROM), {
     description:
-      'Where it comes from. `highest`: no setting serves, so that the highest is told. `power`: its power is stated.',
+      'Where it comes from. `highest`: no setting is feasible, so that the highest is given. `power`: its power is stated.',
     examples: ['recommended'],
   }),
   feasible: described(context, z.boolean(), {

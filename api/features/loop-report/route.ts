@@ -39,7 +39,7 @@ export function loopReportRoute(
       operationId: 'getLoopReport',
       summary: 'The printable report of a loop',
       description:
-        'One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, what its readings mean, doubt, cautions, assumptions, sources, and the versions of the data.',
+        'One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, what its readings mean, uncertainty, cautions, assumptions, sources, and the versions of the data.',
       tag: 'loops',
       query,
       body: noBody,

@@ -143,7 +143,7 @@ const limitsSchema = (context: SchemaContext) =>
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
     price: nullable(
-      computedNumber(context, { description: 'Money per kWh; null: no cost is told.', example: 0.21 }),
+      computedNumber(context, { description: 'Money per kWh; null if no cost is given.', example: 0.21 }),
     ),
     tariff: nullable(
       z.strictObject({

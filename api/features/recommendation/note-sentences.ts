@@ -48,7 +48,7 @@ function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes
 }
 
 function assuredAgainst(assured: AskedAssurance): string {
-  if (assured === 'calibration') return 'friction and head at the bad end of what the readings leave open';
+  if (assured === 'calibration') return 'friction and head in the worst case that the readings leave open';
   if ('grade' in assured) return `pumps at the low end of grade ${assured.grade}`;
   if ('margin' in assured) return `flows ${sayNumber(PERCENT * assured.margin)} % above those required`;
   return `friction ${sayNumber(assured.frictionMultiplier)} times as entered`;

@@ -45,7 +45,7 @@ const heat = perContext(
 export const RANKING_DEFAULT = 20;
 
 const RANKING_LIMIT = {
-  description: 'How many candidates the ranking tells of; 20 where it is left out.',
+  description: 'How many candidates the ranking lists; 20 where it is left out.',
   minimum: 1,
   maximum: CANDIDATES_MAX,
   example: RANKING_DEFAULT,

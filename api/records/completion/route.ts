@@ -155,7 +155,8 @@ function routesOfOne(api: Api): void {
       method: 'delete',
       operationId: 'deleteCompletion',
       summary: 'Take a completion away',
-      description: 'Deletes a completion that was entered by mistake; the day the check is due follows anew.',
+      description:
+        'Deletes a completion that was entered by mistake; the day on which the check is due is computed again.',
       conditional: true,
       body: noBody,
       answer: noContent('The completion is gone.'),

@@ -49,7 +49,7 @@ export const pumpRoutes = (api: Api): void =>
       create: { description: 'Stores a pump and the curves that are fitted to its points.' },
       list: { description: 'Stored pumps in the order of their creation, page by page.' },
       read: { description: 'A stored pump as it was entered.' },
-      replace: { description: 'Writes all of a pump and fits its curves anew.' },
+      replace: { description: 'Writes all of a pump and fits its curves again.' },
       delete: {
         description: 'Deletes a pump that no loop has installed and no routine check is of.',
         problems: ['in-use'],

@@ -118,7 +118,7 @@ async function entryCautionsOf(
 
 /** A reading of the same instant that is there already takes part in what is wrong. */
 function stillProblem(time: number): Problem {
-  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a shut valve state the head too, or both pressures`;
+  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a closed valve state the head too, or both pressures`;
   return invalidRequest([{ pointer: '/readings', detail }]);
 }
 

@@ -111,7 +111,7 @@ export const phaseShape = (context: SchemaContext) => ({
   openings: byOutlet(
     context,
     entered(context, 'opening', { description: '0 or 100.', minimum: 0, maximum: 100, example: 0 }),
-    'Outlets shut in this phase, by 0; 100 is as built. What is shut requires nothing.',
+    'Outlets closed in this phase, by 0; 100 is as built. A closed outlet requires nothing.',
   ).optional(),
   rampMinutes: described(context, z.int().min(1).max(MINUTES_PER_DAY), {
     description: "Minutes in which the setting runs from that of the phase before to this phase's.",

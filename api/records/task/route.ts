@@ -30,7 +30,8 @@ const OPERATIONS = {
   },
   read: { description: 'A stored check as it was entered, and when it is due.' },
   replace: {
-    description: 'Writes all of a check; its completions stay, and the day it is due follows anew.',
+    description:
+      'Writes all of a check; its completions stay, and the day on which it is due is computed again.',
   },
   delete: { description: 'Deletes a check with its completions.' },
 } as const;
