@@ -61,7 +61,13 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
         schema: dutyPointSchema,
         description: 'The duty.',
         example: example('answers/duty-point'),
-        table: tableOf(dutyPointSchema, 'outlets', ['name', 'flow', 'requiredFlow', 'margin', 'velocity']),
+        table: tableOf(dutyPointSchema, 'outlets', [
+          { name: 'outletName', at: 'name' },
+          'flow',
+          'requiredFlow',
+          'margin',
+          'velocity',
+        ]),
       }),
     },
     async ({ params, query: asked, system, store }) => {

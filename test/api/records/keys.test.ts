@@ -483,7 +483,7 @@ describe('keys in the copy of a site', () => {
 
   const exported = async () => (await app.call('/v1/export')).text();
   const imported = (site: AppUnderTest, body: string) =>
-    site.call('/v1/export', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body });
+    site.call('/v1/import', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body });
 
   it('go out and come in', async () => {
     const text = await exported();
