@@ -216,7 +216,7 @@ export interface paths {
             cookie?: never;
         };
         get: operations["getSchedule"];
-        put: operations["putSchedule"];
+        put: operations["replaceSchedule"];
         post?: never;
         delete: operations["deleteSchedule"];
         options?: never;
@@ -247,7 +247,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSetpoints"];
+        get: operations["listSetpoints"];
         put?: never;
         post?: never;
         delete?: never;
@@ -288,14 +288,14 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/loops/{loopId}/day.svg": {
+    "/v1/loops/{loopId}/schedule/chart.svg": {
         parameters: {
             query?: never;
             header?: never;
             path?: never;
             cookie?: never;
         };
-        get: operations["getDayChart"];
+        get: operations["getScheduleChart"];
         put?: never;
         post?: never;
         delete?: never;
@@ -377,7 +377,7 @@ export interface paths {
         };
         get: operations["listReadings"];
         put?: never;
-        post: operations["takeReadings"];
+        post: operations["addReadings"];
         delete: operations["deleteReadings"];
         options?: never;
         head?: never;
@@ -407,10 +407,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCalibrations"];
+        get: operations["listCalibrations"];
         put?: never;
-        post: operations["calibrateLoop"];
-        delete: operations["undoCalibration"];
+        post: operations["computeCalibration"];
+        delete: operations["deleteCalibration"];
         options?: never;
         head?: never;
         patch?: never;
@@ -425,7 +425,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["recommend"];
+        post: operations["computeRecommendation"];
         delete?: never;
         options?: never;
         head?: never;
@@ -457,7 +457,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["sizeScreen"];
+        post: operations["computeScreenSize"];
         delete?: never;
         options?: never;
         head?: never;
@@ -473,7 +473,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["exposeLeak"];
+        post: operations["computeLeakExposure"];
         delete?: never;
         options?: never;
         head?: never;
@@ -521,7 +521,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["listMaterials"];
+        post: operations["computeBillOfMaterials"];
         delete?: never;
         options?: never;
         head?: never;
@@ -537,7 +537,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["countSpares"];
+        post: operations["computeSpares"];
         delete?: never;
         options?: never;
         head?: never;
@@ -560,7 +560,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/upgrade-plans/{planId}": {
+    "/v1/upgrade-plans/{upgradePlanId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -608,7 +608,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -624,7 +624,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions": {
         parameters: {
             query?: never;
             header?: never;
@@ -633,14 +633,14 @@ export interface paths {
         };
         get: operations["listCompletions"];
         put?: never;
-        post: operations["completeMaintenanceTask"];
+        post: operations["createCompletion"];
         delete?: never;
         options?: never;
         head?: never;
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions/{completionId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -672,7 +672,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance.ics": {
+    "/v1/maintenance-tasks.ics": {
         parameters: {
             query?: never;
             header?: never;
@@ -695,7 +695,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getPipes"];
+        get: operations["listPipes"];
         put?: never;
         post?: never;
         delete?: never;
@@ -711,7 +711,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getFittings"];
+        get: operations["listFittings"];
         put?: never;
         post?: never;
         delete?: never;
@@ -727,7 +727,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getWater"];
+        get: operations["getWaterProperties"];
         put?: never;
         post?: never;
         delete?: never;
@@ -743,7 +743,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCautions"];
+        get: operations["listCautions"];
         put?: never;
         post?: never;
         delete?: never;
@@ -760,6 +760,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["exportSite"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
         put?: never;
         post: operations["importSite"];
         delete?: never;
@@ -807,7 +823,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSpecification"];
+        get: operations["getOpenApiDocument"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1628,24 +1644,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -1712,9 +1728,9 @@ export interface components {
             }[];
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             summary: string;
             dataBasis: "entered" | "calibrated";
@@ -1833,7 +1849,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
@@ -1851,12 +1867,12 @@ export interface components {
             annualCost: number | null;
             outlets: components["schemas"]["ServedOutlet"][];
             otherSetting: number | null;
-            gap: number | null;
+            optimalityGap: number | null;
         };
         VolumeDemand: {
-            perDay: number;
-            floor?: number;
-            ceiling?: number;
+            volume: number;
+            minimumFlow?: number;
+            maximumFlow?: number;
             mayStop: boolean;
             splits: boolean;
         };
@@ -1892,8 +1908,8 @@ export interface components {
             flow: number;
             annualEnergy: number;
             annualCost: number | null;
-            savedEnergy: number;
-            savedCost: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
         };
         Fallback: {
             setting: number;
@@ -1929,7 +1945,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number | string;
             };
-            volume?: components["schemas"]["VolumeDemandInput"];
+            dailyVolume?: components["schemas"]["VolumeDemandInput"];
             openings?: {
                 [key: string]: number | string;
             };
@@ -1947,12 +1963,12 @@ export interface components {
             annualCost?: unknown;
             outlets?: unknown;
             otherSetting?: unknown;
-            gap?: unknown;
+            optimalityGap?: unknown;
         };
         VolumeDemandInput: {
-            perDay: number | string;
-            floor?: number | string;
-            ceiling?: number | string;
+            volume: number | string;
+            minimumFlow?: number | string;
+            maximumFlow?: number | string;
             mayStop?: boolean;
             splits?: boolean;
         };
@@ -1982,7 +1998,7 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -2020,7 +2036,7 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
         };
@@ -2068,9 +2084,9 @@ export interface components {
         };
         MeanReading: {
             from: string;
-            until: string;
+            to: string;
             day: string | null;
-            readings: number;
+            readingCount: number;
             setting: number;
             power: number | null;
             flow: number | null;
@@ -2082,20 +2098,20 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            verdict: "not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected";
             summary: string;
             evidence: components["schemas"]["Evidence"][];
             meterSlip: components["schemas"]["MeterSlip"] | null;
             places: string[];
             pumpsRunning: number | null;
-            also: ("not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected") | null;
-            shortfall: components["schemas"]["Shortfall"] | null;
+            also: ("not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected") | null;
+            shortfallForecast: components["schemas"]["Shortfall"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
-            cleanings: string[];
+            cleanedAt: string[];
             from: string | null;
             to: string | null;
-            readings: {
+            counts: {
                 total: number;
                 judged: number;
                 used: number;
@@ -2134,65 +2150,65 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "power";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "head";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "suctionPressure" | "dischargePressure";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         };
         MeterSlip: {
             meter: "flow" | "power" | "head";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
+            slip: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
             factor: number | null;
         };
         Shortfall: {
             outlet: string;
-            date: string;
+            at: string;
             interval: {
                 earliest: string;
                 latest: string | null;
@@ -2200,22 +2216,22 @@ export interface components {
         };
         Waiting: {
             currency: string;
-            residuals: {
+            drift: {
                 flow: number;
                 power: number;
             };
-            excessCost: number;
-            growthPerYear: number;
-            costOfAYear: number;
-            cleaning: components["schemas"]["CheapestCleaning"] | null;
+            annualExcessCost: number;
+            excessGrowthPerYear: number;
+            nextYearCost: number;
+            cheapestInterval: components["schemas"]["CheapestCleaning"] | null;
         };
         CheapestCleaning: {
-            remedy: "cleaning" | "service";
+            action: "cleaning" | "service";
             cost: number;
-            source: "asked" | "maintenance-task" | "pump-service";
+            costFrom: "asked" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
-            endsAtShortfall: boolean;
+            limitedByShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
@@ -2223,14 +2239,14 @@ export interface components {
             points: {
                 time: string;
                 residual: number;
-                readings: number;
+                readingCount: number;
             }[];
-            line: {
-                from: {
+            trendLine: {
+                start: {
                     time: string;
                     residual: number;
                 };
-                to: {
+                end: {
                     time: string;
                     residual: number;
                 };
@@ -2252,14 +2268,14 @@ export interface components {
                 detail: string;
                 conditionNumber: number | null;
                 standardError: number | null;
-                readings: string[];
+                helpfulReadings: string[];
             }[];
             misfits: {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
+                closedOutlets: string[];
+                valveClosed: boolean;
                 measured: {
                     flow: number | null;
                     head: number | null;
@@ -2270,13 +2286,13 @@ export interface components {
                     head: number | null;
                     power: number | null;
                 };
-                off: number;
+                residual: number;
             }[];
-            limiting: {
+            smallestMargin: {
                 outlet: string | null;
                 setting: number;
                 margin: number | null;
-                doubt: {
+                uncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
@@ -2288,21 +2304,21 @@ export interface components {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
+                closedOutlets: string[];
+                valveClosed: boolean;
                 predicted: {
                     flow: number | null;
                     head: number | null;
                     power: number | null;
                 };
-                margin: {
+                remainingUncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
                         high: number;
                     } | null;
                 } | null;
-                parameters: {
+                expectedParameters: {
                     name: "friction" | "head" | "power" | "frictionOverHead";
                     value: number;
                     standardError: number;
@@ -2312,7 +2328,7 @@ export interface components {
                     };
                 }[];
             }[];
-            speedMap: {
+            measuredSpeedMap: {
                 points: {
                     setting: number;
                     speed: number;
@@ -2343,7 +2359,7 @@ export interface components {
         Calibrations: {
             dataBasis: "entered" | "calibrated";
             items: {
-                place: number;
+                sequence: number;
                 appliedAt: string;
                 undoneAt: string | null;
                 inUse: boolean;
@@ -2363,7 +2379,7 @@ export interface components {
                 }[];
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
             }[];
         };
         Recommendation: {
@@ -2380,18 +2396,18 @@ export interface components {
                 head: number;
                 limitingOutlet: string;
             } | null;
-            againstAsBuilt: {
+            trimEffect: {
                 candidate: number;
                 pump: components["schemas"]["PumpReference"];
                 count: number;
                 setting: number;
                 annualEnergy: number;
                 annualCost: number | null;
-                energySaving: number;
-                costSaving: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
-            assurance: {
-                without: {
+            assuranceEffect: {
+                withoutAssurance: {
                     candidate: number;
                     pump: components["schemas"]["PumpReference"];
                     count: number;
@@ -2399,9 +2415,9 @@ export interface components {
                     annualEnergy: number;
                     annualCost: number | null;
                 } | null;
-                extraEnergy: number | null;
-                extraCost: number | null;
-                badEnd: {
+                annualExtraEnergy: number | null;
+                annualExtraCost: number | null;
+                worstCase: {
                     flow: number;
                     head: number;
                     power: number;
@@ -2430,9 +2446,9 @@ export interface components {
             } | null;
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             assumptions: {
                 price: number | null;
@@ -2513,24 +2529,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -2619,24 +2635,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -2726,7 +2742,7 @@ export interface components {
         Losses: {
             hydraulicPower: number;
             rows: {
-                element: string;
+                pointer: string;
                 kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
@@ -2737,8 +2753,8 @@ export interface components {
                 annualEnergy: number;
                 annualCost: number | null;
                 savings: {
-                    boreUp: {
-                        pipe: string;
+                    largerPipe: {
+                        name: string;
                         grid: {
                             candidate: number;
                             setting: number;
@@ -2959,7 +2975,7 @@ export interface components {
             name: string;
             feasible: boolean;
             presentValue: number;
-            range: {
+            presentValueInterval: {
                 low: number;
                 high: number;
             };
@@ -2973,7 +2989,7 @@ export interface components {
                 environment: number;
                 disposal: number;
             };
-            years: components["schemas"]["ComparisonYear"][];
+            yearByYear: components["schemas"]["ComparisonYear"][];
             payback: {
                 simple: number | null;
                 discounted: number | null;
@@ -2981,13 +2997,13 @@ export interface components {
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
             annualEnergy: number;
-            annualEnergyCost: number;
-            attention: {
-                devices: number;
-                hours: number;
-                cost: number;
+            annualCost: number;
+            upkeep: {
+                pumpCount: number;
+                annualHours: number;
+                annualCost: number;
             };
-            expectedLoss: {
+            annualExpectedLoss: {
                 value: number;
                 low: number;
                 high: number;
@@ -3009,8 +3025,8 @@ export interface components {
             };
             total: number;
             presentValue: number;
-            running: number;
-            cumulated: number;
+            runningCost: number;
+            cumulativePresentValue: number;
         };
         ComparisonAssemblyFigures: {
             loop: {
@@ -3028,23 +3044,23 @@ export interface components {
             power: number;
             annualEnergy: number;
             annualCost: number;
-            servedShare: number | null;
+            remainingShare: number | null;
             failuresPerDeviceYear: {
                 value: number;
                 low: number;
                 high: number;
             } | null;
-            attentionHours: number;
-            price: number;
-            lifeYears: number | null;
+            annualUpkeepHours: number;
+            purchaseCost: number;
+            expectedLifeYears: number | null;
             ageYears: number;
         };
         ComparisonSensitivity: {
             input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
-            low: number;
-            high: number;
-            effect: number;
-            flips: boolean;
+            savingIfLower: number;
+            savingIfHigher: number;
+            largestChange: number;
+            changesCheapest: boolean;
         };
         ComparisonBasis: {
             modelVersion: string;
@@ -3119,7 +3135,7 @@ export interface components {
             valueAtRisk: number;
             survivalHours: number;
             meanRestoreHours: number;
-            neededShare?: number;
+            requiredShare?: number;
         };
         ComparisonList: {
             items: components["schemas"]["ComparisonListed"][];
@@ -3135,7 +3151,7 @@ export interface components {
             updatedAt: string;
             name: string;
             currency: string;
-            options: number;
+            optionCount: number;
             cheapest: string | null;
             summary: string;
         };
@@ -3145,7 +3161,7 @@ export interface components {
                 name: string;
                 count: number;
                 length: number | null;
-                bought: number | null;
+                piecesToBuy: number | null;
                 cost: number | null;
             }[];
             total: number | null;
@@ -3153,7 +3169,7 @@ export interface components {
             complete: boolean;
             unpriced: string[];
             unnamed: string[];
-            extra: {
+            comparisonExtra: {
                 name: string;
                 kind: "pipework";
                 cost: number;
@@ -3178,7 +3194,7 @@ export interface components {
         MaterialPriceInput: {
             name: string;
             price: number;
-            soldBy?: number | string;
+            stockLength?: number | string;
         };
         Spares: {
             spares: number;
@@ -3222,16 +3238,16 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
             budget: number[];
             discountRate: number;
             carryOver: boolean;
             candidates: components["schemas"]["Upgrade"][];
-            items: components["schemas"]["UpgradePlanItem"][];
+            upgrades: components["schemas"]["UpgradePlanItem"][];
             leftOut: components["schemas"]["UpgradeLeftOut"][];
-            spending: components["schemas"]["UpgradePlanYear"][];
+            yearByYear: components["schemas"]["UpgradePlanYear"][];
             moreBudget: components["schemas"]["UpgradePlanMoreBudget"];
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
@@ -3245,9 +3261,9 @@ export interface components {
             yearlySaving: number;
             lifeYears: number;
             group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
+            firstYear?: number;
+            lastYear?: number;
+            mandatory?: boolean;
         };
         UpgradePlanItem: {
             candidate: number;
@@ -3261,21 +3277,21 @@ export interface components {
             name: string;
             reason: "outside-plan" | "does-not-pay" | "over-budget" | "group" | "no-room";
             detail: string;
-            missing: number | null;
+            additionalBudget: number | null;
         };
         UpgradePlanYear: {
             year: number;
-            budget: number;
+            newBudget: number;
             available: number;
             spent: number;
-            carried: number;
+            carriedOver: number;
         };
         UpgradePlanMoreBudget: {
             budget: number[];
             presentValue: number;
             gain: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
         };
         UpgradePlanInput: {
             name?: string;
@@ -3297,9 +3313,9 @@ export interface components {
             yearlySaving: number;
             lifeYears: number;
             group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
+            firstYear?: number;
+            lastYear?: number;
+            mandatory?: boolean;
         };
         UpgradePlanList: {
             items: components["schemas"]["UpgradePlanListed"][];
@@ -3317,22 +3333,22 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
         };
         SiteSummary: {
-            loops: components["schemas"]["SummaryLoops"];
-            devices: number;
+            counts: components["schemas"]["SummaryLoops"];
+            installedPumps: number;
             storedPumps: number;
             power: number;
             annualEnergy: number;
             annualCost: number | null;
             currency: string;
-            short: components["schemas"]["SummaryShort"];
-            aboveNeed: components["schemas"]["SummaryAboveNeed"];
-            attention: components["schemas"]["SummaryAttention"];
-            savings: components["schemas"]["SummarySaving"][];
+            belowRequired: components["schemas"]["SummaryShort"];
+            canTurnDown: components["schemas"]["SummaryAboveNeed"];
+            upkeep: components["schemas"]["SummaryAttention"];
+            largestSavings: components["schemas"]["SummarySaving"][];
             assumptions: components["schemas"]["SummaryAssumptions"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
@@ -3342,7 +3358,7 @@ export interface components {
             };
         };
         SummaryLoops: {
-            total: number;
+            loops: number;
             scheduled: number;
             withoutPump: number;
             withoutRequirement: number;
@@ -3373,24 +3389,24 @@ export interface components {
                 };
                 installedSetting: number;
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             }[];
         };
         SummaryAttention: {
             service: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
             tasks: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
-            hours: number;
-            parts: number;
-            cost: number | null;
+            annualHours: number;
+            annualParts: number;
+            annualCost: number | null;
         };
         SummarySaving: {
             loop: {
@@ -3406,15 +3422,15 @@ export interface components {
             } | null;
             count: number;
             setting: number;
-            energySaved: number;
-            costSaved: number | null;
-            purchase: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
+            purchaseCost: number | null;
             simplePayback: number | null;
             paybackBeyondSetting: number | null;
-            settingAlone: {
+            turnDown: {
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
         };
         SummaryAssumptions: {
@@ -3429,7 +3445,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3442,8 +3458,8 @@ export interface components {
             overdue: boolean;
             daysUntilDue: number;
             lastDone: string | null;
-            completions: number;
-            timesAYear: number;
+            completionCount: number;
+            timesPerYear: number;
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
@@ -3454,7 +3470,7 @@ export interface components {
             };
         };
         MaintenanceTaskInput: {
-            title: string;
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3472,8 +3488,8 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
-            timesAYear?: unknown;
+            completionCount?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3485,7 +3501,7 @@ export interface components {
             items: components["schemas"]["MaintenanceTaskItem"][];
             next: string | null;
             today: string;
-            attention: components["schemas"]["MaintenanceAttention"];
+            upkeep: components["schemas"]["MaintenanceAttention"];
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -3497,7 +3513,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3510,8 +3526,8 @@ export interface components {
             overdue: boolean;
             daysUntilDue: number;
             lastDone: string | null;
-            completions: number;
-            timesAYear: number;
+            completionCount: number;
+            timesPerYear: number;
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
@@ -3521,10 +3537,10 @@ export interface components {
             tasks: number;
             due: number;
             overdue: number;
-            hours: number;
-            parts: number;
-            labour: number | null;
-            cost: number | null;
+            annualHours: number;
+            annualParts: number;
+            annualLabour: number | null;
+            annualCost: number | null;
             currency: string;
         };
         Completion: {
@@ -3575,7 +3591,7 @@ export interface components {
         };
         StarterTasks: {
             items: components["schemas"]["MaintenanceTaskItem"][];
-            kept: number;
+            existingCount: number;
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -3634,13 +3650,13 @@ export interface components {
             items: {
                 code: string;
                 severity: "note" | "warning" | "danger";
-                sentence: string;
+                text: string;
                 source: string;
             }[];
         };
         SiteCopy: {
             format: "loopwright-site";
-            formatVersion: 1;
+            formatVersion: 2;
             site: components["schemas"]["SiteItem"];
             tariffs: components["schemas"]["TariffItem"][];
             pumps: components["schemas"]["PumpItem"][];
@@ -3686,7 +3702,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
@@ -3712,7 +3728,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3738,10 +3754,10 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3758,7 +3774,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };
@@ -3770,7 +3786,7 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
         };
@@ -3796,7 +3812,7 @@ export interface components {
         };
         SiteCopyInput: {
             format: "loopwright-site";
-            formatVersion: 1;
+            formatVersion: 2;
             site: components["schemas"]["SiteInput"];
             tariffs?: components["schemas"]["TariffInput"][];
             pumps?: components["schemas"]["PumpInput"][];
@@ -3821,7 +3837,7 @@ export interface components {
             units?: unknown;
         };
         MaintenanceTaskCopyInput: {
-            title: string;
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3839,8 +3855,8 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
-            timesAYear?: unknown;
+            completionCount?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3862,10 +3878,10 @@ export interface components {
         };
         CalibrationCopyInput: {
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3882,7 +3898,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };
@@ -3894,7 +3910,7 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
             readonly id?: unknown;
@@ -3913,8 +3929,8 @@ export interface components {
             units?: unknown;
         };
         ProbeStatus: {
-            status: "ok";
-            version: string;
+            state: "ok";
+            programVersion: string;
         };
         Specification: {
             [key: string]: unknown;
@@ -5020,7 +5036,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    putSchedule: {
+    replaceSchedule: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5149,7 +5165,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSetpoints: {
+    listSetpoints: {
         parameters: {
             query?: {
                 at?: string;
@@ -5256,7 +5272,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getDayChart: {
+    getScheduleChart: {
         parameters: {
             query?: {
                 date?: string;
@@ -5468,7 +5484,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    takeReadings: {
+    addReadings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5587,7 +5603,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCalibrations: {
+    listCalibrations: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5622,7 +5638,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    calibrateLoop: {
+    computeCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5674,7 +5690,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    undoCalibration: {
+    deleteCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5709,7 +5725,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    recommend: {
+    computeRecommendation: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5793,7 +5809,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    sizeScreen: {
+    computeScreenSize: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5830,7 +5846,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    exposeLeak: {
+    computeLeakExposure: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6016,7 +6032,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    listMaterials: {
+    computeBillOfMaterials: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6055,7 +6071,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    countSpares: {
+    computeSpares: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6178,7 +6194,7 @@ interface operations {
             };
             header?: never;
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -6215,7 +6231,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -6366,7 +6382,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6403,7 +6419,7 @@ interface operations {
                 "If-None-Match"?: string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6456,7 +6472,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6493,7 +6509,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6521,14 +6537,14 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    completeMaintenanceTask: {
+    createCompletion: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6569,7 +6585,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6606,7 +6622,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6706,7 +6722,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getPipes: {
+    listPipes: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6741,7 +6757,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getFittings: {
+    listFittings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6776,7 +6792,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getWater: {
+    getWaterProperties: {
         parameters: {
             query?: {
                 temperature?: number | string;
@@ -6811,7 +6827,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCautions: {
+    listCautions: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6982,7 +6998,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSpecification: {
+    getOpenApiDocument: {
         parameters: {
             query?: {
                 pointer?: string;
