@@ -54,7 +54,7 @@ const slipSchema = perContext((context) =>
 const shortfallSchema = perContext((context) =>
   named(
     context,
-    'Shortfall',
+    'ShortfallForecast',
     z.strictObject({
       outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
       at: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),

@@ -85,7 +85,7 @@ const fittingRow = (row: NamedLoss | BoreChange) => ({
   angle: row.method === 'two-bores' ? row.angle : null,
   description: row.description,
   source: row.source,
-  fromMemory: row.fromMemory,
+  verified: row.verified,
 });
 
 function fittingsRoute(api: Api): void {

@@ -32,7 +32,7 @@ const attentionFigures = (context: SchemaContext, of: string) =>
 const attention = perContext((context) =>
   named(
     context,
-    'SummaryAttention',
+    'SiteUpkeep',
     z.strictObject({
       service: attentionFigures(context, 'for the service that installed pumps state'),
       tasks: attentionFigures(
@@ -80,14 +80,6 @@ export const summarySchema = perContext((context) =>
     'SiteSummary',
     z.strictObject({
       counts: loopCountsSchema(context),
-      installedPumps: described(context, z.int(), {
-        description: 'Pumps that are installed.',
-        examples: [6],
-      }),
-      storedPumps: described(context, z.int(), {
-        description: 'Pumps that are stored, among which savings are looked for.',
-        examples: [4],
-      }),
       power: computed(context, 'power', {
         description: 'Of all loops, the mean over the year.',
         example: 812.4,

@@ -22,9 +22,11 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const named = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
   const { hours, parts, cost } = attention.all;
   return {
-    counts: { loops: total, scheduled, withoutPump, withoutRequirement, unsolved },
-    installedPumps: summed.devices,
-    storedPumps: pumps.length,
+    counts: {
+      ...{ loops: total, scheduled, withoutPump, withoutRequirement, unsolved },
+      installedPumps: summed.devices,
+      storedPumps: pumps.length,
+    },
     power: totals.power,
     annualEnergy: totals.annualEnergy,
     annualCost: totals.annualCost,
@@ -84,9 +86,11 @@ function savingAnswer(
     annualEnergySaving: energySaved,
     annualCostSaving: costSaved,
     purchaseCost: purchase,
-    simplePayback: purchase === null || costSaved === null ? null : purchase / costSaved,
-    paybackBeyondSetting:
-      pump === null ? null : beyondSetting({ purchase, costSaved, alone: settingAlone?.costSaved ?? 0 }),
+    payback: {
+      simple: purchase === null || costSaved === null ? null : purchase / costSaved,
+      beyondTurnDown:
+        pump === null ? null : beyondTurnDown({ purchase, costSaved, alone: settingAlone?.costSaved ?? 0 }),
+    },
     turnDown:
       pump === null || settingAlone === null
         ? null
@@ -98,7 +102,7 @@ function savingAnswer(
   };
 }
 
-function beyondSetting({
+function beyondTurnDown({
   purchase,
   costSaved,
   alone,

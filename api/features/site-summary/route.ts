@@ -22,8 +22,8 @@ const savingsTable = tableOf(summarySchema, 'largestSavings', [
   'annualEnergySaving',
   'annualCostSaving',
   'purchaseCost',
-  { name: 'paybackSimple', at: 'simplePayback' },
-  { name: 'paybackBeyondTurnDown', at: 'paybackBeyondSetting' },
+  { name: 'paybackSimple', at: 'payback.simple' },
+  { name: 'paybackBeyondTurnDown', at: 'payback.beyondTurnDown' },
 ]);
 
 export function summaryRoute(api: Api): void {

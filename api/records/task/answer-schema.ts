@@ -103,11 +103,17 @@ export const starterAnswerSchema = perContext((context) =>
 const attention = perContext((context) =>
   named(
     context,
-    'MaintenanceAttention',
+    'Upkeep',
     z.strictObject({
-      tasks: count(context, 'How many checks there are.', 5),
-      due: count(context, 'How many are due, those that are overdue included.', 1),
-      overdue: count(context, 'How many are overdue.', 0),
+      counts: described(
+        context,
+        z.strictObject({
+          tasks: count(context, 'Checks that the filters let through.', 5),
+          due: count(context, 'Those due today or earlier.', 1),
+          overdue: count(context, 'Those due before today.', 0),
+        }),
+        { description: 'Numbers of checks.' },
+      ),
       annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 14.2 }),
       annualParts: computedNumber(context, { description: 'What parts cost a year.', example: 40 }),
       annualLabour: annualCostField(context, 'What the hours cost', 426),

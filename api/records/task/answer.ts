@@ -66,9 +66,7 @@ export const taskListAnswer = (
   next,
   today: dateText(view.today),
   upkeep: {
-    tasks: totals.tasks,
-    due: totals.due,
-    overdue: totals.overdue,
+    counts: { tasks: totals.tasks, due: totals.due, overdue: totals.overdue },
     ...upkeepAnswer(pricedAttention(totals, view.site.labourRate)),
     currency: view.site.currency,
   },

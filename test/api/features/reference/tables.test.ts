@@ -27,7 +27,7 @@ const fittingTable = z.object({
       method: z.string(),
       ...{ value: number, laminarValue: number, sizeValue: number, angle: number },
       source: z.string().min(10),
-      fromMemory: z.boolean(),
+      verified: z.boolean(),
     }),
   ),
 });

@@ -57,7 +57,7 @@ describe('an export', () => {
   });
 
   it('leaves readings out where it is asked to', async () => {
-    const response = await source.call('/v1/export?readings=false');
+    const response = await source.call('/v1/export?exclude=readings');
     expect(await response.json()).toEqual({ ...copy, readings: [] });
   });
 });

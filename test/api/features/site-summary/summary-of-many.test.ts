@@ -56,7 +56,7 @@ describe('the summary of a site', () => {
     const summary = await summaryOf(app);
     expect(summary.annualCost).toBeNull();
     expect(summary.largestSavings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
-    expect(summary.largestSavings[0]).toMatchObject({ annualCostSaving: null, simplePayback: null });
+    expect(summary.largestSavings[0]).toMatchObject({ annualCostSaving: null, payback: { simple: null } });
     expect(summary.summary).toContain('no price is set');
   });
 
@@ -99,8 +99,8 @@ describe('the summary of a site', () => {
       await pumpOf(app, { name: `pump ${place}`, powerPoints: [{ setting: 100, power: 800 - place }] });
     }
     await created(app, '/v1/loops', quickLoop('whole', 3000, installed));
-    const { largestSavings: savings, storedPumps } = await summaryOf(app);
-    expect(storedPumps).toBe(others + 1);
+    const { largestSavings: savings, counts } = await summaryOf(app);
+    expect(counts.storedPumps).toBe(others + 1);
     expect(savings).toMatchObject([{ kind: 'pump', pump: { name: `pump ${others - 1}` } }]);
   });
 

@@ -43,9 +43,10 @@ describe('the summary of a site', () => {
       sum(({ annualCost }) => annualCost),
       SUMMED,
     );
-    expect(summary).toMatchObject({ installedPumps: 6, storedPumps: 4, currency: 'EUR' });
+    expect(summary).toMatchObject({ currency: 'EUR' });
     expect(summary.counts).toEqual({
       ...{ loops: 4, scheduled: 0, withoutPump: 0, withoutRequirement: 0, unsolved: 0 },
+      ...{ installedPumps: 6, storedPumps: 4 },
     });
   });
 
@@ -86,9 +87,9 @@ describe('the summary of a site', () => {
     expect(saving).toMatchObject({ kind: 'pump', count: 1, pump: { id: other?.pump.id }, purchaseCost: 780 });
     expect(saving.setting).toBe(other?.setting);
     expectClose(saving.annualCostSaving ?? 0, (now.annualCost ?? 0) - (other?.annualCost ?? 0), DIFFERENCE);
-    expectClose(saving.simplePayback ?? 0, 780 / (saving.annualCostSaving ?? 0), { relative: 1e-4 });
+    expectClose(saving.payback.simple ?? 0, 780 / (saving.annualCostSaving ?? 0), { relative: 1e-4 });
     const beyond = (saving.annualCostSaving ?? 0) - (saving.turnDown?.annualCostSaving ?? 0);
-    expectClose(saving.paybackBeyondSetting ?? 0, 780 / beyond, { relative: 1e-3 });
+    expectClose(saving.payback.beyondTurnDown ?? 0, 780 / beyond, { relative: 1e-3 });
   });
 
   it('ranks savings by money, at most one a loop, and pays nothing for a setting', async () => {
@@ -96,7 +97,12 @@ describe('the summary of a site', () => {
     const money = savings.map(({ annualCostSaving }) => annualCostSaving ?? 0);
     expect(money).toEqual(money.toSorted((a, b) => b - a));
     expect(new Set(savings.map(({ loop }) => loop.id)).size).toBe(savings.length);
-    expect(savings[0]).toMatchObject({ kind: 'setting', pump: null, purchaseCost: 0, simplePayback: 0 });
+    expect(savings[0]).toMatchObject({
+      kind: 'setting',
+      pump: null,
+      purchaseCost: 0,
+      payback: { simple: 0 },
+    });
   });
 
   it('counts the service of installed pumps: devices x minutes x times a year', async () => {

@@ -232,9 +232,7 @@ describe('a list of checks', () => {
     const { upkeep, today } = await lab.read(TASKS);
     expect(today).toBe('2026-01-15');
     expect(upkeep).toEqual({
-      tasks: 3,
-      due: 2,
-      overdue: 1,
+      counts: { tasks: 3, due: 2, overdue: 1 },
       annualHours: 5.5,
       annualParts: 160,
       annualLabour: 165,
@@ -242,7 +240,7 @@ describe('a list of checks', () => {
       currency: 'EUR',
     });
     const { upkeep: ofDue } = await lab.read(`${TASKS}?due=true`);
-    expect(ofDue).toMatchObject({ tasks: 2, annualHours: 3.5, annualCost: 3.5 * 30 + 100 });
+    expect(ofDue).toMatchObject({ counts: { tasks: 2 }, annualHours: 3.5, annualCost: 3.5 * 30 + 100 });
   });
 
   it('agrees with its items', async () => {
