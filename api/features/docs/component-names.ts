@@ -15,10 +15,13 @@ const lists = (value: object, member: string): readonly unknown[] => {
 /** Leads each reference within a value to the name that its component is given; the value itself is changed. */
 function lead(value: unknown, names: Names): void {
   if (typeof value !== 'object' || value === null) return;
-  for (const inner of Object.values(value)) lead(inner, names);
-  const reference: unknown = Reflect.get(value, '$ref');
-  const given = typeof reference === 'string' ? names.get(reference.slice(REFERENCE.length)) : undefined;
-  if (given !== undefined) Reflect.set(value, '$ref', `${REFERENCE}${given}`);
+  for (const [member, inner] of Object.entries(value)) {
+    if (typeof inner !== 'string') lead(inner, names);
+    else if (inner.startsWith(REFERENCE)) {
+      const name = inner.slice(REFERENCE.length);
+      Reflect.set(value, member, `${REFERENCE}${names.get(name) ?? name}`);
+    }
+  }
 }
 
 function textUnder(names: Names, schema: object): string {

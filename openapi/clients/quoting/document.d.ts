@@ -876,11 +876,11 @@ export interface components {
             price: number | null;
             tariff: string | null;
             labourRate: number | null;
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
-        SiteInput: {
+        SiteRequest: {
             name: string;
             timeZone: string;
             currency: string;
@@ -918,7 +918,7 @@ export interface components {
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
@@ -969,24 +969,24 @@ export interface components {
             limit?: number;
             quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
         };
-        PumpInput: {
+        PumpRequest: {
             name: string;
             ratedSpeed?: number;
-            headPoints: components["schemas"]["HeadPointInput"][];
-            powerPoints: components["schemas"]["PowerPointInput"][];
-            settings?: components["schemas"]["SettingsInput"];
-            speedMap?: components["schemas"]["SpeedPointInput"][];
-            npshPoints?: components["schemas"]["NpshPointInput"][];
+            headPoints: components["schemas"]["HeadPointRequest"][];
+            powerPoints: components["schemas"]["PowerPointRequest"][];
+            settings?: components["schemas"]["SettingsRequest"];
+            speedMap?: components["schemas"]["SpeedPointRequest"][];
+            npshPoints?: components["schemas"]["NpshPointRequest"][];
             standbyPower?: number | string;
             ratedPower?: number | string;
-            flowLimits?: components["schemas"]["FlowLimitsInput"];
+            flowLimits?: components["schemas"]["FlowLimitsRequest"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
             motorEfficiency?: number;
             price?: number;
             expectedLifeYears?: number;
-            failures?: components["schemas"]["FailuresInput"];
-            service?: components["schemas"]["ServiceInput"];
+            failures?: components["schemas"]["Failures"];
+            service?: components["schemas"]["Service"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -995,73 +995,39 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
         };
-        HeadPointInput: {
+        HeadPointRequest: {
             flow: number | string;
             head: number | string;
             setting?: number | string;
         };
-        PowerPointInput: {
+        PowerPointRequest: {
             setting: number | string;
             power: number | string;
             flow?: number | string;
         };
-        SettingsInput: {
+        SettingsRequest: {
             min?: number | string;
             max?: number | string;
             step?: number | string;
         };
-        SpeedPointInput: {
+        SpeedPointRequest: {
             setting: number | string;
             speed: number | string;
         };
-        NpshPointInput: {
+        NpshPointRequest: {
             flow: number | string;
             head: number | string;
         };
-        FlowLimitsInput: {
+        FlowLimitsRequest: {
             min?: number | string;
             max?: number | string;
         };
-        FailuresInput: {
-            count: number;
-            devices: number;
-            years: number;
-        };
-        ServiceInput: {
-            everyMonths: number;
-            minutes: number;
-            parts: number;
-        };
         PumpList: {
-            items: components["schemas"]["PumpItem"][];
+            items: components["schemas"]["Pump"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        PumpItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            ratedSpeed?: number;
-            headPoints: components["schemas"]["HeadPoint"][];
-            powerPoints: components["schemas"]["PowerPoint"][];
-            settings: components["schemas"]["Settings"];
-            speedMap?: components["schemas"]["SpeedPoint"][];
-            npshPoints?: components["schemas"]["NpshPoint"][];
-            standbyPower: number;
-            ratedPower?: number;
-            flowLimits?: components["schemas"]["FlowLimits"];
-            grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
-            mounting?: "dry" | "submerged";
-            motorEfficiency?: number;
-            price?: number;
-            expectedLifeYears?: number;
-            failures?: components["schemas"]["Failures"];
-            service?: components["schemas"]["Service"];
         };
         Curves: {
             headFit: {
@@ -1137,7 +1103,7 @@ export interface components {
             updatedAt: string;
             key?: string;
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
             name: string;
@@ -1254,7 +1220,7 @@ export interface components {
             updatedAt: string;
             key?: string;
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
             name: string;
@@ -1339,8 +1305,8 @@ export interface components {
             distance: number;
             velocity: number;
         };
-        LoopInput: components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-        SystemCurveLoopInput: {
+        LoopRequest: components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+        SystemCurveLoopRequest: {
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1349,39 +1315,39 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
             name: string;
-            water?: components["schemas"]["WaterInput"];
+            water?: components["schemas"]["WaterRequest"];
             pumpElevation?: number | string;
-            tank?: components["schemas"]["TankInput"];
-            intake?: components["schemas"]["IntakeInput"];
-            basin?: components["schemas"]["BasinInput"];
+            tank?: components["schemas"]["TankRequest"];
+            intake?: components["schemas"]["IntakeRequest"];
+            basin?: components["schemas"]["BasinRequest"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
-            gauges?: components["schemas"]["GaugesInput"];
+            gauges?: components["schemas"]["GaugesRequest"];
             frictionMultiplier?: number;
-            installed?: components["schemas"]["InstalledPumpInput"];
-            limits?: components["schemas"]["LimitsInput"];
-            systemCurve: components["schemas"]["SystemCurveInput"];
-            outlets: components["schemas"]["ShareOutletInput"][];
+            installed?: components["schemas"]["InstalledPumpRequest"];
+            limits?: components["schemas"]["LimitsRequest"];
+            systemCurve: components["schemas"]["SystemCurveRequest"];
+            outlets: components["schemas"]["ShareOutletRequest"][];
         };
-        WaterInput: {
+        WaterRequest: {
             temperature?: number | string;
             salinity?: number | string;
         };
-        TankInput: {
+        TankRequest: {
             volume?: number | string;
             area?: number | string;
             width?: number | string;
             depth?: number | string;
         };
-        IntakeInput: {
+        IntakeRequest: {
             lossCoefficient?: number;
             depth?: number | string;
-            screen?: components["schemas"]["IntakeScreenInput"];
+            screen?: components["schemas"]["IntakeScreenRequest"];
             smallestAnimal?: number | string;
             reachable?: boolean;
         };
-        IntakeScreenInput: components["schemas"]["CylinderScreenInput"] | components["schemas"]["FlatScreenInput"] | components["schemas"]["BoxScreenInput"];
-        CylinderScreenInput: {
+        IntakeScreenRequest: components["schemas"]["CylinderScreenRequest"] | components["schemas"]["FlatScreenRequest"] | components["schemas"]["BoxScreenRequest"];
+        CylinderScreenRequest: {
             shape: "cylinder";
             diameter: number | string;
             length: number | string;
@@ -1392,7 +1358,7 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        FlatScreenInput: {
+        FlatScreenRequest: {
             shape: "flat";
             width: number | string;
             length: number | string;
@@ -1403,7 +1369,7 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        BoxScreenInput: {
+        BoxScreenRequest: {
             shape: "box";
             width: number | string;
             height: number | string;
@@ -1415,22 +1381,22 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        BasinInput: {
+        BasinRequest: {
             area: number | string;
             freeboard: number | string;
         };
-        GaugesInput: {
+        GaugesRequest: {
             suctionDiameter: number | string;
             dischargeDiameter: number | string;
         };
-        InstalledPumpInput: {
+        InstalledPumpRequest: {
             pump: string;
             count?: number;
             setting: number | string;
             checkValves?: boolean;
             since?: string;
         };
-        LimitsInput: {
+        LimitsRequest: {
             throughSlotVelocity?: (number | string) | null;
             cloggedFraction?: number;
             screenBasis?: "mean" | "peak";
@@ -1441,21 +1407,21 @@ export interface components {
             allowReverseFlow?: boolean;
             gravity?: "report" | "reject";
         };
-        SystemCurveInput: {
+        SystemCurveRequest: {
             staticHead?: number | string;
-            points: components["schemas"]["SystemPointInput"][];
+            points: components["schemas"]["SystemPointRequest"][];
         };
-        SystemPointInput: {
+        SystemPointRequest: {
             flow: number | string;
             head: number | string;
         };
-        ShareOutletInput: {
+        ShareOutletRequest: {
             name: string;
             share: number;
             requiredFlow?: number | string;
             maximumFlow?: number | string;
         };
-        PipeworkLoopInput: {
+        PipeworkLoopRequest: {
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1464,138 +1430,87 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
             name: string;
-            water?: components["schemas"]["WaterInput"];
+            water?: components["schemas"]["WaterRequest"];
             pumpElevation?: number | string;
-            tank?: components["schemas"]["TankInput"];
-            intake?: components["schemas"]["IntakeInput"];
-            basin?: components["schemas"]["BasinInput"];
+            tank?: components["schemas"]["TankRequest"];
+            intake?: components["schemas"]["IntakeRequest"];
+            basin?: components["schemas"]["BasinRequest"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
-            gauges?: components["schemas"]["GaugesInput"];
+            gauges?: components["schemas"]["GaugesRequest"];
             frictionMultiplier?: number;
-            installed?: components["schemas"]["InstalledPumpInput"];
-            limits?: components["schemas"]["LimitsInput"];
+            installed?: components["schemas"]["InstalledPumpRequest"];
+            limits?: components["schemas"]["LimitsRequest"];
             staticHead?: number | string;
             boreChanges?: "abrupt" | "ignored";
-            suction?: components["schemas"]["RunElementInput"][];
-            discharge: components["schemas"]["BranchInput"];
+            suction?: components["schemas"]["RunElementRequest"][];
+            discharge: components["schemas"]["BranchRequest"];
         };
-        RunElementInput: components["schemas"]["PipeInput"] | components["schemas"]["FittingInput"] | components["schemas"]["ValveInput"] | components["schemas"]["LossByCoefficientInput"] | components["schemas"]["LossByLengthInput"] | components["schemas"]["LossByPointInput"];
-        PipeInput: {
-            pipe: string | components["schemas"]["PipeBoreInput"];
+        RunElementRequest: components["schemas"]["PipeRequest"] | components["schemas"]["FittingRequest"] | components["schemas"]["ValveRequest"] | components["schemas"]["LossByCoefficientRequest"] | components["schemas"]["LossByLengthRequest"] | components["schemas"]["LossByPointRequest"];
+        PipeRequest: {
+            pipe: string | components["schemas"]["PipeBoreRequest"];
             length: number | string;
         };
-        PipeBoreInput: {
+        PipeBoreRequest: {
             insideDiameter: number | string;
             roughness?: number | string;
         };
-        FittingInput: {
+        FittingRequest: {
             fitting: string;
             count?: number;
             diameter?: number | string;
         };
-        ValveInput: {
-            valve: string | components["schemas"]["ValveByKvInput"] | components["schemas"]["ValveByCvInput"];
+        ValveRequest: {
+            valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
             opening?: number | string;
             diameter?: number | string;
         };
-        ValveByKvInput: {
-            kv: number;
-        };
-        ValveByCvInput: {
-            cv: number;
-        };
-        LossByCoefficientInput: {
+        LossByCoefficientRequest: {
             lossCoefficient: number;
             diameter?: number | string;
             boreChange?: boolean;
         };
-        LossByLengthInput: {
+        LossByLengthRequest: {
             equivalentLength: number | string;
             diameter?: number | string;
             roughness?: number | string;
         };
-        LossByPointInput: {
-            loss: components["schemas"]["LossPointInput"];
+        LossByPointRequest: {
+            loss: components["schemas"]["LossPointRequest"];
             boreChange?: boolean;
         };
-        LossPointInput: {
+        LossPointRequest: {
             head: number | string;
             flow: number | string;
         };
-        BranchInput: {
-            run: components["schemas"]["RunElementInput"][];
-            outlet?: components["schemas"]["OutletInput"];
-            branches?: components["schemas"]["BranchInput"][];
+        BranchRequest: {
+            run: components["schemas"]["RunElementRequest"][];
+            outlet?: components["schemas"]["OutletRequest"];
+            branches?: components["schemas"]["BranchRequest"][];
             split?: "tee-90";
             highestElevation?: number | string;
         };
-        OutletInput: {
+        OutletRequest: {
             name: string;
             requiredFlow?: number | string;
             maximumFlow?: number | string;
-            reach?: components["schemas"]["ReachInput"];
+            reach?: components["schemas"]["ReachRequest"];
             nozzleDiameter?: number | string;
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
             exit?: "submerged" | "free";
         };
-        ReachInput: {
+        ReachRequest: {
             distance: number | string;
             velocity: number | string;
         };
         LoopList: {
-            items: components["schemas"]["LoopItem"][];
+            items: components["schemas"]["Loop"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        LoopItem: components["schemas"]["SystemCurveLoopItem"] | components["schemas"]["PipeworkLoopItem"];
-        SystemCurveLoopItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            water: components["schemas"]["Water"];
-            pumpElevation: number;
-            tank?: components["schemas"]["Tank"];
-            intake?: components["schemas"]["Intake"];
-            basin?: components["schemas"]["Basin"];
-            siphonBreakDepth?: number;
-            overflowCapacity?: number;
-            gauges?: components["schemas"]["Gauges"];
-            frictionMultiplier: number;
-            installed?: components["schemas"]["InstalledPump"];
-            limits?: components["schemas"]["Limits"];
-            systemCurve: components["schemas"]["SystemCurve"];
-            outlets: components["schemas"]["ShareOutlet"][];
-        };
-        PipeworkLoopItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            water: components["schemas"]["Water"];
-            pumpElevation: number;
-            tank?: components["schemas"]["Tank"];
-            intake?: components["schemas"]["Intake"];
-            basin?: components["schemas"]["Basin"];
-            siphonBreakDepth?: number;
-            overflowCapacity?: number;
-            gauges?: components["schemas"]["Gauges"];
-            frictionMultiplier: number;
-            installed?: components["schemas"]["InstalledPump"];
-            limits?: components["schemas"]["Limits"];
-            staticHead: number;
-            boreChanges?: "abrupt" | "ignored";
-            suction: components["schemas"]["RunElement"][];
-            discharge: components["schemas"]["Branch"];
         };
         SystemCurveTable: {
             points: {
@@ -1753,9 +1668,9 @@ export interface components {
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
-            otherwise: components["schemas"]["TariffRest"];
+            otherwise: components["schemas"]["TariffOtherwise"];
             standingChargePerDay: number;
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
@@ -1767,15 +1682,15 @@ export interface components {
             from?: string;
             to?: string;
         };
-        TariffRest: {
+        TariffOtherwise: {
             name: string;
             price: number;
         };
-        TariffInput: {
+        TariffRequest: {
             name: string;
             holidays?: string[];
-            periods?: components["schemas"]["TariffPeriodInput"][];
-            otherwise: components["schemas"]["TariffRestInput"];
+            periods?: components["schemas"]["TariffPeriod"][];
+            otherwise: components["schemas"]["TariffOtherwise"];
             standingChargePerDay?: number;
             readonly id?: unknown;
             readonly version?: unknown;
@@ -1784,36 +1699,12 @@ export interface components {
             units?: unknown;
             key?: string;
         };
-        TariffPeriodInput: {
-            name: string;
-            price: number;
-            months?: number[];
-            days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
-            from?: string;
-            to?: string;
-        };
-        TariffRestInput: {
-            name: string;
-            price: number;
-        };
         TariffList: {
-            items: components["schemas"]["TariffItem"][];
+            items: components["schemas"]["Tariff"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        TariffItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            holidays: string[];
-            periods: components["schemas"]["TariffPeriod"][];
-            otherwise: components["schemas"]["TariffRest"];
-            standingChargePerDay: number;
         };
         Schedule: {
             id: string;
@@ -1821,16 +1712,16 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             tariff: string | null;
-            phases: components["schemas"]["ScheduledPhase"][];
-            emergency?: components["schemas"]["EmergencyRunning"];
+            phases: components["schemas"]["Phase"][];
+            emergency?: components["schemas"]["Emergency"];
             year: number;
             hoursPerYear: number;
             currency: string;
             annualEnergy: number;
             annualCost: number | null;
             against: {
-                constantHighest: components["schemas"]["ConstantRunning"];
-                installed: components["schemas"]["ConstantRunning"];
+                constantHighest: components["schemas"]["ConstantSetting"];
+                installed: components["schemas"]["ConstantSetting"];
             };
             fallback: components["schemas"]["Fallback"];
             summary: string;
@@ -1841,7 +1732,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ScheduledPhase: {
+        Phase: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -1865,7 +1756,7 @@ export interface components {
             hoursPerYear: number;
             annualEnergy: number;
             annualCost: number | null;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             otherSetting: number | null;
             optimalityGap: number | null;
         };
@@ -1881,7 +1772,7 @@ export interface components {
             periodMinutes: number;
             share: number;
         };
-        ServedOutlet: {
+        OutletFlow: {
             name: string;
             flow: number;
             requiredFlow: number | null;
@@ -1889,7 +1780,7 @@ export interface components {
             velocity: number | null;
             shortage?: number;
         };
-        EmergencyRunning: {
+        Emergency: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
@@ -1899,10 +1790,10 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             batteryHours: number | null;
         };
-        ConstantRunning: {
+        ConstantSetting: {
             setting: number;
             power: number;
             flow: number;
@@ -1916,10 +1807,10 @@ export interface components {
             requiredFlowsMet: boolean;
             phasesBelowRequired: string[];
         };
-        ScheduleInput: {
+        ScheduleRequest: {
             tariff?: string | null;
-            phases: components["schemas"]["PhaseInput"][];
-            emergency?: components["schemas"]["EmergencyInput"];
+            phases: components["schemas"]["PhaseRequest"][];
+            emergency?: components["schemas"]["EmergencyRequest"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1937,7 +1828,7 @@ export interface components {
             dataBasis?: unknown;
             basis?: unknown;
         };
-        PhaseInput: {
+        PhaseRequest: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -1945,12 +1836,12 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number | string;
             };
-            dailyVolume?: components["schemas"]["VolumeDemandInput"];
+            dailyVolume?: components["schemas"]["VolumeDemandRequest"];
             openings?: {
                 [key: string]: number | string;
             };
             rampMinutes?: number;
-            pulse?: components["schemas"]["PulseInput"];
+            pulse?: components["schemas"]["Pulse"];
             setting?: unknown;
             feasible?: unknown;
             reason?: unknown;
@@ -1965,19 +1856,14 @@ export interface components {
             otherSetting?: unknown;
             optimalityGap?: unknown;
         };
-        VolumeDemandInput: {
+        VolumeDemandRequest: {
             volume: number | string;
             minimumFlow?: number | string;
             maximumFlow?: number | string;
             mayStop?: boolean;
             splits?: boolean;
         };
-        PulseInput: {
-            otherFactor: number;
-            periodMinutes: number;
-            share: number;
-        };
-        EmergencyInput: {
+        EmergencyRequest: {
             factor: number;
             batteryEnergy?: number | string;
             setting?: unknown;
@@ -2001,7 +1887,7 @@ export interface components {
             to: string;
             power: number;
             flow: number;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             fallback: components["schemas"]["Fallback"];
             latestReading?: components["schemas"]["LatestReading"];
             summary: string;
@@ -2040,7 +1926,7 @@ export interface components {
             power: number;
             flow: number;
         };
-        ReadingsTaken: {
+        ReadingsAccepted: {
             accepted: number;
             merged: number;
             cautions: components["schemas"]["Caution"][];
@@ -2048,10 +1934,10 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ReadingsInput: {
-            readings: components["schemas"]["ReadingInput"][];
+        ReadingsRequest: {
+            readings: components["schemas"]["ReadingRequest"][];
         };
-        ReadingInput: {
+        ReadingRequest: {
             time: string;
             setting: number | string;
             power?: number | string;
@@ -2105,7 +1991,7 @@ export interface components {
             places: string[];
             pumpsRunning: number | null;
             also: ("not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected") | null;
-            shortfallForecast: components["schemas"]["Shortfall"] | null;
+            shortfallForecast: components["schemas"]["ShortfallForecast"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
             cleanedAt: string[];
@@ -2206,7 +2092,7 @@ export interface components {
             slip: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
             factor: number | null;
         };
-        Shortfall: {
+        ShortfallForecast: {
             outlet: string;
             at: string;
             interval: {
@@ -2223,9 +2109,9 @@ export interface components {
             annualExcessCost: number;
             excessGrowthPerYear: number;
             nextYearCost: number;
-            cheapestInterval: components["schemas"]["CheapestCleaning"] | null;
+            cheapestInterval: components["schemas"]["CheapestInterval"] | null;
         };
-        CheapestCleaning: {
+        CheapestInterval: {
             action: "cleaning" | "service";
             cost: number;
             costFrom: "asked" | "maintenance-task" | "pump-service";
@@ -2351,7 +2237,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        CalibrationRequestInput: {
+        CalibrationRequest: {
             from?: string;
             to?: string;
             apply?: boolean;
@@ -2796,17 +2682,17 @@ export interface components {
                 } | null;
             }[];
         };
-        RecommendationInput: {
-            loop: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            pumps?: (string | components["schemas"]["PumpInput"] | components["schemas"]["CountedPumpInput"])[];
+        RecommendationRequest: {
+            loop: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            pumps?: (string | components["schemas"]["PumpRequest"] | components["schemas"]["CountedPump"])[];
             price?: number;
-            tariff?: string | components["schemas"]["TariffInput"];
+            tariff?: string | components["schemas"]["TariffRequest"];
             currency?: string;
             hoursPerDay?: number;
             balancing?: "as-built" | "trimmed";
             objective?: "energy-cost" | "life-cycle-cost";
-            lifeCycle?: components["schemas"]["LifeCycleTermsInput"];
-            limits?: components["schemas"]["LimitsInput"];
+            lifeCycle?: components["schemas"]["LifeCycleTerms"];
+            limits?: components["schemas"]["LimitsRequest"];
             assurance?: "calibration" | {
                 grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             } | {
@@ -2814,15 +2700,15 @@ export interface components {
             } | {
                 frictionMultiplier: number;
             };
-            heat?: components["schemas"]["HeatTermsInput"];
+            heat?: components["schemas"]["HeatTerms"];
             detail?: "plain" | "losses";
             rankingLimit?: number;
         };
-        CountedPumpInput: {
-            pump: string | components["schemas"]["PumpInput"];
+        CountedPump: {
+            pump: string | components["schemas"]["PumpRequest"];
             count?: number;
         };
-        LifeCycleTermsInput: {
+        LifeCycleTerms: {
             years?: number;
             discountRate?: number;
             inflation?: number;
@@ -2830,7 +2716,7 @@ export interface components {
             labourRate?: number;
             minutesPerFailure?: number;
         };
-        HeatTermsInput: {
+        HeatTerms: {
             cop: number;
             mode: "cooling" | "heating";
             inRanking?: boolean;
@@ -2850,7 +2736,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ScreenSizeRequestInput: {
+        ScreenSizeRequest: {
             shape: "cylinder";
             diameter: number | string;
             flow: number | string;
@@ -2916,12 +2802,12 @@ export interface components {
                 [key: string]: string;
             };
         };
-        LeakExposureRequestInput: {
-            opening: components["schemas"]["LeakOpeningInput"];
+        LeakExposureRequest: {
+            opening: components["schemas"]["LeakOpening"];
             depth: number | string;
             drop?: number | string;
             level?: number | string;
-            tank: components["schemas"]["LeakTankInput"];
+            tank: components["schemas"]["LeakTank"];
             floorArea?: number | string;
             dischargeCoefficient?: number;
             readonly id?: unknown;
@@ -2930,13 +2816,13 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        LeakOpeningInput: {
+        LeakOpening: {
             diameter: number | string;
         } | {
             gap: number | string;
             fittingDiameter: number | string;
         };
-        LeakTankInput: {
+        LeakTank: {
             volume?: number | string;
             area: number | string;
         };
@@ -2948,7 +2834,7 @@ export interface components {
             name: string;
             stale: boolean;
             currency: string;
-            options: components["schemas"]["ComparedOption"][];
+            options: components["schemas"]["ComparisonOption"][];
             cheapest: number | null;
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
@@ -2971,7 +2857,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ComparedOption: {
+        ComparisonOption: {
             name: string;
             feasible: boolean;
             presentValue: number;
@@ -3008,7 +2894,7 @@ export interface components {
                 low: number;
                 high: number;
             };
-            assemblies: components["schemas"]["ComparisonAssemblyFigures"][];
+            assemblies: components["schemas"]["ComparisonAssembly"][];
             cautions: components["schemas"]["Caution"][];
         };
         ComparisonYear: {
@@ -3028,7 +2914,7 @@ export interface components {
             runningCost: number;
             cumulativePresentValue: number;
         };
-        ComparisonAssemblyFigures: {
+        ComparisonAssembly: {
             loop: {
                 id: string | null;
                 key?: string;
@@ -3081,7 +2967,7 @@ export interface components {
                 version: number | null;
             }[];
         };
-        ComparisonRequestInput: {
+        ComparisonRequest: {
             name?: string;
             years: number;
             discountRate?: number;
@@ -3089,26 +2975,26 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             price?: number;
-            tariff?: string | components["schemas"]["TariffInput"];
+            tariff?: string | components["schemas"]["TariffRequest"];
             currency?: string;
             minutesPerFailure?: number;
-            options: components["schemas"]["ComparisonOptionInput"][];
+            options: components["schemas"]["ComparisonOptionRequest"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        ComparisonOptionInput: {
+        ComparisonOptionRequest: {
             name: string;
-            assemblies: components["schemas"]["ComparisonAssemblyInput"][];
-            extras?: components["schemas"]["ComparisonExtraInput"][];
-            risk?: components["schemas"]["ComparisonRiskInput"];
+            assemblies: components["schemas"]["ComparisonAssemblyRequest"][];
+            extras?: components["schemas"]["ComparisonExtra"][];
+            risk?: components["schemas"]["ComparisonRisk"];
         };
-        ComparisonAssemblyInput: {
-            loop?: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            consolidate?: components["schemas"]["ConsolidationInput"];
-            pump?: string | components["schemas"]["PumpInput"];
+        ComparisonAssemblyRequest: {
+            loop?: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            consolidate?: components["schemas"]["Consolidation"];
+            pump?: string | components["schemas"]["PumpRequest"];
             count?: number;
             new?: boolean;
             ageYears?: number;
@@ -3118,33 +3004,33 @@ export interface components {
             hoursPerDay?: number;
             balancing?: "as-built" | "trimmed";
         };
-        ConsolidationInput: {
-            loops: (string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"])[];
-            suction: components["schemas"]["RunElementInput"][];
-            manifold: components["schemas"]["RunElementInput"][];
-            intake?: components["schemas"]["IntakeInput"];
+        Consolidation: {
+            loops: (string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"])[];
+            suction: components["schemas"]["RunElementRequest"][];
+            manifold: components["schemas"]["RunElementRequest"][];
+            intake?: components["schemas"]["IntakeRequest"];
         };
-        ComparisonExtraInput: {
+        ComparisonExtra: {
             name: string;
             kind: "pipework" | "installation" | "operation" | "environment" | "disposal";
             cost: number;
             year: number;
             everyYears?: number;
         };
-        ComparisonRiskInput: {
+        ComparisonRisk: {
             valueAtRisk: number;
             survivalHours: number;
             meanRestoreHours: number;
             requiredShare?: number;
         };
         ComparisonList: {
-            items: components["schemas"]["ComparisonListed"][];
+            items: components["schemas"]["ComparisonSummary"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        ComparisonListed: {
+        ComparisonSummary: {
             id: string;
             version: number;
             createdAt: string;
@@ -3182,16 +3068,16 @@ export interface components {
                 [key: string]: string;
             };
         };
-        BillOfMaterialsRequestInput: {
-            loop: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            prices?: components["schemas"]["MaterialPriceInput"][];
+        BillOfMaterialsRequest: {
+            loop: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            prices?: components["schemas"]["MaterialPrice"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        MaterialPriceInput: {
+        MaterialPrice: {
             name: string;
             price: number;
             stockLength?: number | string;
@@ -3217,9 +3103,9 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
         };
-        SparesRequestInput: {
+        SparesRequest: {
             pump?: string;
-            failures?: components["schemas"]["FailuresInput"];
+            failures?: components["schemas"]["Failures"];
             positions?: number;
             leadTimeDays: number;
             confidence?: number;
@@ -3245,7 +3131,7 @@ export interface components {
             discountRate: number;
             carryOver: boolean;
             candidates: components["schemas"]["Upgrade"][];
-            upgrades: components["schemas"]["UpgradePlanItem"][];
+            upgrades: components["schemas"]["PlannedUpgrade"][];
             leftOut: components["schemas"]["UpgradeLeftOut"][];
             yearByYear: components["schemas"]["UpgradePlanYear"][];
             moreBudget: components["schemas"]["UpgradePlanMoreBudget"];
@@ -3265,7 +3151,7 @@ export interface components {
             lastYear?: number;
             mandatory?: boolean;
         };
-        UpgradePlanItem: {
+        PlannedUpgrade: {
             candidate: number;
             name: string;
             year: number;
@@ -3293,38 +3179,28 @@ export interface components {
             solution: "optimal" | "time-limit";
             optimalityGap: number | null;
         };
-        UpgradePlanInput: {
+        UpgradePlanRequest: {
             name?: string;
             years: number;
             budget: number[];
             discountRate: number;
             carryOver?: boolean;
             currency?: string;
-            candidates: components["schemas"]["UpgradeInput"][];
+            candidates: components["schemas"]["Upgrade"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        UpgradeInput: {
-            name: string;
-            cost: number;
-            yearlySaving: number;
-            lifeYears: number;
-            group?: string;
-            firstYear?: number;
-            lastYear?: number;
-            mandatory?: boolean;
-        };
         UpgradePlanList: {
-            items: components["schemas"]["UpgradePlanListed"][];
+            items: components["schemas"]["UpgradePlanSummary"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        UpgradePlanListed: {
+        UpgradePlanSummary: {
             id: string;
             version: number;
             createdAt: string;
@@ -3338,16 +3214,14 @@ export interface components {
             summary: string;
         };
         SiteSummary: {
-            counts: components["schemas"]["SummaryLoops"];
-            installedPumps: number;
-            storedPumps: number;
+            counts: components["schemas"]["SiteCounts"];
             power: number;
             annualEnergy: number;
             annualCost: number | null;
             currency: string;
-            belowRequired: components["schemas"]["SummaryShort"];
-            canTurnDown: components["schemas"]["SummaryAboveNeed"];
-            upkeep: components["schemas"]["SummaryAttention"];
+            belowRequired: components["schemas"]["BelowRequired"];
+            canTurnDown: components["schemas"]["CanTurnDown"];
+            upkeep: components["schemas"]["SiteUpkeep"];
             largestSavings: components["schemas"]["SummarySaving"][];
             assumptions: components["schemas"]["SummaryAssumptions"];
             summary: string;
@@ -3357,14 +3231,16 @@ export interface components {
                 [key: string]: string;
             };
         };
-        SummaryLoops: {
+        SiteCounts: {
             loops: number;
             scheduled: number;
             withoutPump: number;
             withoutRequirement: number;
             unsolved: number;
+            installedPumps: number;
+            storedPumps: number;
         };
-        SummaryShort: {
+        BelowRequired: {
             count: number;
             loops: {
                 loop: {
@@ -3379,7 +3255,7 @@ export interface components {
                 phase: string | null;
             }[];
         };
-        SummaryAboveNeed: {
+        CanTurnDown: {
             count: number;
             loops: {
                 loop: {
@@ -3393,7 +3269,7 @@ export interface components {
                 annualCostSaving: number | null;
             }[];
         };
-        SummaryAttention: {
+        SiteUpkeep: {
             service: {
                 annualHours: number;
                 annualParts: number;
@@ -3425,13 +3301,16 @@ export interface components {
             annualEnergySaving: number;
             annualCostSaving: number | null;
             purchaseCost: number | null;
-            simplePayback: number | null;
-            paybackBeyondSetting: number | null;
+            payback: components["schemas"]["SummaryPayback"];
             turnDown: {
                 setting: number;
                 annualEnergySaving: number;
                 annualCostSaving: number | null;
             } | null;
+        };
+        SummaryPayback: {
+            simple: number | null;
+            beyondTurnDown: number | null;
         };
         SummaryAssumptions: {
             year: number;
@@ -3464,12 +3343,12 @@ export interface components {
             annualParts: number;
             annualCost: number | null;
             currency: string;
-            cautions: components["schemas"]["Caution"][];
-            units: {
+            cautions?: components["schemas"]["Caution"][];
+            units?: {
                 [key: string]: string;
             };
         };
-        MaintenanceTaskInput: {
+        MaintenanceTaskRequest: {
             name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3498,45 +3377,21 @@ export interface components {
             firstDue: string;
         };
         MaintenanceTaskList: {
-            items: components["schemas"]["MaintenanceTaskItem"][];
+            items: components["schemas"]["MaintenanceTask"][];
             next: string | null;
             today: string;
-            upkeep: components["schemas"]["MaintenanceAttention"];
+            upkeep: components["schemas"]["Upkeep"];
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
         };
-        MaintenanceTaskItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
-            every: string;
-            minutes: number;
-            parts: number;
-            loop?: string;
-            pump?: string;
-            firstDue: string;
-            nextDue: string;
-            due: boolean;
-            overdue: boolean;
-            daysUntilDue: number;
-            lastDone: string | null;
-            completionCount: number;
-            timesPerYear: number;
-            annualHours: number;
-            annualParts: number;
-            annualCost: number | null;
-            currency: string;
-        };
-        MaintenanceAttention: {
-            tasks: number;
-            due: number;
-            overdue: number;
+        Upkeep: {
+            counts: {
+                tasks: number;
+                due: number;
+                overdue: number;
+            };
             annualHours: number;
             annualParts: number;
             annualLabour: number | null;
@@ -3553,12 +3408,12 @@ export interface components {
             day: string;
             minutes?: number;
             note?: string;
-            nextDue: string;
-            units: {
+            nextDue?: string;
+            units?: {
                 [key: string]: string;
             };
         };
-        CompletionInput: {
+        CompletionRequest: {
             at: string;
             minutes?: number;
             note?: string;
@@ -3572,32 +3427,21 @@ export interface components {
             nextDue?: unknown;
         };
         CompletionList: {
-            items: components["schemas"]["CompletionItem"][];
+            items: components["schemas"]["Completion"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        CompletionItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            task: string;
-            at: string;
-            day: string;
-            minutes?: number;
-            note?: string;
-        };
         StarterTasks: {
-            items: components["schemas"]["MaintenanceTaskItem"][];
+            items: components["schemas"]["MaintenanceTask"][];
             existingCount: number;
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
         };
-        StarterRequestInput: {
+        StarterTasksRequest: {
             firstDue?: string;
         };
         PipeTable: {
@@ -3631,7 +3475,7 @@ export interface components {
                 description: string;
                 source: string;
                 partOpeningSource: string | null;
-                fromMemory: boolean;
+                verified: boolean;
             }[];
         };
         WaterProperties: {
@@ -3654,47 +3498,34 @@ export interface components {
                 source: string;
             }[];
         };
-        SiteCopy: {
+        SiteExport: {
             format: "loopwright-site";
             formatVersion: 2;
-            site: components["schemas"]["SiteItem"];
-            tariffs: components["schemas"]["TariffItem"][];
-            pumps: components["schemas"]["PumpItem"][];
-            loops: components["schemas"]["LoopItem"][];
-            schedules: components["schemas"]["ScheduleItem"][];
-            comparisons: components["schemas"]["ComputedCopy"][];
-            upgradePlans: components["schemas"]["ComputedCopy"][];
-            maintenanceTasks: components["schemas"]["MaintenanceTaskCopy"][];
-            completions: components["schemas"]["CompletionCopy"][];
-            calibrations: components["schemas"]["CalibrationCopy"][];
-            readings: components["schemas"]["ReadingsCopy"][];
+            site: components["schemas"]["Site"];
+            tariffs: components["schemas"]["Tariff"][];
+            pumps: components["schemas"]["Pump"][];
+            loops: components["schemas"]["Loop"][];
+            schedules: components["schemas"]["ExportedSchedule"][];
+            comparisons: components["schemas"]["StoredAnswer"][];
+            upgradePlans: components["schemas"]["StoredAnswer"][];
+            maintenanceTasks: components["schemas"]["ExportedMaintenanceTask"][];
+            completions: components["schemas"]["ExportedCompletion"][];
+            calibrations: components["schemas"]["AppliedCalibration"][];
+            readings: components["schemas"]["ReadingsBlock"][];
             units: {
                 [key: string]: string;
             };
         };
-        SiteItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            name: string;
-            timeZone: string;
-            currency: string;
-            elevation: number;
-            price: number | null;
-            tariff: string | null;
-            labourRate: number | null;
-        };
-        ScheduleItem: {
+        ExportedSchedule: {
             id: string;
             version: number;
             createdAt: string;
             updatedAt: string;
             tariff: string | null;
-            phases: components["schemas"]["PhaseItem"][];
-            emergency?: components["schemas"]["EmergencyItem"];
+            phases: components["schemas"]["ExportedPhase"][];
+            emergency?: components["schemas"]["ExportedEmergency"];
         };
-        PhaseItem: {
+        ExportedPhase: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -3709,11 +3540,11 @@ export interface components {
             rampMinutes?: number;
             pulse?: components["schemas"]["Pulse"];
         };
-        EmergencyItem: {
+        ExportedEmergency: {
             factor: number;
             batteryEnergy?: number;
         };
-        ComputedCopy: {
+        StoredAnswer: {
             id: string;
             version: number;
             createdAt: string;
@@ -3722,7 +3553,7 @@ export interface components {
                 [key: string]: unknown;
             };
         };
-        MaintenanceTaskCopy: {
+        ExportedMaintenanceTask: {
             id: string;
             version: number;
             createdAt: string;
@@ -3737,7 +3568,7 @@ export interface components {
             pump?: string;
             firstDue: string;
         };
-        CompletionCopy: {
+        ExportedCompletion: {
             id: string;
             version: number;
             createdAt: string;
@@ -3748,7 +3579,7 @@ export interface components {
             minutes?: number;
             note?: string;
         };
-        CalibrationCopy: {
+        AppliedCalibration: {
             id: string;
             version: number;
             createdAt: string;
@@ -3790,7 +3621,7 @@ export interface components {
                 modelVersion: string;
             };
         };
-        ReadingsCopy: {
+        ReadingsBlock: {
             id: string;
             version: number;
             createdAt: string;
@@ -3798,35 +3629,37 @@ export interface components {
             loop: string;
             readings: components["schemas"]["Reading"][];
         };
-        SiteCopyCounts: {
-            tariffs: number;
-            pumps: number;
-            loops: number;
-            schedules: number;
-            comparisons: number;
-            upgradePlans: number;
-            maintenanceTasks: number;
-            completions: number;
-            calibrations: number;
-            readings: number;
+        ImportResult: {
+            counts: {
+                tariffs: number;
+                pumps: number;
+                loops: number;
+                schedules: number;
+                comparisons: number;
+                upgradePlans: number;
+                maintenanceTasks: number;
+                completions: number;
+                calibrations: number;
+                readings: number;
+            };
         };
-        SiteCopyInput: {
+        SiteExportRequest: {
             format: "loopwright-site";
             formatVersion: 2;
-            site: components["schemas"]["SiteInput"];
-            tariffs?: components["schemas"]["TariffInput"][];
-            pumps?: components["schemas"]["PumpInput"][];
-            loops?: components["schemas"]["LoopInput"][];
-            schedules?: components["schemas"]["ScheduleInput"][];
-            comparisons?: components["schemas"]["ComputedCopyInput"][];
-            upgradePlans?: components["schemas"]["ComputedCopyInput"][];
-            maintenanceTasks?: components["schemas"]["MaintenanceTaskCopyInput"][];
-            completions?: components["schemas"]["CompletionCopyInput"][];
-            calibrations?: components["schemas"]["CalibrationCopyInput"][];
-            readings?: components["schemas"]["ReadingsCopyInput"][];
+            site: components["schemas"]["SiteRequest"];
+            tariffs?: components["schemas"]["TariffRequest"][];
+            pumps?: components["schemas"]["PumpRequest"][];
+            loops?: components["schemas"]["LoopRequest"][];
+            schedules?: components["schemas"]["ScheduleRequest"][];
+            comparisons?: components["schemas"]["StoredAnswerRequest"][];
+            upgradePlans?: components["schemas"]["StoredAnswerRequest"][];
+            maintenanceTasks?: components["schemas"]["ExportedMaintenanceTaskRequest"][];
+            completions?: components["schemas"]["ExportedCompletionRequest"][];
+            calibrations?: components["schemas"]["AppliedCalibrationRequest"][];
+            readings?: components["schemas"]["ReadingsBlockRequest"][];
             units?: unknown;
         };
-        ComputedCopyInput: {
+        StoredAnswerRequest: {
             document: {
                 [key: string]: unknown;
             };
@@ -3836,7 +3669,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        MaintenanceTaskCopyInput: {
+        ExportedMaintenanceTaskRequest: {
             name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3864,7 +3697,7 @@ export interface components {
             cautions?: unknown;
             firstDue: string;
         };
-        CompletionCopyInput: {
+        ExportedCompletionRequest: {
             task: string;
             at: string;
             day: string;
@@ -3876,7 +3709,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        CalibrationCopyInput: {
+        AppliedCalibrationRequest: {
             loop: string;
             sequence: number;
             appliedAt: string;
@@ -3919,9 +3752,9 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        ReadingsCopyInput: {
+        ReadingsBlockRequest: {
             loop: string;
-            readings: components["schemas"]["ReadingInput"][];
+            readings: components["schemas"]["ReadingRequest"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -3932,7 +3765,7 @@ export interface components {
             state: "ok";
             programVersion: string;
         };
-        Specification: {
+        OpenApiDocument: {
             [key: string]: unknown;
         };
     };
@@ -4119,7 +3952,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SiteInput"];
+                "application/json": components["schemas"]["SiteRequest"];
             };
         };
         responses: {
@@ -4197,7 +4030,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["PumpInput"];
+                "application/json": components["schemas"]["PumpRequest"];
             };
         };
         responses: {
@@ -4275,7 +4108,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["PumpInput"];
+                "application/json": components["schemas"]["PumpRequest"];
             };
         };
         responses: {
@@ -4563,7 +4396,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LoopInput"];
+                "application/json": components["schemas"]["LoopRequest"];
             };
         };
         responses: {
@@ -4641,7 +4474,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LoopInput"];
+                "application/json": components["schemas"]["LoopRequest"];
             };
         };
         responses: {
@@ -4759,7 +4592,7 @@ interface operations {
             query?: {
                 pump?: string;
                 setting?: number;
-                velocity?: number | string;
+                reachVelocity?: number | string;
                 count?: number;
                 price?: number;
                 hoursPerDay?: number;
@@ -4846,7 +4679,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["TariffInput"];
+                "application/json": components["schemas"]["TariffRequest"];
             };
         };
         responses: {
@@ -4924,7 +4757,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["TariffInput"];
+                "application/json": components["schemas"]["TariffRequest"];
             };
         };
         responses: {
@@ -5053,7 +4886,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ScheduleInput"];
+                "application/json": components["schemas"]["ScheduleRequest"];
             };
         };
         responses: {
@@ -5275,7 +5108,7 @@ interface operations {
     getScheduleChart: {
         parameters: {
             query?: {
-                date?: string;
+                day?: string;
                 units?: "metric" | "us";
             };
             header?: never;
@@ -5447,7 +5280,7 @@ interface operations {
             query?: {
                 from?: string;
                 to?: string;
-                by?: "hour" | "day";
+                groupBy?: "hour" | "day";
                 limit?: number;
                 cursor?: string;
                 units?: "metric" | "us";
@@ -5497,7 +5330,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ReadingsInput"];
+                "application/json": components["schemas"]["ReadingsRequest"];
                 "text/csv": string;
             };
         };
@@ -5507,7 +5340,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ReadingsTaken"];
+                    "application/json": components["schemas"]["ReadingsAccepted"];
                 };
             };
             400: components["responses"]["Problem400"];
@@ -5653,7 +5486,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["CalibrationRequestInput"];
+                "application/json": components["schemas"]["CalibrationRequest"];
             };
         };
         responses: {
@@ -5737,7 +5570,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["RecommendationInput"];
+                "application/json": components["schemas"]["RecommendationRequest"];
             };
         };
         responses: {
@@ -5820,7 +5653,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ScreenSizeRequestInput"];
+                "application/json": components["schemas"]["ScreenSizeRequest"];
             };
         };
         responses: {
@@ -5857,7 +5690,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LeakExposureRequestInput"];
+                "application/json": components["schemas"]["LeakExposureRequest"];
             };
         };
         responses: {
@@ -5933,7 +5766,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ComparisonRequestInput"];
+                "application/json": components["schemas"]["ComparisonRequest"];
             };
         };
         responses: {
@@ -6044,7 +5877,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["BillOfMaterialsRequestInput"];
+                "application/json": components["schemas"]["BillOfMaterialsRequest"];
             };
         };
         responses: {
@@ -6082,7 +5915,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SparesRequestInput"];
+                "application/json": components["schemas"]["SparesRequest"];
             };
         };
         responses: {
@@ -6158,7 +5991,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["UpgradePlanInput"];
+                "application/json": components["schemas"]["UpgradePlanRequest"];
             };
         };
         responses: {
@@ -6347,7 +6180,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["MaintenanceTaskInput"];
+                "application/json": components["schemas"]["MaintenanceTaskRequest"];
             };
         };
         responses: {
@@ -6425,7 +6258,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["MaintenanceTaskInput"];
+                "application/json": components["schemas"]["MaintenanceTaskRequest"];
             };
         };
         responses: {
@@ -6550,7 +6383,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["CompletionInput"];
+                "application/json": components["schemas"]["CompletionRequest"];
             };
         };
         responses: {
@@ -6662,7 +6495,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["StarterRequestInput"];
+                "application/json": components["schemas"]["StarterTasksRequest"];
             };
         };
         responses: {
@@ -6865,7 +6698,7 @@ interface operations {
     exportSite: {
         parameters: {
             query?: {
-                readings?: "true" | "false";
+                exclude?: "readings";
                 units?: "metric" | "us";
                 pointer?: string;
             };
@@ -6880,7 +6713,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SiteCopy"];
+                    "application/json": components["schemas"]["SiteExport"];
                     "text/plain": string;
                 };
             };
@@ -6907,7 +6740,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SiteCopyInput"];
+                "application/json": components["schemas"]["SiteExportRequest"];
             };
         };
         responses: {
@@ -6916,7 +6749,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SiteCopyCounts"];
+                    "application/json": components["schemas"]["ImportResult"];
                 };
             };
             400: components["responses"]["Problem400"];
@@ -7014,7 +6847,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["Specification"];
+                    "application/json": components["schemas"]["OpenApiDocument"];
                     "text/plain": string;
                 };
             };
