@@ -20,7 +20,6 @@ export const RETIRED_NAMES: ReadonlyMap<string, string> = new Map([
   ['boreUp', 'largerPipe'],
   ['aboveNeed', 'canTurnDown'],
   ['attention', 'upkeep'],
-  ['storedPumps', 'counts.storedPumps'],
   ['simplePayback', 'payback.simple'],
   ['paybackBeyondSetting', 'payback.beyondTurnDown'],
   ['settingAlone', 'turnDown'],

@@ -2,6 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -28,7 +29,7 @@ const material = (context: SchemaContext) =>
       examples: [1],
     }),
     cost: nullable(
-      computedNumber(context, { description: 'Null where the list has no price.', example: 36.25 }),
+      computedMoney(context, { description: 'Null where the list has no price.', example: 36.25 }),
     ),
   });
 

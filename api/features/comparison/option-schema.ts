@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import type { ByElement, COST_ELEMENTS, CostElement } from '../../../models/money/option-costs.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { money } from '../../fields/money.ts';
+import { computedMoney, money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -110,7 +110,7 @@ const againstFirst = (context: SchemaContext) => ({
   }),
   breakEvenPrice: described(
     context,
-    nullable(computedNumber(context, { description: 'Money.', example: 0.09 })),
+    nullable(computedMoney(context, { description: 'Money.', example: 0.09 })),
     {
       description:
         'Money per kWh at which it costs as much as the first option in present value; null without such a price.',

@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
@@ -118,13 +119,13 @@ export const dutyShape = (context: SchemaContext) => ({
   ),
   annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 750.769 }),
   annualCost: nullable(
-    computedNumber(context, {
+    computedMoney(context, {
       description: 'Cost of that energy in the currency; null without a price.',
       example: 157.661,
     }),
   ),
   lifeCycleCost: nullable(
-    computedNumber(context, {
+    computedMoney(context, {
       description:
         'Present value of purchase, energy, service and repairs in the currency; null unless a recommendation is asked for `life-cycle-cost`.',
       example: 2480,

@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { settingField } from '../../fields/setting-field.ts';
@@ -16,7 +17,7 @@ import { feasibleField, infeasibleShape } from './infeasible-fields.ts';
 import { servedOutlets } from './outlet-schema.ts';
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  nullable(computedNumber(context, { description: `${description} Null without a price.`, example }));
+  nullable(computedMoney(context, { description: `${description} Null without a price.`, example }));
 
 const useShape = (context: SchemaContext) => ({
   annualEnergy: computed(context, 'energy', { description: 'Energy of the year.', example: 178.2 }),

@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { answeredKey } from '../../fields/key-field.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -23,7 +24,7 @@ const record = (context: SchemaContext, of: string) =>
   );
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  described(context, nullable(computedNumber(context, { description, example })), {
+  described(context, nullable(computedMoney(context, { description, example })), {
     description: `${description} [money]; null where it is not known.`,
     examples: [example],
   });

@@ -15,9 +15,17 @@ export const upgradePlanTable = tableOf(upgradePlanSchema, 'candidates', [
   'cost',
   'yearlySaving',
   'lifeYears',
-  { name: 'presentValue', of: (_, { upgrades: items }, place) => ofPlace(items, place)?.presentValue },
+  {
+    name: 'presentValue',
+    of: (_, { upgrades: items }, place) => ofPlace(items, place)?.presentValue,
+    unit: 'money',
+  },
   { name: 'reason', of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.reason },
-  { name: 'additionalBudget', of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.additionalBudget },
+  {
+    name: 'additionalBudget',
+    of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.additionalBudget,
+    unit: 'money',
+  },
 ]);
 
 export const upgradePlanListTable = tableOf(upgradePlanList, 'items', [
@@ -25,6 +33,7 @@ export const upgradePlanListTable = tableOf(upgradePlanList, 'items', [
   'name',
   'years',
   'presentValue',
+  'currency',
   'solution',
   'version',
   'createdAt',

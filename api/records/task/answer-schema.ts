@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { answeredKey } from '../../fields/key-field.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -31,7 +32,7 @@ export const nextDueField = (context: SchemaContext) =>
 const NO_RATE = 'null where the site has no `labourRate`.';
 
 export const annualCostField = (context: SchemaContext, description: string, example: number) =>
-  nullable(computedNumber(context, { description: `${description}; ${NO_RATE}`, example }));
+  nullable(computedMoney(context, { description: `${description}; ${NO_RATE}`, example }));
 
 export const currencyField = (context: SchemaContext) =>
   described(context, z.string(), { description: "The site's currency.", examples: ['EUR'] });
@@ -59,7 +60,7 @@ const taskShape = (context: SchemaContext) => ({
     example: 52.1429,
   }),
   annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 8.69048 }),
-  annualParts: computedNumber(context, { description: 'What parts cost a year.', example: 0 }),
+  annualParts: computedMoney(context, { description: 'What parts cost a year.', example: 0 }),
   annualCost: annualCostField(context, 'What parts and work cost a year', 260.714),
   currency: currencyField(context),
 });
@@ -115,7 +116,7 @@ const attention = perContext((context) =>
         { description: 'Numbers of checks.' },
       ),
       annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 14.2 }),
-      annualParts: computedNumber(context, { description: 'What parts cost a year.', example: 40 }),
+      annualParts: computedMoney(context, { description: 'What parts cost a year.', example: 40 }),
       annualLabour: annualCostField(context, 'What the hours cost', 426),
       annualCost: annualCostField(context, 'What parts and work cost a year', 466),
       currency: currencyField(context),

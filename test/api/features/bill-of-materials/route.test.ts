@@ -63,7 +63,7 @@ describe('the bill of the kelp flume', () => {
 
   it('comes as a table', async () => {
     const text = await (await ask({ loop: app.loopId }, '?format=csv')).text();
-    expect(text.split('\r\n')[0]).toBe('kind,name,count,length [m],piecesToBuy,cost');
+    expect(text.split('\r\n')[0]).toBe('kind,name,count,length [m],piecesToBuy,cost [EUR]');
   });
 
   it.each([

@@ -137,7 +137,7 @@ describe('the summary of a site', () => {
   it('is a table of savings in CSV, one value by its pointer, and in other units', async () => {
     const csv = await (await app.call('/v1/summary', { headers: { Accept: 'text/csv' } })).text();
     expect(csv.split('\r\n')[0]).toBe(
-      'loopName,kind,pumpName,count,setting [%],annualEnergySaving [kWh],annualCostSaving,purchaseCost,paybackSimple,paybackBeyondTurnDown',
+      'loopName,kind,pumpName,count,setting [%],annualEnergySaving [kWh],annualCostSaving [EUR],purchaseCost [EUR],paybackSimple,paybackBeyondTurnDown',
     );
     const power = await app.call('/v1/summary?pointer=/power');
     expectClose(Number(await power.text()), (await summaryOf(app)).power, SUMMED);

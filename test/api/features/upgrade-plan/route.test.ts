@@ -117,7 +117,7 @@ describe('an upgrade plan', () => {
     const csv = await (await app.call(`/v1/upgrade-plans/${id}?format=csv`)).text();
     const lines = csv.split('\r\n');
     expect(lines[0]).toBe(
-      'candidate,name,year,cost,yearlySaving,lifeYears,presentValue,reason,additionalBudget',
+      'candidate,name,year,cost [EUR],yearlySaving [EUR],lifeYears,presentValue [EUR],reason,additionalBudget [EUR]',
     );
     expect(lines).toHaveLength(8);
     const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/upgrades/0/year`);
@@ -133,7 +133,7 @@ describe('an upgrade plan', () => {
     expect(items[0]).not.toHaveProperty('candidates');
     const csv = await app.call('/v1/upgrade-plans', { headers: { Accept: 'text/csv' } });
     expect((await csv.text()).split('\r\n')[0]).toBe(
-      'id,name,years,presentValue,solution,version,createdAt,updatedAt',
+      'id,name,years,presentValue,currency,solution,version,createdAt,updatedAt',
     );
     const path = `/v1/upgrade-plans/${id}`;
     expect((await app.call(path, { method: 'DELETE' })).status).toBe(428);
