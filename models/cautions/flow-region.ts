@@ -7,13 +7,12 @@ import { type CautionOf, topic } from './topic.ts';
 export const FLOW_REGION = topic({
   'pump-flow-limits': {
     severity: 'warning',
-    sentence: 'The duty lies outside the flow limits entered for the pump.',
+    text: 'The duty lies outside the flow limits entered for the pump.',
     source: 'flow limits as entered',
   },
   'off-preferred-region': {
     severity: 'warning',
-    sentence:
-      'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed: the pump wears sooner and wastes power there.',
+    text: 'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed: the pump wears sooner and wastes power there.',
     source: 'preferred operating region, ANSI/HI 9.6.3, as trade articles give it',
   },
 });

@@ -5,19 +5,19 @@ import { EQUAL } from '../selection/criteria.ts';
 import { type CautionOf, topic } from './topic.ts';
 
 export const OUTLETS = topic({
-  'outlet-short': {
+  'outlet-below-required': {
     severity: 'warning',
-    sentence: 'Gets less than its required flow.',
+    text: 'Gets less than its required flow.',
     source: 'requirements as entered',
   },
   'outlet-above-maximum': {
     severity: 'warning',
-    sentence: 'Gets more than its maximum flow.',
+    text: 'Gets more than its maximum flow.',
     source: 'requirements as entered',
   },
   'reverse-flow': {
     severity: 'warning',
-    sentence: 'Water runs backwards through an outlet.',
+    text: 'Water runs backwards through an outlet.',
     source: 'network solution',
   },
 });
@@ -35,7 +35,7 @@ export function outletCautions(
   const above = namesWhere(({ flow, maximumFlow }) => flow > (maximumFlow ?? Infinity) * (1 + EQUAL));
   const reversed = namesWhere(({ flow }) => flow < -EQUAL * largest);
   return [
-    ...OUTLETS.when(short.length > 0, 'outlet-short', short),
+    ...OUTLETS.when(short.length > 0, 'outlet-below-required', short),
     ...OUTLETS.when(above.length > 0, 'outlet-above-maximum', above),
     ...OUTLETS.when(reversed.length > 0, 'reverse-flow', reversed),
   ];

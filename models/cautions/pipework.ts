@@ -9,18 +9,17 @@ import { type CautionOf, topic } from './topic.ts';
 export const PIPEWORK = topic({
   'split-loss-missing': {
     severity: 'note',
-    sentence: 'A split has neither a tee fitting nor a stated split loss: its loss is left out.',
+    text: 'A split has neither a tee fitting nor a stated split loss: its loss is left out.',
     source: 'pipework as entered',
   },
   'tee-understated': {
     severity: 'note',
-    sentence:
-      'A tee fitting carries under half of the combined flow: its fixed K on the branch flow understates the loss; state the split instead.',
+    text: 'A tee fitting carries under half of the combined flow: its fixed K on the branch flow understates the loss; state the split instead.',
     source: 'diverging tees, Crane TP-410 (2009)',
   },
   'pipe-velocity': {
     severity: 'warning',
-    sentence: 'Water runs faster than the velocity limit in a pipe.',
+    text: 'Water runs faster than the velocity limit in a pipe.',
     source:
       'limit as stated; 1.5 m/s (5 ft/s) for plastic pipe with fast valves, technical notes of pipe makers',
   },

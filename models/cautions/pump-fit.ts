@@ -9,32 +9,28 @@ import { type CautionOf, topic } from './topic.ts';
 export const PUMP_FIT = topic({
   'head-points-disagree': {
     severity: 'warning',
-    sentence:
-      'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
+    text: 'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
     source:
       'root mean square of the residuals above 3 % of the largest head; published tables are met within 0.5 %',
   },
   'head-below-zero': {
     severity: 'note',
-    sentence:
-      'The fitted head falls below zero before the largest entered flow: nothing told of the pump holds out there.',
+    text: 'The fitted head falls below zero before the largest entered flow: nothing told of the pump holds out there.',
     source: 'rule of the head-curve fit',
   },
   'power-points-disagree': {
     severity: 'warning',
-    sentence:
-      'The power points lie far from the law fitted to them: one may be mistyped, or was taken at another speed than its setting says.',
+    text: 'The power points lie far from the law fitted to them: one may be mistyped, or was taken at another speed than its setting says.',
     source: 'root mean square of entered over fitted power, standby apart, above 10 %',
   },
   'power-exponent': {
     severity: 'warning',
-    sentence:
-      'The power points follow an exponent of speed outside 2.5 to 3.3: standby power may be missing, or the setting is not the speed.',
+    text: 'The power points follow an exponent of speed outside 2.5 to 3.3: standby power may be missing, or the setting is not the speed.',
     source: 'affinity laws',
   },
   'power-exponent-assumed': {
     severity: 'note',
-    sentence: 'Power is entered at one speed only: the cube law was assumed for the others.',
+    text: 'Power is entered at one speed only: the cube law was assumed for the others.',
     source: 'affinity laws',
   },
 });

@@ -4,31 +4,29 @@ import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const SUCTION = topic({
-  'suction-boils': {
+  'suction-vaporises': {
     severity: 'danger',
-    sentence:
-      'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
+    text: 'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
     source: 'NPSH available of 0 or below',
   },
   'submerged-above-surface': {
     severity: 'warning',
-    sentence:
-      'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
+    text: 'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
     source: 'pump and loop as entered',
   },
   cavitation: {
     severity: 'danger',
-    sentence: 'NPSH available is below NPSH required: the pump will cavitate.',
+    text: 'NPSH available is below NPSH required: the pump will cavitate.',
     source: 'definition of NPSH required',
   },
   'npsh-margin': {
     severity: 'warning',
-    sentence: 'NPSH available is less than 1.3 times NPSH required.',
+    text: 'NPSH available is less than 1.3 times NPSH required.',
     source: 'margin ratio 1.3 as in Crane TP-410 (2009) Example 7-32; ANSI/HI 9.6.1 from memory',
   },
   'npsh-not-checked': {
     severity: 'note',
-    sentence: 'The pump has no NPSH points: cavitation was not checked.',
+    text: 'The pump has no NPSH points: cavitation was not checked.',
     source: COMMON_PRACTICE,
   },
 });
@@ -50,12 +48,12 @@ export function suctionCautions(
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly CautionOf<typeof SUCTION>[] {
   const { available, required } = npshFigures(context)(duty);
   if (required === null) {
-    const judged = context.limits.npsh
+    const judged = context.limits.enforceNpsh
       ? ['what was asked for is judged no further than that the water does not boil before the pump']
       : [];
-    return [...SUCTION.when(available <= 0, 'suction-boils'), SUCTION.give('npsh-not-checked', judged)];
+    return [...SUCTION.when(available <= 0, 'suction-vaporises'), SUCTION.give('npsh-not-checked', judged)];
   }
-  if (available <= 0) return [SUCTION.give('suction-boils')];
+  if (available <= 0) return [SUCTION.give('suction-vaporises')];
   if (available < required) return [SUCTION.give('cavitation')];
   return SUCTION.when(available < NPSH_MARGIN * required, 'npsh-margin');
 }

@@ -5,26 +5,22 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const TIME = topic({
   'phase-infeasible': {
     severity: 'danger',
-    sentence:
-      "No setting serves this phase: the highest setting inside the pump's own limits is told, and it does not give what is required.",
+    text: "No setting serves this phase: the highest setting inside the pump's own limits is told, and it does not give what is required.",
     source: 'requirements as entered',
   },
   'battery-as-stated': {
     severity: 'note',
-    sentence:
-      'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
+    text: 'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
     source: COMMON_PRACTICE,
   },
   'settings-thinned': {
     severity: 'note',
-    sentence:
-      'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
+    text: 'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
     source: 'limit of the volume plan',
   },
   'time-mean-price': {
     severity: 'note',
-    sentence:
-      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule tells them.',
+    text: 'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule tells them.',
     source: 'tariff as entered',
   },
 });

@@ -44,6 +44,6 @@ function steadySetting({ volume, own }: PhasePlan, minutes: number): number {
   if (volume === null) return own.setting;
   const { demand, choices } = volume;
   const running = choices.filter(({ setting }) => setting > 0).toSorted((a, b) => a.setting - b.setting);
-  const needed = demand.perDay / (minutes * SECONDS_PER_MINUTE);
+  const needed = demand.volume / (minutes * SECONDS_PER_MINUTE);
   return (running.find(({ flow }) => flow >= needed) ?? own).setting;
 }

@@ -121,7 +121,7 @@ function planPhase(
     return fits ? found : { ...found, feasible: false };
   };
   const dutyOf = rememberedDuty((setting) => dutyAt(opened.sampled(), station, setting), known?.duties);
-  const { volume, pulse } = phase;
+  const { dailyVolume: volume, pulse } = phase;
   if (volume !== undefined) {
     const own = known?.own ?? solve(nothing);
     const loop = model(nothing);

@@ -65,9 +65,9 @@ const DATA_REACH = 1.1;
 export function criteriaFor(context: CriteriaContext): readonly Criterion[] {
   const { pump, limits } = context;
   return [
-    efficiencyPossible(limits.efficiency),
+    efficiencyPossible(limits.maximumEfficiency),
     ...outletsServed(context),
-    ...(limits.extrapolation ? [] : [insideData(pump)]),
+    ...(limits.allowExtrapolation ? [] : [insideData(pump)]),
     ...outletsBelowMaximum(context),
     ...screenGentle(context),
     ...flowLimits(pump),
@@ -193,7 +193,7 @@ function screenGentle({ loop: { entered: loop }, limits }: CriteriaContext): rea
 
 /** Without points for what the pump requires, that the water does not boil before it: NPSH available of 0 or more. */
 function npshMet(context: CriteriaContext): readonly Criterion[] {
-  if (!context.limits.npsh) return [];
+  if (!context.limits.enforceNpsh) return [];
   const reason = 'npsh';
   const figuresAt = npshFigures(context);
   return [

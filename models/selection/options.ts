@@ -13,11 +13,11 @@ export interface Limits {
   /** Velocity in a pipe above which a caution is given [m/s]. */
   readonly pipeVelocity: number;
   /** Wire-to-water efficiency above which the entered points cannot be right [-]. */
-  readonly efficiency: number;
+  readonly maximumEfficiency: number;
   /** Whether a pump whose NPSH is not met is rejected. */
-  readonly npsh: boolean;
+  readonly enforceNpsh: boolean;
   /** Whether a duty beyond 1.1 times the largest entered flow is accepted. */
-  readonly extrapolation: boolean;
+  readonly allowExtrapolation: boolean;
 }
 
 /** 0.1524 m/s (0.5 ft/s): 40 CFR 125.84(b)(2), written for swimming fish, used as a borrowed yardstick. */
@@ -28,9 +28,9 @@ export const DEFAULT_LIMITS: Limits = {
   cloggedFraction: 0.5,
   screenBasis: 'mean',
   pipeVelocity: 1.5,
-  efficiency: 0.85,
-  npsh: false,
-  extrapolation: false,
+  maximumEfficiency: 0.85,
+  enforceNpsh: false,
+  allowExtrapolation: false,
 };
 
 export type Balancing = 'as-built' | 'trimmed';

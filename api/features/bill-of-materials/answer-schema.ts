@@ -23,7 +23,7 @@ const material = (context: SchemaContext) =>
       examples: [1],
     }),
     length: nullable(computed(context, 'length', { description: 'Of a pipe, all of it.', example: 2.5 })),
-    bought: nullable(z.int()).openapi({
+    piecesToBuy: nullable(z.int()).openapi({
       description: 'Pieces to buy; null of a pipe that is sold by any length.',
       examples: [1],
     }),
@@ -69,7 +69,7 @@ export const billSchema = perContext((context) =>
           'Elements that state a loss but not what causes it, and splits without a stated tee, as JSON pointers into the loop.',
         examples: [['/discharge/branches/1/run/0']],
       }),
-      extra: described(context, nullable(extra(context)), {
+      comparisonExtra: described(context, nullable(extra(context)), {
         description:
           'Null unless all that is on the bill has a price; else the total as one of the `extras` of an option of a comparison, to paste there.',
       }),

@@ -18,7 +18,7 @@ export function billOfMaterialsRoute(api: Api): void {
     {
       method: 'post',
       path: '/v1/bills-of-materials',
-      operationId: 'listMaterials',
+      operationId: 'computeBillOfMaterials',
       summary: "What is a loop's pipework made of, and what does it cost?",
       description:
         'Pipes by length, fittings, valves, tees, nozzles and screens by pieces, priced by the list that comes along. The pump is no part of it. The total can be pasted into the extras of a comparison. Nothing is stored.',
@@ -39,10 +39,10 @@ export function billOfMaterialsRoute(api: Api): void {
             { name: 'name' },
             { name: 'count' },
             { name: 'length', quantity: 'length' },
-            { name: 'bought' },
+            { name: 'piecesToBuy' },
             { name: 'cost' },
           ],
-          rows: materials.map(({ kind, name, count, length, bought, cost }) => [
+          rows: materials.map(({ kind, name, count, length, piecesToBuy: bought, cost }) => [
             kind,
             name,
             count,

@@ -132,9 +132,9 @@ async function applied(
   const { range } = await store.readingSpan({ siteId, loop: loop.id });
   const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
-    ...{ parameters, factors, badEnd, from, to },
+    ...{ parameters, factors, worstCase: badEnd, from, to },
     pump: { id: pump.id, fit: pump.fit },
-    readings: used,
+    readingCount: used,
     modelVersion: MODEL_VERSION,
   };
   const expectedVersion = loop.version;

@@ -5,7 +5,7 @@ import type { ExpectedVersion, Missing, RecordKey, Stale } from '../../store/ver
 
 /** One that was applied once; `undoneAt`: null while it has not been undone. Times in ms. */
 export interface CalibrationRecord {
-  readonly place: number;
+  readonly sequence: number;
   readonly appliedAt: number;
   readonly undoneAt: number | null;
   readonly calibration: AppliedCalibration;
@@ -45,10 +45,10 @@ export interface CalibrationStore {
 
 export interface CopiedCalibration {
   readonly loop: string;
-  readonly place: number;
+  readonly sequence: number;
   readonly appliedAt: number;
   readonly undoneAt: number | null;
-  readonly of: string;
+  readonly scope: string;
   readonly inUse: boolean;
   readonly calibration: AppliedCalibration;
 }

@@ -64,8 +64,8 @@ const year = perContext((context) =>
       elements: described(context, elements(context), { description: 'In the money of that year.' }),
       total: money(context, 'All elements.', 138.2),
       presentValue: money(context, 'What they are worth now.', 132.9),
-      running: money(context, 'Of that, what runs through the year; the rest is paid at its end.', 132.9),
-      cumulated: money(context, 'Present values up to and with this year.', 1092.9),
+      runningCost: money(context, 'Of that, what runs through the year; the rest is paid at its end.', 132.9),
+      cumulativePresentValue: money(context, 'Present values up to and with this year.', 1092.9),
     }),
     { description: 'A year of an option.' },
   ),
@@ -89,13 +89,13 @@ const payback = (context: SchemaContext) =>
 
 const yearly = (context: SchemaContext) => ({
   annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 339.9 }),
-  annualEnergyCost: money(context, 'Of that energy, at the price of today.', 71.4),
-  attention: z.strictObject({
-    devices: described(context, z.int(), { description: 'Pumps that it has.', examples: [1] }),
-    hours: computedNumber(context, { description: 'Hours of work a year.', example: 1.76667 }),
-    cost: money(context, 'Of them a year, parts included, today.', 93),
+  annualCost: money(context, 'Of that energy, at the price of today.', 71.4),
+  upkeep: z.strictObject({
+    pumpCount: described(context, z.int(), { description: 'Pumps that it has.', examples: [1] }),
+    annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 1.76667 }),
+    annualCost: money(context, 'Of them a year, parts included, today.', 93),
   }),
-  expectedLoss: z.strictObject({
+  annualExpectedLoss: z.strictObject({
     value: money(context, 'Of a year, at the rates that the counts give.', 48.5),
     low: money(context, 'At the least rates that the counts allow (95 %).', 5.9),
     high: money(context, 'At the greatest.', 175),
@@ -138,13 +138,13 @@ export const comparisonOption = perContext((context) =>
         examples: [true],
       }),
       presentValue: money(context, 'Life-cycle cost: what all of it is worth now.', 2292),
-      range: described(context, range(context, 'present value', 2260, 2410), {
+      presentValueInterval: described(context, range(context, 'present value', 2260, 2410), {
         description: 'By the doubt in the curves about the energy alone.',
       }),
       elements: described(context, elements(context), {
         description: 'The present value by cost element; they add up to it.',
       }),
-      years: described(context, z.array(year(context)), { description: 'Year by year, from 0.' }),
+      yearByYear: described(context, z.array(year(context)), { description: 'Year by year, from 0.' }),
       ...againstFirst(context),
       ...yearly(context),
       assemblies: described(context, z.array(comparisonAssemblyFigures(context)), {

@@ -20,7 +20,7 @@ export function specificationRoute(api: Api): void {
     {
       method: 'get',
       path: '/openapi.json',
-      operationId: 'getSpecification',
+      operationId: 'getOpenApiDocument',
       tag: 'service',
       summary: 'The OpenAPI document',
       description: 'Every operation, parameter and field of this service.',

@@ -34,7 +34,7 @@ interface DutyFacts {
     readonly lifeCycleCost?: number | null;
   };
   readonly trims: readonly Trim[];
-  readonly uncertainty: DutyAnswer['doubt'];
+  readonly uncertainty: DutyAnswer['uncertainty'];
   /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
   /** Whether it has no price where the ranking is by life-cycle cost. */
@@ -75,8 +75,8 @@ export function dutyAnswer({
     outlets: figures.map(({ maximumFlow, ...outlet }, i) => ({ ...outlet, reach: reaches[i] ?? null })),
     trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
-    onePumpDown: onePumpDownAnswer(context, duty),
-    doubt: uncertainty,
+    onePumpStopped: onePumpDownAnswer(context, duty),
+    uncertainty: uncertainty,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
     cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],
@@ -84,17 +84,17 @@ export function dutyAnswer({
 }
 
 const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({
-  branch: toPointer(path),
-  outlets: [...outlets],
+  pointer: toPointer(path),
+  outletNames: [...outlets],
   ...trim,
-  valve: valve === null ? null : toPointer(valve),
+  valvePointer: valve === null ? null : toPointer(valve),
 });
 
 /** What the loop still gets with one pump at rest. */
 function onePumpDownAnswer(
   { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
   duty: ExactDuty,
-): DutyAnswer['onePumpDown'] {
+): DutyAnswer['onePumpStopped'] {
   if (duty.flow === 0) return null;
   const down = solving(() => onePumpDown(loop, pump, duty));
   if (!down.ok || down.value === null) return null;
@@ -102,7 +102,9 @@ function onePumpDownAnswer(
   const outlets = outletFigures(loop.system.outlets, outletFlows);
   return {
     ...figures,
-    served: outlets.every(({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL)),
+    requiredFlowsMet: outlets.every(
+      ({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL),
+    ),
     outlets: outlets.map(({ name, flow, requiredFlow, margin }) => ({ name, flow, requiredFlow, margin })),
   };
 }

@@ -70,11 +70,11 @@ const outletSchema = (context: SchemaContext) =>
 
 const trimSchema = (context: SchemaContext) =>
   z.strictObject({
-    branch: described(context, z.string(), {
+    pointer: described(context, z.string(), {
       description: 'The branch that is throttled, as a JSON pointer into the loop.',
       examples: ['/discharge/branches/1'],
     }),
-    outlets: described(context, z.array(z.string()), {
+    outletNames: described(context, z.array(z.string()), {
       description: 'The outlets that it feeds.',
       examples: [['left', 'right']],
     }),
@@ -99,7 +99,7 @@ const trimSchema = (context: SchemaContext) =>
       }),
     ),
     kv: nullable(computedNumber(context, { description: 'Kv of the trim, m3/h at 1 bar.', example: 22.9 })),
-    valve: described(context, nullable(z.string()), {
+    valvePointer: described(context, nullable(z.string()), {
       description:
         'The valve of the branch that can make the trim, as a JSON pointer into the loop; null where it has none of known characteristic.',
       examples: ['/discharge/branches/1/run/1'],
@@ -171,8 +171,8 @@ export const dutyShape = (context: SchemaContext) => ({
     description: 'The throttling that `trimmed` supposes; empty as built.',
   }),
   perPump: perPumpSchema(context),
-  onePumpDown: onePumpDownField(context),
-  doubt: uncertaintyField(context),
+  onePumpStopped: onePumpDownField(context),
+  uncertainty: uncertaintyField(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

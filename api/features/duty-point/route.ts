@@ -62,7 +62,7 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
         example: example('answers/duty-point'),
         table: ({ outlets }) => ({
           columns: [
-            { name: 'name' },
+            { name: 'outletName' },
             { name: 'flow', quantity: 'flow' },
             { name: 'requiredFlow', quantity: 'flow' },
             { name: 'margin' },

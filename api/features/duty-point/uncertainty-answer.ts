@@ -26,7 +26,7 @@ export function uncertaintyAnswer({
   readonly land: (pump: PumpAtSetting) => ExactDuty;
   /** Duties that the figures shall include besides. */
   readonly others?: readonly ExactDuty[];
-}): DutyAnswer['doubt'] {
+}): DutyAnswer['uncertainty'] {
   const asked = assurance !== null && 'grade' in assurance ? assurance.grade : null;
   const grade = asked ?? pump.entered.grade ?? null;
   const solved = solving(() => uncertaintyRange({ pump, grade, duty, land, others }));

@@ -34,7 +34,7 @@ const requiredWords = ({ required, system }: LoopFigures, name: (text: string) =
     ? ''
     : `needed: ${say(required.flow, 'flow', system)} at ${say(required.head, 'head', system)}, where ${name(required.limitingOutlet)} just gets its flow`;
 
-function uncertaintyWords({ duty: { doubt: uncertainty } }: ShownPump, { system }: LoopFigures): string {
+function uncertaintyWords({ duty: { uncertainty } }: ShownPump, { system }: LoopFigures): string {
   const cause =
     uncertainty === null || uncertainty.grade === null ? '' : `acceptance grade ${uncertainty.grade} and `;
   const flow =

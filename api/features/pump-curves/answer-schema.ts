@@ -19,7 +19,7 @@ const r2 = (context: SchemaContext, of: string) =>
 
 const headSchema = (context: SchemaContext) =>
   z.strictObject({
-    powers: described(context, z.array(z.int()), {
+    exponents: described(context, z.array(z.int()), {
       description: 'Powers of Q/flowScale in the fit, 0 first.',
       examples: [[0, 2]],
     }),
@@ -133,8 +133,8 @@ export const curvesSchema = perContext((context) =>
     context,
     'Curves',
     z.strictObject({
-      head: headSchema(context),
-      power: powerSchema(context),
+      headFit: headSchema(context),
+      powerFit: powerSchema(context),
       bestEfficiencyPoint: nullable(
         z.strictObject({
           flow: computed(context, 'flow', {

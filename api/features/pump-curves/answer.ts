@@ -27,8 +27,8 @@ export function curvesAnswer(
   const { powers, coefficients, flowScale, range, r2, standardError, residuals, leaveOneOut } = headCurve;
   const { degreesOfFreedom, flowTerms, ...power } = powerLaw;
   return {
-    head: {
-      powers: [...powers],
+    headFit: {
+      exponents: [...powers],
       coefficients: [...coefficients],
       flowScale,
       range,
@@ -37,7 +37,7 @@ export function curvesAnswer(
       residuals: [...residuals],
       leaveOneOut,
     },
-    power: { ...power, flowTerms: [...flowTerms] },
+    powerFit: { ...power, flowTerms: [...flowTerms] },
     bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
     table: curveTable(model, { setting, points }),
     cautions: [...fitCautions(model)],

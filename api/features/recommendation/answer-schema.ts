@@ -89,15 +89,15 @@ const limitsSchema = (context: SchemaContext) =>
       description: 'Velocity in a pipe that is cautioned.',
       example: 1.5,
     }),
-    efficiency: computedNumber(context, {
+    maximumEfficiency: computedNumber(context, {
       description: 'Wire-to-water efficiency above which points cannot be right.',
       example: 0.85,
     }),
-    npsh: described(context, z.boolean(), {
+    enforceNpsh: described(context, z.boolean(), {
       description: 'Whether an unmet NPSH rejects.',
       examples: [false],
     }),
-    extrapolation: described(context, z.boolean(), {
+    allowExtrapolation: described(context, z.boolean(), {
       description: 'Whether a duty beyond 1.1 times the largest entered flow is accepted.',
       examples: [false],
     }),
@@ -167,8 +167,8 @@ export const recommendationSchema = perContext((context) =>
       }),
       counts: countsSchema(context),
       requiredDuty: requiredDutyField(context),
-      againstAsBuilt: againstAsBuiltField(context),
-      assurance: assuranceField(context),
+      trimEffect: againstAsBuiltField(context),
+      assuranceEffect: assuranceField(context),
       losses: lossesField(context),
       withoutScreenLimit: withoutScreenLimitField(context),
       drainBack: drainBackField(context),

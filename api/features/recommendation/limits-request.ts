@@ -8,7 +8,13 @@ import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-const { throughSlotVelocity, cloggedFraction, screenBasis, pipeVelocity, efficiency } = DEFAULT_LIMITS;
+const {
+  throughSlotVelocity,
+  cloggedFraction,
+  screenBasis,
+  pipeVelocity,
+  maximumEfficiency: efficiency,
+} = DEFAULT_LIMITS;
 
 const slotVelocity = (context: SchemaContext) =>
   described(
@@ -53,7 +59,7 @@ const members = (context: SchemaContext) =>
       example: pipeVelocity,
       default: pipeVelocity,
     }),
-    efficiency: numberField(context, {
+    maximumEfficiency: numberField(context, {
       description: 'Wire-to-water efficiency above which the entered points cannot be right.',
       minimum: 0,
       aboveMinimum: true,
@@ -61,11 +67,14 @@ const members = (context: SchemaContext) =>
       example: efficiency,
       default: efficiency,
     }),
-    npsh: yesOrNo(
+    enforceNpsh: yesOrNo(
       context,
       'Whether a pump whose NPSH is not met is rejected, where it is cautioned otherwise. Of a pump without npshPoints it judges no more than that the water does not boil before the pump.',
     ),
-    extrapolation: yesOrNo(context, 'Whether a duty beyond 1.1 times the largest entered flow is accepted.'),
+    allowExtrapolation: yesOrNo(
+      context,
+      'Whether a duty beyond 1.1 times the largest entered flow is accepted.',
+    ),
   });
 
 export const limits = perContext(

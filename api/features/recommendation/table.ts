@@ -9,8 +9,8 @@ export const rankingTable = ({
 }: z.input<ReturnType<typeof recommendationSchema>>): Table => ({
   columns: [
     { name: 'candidate' },
-    { name: 'pump' },
-    { name: 'name' },
+    { name: 'pumpId' },
+    { name: 'pumpName' },
     { name: 'count' },
     { name: 'setting', quantity: 'setting' },
     { name: 'flow', quantity: 'flow' },

@@ -23,7 +23,7 @@ const cautionRow = (context: SchemaContext) =>
       description: 'How grave it is.',
       examples: ['warning'],
     }),
-    sentence: described(context, z.string(), {
+    text: described(context, z.string(), {
       description: 'What it says; answers add in brackets what it is about.',
       examples: ['Water runs faster than the velocity limit in a pipe.'],
     }),
@@ -50,7 +50,7 @@ export function cautionsRoute(api: Api): void {
     {
       method: 'get',
       path: '/v1/reference/cautions',
-      operationId: 'getCautions',
+      operationId: 'listCautions',
       summary: 'The cautions',
       description:
         'Every caution that an answer can carry, by its code: how grave it is, what it says and on whose authority.',
@@ -62,8 +62,8 @@ export function cautionsRoute(api: Api): void {
         description: 'The catalogue.',
         example: { items: CAUTION_TABLE.slice(0, 2) },
         table: ({ items }) => ({
-          columns: [{ name: 'code' }, { name: 'severity' }, { name: 'sentence' }, { name: 'source' }],
-          rows: items.map(({ code, severity, sentence, source }) => [code, severity, sentence, source]),
+          columns: [{ name: 'code' }, { name: 'severity' }, { name: 'text' }, { name: 'source' }],
+          rows: items.map(({ code, severity, text, source }) => [code, severity, text, source]),
         }),
       }),
     },

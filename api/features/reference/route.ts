@@ -49,7 +49,7 @@ function pipesRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/pipes',
-      operationId: 'getPipes',
+      operationId: 'listPipes',
       summary: 'The standard pipes',
       description: 'The sizes that a loop may name, with the mean bore that friction takes.',
       query: noQuery,
@@ -103,7 +103,7 @@ function fittingsRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/fittings',
-      operationId: 'getFittings',
+      operationId: 'listFittings',
       summary: 'The fittings and valves',
       description:
         'The fittings and valves that a loop may name, how their loss is found, and on whose authority.',
@@ -146,7 +146,7 @@ function waterRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/water',
-      operationId: 'getWater',
+      operationId: 'getWaterProperties',
       summary: 'What water weighs and how it flows',
       description:
         'Density, viscosity and vapour pressure at a temperature and salinity, as every computation takes them.',

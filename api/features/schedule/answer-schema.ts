@@ -56,7 +56,7 @@ const phaseSchema = perContext((context) =>
       otherSetting: nullable(
         settingField(context, 'The setting of the other part of a pulse; null without one.', 41),
       ),
-      gap: nullable(
+      optimalityGap: nullable(
         computedNumber(context, {
           description:
             'Cost of the year above what no plan can be cheaper than, as a share of that; 0 where hours are split, null without a volume or where it is out of reach.',
@@ -77,11 +77,11 @@ const againstSchema = perContext((context) =>
       power: computed(context, 'power', { description: 'Power at it.', example: 85.7042 }),
       flow: computed(context, 'flow', { description: 'Total flow at it.', example: 7533.14 }),
       ...useShape(context),
-      savedEnergy: computed(context, 'energy', {
+      annualEnergySaving: computed(context, 'energy', {
         description: 'What the schedule uses less in the year.',
         example: 112.5,
       }),
-      savedCost: money(context, 'What the schedule costs less in the year.', 23.6),
+      annualCostSaving: money(context, 'What the schedule costs less in the year.', 23.6),
     }),
     { description: 'One setting round the clock, for comparison.' },
   ),

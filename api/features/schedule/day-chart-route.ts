@@ -39,8 +39,8 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
     api,
     {
       method: 'get',
-      path: '/v1/loops/{loopId}/day.svg',
-      operationId: 'getDayChart',
+      path: '/v1/loops/{loopId}/schedule/chart.svg',
+      operationId: 'getScheduleChart',
       summary: 'A picture of the day of a loop',
       description:
         'Phases, settings, flow, electrical power and price through one day of the site, hour by hour as its clocks show them, with what the day uses and costs. Without a schedule, the recommendation for the installed pump all day. Axes are in the units in force.',

@@ -52,7 +52,7 @@ function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
     feasible: step.feasible,
     phase: planned.schedule === null ? null : one.phase.name,
     from: withOffset(zone, step.from),
-    until: withOffset(zone, step.until),
+    to: withOffset(zone, step.until),
     power,
     flow,
   };
@@ -70,7 +70,7 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
     ...answer,
     outlets: outletAnswers(one, { outletFlows }),
     fallback: { setting: fallback },
-    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${shortage}`,
+    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.to}${named}.${shortage}`,
     cautions: [...setpointCautions(answer), ...found],
     dataBasis: dataBasisOf(sources.loop),
     basis,

@@ -94,7 +94,7 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
     {
       ...common,
       path: '/v1/loops/{loopId}/setpoints',
-      operationId: 'getSetpoints',
+      operationId: 'listSetpoints',
       summary: 'What to set in the next 24 hours',
       description: 'Every step from now on, the first being the one that runs.',
       answer: jsonAnswer({
@@ -128,7 +128,7 @@ type Wire = z.input<ReturnType<typeof setpointsSchema>>;
 
 const COLUMNS = [
   { name: 'from' },
-  { name: 'until' },
+  { name: 'to' },
   { name: 'phase' },
   { name: 'setting', quantity: 'setting' },
   { name: 'feasible' },
@@ -138,7 +138,7 @@ const COLUMNS = [
 
 const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
   columns: COLUMNS,
-  rows: items.map(({ from, until, phase, setting, feasible, power, flow }) => [
+  rows: items.map(({ from, to: until, phase, setting, feasible, power, flow }) => [
     from,
     until,
     phase,

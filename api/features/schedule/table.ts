@@ -6,7 +6,7 @@ import type { scheduleSchema } from './answer-schema.ts';
 type Wire = z.input<ReturnType<typeof scheduleSchema>>;
 
 const COLUMNS = [
-  { name: 'name' },
+  { name: 'phaseName' },
   { name: 'from' },
   { name: 'setting', quantity: 'setting' },
   { name: 'feasible' },

@@ -68,7 +68,9 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
       twice(each<{ id: string }>(kind, records, ({ id }) => id, 'id')),
     ),
     ...twice(each('completions', completions, ofTask, 'at')),
-    ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),
+    ...twice(
+      inUse.map(({ loop, sequence: place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] })),
+    ),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),
   ];
 }

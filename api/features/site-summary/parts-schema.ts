@@ -36,7 +36,7 @@ export const loopCountsSchema = perContext((context) =>
     context,
     'SummaryLoops',
     z.strictObject({
-      total: count(context, 'Loops of the site.'),
+      loops: count(context, 'Loops of the site.'),
       scheduled: count(context, 'Those with a schedule, whose year is walked by it.'),
       withoutPump: count(context, 'Those without an installed pump: in no sum.'),
       withoutRequirement: count(
@@ -85,8 +85,8 @@ export const shortSchema = perContext((context) =>
 
 const saved = (context: SchemaContext) => ({
   setting: setting(context, 'The lowest setting that serves.'),
-  energySaved: energySaved(context),
-  costSaved: money(context, 'Less in a year', 86.6),
+  annualEnergySaving: energySaved(context),
+  annualCostSaving: money(context, 'Less in a year', 86.6),
 });
 
 export const aboveNeedSchema = perContext((context) =>
@@ -128,7 +128,7 @@ export const savingSchema = perContext((context) =>
       count: count(context, 'How many of it.'),
       ...saved(context),
       setting: setting(context, 'The lowest that serves; with a schedule the highest of its phases.'),
-      purchase: money(context, 'Price of the other pump; 0 where nothing is bought', 780),
+      purchaseCost: money(context, 'Price of the other pump; 0 where nothing is bought', 780),
       simplePayback: described(
         context,
         nullable(computedNumber(context, { description: 'Years.', example: 3.2 })),
@@ -146,7 +146,7 @@ export const savingSchema = perContext((context) =>
           examples: [27.6],
         },
       ),
-      settingAlone: described(context, nullable(z.strictObject(saved(context))), {
+      turnDown: described(context, nullable(z.strictObject(saved(context))), {
         description:
           'What the pump that is there saves at its lowest setting that serves, with nothing bought; null for nothing.',
       }),

@@ -15,19 +15,19 @@ import { loopAnswers } from './run-slices.ts';
 import { siteSummary } from './site-summary.ts';
 
 const COLUMNS = [
-  { name: 'loop' },
+  { name: 'loopName' },
   { name: 'kind' },
-  { name: 'pump' },
+  { name: 'pumpName' },
   { name: 'count' },
   { name: 'setting', quantity: 'setting' },
-  { name: 'energySaved', quantity: 'energy' },
-  { name: 'costSaved' },
-  { name: 'purchase' },
-  { name: 'simplePayback' },
-  { name: 'paybackBeyondSetting' },
+  { name: 'annualEnergySaving', quantity: 'energy' },
+  { name: 'annualCostSaving' },
+  { name: 'purchaseCost' },
+  { name: 'paybackSimple' },
+  { name: 'paybackBeyondTurnDown' },
 ] as const;
 
-const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): Table => ({
+const savingsTable = ({ largestSavings: savings }: z.input<ReturnType<typeof summarySchema>>): Table => ({
   columns: COLUMNS,
   rows: savings.map((one) => [
     one.loop.name,
@@ -35,9 +35,9 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
     one.pump?.name,
     one.count,
     one.setting,
-    one.energySaved,
-    one.costSaved,
-    one.purchase,
+    one.annualEnergySaving,
+    one.annualCostSaving,
+    one.purchaseCost,
     one.simplePayback,
     one.paybackBeyondSetting,
   ]),

@@ -20,7 +20,7 @@ import { upgradePlanListTable, upgradePlanTable } from './table.ts';
 import { makeUpgradePlan } from './upgrade-plan.ts';
 
 const collection = { path: '/v1/upgrade-plans', tag: 'money' } as const;
-const one = { path: '/v1/upgrade-plans/{planId}', tag: 'money', query: noQuery } as const;
+const one = { path: '/v1/upgrade-plans/{upgradePlanId}', tag: 'money', query: noQuery } as const;
 
 const storedPlan = (description: string, status: 200 | 201 = 200) =>
   jsonAnswer({
@@ -105,7 +105,7 @@ function routesOfOne(api: Api): void {
       answer: storedPlan('The plan.'),
     },
     async ({ params, siteId }) => {
-      const record = await store.getUpgradePlan({ siteId, id: params.planId });
+      const record = await store.getUpgradePlan({ siteId, id: params.upgradePlanId });
       return record === undefined
         ? failed(problem('not-found', 'There is no upgrade plan with this id.'))
         : success(answerOf(record));
@@ -124,7 +124,7 @@ function routesOfOne(api: Api): void {
       answer: noContent('The plan is gone.'),
     },
     async ({ params, siteId, expectedVersion }) => {
-      const deleted = await store.deleteUpgradePlan({ siteId, id: params.planId, expectedVersion });
+      const deleted = await store.deleteUpgradePlan({ siteId, id: params.upgradePlanId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'upgrade plan'));

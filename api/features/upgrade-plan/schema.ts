@@ -23,7 +23,7 @@ const year = (context: SchemaContext, description: string) =>
 const money = (context: SchemaContext, description: string, example: number) =>
   enteredMoney(context, { description, example });
 
-function checkYears({ notBefore, notAfter }: Upgrade, issues: z.RefinementCtx): void {
+function checkYears({ firstYear: notBefore, lastYear: notAfter }: Upgrade, issues: z.RefinementCtx): void {
   if (notBefore === undefined || notAfter === undefined || notBefore <= notAfter) return;
   issues.addIssue({ code: 'custom', path: ['notAfter'], message: `is before notBefore, year ${notBefore}` });
 }
@@ -49,12 +49,12 @@ export const upgradeFields = (context: SchemaContext) => ({
     description: 'Of the candidates of one group at most one is made.',
     example: 'seahorse bank',
   }).optional(),
-  notBefore: year(context, 'First year in which it may be made; 1 where it is left out.').optional(),
-  notAfter: year(
+  firstYear: year(context, 'First year in which it may be made; 1 where it is left out.').optional(),
+  lastYear: year(
     context,
     'Last year in which it may be made; the last of the plan where it is left out.',
   ).optional(),
-  must: described(context, z.boolean(), {
+  mandatory: described(context, z.boolean(), {
     description: 'Whether it must be made in some year, pay or not.',
     examples: [false],
   }).optional(),

@@ -14,22 +14,22 @@ const COLUMNS = [
   'lifeYears',
   'presentValue',
   'reason',
-  'missing',
+  'additionalBudget',
 ].map((name) => ({ name }));
 
 /** A row a candidate: those made have a year and a present value, the others a reason. */
-export const upgradePlanTable = ({ candidates, items, leftOut }: Wire): Table => ({
+export const upgradePlanTable = ({ candidates, upgrades: items, leftOut }: Wire): Table => ({
   columns: COLUMNS,
   rows: candidates.map(({ name, cost, yearlySaving, lifeYears }, place) => {
     const made = items.find(({ candidate }) => candidate === place);
     const out = leftOut.find(({ candidate }) => candidate === place);
-    const figures = [made?.presentValue, out?.reason, out?.missing];
+    const figures = [made?.presentValue, out?.reason, out?.additionalBudget];
     return [place, name, made?.year, cost, yearlySaving, lifeYears, ...figures];
   }),
 });
 
 export const upgradePlanListTable = ({ items }: z.input<ReturnType<typeof upgradePlanList>>): Table => ({
-  columns: ['id', 'name', 'years', 'presentValue', 'status', 'version', 'createdAt', 'updatedAt'].map(
+  columns: ['id', 'name', 'years', 'presentValue', 'solution', 'version', 'createdAt', 'updatedAt'].map(
     (name) => ({ name }),
   ),
   rows: items.map((one) => [
@@ -37,7 +37,7 @@ export const upgradePlanListTable = ({ items }: z.input<ReturnType<typeof upgrad
     one.name,
     one.years,
     one.presentValue,
-    one.status,
+    one.solution,
     one.version,
     one.createdAt,
     one.updatedAt,

@@ -23,9 +23,12 @@ import type { CompletionRecord } from './contract.ts';
 import { completionInput } from './schema.ts';
 import { findCompletion, notInFuture, settled } from './write.ts';
 
-const collection = { path: '/v1/maintenance-tasks/{taskId}/completions', tag: 'maintenance' } as const;
+const collection = {
+  path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions',
+  tag: 'maintenance',
+} as const;
 const one = {
-  path: '/v1/maintenance-tasks/{taskId}/completions/{completionId}',
+  path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}',
   tag: 'maintenance',
   query: noQuery,
 } as const;
@@ -64,7 +67,7 @@ function createRoute(api: Api): void {
     {
       ...collection,
       method: 'post',
-      operationId: 'completeMaintenanceTask',
+      operationId: 'createCompletion',
       summary: 'Enter that a routine check was done',
       description:
         'Stores when a check was done, in any order; it is due next one interval after the latest. Sent again as it was, it is answered again and not stored twice.',
@@ -73,7 +76,7 @@ function createRoute(api: Api): void {
       answer: storedCompletion('The completion as it is stored.', 201),
     },
     async ({ params, body: entered, siteId }) => {
-      const key = { siteId, id: params.taskId };
+      const key = { siteId, id: params.maintenanceTaskId };
       const task = await findTask(api.deps, key);
       if (!task.ok) return task;
       const now = clock().getTime();
@@ -111,11 +114,11 @@ function listRoute(api: Api): void {
       }),
     },
     async ({ params, siteId, query }) => {
-      const task = await findTask(api.deps, { siteId, id: params.taskId });
+      const task = await findTask(api.deps, { siteId, id: params.maintenanceTaskId });
       if (!task.ok) return task;
       const { records, more } = await store.listCompletions({
         ...pageRequest(siteId, { ...query, name: undefined }),
-        taskId: params.taskId,
+        taskId: params.maintenanceTaskId,
       });
       const places = records.map(({ id, document }) => ({ id, createdAt: document.at }));
       return success({
@@ -139,7 +142,7 @@ function routesOfOne(api: Api): void {
       answer: storedCompletion('The completion.'),
     },
     async ({ params, siteId }) => {
-      const { taskId, completionId: id } = params;
+      const { maintenanceTaskId: taskId, completionId: id } = params;
       const completion = await findCompletion(store, { siteId, taskId, id });
       if (!completion.ok) return completion;
       return answerOf(completion.value, await store.getMaintenanceTask({ siteId, id: taskId }));
@@ -158,7 +161,7 @@ function routesOfOne(api: Api): void {
       answer: noContent('The completion is gone.'),
     },
     async ({ params, siteId, expectedVersion }) => {
-      const { taskId, completionId: id } = params;
+      const { maintenanceTaskId: taskId, completionId: id } = params;
       const now = clock().getTime();
       const deleted = await store.deleteCompletion({ siteId, taskId, id, expectedVersion, now });
       return deleted.outcome === 'deleted'

@@ -36,7 +36,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
     {
       ...common,
       method: 'post',
-      operationId: 'takeReadings',
+      operationId: 'addReadings',
       summary: 'Take in readings of a loop',
       description:
         'Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB a request. A reading of an instant that has one already is merged into it: fields that it states win, those that it leaves out stay.',

@@ -18,9 +18,9 @@ const SETTING = { name: 'setting', quantity: 'setting' } as const;
 const PLAIN: readonly Column[] = [{ name: 'time' }, SETTING];
 const MEANS: readonly Column[] = [
   { name: 'from' },
-  { name: 'until' },
+  { name: 'to' },
   { name: 'day' },
-  { name: 'readings' },
+  { name: 'readingCount' },
   SETTING,
 ];
 
@@ -39,7 +39,7 @@ export function readingsTable({ items }: Wire): Table {
   return {
     columns,
     rows: items.map((item) => [
-      ...('from' in item ? [item.from, item.until, item.day, item.readings] : [item.time]),
+      ...('from' in item ? [item.from, item.to, item.day, item.readingCount] : [item.time]),
       cell(item.setting),
       ...MEASURES.map(({ name }) => cell(item[name])),
       ...outlets.map((name) => cell(item.outletFlows?.[name])),

@@ -10,7 +10,7 @@ export const PHASE_FIGURES = [
   'annualCost',
   'outlets',
   'otherSetting',
-  'gap',
+  'optimalityGap',
 ] as const;
 
 export const EMERGENCY_FIGURES = ['setting', 'feasible', 'power', 'flow', 'outlets', 'batteryHours'] as const;

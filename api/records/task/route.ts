@@ -18,7 +18,11 @@ import { taskTable } from './table.ts';
 import { findTask, taskOf, taskProblem, taskView } from './view.ts';
 
 const collection = { path: '/v1/maintenance-tasks', tag: 'maintenance' } as const;
-const one = { path: '/v1/maintenance-tasks/{taskId}', tag: 'maintenance', query: noQuery } as const;
+const one = {
+  path: '/v1/maintenance-tasks/{maintenanceTaskId}',
+  tag: 'maintenance',
+  query: noQuery,
+} as const;
 
 const body = jsonBody({ schema: taskInput, example: example('maintenance-task') });
 
@@ -110,7 +114,7 @@ function readRoute(api: Api): void {
       answer: storedTask('The check.'),
     },
     async ({ params, siteId }) => {
-      const task = await findTask(api.deps, { siteId, id: params.taskId });
+      const task = await findTask(api.deps, { siteId, id: params.maintenanceTaskId });
       return task.ok ? success(answerOf(task.value, await taskView(api.deps))) : task;
     },
   );
@@ -133,7 +137,7 @@ function replaceRoute(api: Api): void {
     async ({ params, body: entered, siteId, expectedVersion }) => {
       const view = await taskView(api.deps);
       const document = taskOf(entered, view.timeZone);
-      const task = { siteId, id: params.taskId, document, now: clock().getTime() };
+      const task = { siteId, id: params.maintenanceTaskId, document, now: clock().getTime() };
       const written = await store.replaceMaintenanceTask({ ...task, expectedVersion });
       return written.outcome === 'replaced'
         ? success(answerOf(written.record, view))
@@ -156,7 +160,7 @@ function deleteRoute(api: Api): void {
       answer: noContent('The check is gone.'),
     },
     async ({ params, siteId, expectedVersion }) => {
-      const deletion = { siteId, id: params.taskId, expectedVersion };
+      const deletion = { siteId, id: params.maintenanceTaskId, expectedVersion };
       const deleted = await api.deps.store.deleteMaintenanceTask(deletion);
       return deleted.outcome === 'deleted' ? success({ body: null }) : failed(taskProblem(deleted));
     },

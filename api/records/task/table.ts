@@ -5,7 +5,7 @@ import type { taskListSchema } from './answer-schema.ts';
 
 const NAMES = [
   'id',
-  'title',
+  'name',
   'kind',
   'loop',
   'pump',
@@ -18,8 +18,8 @@ const NAMES = [
   'overdue',
   'daysUntilDue',
   'lastDone',
-  'completions',
-  'timesAYear',
+  'completionCount',
+  'timesPerYear',
   'annualHours',
   'annualParts',
   'annualCost',

@@ -1573,7 +1573,7 @@ export interface components {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
                 served: boolean;
                 flow: number;
@@ -1586,7 +1586,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1627,7 +1627,7 @@ export interface components {
                 volume: number;
                 room: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             summary: string;
             dataBasis: "entered" | "calibrated";
@@ -1760,7 +1760,7 @@ export interface components {
             gap: number | null;
         };
         VolumeDemand: {
-            perDay: number;
+            volume: number;
             floor?: number;
             ceiling?: number;
             mayStop: boolean;
@@ -1794,8 +1794,8 @@ export interface components {
             flow: number;
             annualEnergy: number;
             annualCost: number | null;
-            savedEnergy: number;
-            savedCost: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
         };
         Fallback: {
             setting: number;
@@ -1847,7 +1847,7 @@ export interface components {
             gap?: unknown;
         };
         VolumeDemandInput: {
-            perDay: number | string;
+            volume: number | string;
             floor?: number | string;
             ceiling?: number | string;
             mayStop?: boolean;
@@ -1968,7 +1968,7 @@ export interface components {
             shortfall: components["schemas"]["Shortfall"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
-            cleanings: string[];
+            cleanedAt: string[];
             from: string | null;
             to: string | null;
             readings: {
@@ -2080,9 +2080,9 @@ export interface components {
                 flow: number;
                 power: number;
             };
-            excessCost: number;
-            growthPerYear: number;
-            costOfAYear: number;
+            annualExcessCost: number;
+            excessGrowthPerYear: number;
+            nextYearCost: number;
             cleaning: components["schemas"]["CheapestCleaning"] | null;
         };
         CheapestCleaning: {
@@ -2091,7 +2091,7 @@ export interface components {
             source: "asked" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
-            endsAtShortfall: boolean;
+            limitedByShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
@@ -2135,7 +2135,7 @@ export interface components {
                 setting: number;
                 outlet: string | null;
                 shut: string[];
-                zeroFlow: boolean;
+                valveClosed: boolean;
                 measured: {
                     flow: number | null;
                     head: number | null;
@@ -2152,7 +2152,7 @@ export interface components {
                 outlet: string | null;
                 setting: number;
                 margin: number | null;
-                doubt: {
+                uncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
@@ -2165,7 +2165,7 @@ export interface components {
                 setting: number;
                 outlet: string | null;
                 shut: string[];
-                zeroFlow: boolean;
+                valveClosed: boolean;
                 predicted: {
                     flow: number | null;
                     head: number | null;
@@ -2256,15 +2256,15 @@ export interface components {
                 head: number;
                 limitingOutlet: string;
             } | null;
-            againstAsBuilt: {
+            trimEffect: {
                 candidate: number;
                 pump: components["schemas"]["PumpReference"];
                 count: number;
                 setting: number;
                 annualEnergy: number;
                 annualCost: number | null;
-                energySaving: number;
-                costSaving: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
             assurance: {
                 without: {
@@ -2275,9 +2275,9 @@ export interface components {
                     annualEnergy: number;
                     annualCost: number | null;
                 } | null;
-                extraEnergy: number | null;
-                extraCost: number | null;
-                badEnd: {
+                annualExtraEnergy: number | null;
+                annualExtraCost: number | null;
+                worstCase: {
                     flow: number;
                     head: number;
                     power: number;
@@ -2308,7 +2308,7 @@ export interface components {
                 volume: number;
                 room: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             assumptions: {
                 price: number | null;
@@ -2401,7 +2401,7 @@ export interface components {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
                 served: boolean;
                 flow: number;
@@ -2414,7 +2414,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2475,7 +2475,7 @@ export interface components {
                 annualEnergy: number;
                 annualCost: number | null;
                 savings: {
-                    boreUp: {
+                    largerPipe: {
                         pipe: string;
                         grid: {
                             candidate: number;
@@ -2728,13 +2728,13 @@ export interface components {
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
             annualEnergy: number;
-            annualEnergyCost: number;
-            attention: {
+            annualCost: number;
+            upkeep: {
                 devices: number;
                 hours: number;
                 cost: number;
             };
-            expectedLoss: {
+            annualExpectedLoss: {
                 value: number;
                 low: number;
                 high: number;
@@ -2774,19 +2774,19 @@ export interface components {
             power: number;
             annualEnergy: number;
             annualCost: number;
-            servedShare: number | null;
+            remainingShare: number | null;
             failuresPerDeviceYear: {
                 value: number;
                 low: number;
                 high: number;
             } | null;
-            attentionHours: number;
+            annualUpkeepHours: number;
             price: number;
             lifeYears: number | null;
             ageYears: number;
         };
         ComparisonSensitivity: {
-            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
+            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "upkeep" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
             low: number;
             high: number;
             effect: number;
@@ -2865,7 +2865,7 @@ export interface components {
             valueAtRisk: number;
             survivalHours: number;
             meanRestoreHours: number;
-            neededShare?: number;
+            requiredShare?: number;
         };
         ComparisonList: {
             items: components["schemas"]["ComparisonListed"][];
@@ -2891,7 +2891,7 @@ export interface components {
                 name: string;
                 count: number;
                 length: number | null;
-                bought: number | null;
+                piecesToBuy: number | null;
                 cost: number | null;
             }[];
             total: number | null;
@@ -2924,7 +2924,7 @@ export interface components {
         MaterialPriceInput: {
             name: string;
             price: number;
-            soldBy?: number | string;
+            stockLength?: number | string;
         };
         Spares: {
             spares: number;
@@ -2991,9 +2991,9 @@ export interface components {
             yearlySaving: number;
             lifeYears: number;
             group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
+            firstYear?: number;
+            lastYear?: number;
+            mandatory?: boolean;
         };
         UpgradePlanItem: {
             candidate: number;
@@ -3043,9 +3043,9 @@ export interface components {
             yearlySaving: number;
             lifeYears: number;
             group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
+            firstYear?: number;
+            lastYear?: number;
+            mandatory?: boolean;
         };
         UpgradePlanList: {
             items: components["schemas"]["UpgradePlanListed"][];
@@ -3076,8 +3076,8 @@ export interface components {
             annualCost: number | null;
             currency: string;
             short: components["schemas"]["SummaryShort"];
-            aboveNeed: components["schemas"]["SummaryAboveNeed"];
-            attention: components["schemas"]["SummaryAttention"];
+            canTurnDown: components["schemas"]["SummaryAboveNeed"];
+            upkeep: components["schemas"]["SummaryAttention"];
             savings: components["schemas"]["SummarySaving"][];
             assumptions: components["schemas"]["SummaryAssumptions"];
             summary: string;
@@ -3117,8 +3117,8 @@ export interface components {
                 };
                 installedSetting: number;
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             }[];
         };
         SummaryAttention: {
@@ -3148,15 +3148,15 @@ export interface components {
             } | null;
             count: number;
             setting: number;
-            energySaved: number;
-            costSaved: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
             purchase: number | null;
             simplePayback: number | null;
             paybackBeyondSetting: number | null;
-            settingAlone: {
+            turnDown: {
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
         };
         SummaryAssumptions: {
@@ -3184,7 +3184,7 @@ export interface components {
             daysUntilDue: number;
             lastDone: string | null;
             completions: number;
-            timesAYear: number;
+            timesPerYear: number;
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
@@ -3213,7 +3213,7 @@ export interface components {
             daysUntilDue?: unknown;
             lastDone?: unknown;
             completions?: unknown;
-            timesAYear?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3225,7 +3225,7 @@ export interface components {
             items: components["schemas"]["MaintenanceTaskItem"][];
             next: string | null;
             today: string;
-            attention: components["schemas"]["MaintenanceAttention"];
+            upkeep: components["schemas"]["MaintenanceAttention"];
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -3250,7 +3250,7 @@ export interface components {
             daysUntilDue: number;
             lastDone: string | null;
             completions: number;
-            timesAYear: number;
+            timesPerYear: number;
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
@@ -3496,7 +3496,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };
@@ -3577,7 +3577,7 @@ export interface components {
             daysUntilDue?: unknown;
             lastDone?: unknown;
             completions?: unknown;
-            timesAYear?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3619,7 +3619,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };

@@ -4,8 +4,8 @@ REM  To use them: Tools, Macros, Edit Macros; under My Macros, Standard, make a 
 REM  In a cell, with the address of the service in B1, the id of a loop in A4 and that of a pump in C4:
 REM
 REM    =LOOPSETTING($B$1; A4; C4)                 lowest setting at which the pump serves every outlet [%]
-REM    =LOOPYEARLYENERGY($B$1; A4; C4)            energy of a year at it [kWh]
-REM    =LOOPYEARLYCOST($B$1; A4; C4)              its cost, in the site's currency
+REM    =LOOPANNUALENERGY($B$1; A4; C4)            energy of a year at it [kWh]
+REM    =LOOPANNUALCOST($B$1; A4; C4)              its cost, in the site's currency
 REM    =LOOPOUTLETFLOW($B$1; A4; C4; "far end")   flow of an outlet at it [L/h]
 REM
 REM  A cell shows "no value" where the pump cannot serve the loop or has no price, and "no answer" where the service does not

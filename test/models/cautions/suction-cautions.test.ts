@@ -31,7 +31,7 @@ function cautionsOf(facts: Case) {
 const codesOf = (facts: Case) => cautionsOf(facts).map(({ code }) => code);
 
 function npshHolds(facts: Case): boolean {
-  const { context, duty } = at({ ...facts, limits: { npsh: true } });
+  const { context, duty } = at({ ...facts, limits: { enforceNpsh: true } });
   const condition = criteriaFor(context).find(({ reason }) => reason === 'npsh');
   return (condition?.judge(duty).clearance ?? Number.NaN) >= 0;
 }
@@ -53,15 +53,15 @@ describe('a lift', () => {
       false,
     ],
   ])('%s that boils the water (%o): %s', (_, facts, boils) => {
-    const expected = boils ? ['suction-boils'] : [];
+    const expected = boils ? ['suction-vaporises'] : [];
     expect(codesOf(facts).filter((code) => code !== 'npsh-not-checked')).toEqual(expected);
     expect(npshHolds(facts)).toBe(!boils);
   });
 
   it('that boils the water is a danger, whether the pump has points or not', () => {
     const loop = { pumpElevation: 12 };
-    expect(cautionsOf({ loop })[0]).toMatchObject({ code: 'suction-boils', severity: 'danger' });
-    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['suction-boils']);
+    expect(cautionsOf({ loop })[0]).toMatchObject({ code: 'suction-vaporises', severity: 'danger' });
+    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['suction-vaporises']);
   });
 
   it('that leaves less than the pump requires cavitates, and is judged by its points', () => {
@@ -77,7 +77,9 @@ describe('a pump without points', () => {
     expect(cautionsOf({}).map(({ detail }) => detail)).toEqual([
       'The pump has no NPSH points: cavitation was not checked.',
     ]);
-    expect(cautionsOf({ limits: { npsh: true } })[0]?.detail).toContain('does not boil before the pump');
+    expect(cautionsOf({ limits: { enforceNpsh: true } })[0]?.detail).toContain(
+      'does not boil before the pump',
+    );
   });
 });
 

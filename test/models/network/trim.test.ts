@@ -113,7 +113,12 @@ describe('a pump on a trimmed loop', () => {
           select({
             sampled: sampleLoop(model),
             candidates: [{ pump, count: 1 }],
-            limits: { ...DEFAULT_LIMITS, throughSlotVelocity: null, efficiency: 1, extrapolation: true },
+            limits: {
+              ...DEFAULT_LIMITS,
+              throughSlotVelocity: null,
+              maximumEfficiency: 1,
+              allowExtrapolation: true,
+            },
             running: { price: null, hoursPerDay: 24, elevation: 0 },
           }).ranking[0],
       );

@@ -58,7 +58,7 @@ const ALONE: readonly [CriterionReason, PipeworkLoop, Partial<Pump>, Partial<Lim
   ['screen-velocity', loopOf(jet(1000 * L), { intake: { lossCoefficient: 0.5, screen } }), {}, {}],
   ['pump-below-minimum', loopOf(jet(1000 * L)), { flowLimits: { min: 30000 * L } }, {}],
   ['pump-above-maximum', loopOf(jet(1000 * L)), { flowLimits: { max: 500 * L } }, {}],
-  ['npsh', loopOf(jet(1000 * L)), { npshPoints }, { npsh: true }],
+  ['npsh', loopOf(jet(1000 * L)), { npshPoints }, { enforceNpsh: true }],
 ];
 
 describe('a rejection', () => {
@@ -72,7 +72,7 @@ describe('a rejection', () => {
     });
     const powerPoints = [{ setting: 100, power: 1 }];
     const pump = { powerPoints, standbyPower: 0, flowLimits: { max: 500 * L }, npshPoints };
-    expect(reasonsOf(loop, pump, { npsh: true })).toEqual([
+    expect(reasonsOf(loop, pump, { enforceNpsh: true })).toEqual([
       'efficiency-impossible',
       'not-enough-head',
       'outlet-above-maximum',
@@ -83,7 +83,7 @@ describe('a rejection', () => {
   });
 
   it('accepts data far outside when told to', () => {
-    const { ranking } = selectFor(loopOf(wide), [one(small)], { limits: { extrapolation: true } });
+    const { ranking } = selectFor(loopOf(wide), [one(small)], { limits: { allowExtrapolation: true } });
     expect(ranking).toHaveLength(1);
   });
 

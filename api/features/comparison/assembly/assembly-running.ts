@@ -60,7 +60,7 @@ const ofDuty = (duty: ReportedDuty, rest: Pick<Running, 'settingFrom' | 'feasibl
   power: duty.power,
   annualEnergy: duty.annualEnergy,
   annualCost: duty.annualCost ?? 0,
-  energyRange: duty.doubt === null ? null : duty.doubt.annualEnergy,
+  energyRange: duty.uncertainty === null ? null : duty.uncertainty.annualEnergy,
   duty,
   tariff: null,
 });

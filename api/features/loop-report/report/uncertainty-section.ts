@@ -14,7 +14,7 @@ const COLUMNS = [
 ] as const;
 
 export function uncertaintySection(best: ReportedDuty, { system }: LoopReport): Markup {
-  const { doubt: uncertainty } = best;
+  const { uncertainty } = best;
   if (uncertainty === null) {
     return markup`<section><h2>Doubt</h2><p>The pump has no acceptance grade, and its points are too few to show a scatter: how far it may differ from its curve is not known.</p></section>`;
   }

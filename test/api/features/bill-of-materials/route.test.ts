@@ -47,7 +47,7 @@ describe('the bill of the kelp flume', () => {
     expectClose(metric.total ?? 0, 24, { relative: 1e-6 });
     // What is quoted for a part of the bill would be taken for the whole.
     expect(metric.extra).toBeNull();
-    const all = metric.unpriced.map((one) => ({ name: one, price: 1, soldBy: 1000 }));
+    const all = metric.unpriced.map((one) => ({ name: one, price: 1, stockLength: 1000 }));
     const whole = await billOf({ loop: app.loopId, prices: [{ name, price: 20 }, ...all] });
     expect(whole.extra).toMatchObject({
       name: 'Pipework of Kelp flume',
@@ -74,8 +74,8 @@ describe('the bill of the kelp flume', () => {
     },
     { body: { loop: example('loop-kelp-flume.json'), prices: [{ price: 1 }] }, pointer: '/prices/0/name' },
     {
-      body: { loop: example('loop-kelp-flume.json'), prices: [{ name: 'x', price: 1, soldBy: 0 }] },
-      pointer: '/prices/0/soldBy',
+      body: { loop: example('loop-kelp-flume.json'), prices: [{ name: 'x', price: 1, stockLength: 0 }] },
+      pointer: '/prices/0/stockLength',
     },
   ])('refuses at $pointer what makes no sense', async ({ body, pointer }) => {
     const { status, errors } = await refused(await ask(body));

@@ -87,7 +87,7 @@ export const calibrationAnswer = z.looseObject({
   limiting: z.looseObject({
     outlet: z.string().nullable(),
     margin: z.number().nullable(),
-    doubt: doubt.nullable(),
+    uncertainty: doubt.nullable(),
   }),
   nextReadings: z.array(
     z.looseObject({
@@ -95,7 +95,7 @@ export const calibrationAnswer = z.looseObject({
       setting: z.number(),
       outlet: z.string().nullable(),
       shut: z.array(z.string()),
-      zeroFlow: z.boolean(),
+      valveClosed: z.boolean(),
       predicted: z.strictObject({
         flow: z.number().nullable(),
         head: z.number().nullable(),

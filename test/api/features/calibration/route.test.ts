@@ -75,8 +75,8 @@ describe('a calibration that is asked for', () => {
     const app = await loopRead(['flow', 'power']);
     const [next] = (await calibrate(app)).nextReadings;
     if (next === undefined) throw new Error('no reading is named');
-    const { setting, zeroFlow, predicted } = next;
-    const reading = { time: at(100), setting, head: predicted.head, ...(zeroFlow ? { flow: 0 } : {}) };
+    const { setting, valveClosed, predicted } = next;
+    const reading = { time: at(100), setting, head: predicted.head, ...(valveClosed ? { flow: 0 } : {}) };
     const posted = await app.call(`${app.loop}/readings`, sent('POST', { readings: [reading] }));
     expect(posted.status, JSON.stringify(await jsonOf(posted))).toBe(201);
     const after = await calibrate(app);
@@ -84,9 +84,13 @@ describe('a calibration that is asked for', () => {
     for (const [place, { standardError }] of next.parameters.entries()) {
       expectClose(after.parameters[place]?.standardError ?? Number.NaN, standardError, { relative: 0.1 });
     }
-    expectClose(after.limiting.doubt?.standardError ?? Number.NaN, next.margin?.standardError ?? Number.NaN, {
-      relative: 0.1,
-    });
+    expectClose(
+      after.limiting.uncertainty?.standardError ?? Number.NaN,
+      next.margin?.standardError ?? Number.NaN,
+      {
+        relative: 0.1,
+      },
+    );
   });
 
   it('takes the readings of its time alone', async () => {
@@ -190,8 +194,8 @@ describe('a calibration that is put to use', () => {
     const body = { loop: app.loopId, pumps: [app.pumpId], price: 0.2, assurance: 'calibration' };
     const answer = await jsonOf(await app.call('/v1/recommendations', sent('POST', body)));
     expect(answer).toMatchObject({ assumptions: { assurance: 'calibration' }, dataBasis: 'calibrated' });
-    const costs = z.object({ assurance: z.looseObject({ extraCost: z.number() }) }).parse(answer);
-    expect(costs.assurance.extraCost).toBeGreaterThan(0);
+    const costs = z.object({ assurance: z.looseObject({ annualExtraCost: z.number() }) }).parse(answer);
+    expect(costs.assurance.annualExtraCost).toBeGreaterThan(0);
   });
 
   it('carries over to the schedule', async () => {
@@ -222,14 +226,14 @@ describe('a calibration that is put to use', () => {
       const told = await answered(cautions.loose(), await app.call(`${app.loop}/${path}`));
       return told.cautions.map(({ code }) => code);
     };
-    expect(await codesAt('duty-point')).not.toContain('calibration-aged');
+    expect(await codesAt('duty-point')).not.toContain('calibration-outdated');
     const powerNow = async () => (await answered(duty, await app.call(`${app.loop}/duty-point`))).power;
     const before = await powerNow();
     const document = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 200 }] };
     await app.call(`/v1/pumps/${app.pumpId}`, sent('PUT', document, { 'If-Match': '*' }));
     expect(await powerNow()).toBeLessThan(before);
-    expect(await codesAt('duty-point')).toContain('calibration-aged');
-    expect(await codesAt('recommendation')).toContain('calibration-aged');
+    expect(await codesAt('duty-point')).toContain('calibration-outdated');
+    expect(await codesAt('recommendation')).toContain('calibration-outdated');
   });
 });
 

@@ -26,16 +26,16 @@ const option = z.object({
   payback,
   breakEvenPrice: z.number().nullable(),
   annualEnergy: z.number(),
-  annualEnergyCost: z.number(),
-  attention: z.object({ devices: z.int(), hours: z.number(), cost: z.number() }),
-  expectedLoss: z.object({ value: z.number(), low: z.number(), high: z.number() }),
+  annualCost: z.number(),
+  upkeep: z.object({ devices: z.int(), hours: z.number(), cost: z.number() }),
+  annualExpectedLoss: z.object({ value: z.number(), low: z.number(), high: z.number() }),
   assemblies: z.array(
     z.object({
       setting: z.number().nullable(),
       settingFrom: z.string(),
       feasible: z.boolean(),
       detail: z.string().nullable(),
-      servedShare: z.number().nullable(),
+      remainingShare: z.number().nullable(),
       annualEnergy: z.number(),
       ageYears: z.number(),
     }),
@@ -109,14 +109,14 @@ describe('the seahorse bank', () => {
     const found = await compared(example('comparison-seahorse-bank.json'));
     const [three, one] = [optionOf(found, 0), optionOf(found, 1)];
     expect(found.cheapest).toBe(1);
-    expect(three.attention.devices).toBe(3);
+    expect(three.upkeep.devices).toBe(3);
     // 1.03/1.04 ten times, (r - r^11)/(1 - r) = 9.48612, on the energy of a year.
-    expectClose(three.elements.energy ?? 0, three.annualEnergyCost * 9.48612, { relative: 1e-5 });
+    expectClose(three.elements.energy ?? 0, three.annualCost * 9.48612, { relative: 1e-5 });
     // 4 failures in 18 device-years, a third of 4000 at each of three: 4000 x 0.2222 x exp(-6/12) a year.
-    expectClose(three.expectedLoss.value, (4000 * 4 * Math.exp(-0.5)) / 18, { relative: 1e-5 });
+    expectClose(three.annualExpectedLoss.value, (4000 * 4 * Math.exp(-0.5)) / 18, { relative: 1e-5 });
     // Four services of 20 min and 0.2222 failures of 120 min, three times; 30 an hour and 3 x 4 x 5 of parts.
-    expectClose(three.attention.hours, (3 * (80 + (120 * 4) / 18)) / 60, { relative: 1e-5 });
-    expectClose(three.attention.cost, 30 * three.attention.hours + 60, { relative: 1e-5 });
+    expectClose(three.upkeep.hours, (3 * (80 + (120 * 4) / 18)) / 60, { relative: 1e-5 });
+    expectClose(three.upkeep.cost, 30 * three.upkeep.hours + 60, { relative: 1e-5 });
     expect(one.elements.downtime).toBeLessThan(three.elements.downtime ?? 0);
     expect(one.elements.purchase).toBeGreaterThan(three.elements.purchase ?? 0);
     expect(found.summary).toContain('Most is saved on expected losses');
@@ -202,9 +202,9 @@ describe('what an assembly runs at', () => {
 
   it('of several pumps tells what is left with one at rest', async () => {
     const pair = await first(running({ count: 2 }));
-    expect(pair.servedShare).toBeGreaterThan(0);
-    expect(pair.servedShare).toBeLessThan(1);
-    expect((await first(running())).servedShare).toBe(0);
+    expect(pair.remainingShare).toBeGreaterThan(0);
+    expect(pair.remainingShare).toBeLessThan(1);
+    expect((await first(running())).remainingShare).toBe(0);
   });
 });
 
@@ -240,15 +240,15 @@ describe('a stored comparison', () => {
     const starter = await app.call(`${app.loop}/starter-tasks`, sent('POST', {}));
     expect(starter.status).toBe(201);
     expect((await read(made.id)).stale).toBe(true);
-    expect(optionOf(await compared(running()), 0).attention.hours).toBeGreaterThan(
-      optionOf(made, 0).attention.hours,
+    expect(optionOf(await compared(running()), 0).upkeep.hours).toBeGreaterThan(
+      optionOf(made, 0).upkeep.hours,
     );
   });
 
   it('counts the checks of a loop once, however many run on it, and those of a pump', async () => {
     const check = { title: 'look', every: 'P1M', minutes: 60, parts: 0, firstDue: '2026-02-01' };
     const hours = async (assemblies: Json[]) =>
-      optionOf(await compared({ years: 5, options: [{ name: 'a', assemblies }] }), 0).attention.hours;
+      optionOf(await compared({ years: 5, options: [{ name: 'a', assemblies }] }), 0).upkeep.hours;
     const one = { loop: app.loopId, pump: app.pumpId };
     // Two services of 45 min and 2/30 failures of 120 min: 1.63333 h a pump.
     expectClose(await hours([one]), 1.63333, { relative: 1e-5 });

@@ -31,14 +31,14 @@ const conditionBody = z.object({
     .nullable(),
   waiting: z
     .object({
-      costOfAYear: z.number(),
-      growthPerYear: z.number(),
+      nextYearCost: z.number(),
+      excessGrowthPerYear: z.number(),
       cleaning: z
         .object({ cost: z.number(), source: z.string(), everyDays: z.int(), annualCost: z.number() })
         .nullable(),
     })
     .nullable(),
-  cleanings: z.array(z.string()),
+  cleanedAt: z.array(z.string()),
   dataBasis: z.enum(['entered', 'calibrated']),
   readings: z.object({ total: z.int(), judged: z.int(), used: z.int() }),
   series: z.array(z.object({ measure: z.string(), points: z.array(z.unknown()), line: z.unknown() })),
@@ -73,7 +73,7 @@ describe('the condition of a loop', () => {
     expect(found.series.map(({ measure }) => measure)).toEqual(found.evidence.map(({ measure }) => measure));
     const { waiting } = found;
     if (waiting === null || waiting.cleaning === null) throw new Error('no cost');
-    const least = cheapestInterval(15, waiting.growthPerYear);
+    const least = cheapestInterval(15, waiting.excessGrowthPerYear);
     expect(waiting.cleaning.source).toBe('asked');
     expect(waiting.cleaning.everyDays).toBe(Math.round(365.25 * least.everyYears));
     expectClose(waiting.cleaning.annualCost, least.annualCost, { relative: 1e-5 });
@@ -124,7 +124,7 @@ describe('the condition of a loop', () => {
     await taken(await posted(app, app.readings, slipped));
     const found = await asked();
     expect(found).toMatchObject({
-      verdict: 'meter-doubtful',
+      verdict: 'meter-fault',
       meterSlip: { meter: 'flow', likely: 'gallons-and-litres' },
     });
   });
@@ -180,7 +180,7 @@ describe('the condition of a loop', () => {
       expect(done.status).toBe(201);
     }
     const after = await asked();
-    expect(after.cleanings).toEqual(['2025-11-08T18:00:00.000Z', '2025-12-08T18:00:00.000Z']);
+    expect(after.cleanedAt).toEqual(['2025-11-08T18:00:00.000Z', '2025-12-08T18:00:00.000Z']);
     expectClose(after.evidence[0]?.trendPerYear ?? 0, (-0.15 / 30) * 365.25, { relative: 1e-3 });
     expect(Math.abs(before.evidence[0]?.trendPerYear ?? 1)).toBeLessThan(0.5);
   });

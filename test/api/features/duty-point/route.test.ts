@@ -41,7 +41,7 @@ describe('a duty point', () => {
   it('falls short at the setting below, and says so', async () => {
     const found = await duty(`?pump=${app.pumpId}&setting=69`);
     expectClose(flowOf(found, 'far end'), 2984.58, { relative: PUBLISHED });
-    expect(codes(found)).toContain('outlet-short');
+    expect(codes(found)).toContain('outlet-below-required');
     expect(found.outlets[0]?.margin).toBeLessThan(0);
   });
 

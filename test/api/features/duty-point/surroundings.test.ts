@@ -30,7 +30,11 @@ const outlets = z.array(
   }),
 );
 const drainBack = z
-  .object({ volume: z.number(), floods: z.boolean().nullable(), deepestSiphonBreak: z.number().nullable() })
+  .object({
+    volume: z.number(),
+    floods: z.boolean().nullable(),
+    maximumSiphonBreakDepth: z.number().nullable(),
+  })
   .nullable();
 const withoutScreenLimit = z
   .object({
@@ -142,7 +146,7 @@ describe('a recommendation for the touch pool', () => {
   });
 
   it('warns that visitors can reach the intake', async () => {
-    expect(codes((await asked(question)).best?.cautions ?? [])).toContain('intake-holds-fast');
+    expect(codes((await asked(question)).best?.cautions ?? [])).toContain('covered-intake-traps');
   });
 });
 

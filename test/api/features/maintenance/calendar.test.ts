@@ -11,7 +11,7 @@ beforeEach(async () => {
   lab = await upkeep();
 });
 
-const PATH = '/v1/maintenance.ics';
+const PATH = '/v1/maintenance-tasks.ics';
 /** Less than the ten years that the last days of February are told for. */
 const ROUNDS = 7;
 
@@ -136,7 +136,7 @@ describe('the calendar of checks', () => {
 
   it('is refused where it would be too long to subscribe to', async () => {
     const document: MaintenanceTask = {
-      title: 'Check',
+      name: 'Check',
       kind: 'other',
       every: { days: 1 },
       minutes: 1,

@@ -83,6 +83,6 @@ describe('a body with members changed at random', () => {
       { seed: 1, numRuns: 150 },
     );
     expect((await lab.send('GET', `${TASKS}?limit=200`)).status).toBe(200);
-    expect((await lab.send('GET', '/v1/maintenance.ics')).status).toBe(200);
+    expect((await lab.send('GET', '/v1/maintenance-tasks.ics')).status).toBe(200);
   });
 });

@@ -9,15 +9,15 @@ import { answered, recommend, refused, type StockedApp, stockedApp, storeOf } fr
 const SIX_DIGITS = 1e-5;
 
 const range = z.object({ low: z.number(), high: z.number() });
-const doubt = z
+const uncertainty = z
   .object({ grade: z.string().nullable(), flow: range, power: range, annualEnergy: range })
   .nullable();
-const best = recommendationAnswer.shape.best.unwrap().extend({ doubt });
+const best = recommendationAnswer.shape.best.unwrap().extend({ uncertainty });
 const assuredAnswer = recommendationAnswer.extend({
   best: best.nullable(),
   assurance: z
     .object({
-      without: z
+      withoutAssurance: z
         .object({
           candidate: z.int(),
           pump: z.object({ name: z.string() }),
@@ -27,9 +27,9 @@ const assuredAnswer = recommendationAnswer.extend({
           annualCost: z.number().nullable(),
         })
         .nullable(),
-      extraEnergy: z.number().nullable(),
-      extraCost: z.number().nullable(),
-      badEnd: z
+      annualExtraEnergy: z.number().nullable(),
+      annualExtraCost: z.number().nullable(),
+      worstCase: z
         .object({
           flow: z.number(),
           head: z.number(),
@@ -74,21 +74,25 @@ const ASSURANCES = [
 describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
   it.each(['as-built', 'trimmed'])('costs the difference of two full requests, %s', async (balancing) => {
     const [assured, plain] = [await askBest({ assurance, balancing }), await askBest({ balancing })];
-    const { without, extraEnergy, extraCost } = assured.assurance ?? {};
+    const { withoutAssurance: without, annualExtraEnergy, annualExtraCost } = assured.assurance ?? {};
     expect(without).toMatchObject({
       ...{ candidate: 0, count: 1, setting: plain.best.setting },
       ...{ annualEnergy: plain.best.annualEnergy, annualCost: plain.best.annualCost },
     });
     const rounding = { absolute: SIX_DIGITS * assured.best.annualEnergy };
-    expectClose(extraEnergy ?? 0, assured.best.annualEnergy - plain.best.annualEnergy, rounding);
-    expectClose(extraCost ?? 0, (assured.best.annualCost ?? 0) - (plain.best.annualCost ?? 0), rounding);
+    expectClose(annualExtraEnergy ?? 0, assured.best.annualEnergy - plain.best.annualEnergy, rounding);
+    expectClose(
+      annualExtraCost ?? 0,
+      (assured.best.annualCost ?? 0) - (plain.best.annualCost ?? 0),
+      rounding,
+    );
     expect(assured.best.setting).toBeGreaterThan(plain.best.setting);
   });
 
   it('serves every outlet in the worst case', async () => {
-    const { badEnd } = (await ask({ assurance })).assurance ?? {};
-    expect(badEnd?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
-    for (const { flow, requiredFlow } of badEnd?.outlets ?? []) {
+    const { worstCase } = (await ask({ assurance })).assurance ?? {};
+    expect(worstCase?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
+    for (const { flow, requiredFlow } of worstCase?.outlets ?? []) {
       expect(flow).toBeGreaterThanOrEqual((requiredFlow ?? 0) * (1 - SIX_DIGITS));
     }
   });
@@ -104,16 +108,21 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
     );
     expect(put.status).toBe(200);
     const told = (await ask({ assurance, price: undefined })).assurance;
-    expect(told?.extraCost).toBeNull();
-    expect(told?.without?.annualCost).toBeNull();
-    expect(told?.extraEnergy).toBeGreaterThan(0);
+    expect(told?.annualExtraCost).toBeNull();
+    expect(told?.withoutAssurance?.annualCost).toBeNull();
+    expect(told?.annualExtraEnergy).toBeGreaterThan(0);
   });
 
   it('has nothing to tell where no candidate serves', async () => {
     const small = { ...example('pump-canister-250.json'), settings: { min: 30, max: 40, step: 1 } };
     const { best: none, assurance: told } = await ask({ assurance, pumps: [small] });
     expect(none).toBeNull();
-    expect(told).toEqual({ without: null, extraEnergy: null, extraCost: null, badEnd: null });
+    expect(told).toEqual({
+      withoutAssurance: null,
+      annualExtraEnergy: null,
+      annualExtraCost: null,
+      worstCase: null,
+    });
   });
 
   it('never changes its answer with the unit system', async () => {
@@ -127,10 +136,12 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
     for (const field of ['power', 'annualEnergy', 'annualCost', 'efficiency'] as const) {
       expectClose(us.best?.[field] ?? 0, metric.best[field] ?? 0, { relative: SIX_DIGITS });
     }
-    expectClose(us.assurance?.extraEnergy ?? 0, metric.assurance?.extraEnergy ?? 0, { relative: SIX_DIGITS });
+    expectClose(us.assurance?.annualExtraEnergy ?? 0, metric.assurance?.annualExtraEnergy ?? 0, {
+      relative: SIX_DIGITS,
+    });
     // A US gallon is 3.785411784 L, exact by definition (NIST SP 811).
     expectClose((us.best?.flow ?? 0) * 3.785411784, metric.best.flow, { relative: SIX_DIGITS });
-    expectClose((us.assurance?.badEnd?.flow ?? 0) * 3.785411784, metric.assurance?.badEnd?.flow ?? 0, {
+    expectClose((us.assurance?.worstCase?.flow ?? 0) * 3.785411784, metric.assurance?.worstCase?.flow ?? 0, {
       relative: SIX_DIGITS,
     });
   });
@@ -144,13 +155,13 @@ describe('an answer without an assurance', () => {
   });
 });
 
-describe('the doubt about a duty', () => {
+describe('the uncertainty about a duty', () => {
   const graded = { ...example('pump-canister-250.json'), grade: '2B' };
 
   it('follows the grade of the pump, without any assurance', async () => {
     const { best: told } = await askBest({ pumps: [graded] });
-    expect(told.doubt?.grade).toBe('2B');
-    const { flow, power, annualEnergy } = told.doubt ?? {};
+    expect(told.uncertainty?.grade).toBe('2B');
+    const { flow, power, annualEnergy } = told.uncertainty ?? {};
     expect(flow?.low).toBeLessThan(told.flow);
     expect(flow?.high).toBeGreaterThan(told.flow);
     expect(power?.low).toBeLessThanOrEqual(told.power);
@@ -161,32 +172,34 @@ describe('the doubt about a duty', () => {
 
   it('follows the grade that the assurance states where it states one', async () => {
     const { best: told } = await askBest({ pumps: [graded], assurance: { grade: '3B' } });
-    expect(told.doubt?.grade).toBe('3B');
+    expect(told.uncertainty?.grade).toBe('3B');
   });
 
   it('tells the scatter of the points alone where there is no grade', async () => {
     const { grade: _, ...plain } = graded;
-    const narrow = (await askBest({ pumps: [plain] })).best.doubt;
-    const wide = (await askBest({ pumps: [graded] })).best.doubt;
+    const narrow = (await askBest({ pumps: [plain] })).best.uncertainty;
+    const wide = (await askBest({ pumps: [graded] })).best.uncertainty;
     expect(narrow?.grade).toBeNull();
     expect(narrow?.flow.low).toBeGreaterThan(wide?.flow.low ?? 0);
   });
 
   it('holds the worst case of more friction', async () => {
     const { best: told, assurance } = await askBest({ assurance: { frictionMultiplier: 3 } });
-    expect(told.doubt?.flow.low).toBeLessThanOrEqual(assurance?.badEnd?.flow ?? 0);
+    expect(told.uncertainty?.flow.low).toBeLessThanOrEqual(assurance?.worstCase?.flow ?? 0);
   });
 
   it('stands in a duty point too', async () => {
     const id = await created(app, '/v1/pumps', graded);
     const duty = await answered(
-      dutyPointAnswer.extend({ doubt }),
+      dutyPointAnswer.extend({ uncertainty }),
       await app.call(`${app.loop}/duty-point?pump=${id}&setting=70`),
     );
     const { best: told } = await askBest({ pumps: [graded] });
     expect(told.setting).toBe(70);
-    expectClose(duty.doubt?.flow.low ?? 0, told.doubt?.flow.low ?? 1, { relative: SIX_DIGITS });
-    expectClose(duty.doubt?.power.high ?? 0, told.doubt?.power.high ?? 1, { relative: SIX_DIGITS });
+    expectClose(duty.uncertainty?.flow.low ?? 0, told.uncertainty?.flow.low ?? 1, { relative: SIX_DIGITS });
+    expectClose(duty.uncertainty?.power.high ?? 0, told.uncertainty?.power.high ?? 1, {
+      relative: SIX_DIGITS,
+    });
   });
 });
 

@@ -26,7 +26,7 @@ const row = z.object({
   annualCost: z.number().nullable(),
   savings: z
     .object({
-      boreUp: saving.extend({ pipe: z.string() }).nullable(),
+      largerPipe: saving.extend({ pipe: z.string() }).nullable(),
       halved: saving.nullable(),
       removed: saving.nullable(),
     })
@@ -145,9 +145,9 @@ const flumeWith = (from: string, to: string): Json => {
 };
 
 describe('a listed saving', () => {
-  it.each<[string, string, string, 'boreUp' | 'halved' | 'removed', string, string]>([
-    ['one bore up', '/discharge/run/0', 'pipe', 'boreUp', '"sch80 1-1/2"', '"sch80 2"'],
-    ['one bore up before the pump', '/suction/0', 'pipe', 'boreUp', '"sch80 2"', '"sch80 2-1/2"'],
+  it.each<[string, string, string, 'largerPipe' | 'halved' | 'removed', string, string]>([
+    ['one bore up', '/discharge/run/0', 'pipe', 'largerPipe', '"sch80 1-1/2"', '"sch80 2"'],
+    ['one bore up before the pump', '/suction/0', 'pipe', 'largerPipe', '"sch80 2"', '"sch80 2-1/2"'],
     ['half of the elbows', '/suction/1', 'fitting', 'halved', '"count":2', '"count":1'],
     [
       'no loss',
@@ -180,7 +180,9 @@ describe('a listed saving', () => {
 
   it('names the wider pipe', async () => {
     const { rows } = await ask({ detail: 'losses' });
-    expect(rows.find(({ element }) => element === '/discharge/run/0')?.savings?.boreUp?.pipe).toBe('sch80 2');
+    expect(rows.find(({ element }) => element === '/discharge/run/0')?.savings?.largerPipe?.pipe).toBe(
+      'sch80 2',
+    );
   });
 });
 

@@ -19,7 +19,7 @@ const trimmedAnswer = recommendationAnswer.extend({
     .unwrap()
     .extend({ trims: z.array(trim) })
     .nullable(),
-  againstAsBuilt: z
+  trimEffect: z
     .object({
       candidate: z.int(),
       pump: z.object({ name: z.string() }),
@@ -27,8 +27,8 @@ const trimmedAnswer = recommendationAnswer.extend({
       setting: z.number(),
       annualEnergy: z.number(),
       annualCost: z.number().nullable(),
-      energySaving: z.number(),
-      costSaving: z.number().nullable(),
+      annualEnergySaving: z.number(),
+      annualCostSaving: z.number().nullable(),
     })
     .nullable(),
 });
@@ -80,20 +80,24 @@ describe('a trimmed recommendation', () => {
   it('saves the difference of two full requests', async () => {
     const loop = flume({ valve: 'ball' });
     const [trimmed, asBuilt] = [await ask(loop, 'trimmed'), await ask(loop, 'as-built')];
-    const { againstAsBuilt: saved } = trimmed;
+    const { trimEffect: saved } = trimmed;
     expect(saved).toMatchObject({
       ...{ candidate: asBuilt.best.candidate, setting: asBuilt.best.setting, count: 1 },
       ...{ annualEnergy: asBuilt.best.annualEnergy, annualCost: asBuilt.best.annualCost },
     });
     const rounding = { absolute: SIX_DIGITS * asBuilt.best.annualEnergy };
-    expectClose(saved?.energySaving ?? 0, asBuilt.best.annualEnergy - trimmed.best.annualEnergy, rounding);
     expectClose(
-      saved?.costSaving ?? 0,
+      saved?.annualEnergySaving ?? 0,
+      asBuilt.best.annualEnergy - trimmed.best.annualEnergy,
+      rounding,
+    );
+    expectClose(
+      saved?.annualCostSaving ?? 0,
       (asBuilt.best.annualCost ?? 0) - (trimmed.best.annualCost ?? 0),
       rounding,
     );
-    expect(saved?.energySaving).toBeGreaterThan(0);
-    expect(asBuilt.againstAsBuilt).toBeNull();
+    expect(saved?.annualEnergySaving).toBeGreaterThan(0);
+    expect(asBuilt.trimEffect).toBeNull();
     expect(asBuilt.best.trims).toEqual([]);
   });
 
@@ -102,9 +106,9 @@ describe('a trimmed recommendation', () => {
     const headers = { 'If-Match': '*', 'Content-Type': 'application/json' };
     const put = await app.call('/v1/site', { method: 'PUT', headers, body: JSON.stringify(site) });
     expect(put.status).toBe(200);
-    const { againstAsBuilt } = await ask(flume({ valve: 'ball' }), 'trimmed', { price: undefined });
-    expect(againstAsBuilt).toMatchObject({ annualCost: null, costSaving: null });
-    expect(againstAsBuilt?.energySaving).toBeGreaterThan(0);
+    const { trimEffect } = await ask(flume({ valve: 'ball' }), 'trimmed', { price: undefined });
+    expect(trimEffect).toMatchObject({ annualCost: null, annualCostSaving: null });
+    expect(trimEffect?.annualEnergySaving).toBeGreaterThan(0);
   });
 
   it('has nothing to compare with where the loop as built is served by no setting', async () => {
@@ -114,9 +118,9 @@ describe('a trimmed recommendation', () => {
       '"requiredFlow":2000',
       '"requiredFlow":2000,"maximumFlow":2150',
     );
-    const { againstAsBuilt, best } = await ask(JSON.parse(text), 'trimmed');
+    const { trimEffect, best } = await ask(JSON.parse(text), 'trimmed');
     expect(best.trims.length).toBeGreaterThan(0);
-    expect(againstAsBuilt).toBeNull();
+    expect(trimEffect).toBeNull();
   });
 });
 

@@ -7,7 +7,7 @@ import { refused } from '../../stocked-app.ts';
 import { type Facility, facility } from './facility.ts';
 
 async function dayOf({ call, loop }: Facility, query = ''): Promise<Picture> {
-  const answer = await call(`/v1/loops/${loop}/day.svg${query}`);
+  const answer = await call(`/v1/loops/${loop}/schedule/chart.svg${query}`);
   const text = await answer.text();
   expect(answer.status, text).toBe(200);
   return readSvg(text);
@@ -90,7 +90,7 @@ describe('the picture of a day', () => {
 
   it('shows a pump that may stop, pulses and hostile names', async () => {
     const phases = [
-      { name: '<script>x</script>', from: '06:00', volume: { perDay: 20_000, floor: 0, mayStop: true } },
+      { name: '<script>x</script>', from: '06:00', volume: { volume: 20_000, floor: 0, mayStop: true } },
       {
         name: '"&\u202E',
         from: '18:00',
@@ -134,7 +134,7 @@ describe('the route', () => {
   it('answers 304 all day, and anew on the next', async () => {
     let now = '2026-01-15T12:00:00Z';
     const { call, loop } = await facility({ change: { clock: () => new Date(now) } });
-    const path = `/v1/loops/${loop}/day.svg`;
+    const path = `/v1/loops/${loop}/schedule/chart.svg`;
     const etag = (await call(path)).headers.get('etag') ?? '';
     now = '2026-01-15T23:59:00Z';
     expect((await call(path, { headers: { 'If-None-Match': etag } })).status).toBe(304);
@@ -146,7 +146,9 @@ describe('the route', () => {
     'refuses the date %s',
     async (date) => {
       const { call, loop } = await facility();
-      const { status, errors } = await refused(await call(`/v1/loops/${loop}/day.svg?date=${date}`));
+      const { status, errors } = await refused(
+        await call(`/v1/loops/${loop}/schedule/chart.svg?date=${date}`),
+      );
       expect(status).toBe(422);
       expect(errors?.[0]?.parameter).toBe('date');
     },
@@ -155,8 +157,8 @@ describe('the route', () => {
   it('says what a loop without a pump lacks', async () => {
     const { call, send } = await facility();
     const { id } = await (await send('POST', '/v1/loops', exampleJson('loop-kelp-flume.json'))).json();
-    const { code, errors } = await refused(await call(`/v1/loops/${id}/day.svg`));
+    const { code, errors } = await refused(await call(`/v1/loops/${id}/schedule/chart.svg`));
     expect([code, errors]).toEqual(['no-installed-pump', undefined]);
-    expect((await call('/v1/loops/none/day.svg')).status).toBe(404);
+    expect((await call('/v1/loops/none/schedule/chart.svg')).status).toBe(404);
   });
 });

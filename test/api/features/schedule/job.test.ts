@@ -22,7 +22,7 @@ const isLong = (loop: typeof flume, phases: PlanWork['schedule']['phases']) =>
 
 describe('the job of a schedule', () => {
   it('is short for a day on a flume, with ramps and volumes too', () => {
-    const volume = { perDay: 50, mayStop: true, splits: true };
+    const volume = { volume: 50, mayStop: true, splits: true };
     for (const day of [
       phasesOf(4),
       phasesOf(4, { rampMinutes: 30 }),

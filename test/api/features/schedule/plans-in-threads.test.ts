@@ -34,7 +34,7 @@ describe('the process', () => {
     'sums its loops in a thread',
     async () => {
       const summary = JSON.parse(await (await fetch(`${url}/v1/summary`)).text());
-      expect(summary).toMatchObject({ loops: { total: 1 }, aboveNeed: { count: 1 } });
+      expect(summary).toMatchObject({ loops: { total: 1 }, canTurnDown: { count: 1 } });
     },
     PATIENCE,
   );

@@ -72,7 +72,7 @@ describe('the schedule of a loop', () => {
     expectClose(answer.against.constantHighest.annualEnergy, 750.769, { relative: 1e-3 });
     expect(answer.against.installed.setting).toBe(80);
     expectClose(
-      answer.against.installed.savedEnergy,
+      answer.against.installed.annualEnergySaving,
       answer.against.installed.annualEnergy - answer.annualEnergy,
       { relative: 1e-4 },
     );
@@ -97,7 +97,7 @@ describe('the schedule of a loop', () => {
   });
 
   it('states that a volume is out of reach', async () => {
-    const answer = await put({ phases: [{ name: 'all', from: '00:00', volume: { perDay: 1e9 } }] });
+    const answer = await put({ phases: [{ name: 'all', from: '00:00', volume: { volume: 1e9 } }] });
     expect(answer.status).toBe(201);
     const body = await answer.json();
     expect(body.phases[0]).toMatchObject({ feasible: false, setting: 100, gap: null });
@@ -105,7 +105,7 @@ describe('the schedule of a loop', () => {
   });
 
   it('reports the gap of whole hours, and none of split ones', async () => {
-    const volume = { perDay: 100_000, mayStop: true };
+    const volume = { volume: 100_000, mayStop: true };
     const phase = { name: 'all', from: '00:00' };
     const split = await (await put({ phases: [{ ...phase, volume }] })).json();
     const whole = await (
@@ -138,9 +138,9 @@ describe('a fault in a schedule', () => {
     [phase({ factor: 0 }), '/phases/0/factor'],
     [phase({ factor: undefined }), '/phases/0'],
     [phase({ requiredFlows: { left: 100 } }), '/phases/0/requiredFlows'],
-    [phase({ volume: { perDay: 100 } }), '/phases/0/volume'],
-    [phase({ factor: undefined, volume: { perDay: 0 } }), '/phases/0/volume/perDay'],
-    [phase({ factor: undefined, volume: { perDay: 1, floor: 9, ceiling: 8 } }), '/phases/0/volume/ceiling'],
+    [phase({ volume: { volume: 100 } }), '/phases/0/volume'],
+    [phase({ factor: undefined, volume: { volume: 0 } }), '/phases/0/volume/volume'],
+    [phase({ factor: undefined, volume: { volume: 1, floor: 9, ceiling: 8 } }), '/phases/0/volume/ceiling'],
     [phase({ factor: undefined, requiredFlows: { nowhere: 100 } }), '/phases/0/requiredFlows/nowhere'],
     [
       phase({ factor: undefined, requiredFlows: { left: 0, right: 0, 'far end': 0 } }),

@@ -98,7 +98,7 @@ describe('the setpoint', () => {
     const price = { name: 'nights', periods: [{ name: 'dear', price: 9, from: '06:00', to: '23:00' }] };
     const tariff = { ...price, otherwise: { name: 'cheap', price: 0.01 } };
     const { id } = await (await lab.send('POST', '/v1/tariffs', tariff)).json();
-    const volume = { perDay: 20_000, mayStop: true };
+    const volume = { volume: 20_000, mayStop: true };
     await schedule({ tariff: id, phases: [{ name: 'all', from: '00:00', volume }] });
     const body = await (await lab.send('GET', path)).json();
     expect(body).toMatchObject({ setting: 0, feasible: true, flow: 0, power: 3 });

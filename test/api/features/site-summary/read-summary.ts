@@ -4,7 +4,11 @@ import type { AppUnderTest } from '../../app-under-test.ts';
 import { answered } from '../../stocked-app.ts';
 
 const record = z.object({ id: z.string(), name: z.string() });
-const saved = z.object({ setting: z.number(), energySaved: z.number(), costSaved: z.number().nullable() });
+const saved = z.object({
+  setting: z.number(),
+  annualEnergySaving: z.number(),
+  annualCostSaving: z.number().nullable(),
+});
 const attention = z.object({ hours: z.number(), parts: z.number(), cost: z.number().nullable() });
 
 const summary = z.object({
@@ -34,11 +38,11 @@ const summary = z.object({
       }),
     ),
   }),
-  aboveNeed: z.object({
+  canTurnDown: z.object({
     count: z.int(),
     loops: z.array(saved.extend({ loop: record, installedSetting: z.number() })),
   }),
-  attention: attention.extend({ service: attention, tasks: attention }),
+  upkeep: attention.extend({ service: attention, tasks: attention }),
   savings: z.array(
     saved.extend({
       loop: record,
@@ -48,7 +52,7 @@ const summary = z.object({
       purchase: z.number().nullable(),
       simplePayback: z.number().nullable(),
       paybackBeyondSetting: z.number().nullable(),
-      settingAlone: saved.nullable(),
+      turnDown: saved.nullable(),
     }),
   ),
   assumptions: z.object({ year: z.int(), price: z.number().nullable(), tariff: z.string().nullable() }),

@@ -20,13 +20,13 @@ const check = (facts: Json): Json => ({
   ...facts,
 });
 
-const tasksOf = async () => (await summaryOf(app)).attention.tasks;
+const tasksOf = async () => (await summaryOf(app)).upkeep.tasks;
 
 describe('the attention of a site', () => {
   it('counts the service of a pump once, also where it is stored as a check', async () => {
-    const before = (await summaryOf(app)).attention;
+    const before = (await summaryOf(app)).upkeep;
     await app.call(`/v1/loops/${app.loops.flume}/starter-tasks`, sent('POST', {}));
-    const { tasks, service, hours } = (await summaryOf(app)).attention;
+    const { tasks, service, hours } = (await summaryOf(app)).upkeep;
     expect(service).toEqual(before.service);
     // By hand: the screen 10 min a week, the residual-current device 2 min a month.
     expectClose(tasks.hours, ((365 / 7) * 10 + 12 * 2) / 60, { relative: 1e-5 });

@@ -30,9 +30,9 @@ describe('the summary of a site', () => {
     const { outlets: _, ...idle } = quickLoop('no need', 0, installed);
     await created(app, '/v1/loops', { ...idle, outlets: [{ name: 'jet', share: 1 }] });
     await created(app, '/v1/loops', quickLoop('whole', 3000, installed));
-    const { loops, aboveNeed } = await summaryOf(app);
+    const { loops, canTurnDown } = await summaryOf(app);
     expect(loops).toMatchObject({ total: 3, withoutPump: 1, withoutRequirement: 1 });
-    expect(aboveNeed.loops.map(({ loop }) => loop.name)).toEqual(['whole']);
+    expect(canTurnDown.loops.map(({ loop }) => loop.name)).toEqual(['whole']);
   });
 
   it('has no cost without a price, and then ranks by energy', async () => {
@@ -44,7 +44,7 @@ describe('the summary of a site', () => {
     const summary = await summaryOf(app);
     expect(summary.annualCost).toBeNull();
     expect(summary.savings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
-    expect(summary.savings[0]).toMatchObject({ costSaved: null, simplePayback: null });
+    expect(summary.savings[0]).toMatchObject({ annualCostSaving: null, simplePayback: null });
     expect(summary.summary).toContain('no price is set');
   });
 
@@ -141,16 +141,16 @@ describe('the summary of a calibrated loop', () => {
     const { fit } = (await store.getPump({ ...key, id: pump })) ?? expect.fail();
     const before = await summaryOf(app);
     const calibration = {
-      ...{ parameters: [], from: 0, to: 1, readings: 9, modelVersion: '1', pump: { id: pump, fit } },
+      ...{ parameters: [], from: 0, to: 1, readingCount: 9, modelVersion: '1', pump: { id: pump, fit } },
       factors: { friction: 1.5, head: 1, power: 1.2 },
-      badEnd: { friction: 1.5, head: 1 },
+      worstCase: { friction: 1.5, head: 1 },
     };
     await store.applyCalibration({ ...key, now: 1, expectedVersion: 'any', calibration });
     const after = await summaryOf(app);
     const entered = await summaryOf((await single(1.5)).app);
     expectClose(after.power, 1.2 * entered.power, { relative: 1e-5 });
     expect(after.power).not.toBe(before.power);
-    expect(after.aboveNeed.loops[0]?.setting).toBe(entered.aboveNeed.loops[0]?.setting);
+    expect(after.canTurnDown.loops[0]?.setting).toBe(entered.canTurnDown.loops[0]?.setting);
   });
 });
 

@@ -144,7 +144,7 @@ describe('must-dos that contradict one another', () => {
     cost: 600,
     yearlySaving: 1,
     lifeYears: 5,
-    must: true,
+    mandatory: true,
     ...change,
   });
   const body = (candidates: readonly unknown[], change: object = {}) => ({
@@ -155,7 +155,7 @@ describe('must-dos that contradict one another', () => {
 
   it.each([
     ['of one group', body([must({ group: 'g' }), must({ name: 'B', group: 'g', cost: 100 })]), [0, 1], 'one'],
-    ['outside the plan', body([must({ cost: 1 }), must({ name: 'B', notBefore: 3 })]), [1], 'any year'],
+    ['outside the plan', body([must({ cost: 1 }), must({ name: 'B', firstYear: 3 })]), [1], 'any year'],
     ['beyond the budget', body([must(), must({ name: 'B' })]), [0, 1], '1200'],
     ['beyond any one year', body([must(), must({ name: 'B' })], { carryOver: false }), [0, 1], '1200'],
   ])('are named: %s', async (_, asked, places, word) => {
@@ -187,14 +187,18 @@ describe('an upgrade plan is refused', () => {
     ['with a cost that is a text', changed(REQUEST, '/candidates/0/cost', '780'), '/candidates/0/cost'],
     ['with a life of nothing', changed(REQUEST, '/candidates/2/lifeYears', 0), '/candidates/2/lifeYears'],
     ['with a life below 0', changed(REQUEST, '/candidates/2/lifeYears', -8), '/candidates/2/lifeYears'],
-    ['with a year of 0', changed(REQUEST, '/candidates/4/notBefore', 0), '/candidates/4/notBefore'],
+    ['with a year of 0', changed(REQUEST, '/candidates/4/firstYear', 0), '/candidates/4/firstYear'],
     [
       'with years the wrong way round',
-      changed(REQUEST, '/candidates/4/notAfter', 1),
-      '/candidates/4/notAfter',
+      changed(REQUEST, '/candidates/4/lastYear', 1),
+      '/candidates/4/lastYear',
     ],
     ['with an unknown field', changed(REQUEST, '/candidates/4/priority', 1), '/candidates/4/priority'],
-    ['with a must that is a word', changed(REQUEST, '/candidates/3/must', 'yes'), '/candidates/3/must'],
+    [
+      'with a must that is a word',
+      changed(REQUEST, '/candidates/3/mandatory', 'yes'),
+      '/candidates/3/mandatory',
+    ],
   ])('%s', async (_, body, pointer) => {
     const problem = await refused(await ask(body));
     expect(problem.status).toBe(422);

@@ -219,14 +219,14 @@ describe('a list of checks', () => {
     expect(first.items).toHaveLength(2);
     const second = await lab.read(`${TASKS}?limit=2&cursor=${first.next}`);
     expect([second.items[0].title, second.next]).toEqual(['later', null]);
-    expect(second.attention).toEqual(first.attention);
+    expect(second.upkeep).toEqual(first.upkeep);
   });
 
   // By hand: 10 min a month twice is 4 h, 45 min twice a year 1.5 h; parts 12 x 5 twice and 2 x 20; 30 an hour.
   it('says what all of them ask of a year', async () => {
-    const { attention, today } = await lab.read(TASKS);
+    const { upkeep, today } = await lab.read(TASKS);
     expect(today).toBe('2026-01-15');
-    expect(attention).toEqual({
+    expect(upkeep).toEqual({
       tasks: 3,
       due: 2,
       overdue: 1,
@@ -236,28 +236,28 @@ describe('a list of checks', () => {
       cost: 325,
       currency: 'EUR',
     });
-    const { attention: ofDue } = await lab.read(`${TASKS}?due=true`);
+    const { upkeep: ofDue } = await lab.read(`${TASKS}?due=true`);
     expect(ofDue).toMatchObject({ tasks: 2, hours: 3.5, cost: 3.5 * 30 + 100 });
   });
 
   it('agrees with its items', async () => {
-    const { items, attention } = await lab.read(TASKS);
+    const { items, upkeep } = await lab.read(TASKS);
     const total = (name: string) =>
       items.reduce((sum: number, item: Record<string, number>) => sum + (item[name] ?? 0), 0);
-    expectClose(total('annualHours'), attention.hours, { relative: 1e-5 });
-    expectClose(total('annualCost'), attention.cost, { relative: 1e-5 });
+    expectClose(total('annualHours'), upkeep.hours, { relative: 1e-5 });
+    expectClose(total('annualCost'), upkeep.cost, { relative: 1e-5 });
   });
 
   it('has no cost of work where the site has no rate for it', async () => {
     const site = await lab.read('/v1/site');
     await lab.send('PUT', '/v1/site', { ...site, labourRate: null }, { 'if-match': '*' });
-    const { items, attention } = await lab.read(TASKS);
-    expect(attention).toMatchObject({ hours: 5.5, parts: 160, labour: null, cost: null });
+    const { items, upkeep } = await lab.read(TASKS);
+    expect(upkeep).toMatchObject({ hours: 5.5, parts: 160, labour: null, cost: null });
     expect(items[0].annualCost).toBeNull();
   });
 
   it('tells one number to a cell of a spreadsheet', async () => {
-    const response = await lab.send('GET', `${TASKS}?pointer=/attention/cost`);
+    const response = await lab.send('GET', `${TASKS}?pointer=/upkeep/cost`);
     expect(await response.text()).toBe('325');
   });
 
