@@ -216,7 +216,7 @@ export interface paths {
             cookie?: never;
         };
         get: operations["getSchedule"];
-        put: operations["putSchedule"];
+        put: operations["replaceSchedule"];
         post?: never;
         delete: operations["deleteSchedule"];
         options?: never;
@@ -247,7 +247,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSetpoints"];
+        get: operations["listSetpoints"];
         put?: never;
         post?: never;
         delete?: never;
@@ -288,14 +288,14 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/loops/{loopId}/day.svg": {
+    "/v1/loops/{loopId}/schedule/chart.svg": {
         parameters: {
             query?: never;
             header?: never;
             path?: never;
             cookie?: never;
         };
-        get: operations["getDayChart"];
+        get: operations["getScheduleChart"];
         put?: never;
         post?: never;
         delete?: never;
@@ -377,7 +377,7 @@ export interface paths {
         };
         get: operations["listReadings"];
         put?: never;
-        post: operations["takeReadings"];
+        post: operations["addReadings"];
         delete: operations["deleteReadings"];
         options?: never;
         head?: never;
@@ -407,10 +407,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCalibrations"];
+        get: operations["listCalibrations"];
         put?: never;
-        post: operations["calibrateLoop"];
-        delete: operations["undoCalibration"];
+        post: operations["computeCalibration"];
+        delete: operations["deleteCalibration"];
         options?: never;
         head?: never;
         patch?: never;
@@ -425,7 +425,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["recommend"];
+        post: operations["computeRecommendation"];
         delete?: never;
         options?: never;
         head?: never;
@@ -457,7 +457,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["sizeScreen"];
+        post: operations["computeScreenSize"];
         delete?: never;
         options?: never;
         head?: never;
@@ -473,7 +473,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["exposeLeak"];
+        post: operations["computeLeakExposure"];
         delete?: never;
         options?: never;
         head?: never;
@@ -521,7 +521,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["listMaterials"];
+        post: operations["computeBillOfMaterials"];
         delete?: never;
         options?: never;
         head?: never;
@@ -537,7 +537,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["countSpares"];
+        post: operations["computeSpares"];
         delete?: never;
         options?: never;
         head?: never;
@@ -560,7 +560,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/upgrade-plans/{planId}": {
+    "/v1/upgrade-plans/{upgradePlanId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -608,7 +608,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -624,7 +624,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions": {
         parameters: {
             query?: never;
             header?: never;
@@ -633,14 +633,14 @@ export interface paths {
         };
         get: operations["listCompletions"];
         put?: never;
-        post: operations["completeMaintenanceTask"];
+        post: operations["createCompletion"];
         delete?: never;
         options?: never;
         head?: never;
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions/{completionId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -672,7 +672,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance.ics": {
+    "/v1/maintenance-tasks.ics": {
         parameters: {
             query?: never;
             header?: never;
@@ -695,7 +695,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getPipes"];
+        get: operations["listPipes"];
         put?: never;
         post?: never;
         delete?: never;
@@ -711,7 +711,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getFittings"];
+        get: operations["listFittings"];
         put?: never;
         post?: never;
         delete?: never;
@@ -727,7 +727,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getWater"];
+        get: operations["getWaterProperties"];
         put?: never;
         post?: never;
         delete?: never;
@@ -743,7 +743,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCautions"];
+        get: operations["listCautions"];
         put?: never;
         post?: never;
         delete?: never;
@@ -807,7 +807,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSpecification"];
+        get: operations["getOpenApiDocument"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1029,8 +1029,8 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
+            headFit: {
+                exponents: number[];
                 coefficients: number[];
                 flowScale: number;
                 range: {
@@ -1042,7 +1042,7 @@ export interface components {
                 residuals: number[];
                 leaveOneOut: number;
             };
-            power: {
+            powerFit: {
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
@@ -1558,15 +1558,15 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
@@ -1575,7 +1575,7 @@ export interface components {
             };
             onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -1625,7 +1625,7 @@ export interface components {
             }[];
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
                 maximumSiphonBreakDepth: number | null;
             } | null;
@@ -1742,7 +1742,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
@@ -1757,12 +1757,12 @@ export interface components {
             annualCost: number | null;
             outlets: components["schemas"]["ServedOutlet"][];
             otherSetting: number | null;
-            gap: number | null;
+            optimalityGap: number | null;
         };
         VolumeDemand: {
             volume: number;
-            floor?: number;
-            ceiling?: number;
+            minimumFlow?: number;
+            maximumFlow?: number;
             mayStop: boolean;
             splits: boolean;
         };
@@ -1829,7 +1829,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number | string;
             };
-            volume?: components["schemas"]["VolumeDemandInput"];
+            dailyVolume?: components["schemas"]["VolumeDemandInput"];
             openings?: {
                 [key: string]: number | string;
             };
@@ -1844,12 +1844,12 @@ export interface components {
             annualCost?: unknown;
             outlets?: unknown;
             otherSetting?: unknown;
-            gap?: unknown;
+            optimalityGap?: unknown;
         };
         VolumeDemandInput: {
             volume: number | string;
-            floor?: number | string;
-            ceiling?: number | string;
+            minimumFlow?: number | string;
+            maximumFlow?: number | string;
             mayStop?: boolean;
             splits?: boolean;
         };
@@ -1873,7 +1873,7 @@ export interface components {
             feasible: boolean;
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1900,7 +1900,7 @@ export interface components {
             feasible: boolean;
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
         };
@@ -1944,9 +1944,9 @@ export interface components {
         };
         MeanReading: {
             from: string;
-            until: string;
+            to: string;
             day: string | null;
-            readings: number;
+            readingCount: number;
             setting: number;
             power: number | null;
             flow: number | null;
@@ -1958,20 +1958,20 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            verdict: "not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected";
             summary: string;
             evidence: components["schemas"]["Evidence"][];
             meterSlip: components["schemas"]["MeterSlip"] | null;
             places: string[];
             pumpsRunning: number | null;
-            also: ("not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected") | null;
-            shortfall: components["schemas"]["Shortfall"] | null;
+            also: ("not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected") | null;
+            shortfallForecast: components["schemas"]["Shortfall"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
             cleanedAt: string[];
             from: string | null;
             to: string | null;
-            readings: {
+            counts: {
                 total: number;
                 judged: number;
                 used: number;
@@ -2010,65 +2010,65 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "power";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "head";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "suctionPressure" | "dischargePressure";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         };
         MeterSlip: {
             meter: "flow" | "power" | "head";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
+            slip: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
             factor: number | null;
         };
         Shortfall: {
             outlet: string;
-            date: string;
+            at: string;
             interval: {
                 earliest: string;
                 latest: string | null;
@@ -2076,19 +2076,19 @@ export interface components {
         };
         Waiting: {
             currency: string;
-            residuals: {
+            drift: {
                 flow: number;
                 power: number;
             };
             annualExcessCost: number;
             excessGrowthPerYear: number;
             nextYearCost: number;
-            cleaning: components["schemas"]["CheapestCleaning"] | null;
+            cheapestInterval: components["schemas"]["CheapestCleaning"] | null;
         };
         CheapestCleaning: {
-            remedy: "cleaning" | "service";
+            action: "cleaning" | "service";
             cost: number;
-            source: "asked" | "maintenance-task" | "pump-service";
+            costFrom: "asked" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
             limitedByShortfall: boolean;
@@ -2099,14 +2099,14 @@ export interface components {
             points: {
                 time: string;
                 residual: number;
-                readings: number;
+                readingCount: number;
             }[];
-            line: {
-                from: {
+            trendLine: {
+                start: {
                     time: string;
                     residual: number;
                 };
-                to: {
+                end: {
                     time: string;
                     residual: number;
                 };
@@ -2128,13 +2128,13 @@ export interface components {
                 detail: string;
                 conditionNumber: number | null;
                 standardError: number | null;
-                readings: string[];
+                helpfulReadings: string[];
             }[];
             misfits: {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
+                closedOutlets: string[];
                 valveClosed: boolean;
                 measured: {
                     flow: number | null;
@@ -2146,9 +2146,9 @@ export interface components {
                     head: number | null;
                     power: number | null;
                 };
-                off: number;
+                residual: number;
             }[];
-            limiting: {
+            smallestMargin: {
                 outlet: string | null;
                 setting: number;
                 margin: number | null;
@@ -2164,21 +2164,21 @@ export interface components {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
+                closedOutlets: string[];
                 valveClosed: boolean;
                 predicted: {
                     flow: number | null;
                     head: number | null;
                     power: number | null;
                 };
-                margin: {
+                remainingUncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
                         high: number;
                     } | null;
                 } | null;
-                parameters: {
+                expectedParameters: {
                     name: "friction" | "head" | "power" | "frictionOverHead";
                     value: number;
                     standardError: number;
@@ -2188,7 +2188,7 @@ export interface components {
                     };
                 }[];
             }[];
-            speedMap: {
+            measuredSpeedMap: {
                 points: {
                     setting: number;
                     speed: number;
@@ -2219,7 +2219,7 @@ export interface components {
         Calibrations: {
             dataBasis: "entered" | "calibrated";
             items: {
-                place: number;
+                sequence: number;
                 appliedAt: string;
                 undoneAt: string | null;
                 inUse: boolean;
@@ -2239,7 +2239,7 @@ export interface components {
                 }[];
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
             }[];
         };
         Recommendation: {
@@ -2266,8 +2266,8 @@ export interface components {
                 annualEnergySaving: number;
                 annualCostSaving: number | null;
             } | null;
-            assurance: {
-                without: {
+            assuranceEffect: {
+                withoutAssurance: {
                     candidate: number;
                     pump: components["schemas"]["PumpReference"];
                     count: number;
@@ -2306,7 +2306,7 @@ export interface components {
             } | null;
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
                 maximumSiphonBreakDepth: number | null;
             } | null;
@@ -2346,9 +2346,9 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
                 };
             };
             summary: string;
@@ -2386,15 +2386,15 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
@@ -2403,7 +2403,7 @@ export interface components {
             };
             onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -2464,7 +2464,7 @@ export interface components {
         Losses: {
             hydraulicPower: number;
             rows: {
-                element: string;
+                pointer: string;
                 kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
@@ -2476,7 +2476,7 @@ export interface components {
                 annualCost: number | null;
                 savings: {
                     largerPipe: {
-                        pipe: string;
+                        name: string;
                         grid: {
                             candidate: number;
                             setting: number;
@@ -2529,7 +2529,7 @@ export interface components {
             objective?: "energy-cost" | "life-cycle-cost";
             lifeCycle?: components["schemas"]["LifeCycleTermsInput"];
             limits?: components["schemas"]["LimitsInput"];
-            assurance?: "calibration" | {
+            assuranceEffect?: "calibration" | {
                 grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             } | {
                 margin: number;
@@ -2557,9 +2557,9 @@ export interface components {
             cloggedFraction?: number;
             screenBasis?: "mean" | "peak";
             pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;
@@ -2706,7 +2706,7 @@ export interface components {
             name: string;
             feasible: boolean;
             presentValue: number;
-            range: {
+            presentValueInterval: {
                 low: number;
                 high: number;
             };
@@ -2720,7 +2720,7 @@ export interface components {
                 environment: number;
                 disposal: number;
             };
-            years: components["schemas"]["ComparisonYear"][];
+            yearByYear: components["schemas"]["ComparisonYear"][];
             payback: {
                 simple: number | null;
                 discounted: number | null;
@@ -2730,9 +2730,9 @@ export interface components {
             annualEnergy: number;
             annualCost: number;
             upkeep: {
-                devices: number;
-                hours: number;
-                cost: number;
+                pumpCount: number;
+                annualHours: number;
+                annualCost: number;
             };
             annualExpectedLoss: {
                 value: number;
@@ -2756,8 +2756,8 @@ export interface components {
             };
             total: number;
             presentValue: number;
-            running: number;
-            cumulated: number;
+            runningCost: number;
+            cumulativePresentValue: number;
         };
         ComparisonAssemblyFigures: {
             loop: {
@@ -2781,16 +2781,16 @@ export interface components {
                 high: number;
             } | null;
             annualUpkeepHours: number;
-            price: number;
-            lifeYears: number | null;
+            purchaseCost: number;
+            expectedLifeYears: number | null;
             ageYears: number;
         };
         ComparisonSensitivity: {
-            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "upkeep" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
-            low: number;
-            high: number;
-            effect: number;
-            flips: boolean;
+            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
+            savingIfLower: number;
+            savingIfHigher: number;
+            largestChange: number;
+            changesCheapest: boolean;
         };
         ComparisonBasis: {
             modelVersion: string;
@@ -2881,7 +2881,7 @@ export interface components {
             updatedAt: string;
             name: string;
             currency: string;
-            options: number;
+            optionCount: number;
             cheapest: string | null;
             summary: string;
         };
@@ -2899,7 +2899,7 @@ export interface components {
             complete: boolean;
             unpriced: string[];
             unnamed: string[];
-            extra: {
+            comparisonExtra: {
                 name: string;
                 kind: "pipework";
                 cost: number;
@@ -2968,16 +2968,16 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
             budget: number[];
             discountRate: number;
             carryOver: boolean;
             candidates: components["schemas"]["Upgrade"][];
-            items: components["schemas"]["UpgradePlanItem"][];
+            upgrades: components["schemas"]["UpgradePlanItem"][];
             leftOut: components["schemas"]["UpgradeLeftOut"][];
-            spending: components["schemas"]["UpgradePlanYear"][];
+            yearByYear: components["schemas"]["UpgradePlanYear"][];
             moreBudget: components["schemas"]["UpgradePlanMoreBudget"];
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
@@ -3007,21 +3007,21 @@ export interface components {
             name: string;
             reason: "outside-plan" | "does-not-pay" | "over-budget" | "group" | "no-room";
             detail: string;
-            missing: number | null;
+            additionalBudget: number | null;
         };
         UpgradePlanYear: {
             year: number;
-            budget: number;
+            newBudget: number;
             available: number;
             spent: number;
-            carried: number;
+            carriedOver: number;
         };
         UpgradePlanMoreBudget: {
             budget: number[];
             presentValue: number;
             gain: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
         };
         UpgradePlanInput: {
             name?: string;
@@ -3063,22 +3063,22 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
         };
         SiteSummary: {
-            loops: components["schemas"]["SummaryLoops"];
-            devices: number;
+            counts: components["schemas"]["SummaryLoops"];
+            installedPumps: number;
             storedPumps: number;
             power: number;
             annualEnergy: number;
             annualCost: number | null;
             currency: string;
-            short: components["schemas"]["SummaryShort"];
+            belowRequired: components["schemas"]["SummaryShort"];
             canTurnDown: components["schemas"]["SummaryAboveNeed"];
             upkeep: components["schemas"]["SummaryAttention"];
-            savings: components["schemas"]["SummarySaving"][];
+            largestSavings: components["schemas"]["SummarySaving"][];
             assumptions: components["schemas"]["SummaryAssumptions"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
@@ -3088,7 +3088,7 @@ export interface components {
             };
         };
         SummaryLoops: {
-            total: number;
+            loops: number;
             scheduled: number;
             withoutPump: number;
             withoutRequirement: number;
@@ -3123,18 +3123,18 @@ export interface components {
         };
         SummaryAttention: {
             service: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
             tasks: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
-            hours: number;
-            parts: number;
-            cost: number | null;
+            annualHours: number;
+            annualParts: number;
+            annualCost: number | null;
         };
         SummarySaving: {
             loop: {
@@ -3150,7 +3150,7 @@ export interface components {
             setting: number;
             annualEnergySaving: number;
             annualCostSaving: number | null;
-            purchase: number | null;
+            purchaseCost: number | null;
             simplePayback: number | null;
             paybackBeyondSetting: number | null;
             turnDown: {
@@ -3170,7 +3170,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3183,7 +3183,7 @@ export interface components {
             overdue: boolean;
             daysUntilDue: number;
             lastDone: string | null;
-            completions: number;
+            completionCount: number;
             timesPerYear: number;
             annualHours: number;
             annualParts: number;
@@ -3195,7 +3195,7 @@ export interface components {
             };
         };
         MaintenanceTaskInput: {
-            title: string;
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3212,7 +3212,7 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
+            completionCount?: unknown;
             timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
@@ -3236,7 +3236,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3249,7 +3249,7 @@ export interface components {
             overdue: boolean;
             daysUntilDue: number;
             lastDone: string | null;
-            completions: number;
+            completionCount: number;
             timesPerYear: number;
             annualHours: number;
             annualParts: number;
@@ -3260,10 +3260,10 @@ export interface components {
             tasks: number;
             due: number;
             overdue: number;
-            hours: number;
-            parts: number;
-            labour: number | null;
-            cost: number | null;
+            annualHours: number;
+            annualParts: number;
+            annualLabour: number | null;
+            annualCost: number | null;
             currency: string;
         };
         Completion: {
@@ -3314,7 +3314,7 @@ export interface components {
         };
         StarterTasks: {
             items: components["schemas"]["MaintenanceTaskItem"][];
-            kept: number;
+            existingCount: number;
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -3373,7 +3373,7 @@ export interface components {
             items: {
                 code: string;
                 severity: "note" | "warning" | "danger";
-                sentence: string;
+                text: string;
                 source: string;
             }[];
         };
@@ -3425,7 +3425,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
@@ -3450,7 +3450,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3476,10 +3476,10 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3508,7 +3508,7 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
         };
@@ -3559,7 +3559,7 @@ export interface components {
             units?: unknown;
         };
         MaintenanceTaskCopyInput: {
-            title: string;
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3576,7 +3576,7 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
+            completionCount?: unknown;
             timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
@@ -3599,10 +3599,10 @@ export interface components {
         };
         CalibrationCopyInput: {
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3631,7 +3631,7 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
             readonly id?: unknown;
@@ -4723,7 +4723,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    putSchedule: {
+    replaceSchedule: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -4851,7 +4851,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSetpoints: {
+    listSetpoints: {
         parameters: {
             query?: {
                 at?: string;
@@ -4958,7 +4958,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getDayChart: {
+    getScheduleChart: {
         parameters: {
             query?: {
                 date?: string;
@@ -5170,7 +5170,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    takeReadings: {
+    addReadings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5289,7 +5289,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCalibrations: {
+    listCalibrations: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5324,7 +5324,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    calibrateLoop: {
+    computeCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5376,7 +5376,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    undoCalibration: {
+    deleteCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5411,7 +5411,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    recommend: {
+    computeRecommendation: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5495,7 +5495,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    sizeScreen: {
+    computeScreenSize: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5532,7 +5532,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    exposeLeak: {
+    computeLeakExposure: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5718,7 +5718,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    listMaterials: {
+    computeBillOfMaterials: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5757,7 +5757,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    countSpares: {
+    computeSpares: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5880,7 +5880,7 @@ interface operations {
             };
             header?: never;
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -5917,7 +5917,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -6067,7 +6067,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6103,7 +6103,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6147,7 +6147,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6184,7 +6184,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6212,14 +6212,14 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    completeMaintenanceTask: {
+    createCompletion: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6260,7 +6260,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6297,7 +6297,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6397,7 +6397,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getPipes: {
+    listPipes: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6432,7 +6432,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getFittings: {
+    listFittings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6467,7 +6467,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getWater: {
+    getWaterProperties: {
         parameters: {
             query?: {
                 temperature?: number | string;
@@ -6502,7 +6502,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCautions: {
+    listCautions: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6673,7 +6673,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSpecification: {
+    getOpenApiDocument: {
         parameters: {
             query?: {
                 pointer?: string;

@@ -61,7 +61,7 @@ describe('the starter set of a loop', () => {
       'Inspect bulkhead 3 for weeping (/discharge/branches/0/run)',
       'Inspect bulkhead 4 for weeping (/discharge/branches/1/branches/0/run)',
     ]);
-    expect(ofKind(tasks, 'union-check')).toMatchObject([{ title: 'Check the union for tightness' }]);
+    expect(ofKind(tasks, 'union-check')).toMatchObject([{ name: 'Check the union for tightness' }]);
   });
 
   it('has no more of a bare loop than the test of its residual-current device', () => {
@@ -72,7 +72,7 @@ describe('the starter set of a loop', () => {
     const screen = { shape: 'cylinder', diameter: 0.06, length: 0.5, openFraction: 0.35, count: 3 } as const;
     const { tasks } = setOf(loop({ intake: { lossCoefficient: 0.5, screen } }));
     expect(tasks[0]).toMatchObject({
-      title: 'Clean the 3 intake screens',
+      name: 'Clean the 3 intake screens',
       kind: 'screen-cleaning',
       minutes: 30,
       every: { weeks: 1 },

@@ -246,7 +246,7 @@ describe('a stored comparison', () => {
   });
 
   it('counts the checks of a loop once, however many run on it, and those of a pump', async () => {
-    const check = { title: 'look', every: 'P1M', minutes: 60, parts: 0, firstDue: '2026-02-01' };
+    const check = { name: 'look', every: 'P1M', minutes: 60, parts: 0, firstDue: '2026-02-01' };
     const hours = async (assemblies: Json[]) =>
       optionOf(await compared({ years: 5, options: [{ name: 'a', assemblies }] }), 0).upkeep.hours;
     const one = { loop: app.loopId, pump: app.pumpId };

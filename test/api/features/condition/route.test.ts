@@ -188,7 +188,7 @@ describe('the condition of a loop', () => {
   it('takes the cost of cleaning from the check of the screen', async () => {
     await withExample();
     const task = {
-      title: 'Clean the screen',
+      name: 'Clean the screen',
       kind: 'screen-cleaning',
       loop: app.loopId,
       every: 'P1M',

@@ -11,7 +11,7 @@ beforeEach(async () => {
 });
 
 const check = (facts: Json): Json => ({
-  title: 'Service the wet end',
+  name: 'Service the wet end',
   kind: 'wet-end-service',
   every: 'P6M',
   minutes: 60,

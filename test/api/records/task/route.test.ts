@@ -18,7 +18,7 @@ describe('a routine check', () => {
     expect(await read.json()).toMatchObject({ ...task(lab.loop), kind: 'other', id, version: 1, units: {} });
     const put = (body: unknown, headers: Record<string, string> = {}) =>
       lab.send('PUT', `${TASKS}/${id}`, body, headers);
-    const other = { ...task(lab.loop), title: 'Other' };
+    const other = { ...task(lab.loop), name: 'Other' };
     expect((await put(other)).status).toBe(428);
     expect((await put(other, { 'if-match': '"7-metric"' })).status).toBe(412);
     const replaced = await put(other, { 'if-match': '"1-metric"' });
@@ -75,9 +75,9 @@ describe('a routine check', () => {
   });
 
   it.each<[object, string]>([
-    [{ title: '' }, '/title'],
-    [{ title: undefined }, '/title'],
-    [{ title: 'x'.repeat(121) }, '/title'],
+    [{ name: '' }, '/name'],
+    [{ name: undefined }, '/name'],
+    [{ name: 'x'.repeat(121) }, '/name'],
     [{ loop: undefined }, ''],
     [{ pump: 'p' }, '/pump'],
     [{ loop: 'none' }, '/loop'],
@@ -125,7 +125,7 @@ describe('a routine check', () => {
 
   it('keeps the loop and the pump that it is of', async () => {
     const ofLoop = await lab.addTask();
-    const id = await lab.addTask({ title: 'Impeller', loop: undefined, pump: lab.pump });
+    const id = await lab.addTask({ name: 'Impeller', loop: undefined, pump: lab.pump });
     const remove = (path: string) => lab.send('DELETE', path, undefined, { 'if-match': '*' });
     const kept = await remove(`/v1/loops/${lab.loop}`);
     expect(kept.status).toBe(409);
@@ -167,12 +167,12 @@ describe('when a check is due', () => {
 
 describe('a list of checks', () => {
   const titles = async (query: string): Promise<readonly string[]> =>
-    (await lab.read(`${TASKS}${query}`)).items.map(({ title }: { title: string }) => title);
+    (await lab.read(`${TASKS}${query}`)).items.map(({ name }: { name: string }) => name);
 
   beforeEach(async () => {
-    await lab.addTask({ title: 'overdue', firstDue: '2026-01-10' });
-    await lab.addTask({ title: 'today', firstDue: '2026-01-15', every: 'P6M', minutes: 45, parts: 20 });
-    await lab.addTask({ title: 'later', firstDue: '2026-03-01', loop: undefined, pump: lab.pump });
+    await lab.addTask({ name: 'overdue', firstDue: '2026-01-10' });
+    await lab.addTask({ name: 'today', firstDue: '2026-01-15', every: 'P6M', minutes: 45, parts: 20 });
+    await lab.addTask({ name: 'later', firstDue: '2026-03-01', loop: undefined, pump: lab.pump });
   });
 
   it.each([
@@ -218,7 +218,7 @@ describe('a list of checks', () => {
     const first = await lab.read(`${TASKS}?limit=2`);
     expect(first.items).toHaveLength(2);
     const second = await lab.read(`${TASKS}?limit=2&cursor=${first.next}`);
-    expect([second.items[0].title, second.next]).toEqual(['later', null]);
+    expect([second.items[0].name, second.next]).toEqual(['later', null]);
     expect(second.upkeep).toEqual(first.upkeep);
   });
 
@@ -262,11 +262,11 @@ describe('a list of checks', () => {
   });
 
   it('comes as a table, formulas disarmed', async () => {
-    await lab.addTask({ title: '=1+1' });
+    await lab.addTask({ name: '=1+1' });
     const response = await lab.send('GET', `${TASKS}?format=csv`);
     expect(response.headers.get('content-type')).toContain('text/csv');
     const rows: Record<string, string>[] = parse(await response.text(), { columns: true });
-    expect(rows.map(({ title, nextDue, overdue }) => [title, nextDue, overdue])).toEqual([
+    expect(rows.map(({ name, nextDue, overdue }) => [name, nextDue, overdue])).toEqual([
       ['overdue', '2026-01-10', 'true'],
       ['today', '2026-01-15', 'false'],
       ['later', '2026-03-01', 'false'],
