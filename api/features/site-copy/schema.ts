@@ -15,7 +15,9 @@ import { COPIED_KINDS } from './kinds-schema.ts';
 
 export const SITE_COPY_FORMAT = 'loopwright-site';
 /** Rises with a change that an older reader would misread; a further kind of record is none. */
-export const SITE_COPY_VERSION = 1;
+export const SITE_COPY_VERSION = 2;
+/** That of version 0.1, whose names are brought up to date as it comes in. */
+export const SITE_COPY_VERSION_BEFORE = 1;
 
 const heading = (context: SchemaContext) => ({
   format: described(context, z.literal(SITE_COPY_FORMAT), {
