@@ -15,7 +15,7 @@ export const PLAN = topic({
   },
   'plan-not-proven': {
     severity: 'warning',
-    text: 'The time for the search ended before the plan was proven best: `gap` states by how much, at most, a better one could exceed it.',
+    text: 'The time for the search ended before the plan was proven best: `optimalityGap` states by how much, at most, a better one could exceed it.',
     source: 'branch-and-bound search with a time limit',
   },
   'site-as-stated': {

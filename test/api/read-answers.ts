@@ -19,8 +19,8 @@ const outlet = z.object({
 });
 
 const trim = z.object({
-  branch: z.string(),
-  outlets: z.array(z.string()),
+  pointer: z.string(),
+  outletNames: z.array(z.string()),
   closed: z.boolean(),
   flow: z.number(),
   head: z.number().nullable(),
@@ -104,8 +104,8 @@ export const systemCurveAnswer = z.object({
 });
 
 export const curvesAnswer = z.object({
-  head: z.object({
-    powers: z.array(z.int()),
+  headFit: z.object({
+    exponents: z.array(z.int()),
     coefficients: z.array(z.number()),
     flowScale: z.number(),
     range: z.object({ min: z.number(), max: z.number() }),
@@ -114,7 +114,7 @@ export const curvesAnswer = z.object({
     residuals: z.array(z.number()),
     leaveOneOut: z.number(),
   }),
-  power: z.object({
+  powerFit: z.object({
     exponent: z.number(),
     exponentAssumed: z.boolean(),
     coefficient: z.number(),

@@ -27,7 +27,7 @@ import { SITE_COPY_BYTES_MAX, writeSiteCopy } from './write.ts';
 
 const MEDIA_TYPE = 'application/json';
 
-const common = { path: '/v1/export', tag: 'site' } as const;
+const tag = 'site';
 
 const exportQuery = (context: SchemaContext) =>
   z.strictObject({
@@ -73,7 +73,8 @@ function exportRoute(api: Api): void {
   defineRoute(
     api,
     {
-      ...common,
+      path: '/v1/export',
+      tag,
       method: 'get',
       query: exportQuery,
       operationId: 'exportSite',
@@ -109,7 +110,8 @@ function importRoute(api: Api): void {
   defineRoute(
     api,
     {
-      ...common,
+      path: '/v1/import',
+      tag,
       method: 'post',
       query: noQuery,
       operationId: 'importSite',

@@ -28,7 +28,7 @@ const year = (context: SchemaContext, description: string) =>
 const status = (context: SchemaContext) =>
   described(context, z.enum(['optimal', 'time-limit']), {
     description:
-      '`optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `gap`.',
+      '`optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `optimalityGap`.',
     examples: ['optimal'],
   });
 

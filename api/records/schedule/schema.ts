@@ -53,8 +53,8 @@ const volume = perContext(
         .refine(
           ({ minimumFlow: floor = 0, maximumFlow: ceiling = Number.POSITIVE_INFINITY }) => floor <= ceiling,
           {
-            path: ['ceiling'],
-            message: 'must not be below floor',
+            path: ['maximumFlow'],
+            message: 'must not be below minimumFlow',
           },
         ),
       { description: 'A volume to move at the least cost, whatever the flow by the hour.' },

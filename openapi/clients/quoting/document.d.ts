@@ -761,6 +761,22 @@ export interface paths {
         };
         get: operations["exportSite"];
         put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
         post: operations["importSite"];
         delete?: never;
         options?: never;
@@ -3379,7 +3395,7 @@ export interface components {
         };
         SiteCopy: {
             format: "loopwright-site";
-            formatVersion: 1;
+            formatVersion: 2;
             site: components["schemas"]["SiteItem"];
             tariffs: components["schemas"]["TariffItem"][];
             pumps: components["schemas"]["PumpItem"][];
@@ -3534,7 +3550,7 @@ export interface components {
         };
         SiteCopyInput: {
             format: "loopwright-site";
-            formatVersion: 1;
+            formatVersion: 2;
             site: components["schemas"]["SiteInput"];
             tariffs?: components["schemas"]["TariffInput"][];
             pumps?: components["schemas"]["PumpInput"][];
@@ -3650,8 +3666,8 @@ export interface components {
             units?: unknown;
         };
         ProbeStatus: {
-            status: "ok";
-            version: string;
+            state: "ok";
+            programVersion: string;
         };
         Specification: {
             [key: string]: unknown;

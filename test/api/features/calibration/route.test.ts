@@ -53,7 +53,7 @@ describe('a calibration that is asked for', () => {
     }
     expect(told.notIdentifiable).toEqual([]);
     expect(told).toMatchObject({ applied: false, dataBasis: 'entered', readings: { used: 4, rows: 12 } });
-    expect(told.limiting.outlet).toBe('far end');
+    expect(told.smallestMargin.outlet).toBe('far end');
     expect(told.summary).toContain('Friction is 1.4 times as entered');
     expect(told.cautions.map(({ code }) => code)).toContain('meter-bias');
   });
@@ -80,13 +80,13 @@ describe('a calibration that is asked for', () => {
     const posted = await app.call(`${app.loop}/readings`, sent('POST', { readings: [reading] }));
     expect(posted.status, JSON.stringify(await jsonOf(posted))).toBe(201);
     const after = await calibrate(app);
-    expect(Object.keys(valuesOf(after))).toEqual(next.parameters.map(({ name }) => name));
-    for (const [place, { standardError }] of next.parameters.entries()) {
+    expect(Object.keys(valuesOf(after))).toEqual(next.expectedParameters.map(({ name }) => name));
+    for (const [place, { standardError }] of next.expectedParameters.entries()) {
       expectClose(after.parameters[place]?.standardError ?? Number.NaN, standardError, { relative: 0.1 });
     }
     expectClose(
-      after.limiting.uncertainty?.standardError ?? Number.NaN,
-      next.margin?.standardError ?? Number.NaN,
+      after.smallestMargin.uncertainty?.standardError ?? Number.NaN,
+      next.remainingUncertainty?.standardError ?? Number.NaN,
       {
         relative: 0.1,
       },
@@ -127,19 +127,19 @@ describe('true speeds by gauge', () => {
     );
     await app.taken(heads);
     const told = await calibrate(app);
-    expect(told.speedMap?.differs).toBe(true);
+    expect(told.measuredSpeedMap?.differs).toBe(true);
     expect(told.cautions.map(({ code }) => code)).toContain('speed-map-suspect');
-    for (const { setting, speed } of told.speedMap?.points ?? []) {
+    for (const { setting, speed } of told.measuredSpeedMap?.points ?? []) {
       expectClose(speed, 41 + ((setting - 30) * 59) / 70, { relative: 0.015 });
     }
-    expect(told.speedMap?.points.map(({ setting }) => setting)).toEqual([30, 50, 75, 100]);
+    expect(told.measuredSpeedMap?.points.map(({ setting }) => setting)).toEqual([30, 50, 75, 100]);
   });
 
   it('are none where heads are read at one setting', async () => {
     const app = await calibratedLoop(TRUTH);
     const { head } = await app.truly(100);
     await app.taken([{ setting: 100, head }]);
-    expect((await calibrate(app)).speedMap).toBeNull();
+    expect((await calibrate(app)).measuredSpeedMap).toBeNull();
   });
 });
 
@@ -241,9 +241,9 @@ describe('a calibration that is undone', () => {
   it('goes back to the one before, then to the loop as entered, and keeps all of them', async () => {
     const app = await loopRead();
     const factorsNow = async () => {
-      const items = z.array(z.looseObject({ place: z.number(), inUse: z.boolean() }));
+      const items = z.array(z.looseObject({ sequence: z.number(), inUse: z.boolean() }));
       const list = await answered(z.looseObject({ items }), await app.call(app.calibration));
-      return list.items.map(({ place, inUse }) => `${place} ${inUse}`);
+      return list.items.map(({ sequence, inUse }) => `${sequence} ${inUse}`);
     };
     expect(await factorsNow()).toEqual([]);
     await calibrate(app, { apply: true }, { 'If-Match': '*' });

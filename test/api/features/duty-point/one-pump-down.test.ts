@@ -9,7 +9,7 @@ import { answered, recommend, type StockedApp, stockedApp } from '../../stocked-
 const onePumpStopped = z
   .object({
     checkValves: z.boolean(),
-    served: z.boolean(),
+    requiredFlowsMet: z.boolean(),
     flow: z.number(),
     backflow: z.number(),
     power: z.number(),
@@ -54,8 +54,8 @@ describe('one pump down', () => {
   });
 
   it('is told apart from a loop that is still served', async () => {
-    expect((await duty('setting=60&count=2')).onePumpStopped?.served).toBe(false);
-    expect((await duty('setting=90&count=2')).onePumpStopped?.served).toBe(true);
+    expect((await duty('setting=60&count=2')).onePumpStopped?.requiredFlowsMet).toBe(false);
+    expect((await duty('setting=90&count=2')).onePumpStopped?.requiredFlowsMet).toBe(true);
   });
 
   it('without check valves leaves the loop less, and sends water back', async () => {
@@ -92,6 +92,6 @@ describe('one pump down', () => {
     expectClose(down?.flow ?? 0, at.flow, { relative: 1e-5 });
     // 3.785411784 L a US gallon by definition (NIST SP 811).
     expectClose((us.best.onePumpStopped?.flow ?? 0) * 3.785411784, down?.flow ?? 0, { relative: 1e-5 });
-    expect(us.best.onePumpStopped?.served).toBe(down?.served);
+    expect(us.best.onePumpStopped?.requiredFlowsMet).toBe(down?.requiredFlowsMet);
   });
 });

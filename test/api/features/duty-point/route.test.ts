@@ -46,10 +46,10 @@ describe('a duty point', () => {
   });
 
   it('lies on the curve of the pump brought to its speed', async () => {
-    const { head } = await answered(curvesAnswer, await app.call(`/v1/pumps/${app.pumpId}/curves`));
+    const { headFit: head } = await answered(curvesAnswer, await app.call(`/v1/pumps/${app.pumpId}/curves`));
     const found = await duty(`?pump=${app.pumpId}&setting=55&count=2`);
     const x = found.perPump.flow / (0.55 * head.flowScale);
-    const full = head.powers.reduce((sum, p, i) => sum + (head.coefficients[i] ?? 0) * x ** p, 0);
+    const full = head.exponents.reduce((sum, p, i) => sum + (head.coefficients[i] ?? 0) * x ** p, 0);
     expectClose(found.head, 0.55 ** 2 * full, { relative: 5 * SIX_DIGITS });
     expectClose(found.flow, 2 * found.perPump.flow, { relative: SIX_DIGITS });
     expectClose(found.power, 2 * found.perPump.power, { relative: SIX_DIGITS });
@@ -137,7 +137,7 @@ describe('a duty point', () => {
   it('comes in CSV with an outlet a row', async () => {
     const response = await app.call(`${app.loop}/duty-point?pump=${app.pumpId}&setting=70&format=csv`);
     const [header, first] = (await response.text()).split('\r\n');
-    expect(header).toBe('name,flow [L/h],requiredFlow [L/h],margin,velocity [m/s]');
+    expect(header).toBe('outletName,flow [L/h],requiredFlow [L/h],margin,velocity [m/s]');
     expect(first).toMatch(/^far end,302\d\.\d+,3000,/);
   });
 });

@@ -22,9 +22,9 @@ const curves = async (query = '', id = app.pumpId) =>
 
 describe('the curves of a pump', () => {
   it('pass its four points within their stated error', async () => {
-    const { head } = await curves();
+    const { headFit: head } = await curves();
     const at = (flow: number) =>
-      head.powers.reduce((sum, power, i) => {
+      head.exponents.reduce((sum, power, i) => {
         return sum + (head.coefficients[i] ?? 0) * (flow / head.flowScale) ** power;
       }, 0);
     const points = [
@@ -38,12 +38,12 @@ describe('the curves of a pump', () => {
     const mean = points.reduce((sum, [, value]) => sum + value, 0) / points.length;
     const total = points.reduce((sum, [, value]) => sum + (value - mean) ** 2, 0);
     expectClose(head.r2, 1 - squares / total, { absolute: 1e-5 });
-    const freedom = points.length - head.powers.length;
+    const freedom = points.length - head.exponents.length;
     expectClose(head.standardError ?? 0, Math.sqrt(squares / freedom), { relative: 1e-3 });
   });
 
   it('have the exponent that two powers at two speeds fix', async () => {
-    const { power, bestEfficiencyPoint, cautions } = await curves();
+    const { powerFit: power, bestEfficiencyPoint, cautions } = await curves();
     // P = standby + c r^k through (1, 245) and (0.6, 55) with a standby of 3 W.
     expectClose(power.exponent, Math.log(242 / 52) / Math.log(1 / 0.6), { relative: SIX_DIGITS });
     expect(power).toMatchObject({ exponentAssumed: false, flowTerms: [], standbyPower: 3 });
@@ -53,7 +53,7 @@ describe('the curves of a pump', () => {
 
   it('say where power is entered at one speed alone', async () => {
     const pump = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 245 }] };
-    const { power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
+    const { powerFit: power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
     expect(power).toMatchObject({ exponent: 3, exponentAssumed: true });
     expect(cautions.map(({ code }) => code)).toEqual(['power-exponent-assumed']);
   });

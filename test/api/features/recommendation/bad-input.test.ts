@@ -24,7 +24,7 @@ const VALID: Json = {
   hoursPerDay: 24,
   balancing: 'as-built',
   objective: 'energy-cost',
-  limits: { throughSlotVelocity: 0.1524, cloggedFraction: 0.5, efficiency: 0.85 },
+  limits: { throughSlotVelocity: 0.1524, cloggedFraction: 0.5, maximumEfficiency: 0.85 },
   rankingLimit: 20,
 };
 

@@ -145,13 +145,13 @@ describe('a limit', () => {
       powerPoints: [{ setting: 100, power: 245 }],
     };
     expect(await reasons({}, [short])).toContain('outside-data');
-    const { best } = await asked({ pumps: [short], limits: { extrapolation: true } });
+    const { best } = await asked({ pumps: [short], limits: { allowExtrapolation: true } });
     expect(best?.cautions.map(({ code }) => code)).toContain('extrapolated');
   });
 
   it('on NPSH rejects where asked for, and cautions otherwise', async () => {
     const thirsty = { ...example('pump-canister-250.json'), npshPoints: [{ flow: 9000, head: 30 }] };
-    expect(await reasons({ npsh: true }, [thirsty])).toEqual(['npsh']);
+    expect(await reasons({ enforceNpsh: true }, [thirsty])).toEqual(['npsh']);
     const { best } = await asked({ pumps: [thirsty] });
     expect(best?.cautions.map(({ code }) => code)).toContain('cavitation');
   });

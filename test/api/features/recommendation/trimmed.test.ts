@@ -9,9 +9,9 @@ import { answered, recommend, type StockedApp, stockedApp } from '../../stocked-
 const SIX_DIGITS = 1e-5;
 
 const trim = z.object({
-  branch: z.string(),
+  pointer: z.string(),
   closed: z.boolean(),
-  valve: z.string().nullable(),
+  valvePointer: z.string().nullable(),
   opening: z.number().nullable(),
 });
 const trimmedAnswer = recommendationAnswer.extend({
@@ -63,7 +63,10 @@ describe('a trimmed recommendation', () => {
   it('tells the valve of the branch and the opening that makes the trim', async () => {
     const { best } = await ask(flume({ valve: 'ball' }), 'trimmed');
     const [first] = best.trims;
-    expect(first).toMatchObject({ branch: '/discharge/branches/1', valve: '/discharge/branches/1/run/1' });
+    expect(first).toMatchObject({
+      pointer: '/discharge/branches/1',
+      valvePointer: '/discharge/branches/1/run/1',
+    });
     const opening = first?.opening ?? Number.NaN;
     // The loop as built with that opening is the trimmed loop.
     const set = await ask(flume({ valve: 'ball', opening }), 'as-built');
@@ -74,7 +77,7 @@ describe('a trimmed recommendation', () => {
 
   it('tells no valve where none is known', async () => {
     const { best } = await ask(flume({ valve: { kv: 30 } }), 'trimmed');
-    expect(best.trims[0]).toMatchObject({ valve: null, opening: null });
+    expect(best.trims[0]).toMatchObject({ valvePointer: null, opening: null });
   });
 
   it('saves the difference of two full requests', async () => {
@@ -148,6 +151,6 @@ describe('a trimmed loop with an outlet that requires nothing', () => {
     expect(answer.best.setting).toBe(best.setting);
     expectClose(answer.best.power, best.power, { relative: SIX_DIGITS });
     expect(answer.best.outlets.find(({ name }) => name === 'right')).toMatchObject({ flow: 0 });
-    expect(answer.best.trims.find(({ closed }) => closed)?.branch).toBe('/discharge/branches/1/branches/1');
+    expect(answer.best.trims.find(({ closed }) => closed)?.pointer).toBe('/discharge/branches/1/branches/1');
   });
 });

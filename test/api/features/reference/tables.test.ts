@@ -46,7 +46,7 @@ describe('the cautions', () => {
 
   it('come as CSV', async () => {
     const text = await (await app.call('/v1/reference/cautions?format=csv')).text();
-    expect(text.split('\r\n')[0]).toBe('code,severity,sentence,source');
+    expect(text.split('\r\n')[0]).toBe('code,severity,text,source');
   });
 
   it.each(['limit=5', 'units=si'])('refuse the query %s', async (query) => {

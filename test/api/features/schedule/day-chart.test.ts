@@ -90,7 +90,11 @@ describe('the picture of a day', () => {
 
   it('shows a pump that may stop, pulses and hostile names', async () => {
     const phases = [
-      { name: '<script>x</script>', from: '06:00', volume: { volume: 20_000, floor: 0, mayStop: true } },
+      {
+        name: '<script>x</script>',
+        from: '06:00',
+        dailyVolume: { volume: 20_000, minimumFlow: 0, mayStop: true },
+      },
       {
         name: '"&\u202E',
         from: '18:00',

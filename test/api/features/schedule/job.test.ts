@@ -26,7 +26,7 @@ describe('the job of a schedule', () => {
     for (const day of [
       phasesOf(4),
       phasesOf(4, { rampMinutes: 30 }),
-      phasesOf(2, { factor: undefined, volume }),
+      phasesOf(2, { factor: undefined, dailyVolume: volume }),
     ]) {
       expect(isLong(flume, day)).toBe(false);
     }

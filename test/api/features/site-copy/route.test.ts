@@ -34,7 +34,7 @@ describe('an export', () => {
   it('is as the document describes it', async () => {
     const copy = JSON.parse(await exported(source));
     expect(check({ path: '/v1/export', method: 'get', status: 200 }, copy)).toBe('');
-    expect(copy).toMatchObject({ format: 'loopwright-site', formatVersion: 1, units: { flow: 'L/h' } });
+    expect(copy).toMatchObject({ format: 'loopwright-site', formatVersion: 2, units: { flow: 'L/h' } });
   });
 
   it('gives one value of it where a pointer asks', async () => {
@@ -94,7 +94,7 @@ describe('what was imported', () => {
     const target = await appUnderTest();
     const site = example('site.json');
     const pumps = [example('pump-inline-60.json'), example('pump-canister-250.json')];
-    const copy = { format: 'loopwright-site', formatVersion: 1, site, pumps };
+    const copy = { format: 'loopwright-site', formatVersion: 2, site, pumps };
     expect((await imported(target, JSON.stringify(copy))).status).toBe(201);
     const list = await jsonOf(await target.call('/v1/pumps'));
     expect(list.items).toMatchObject([

@@ -9,23 +9,27 @@ const saved = z.object({
   annualEnergySaving: z.number(),
   annualCostSaving: z.number().nullable(),
 });
-const attention = z.object({ hours: z.number(), parts: z.number(), cost: z.number().nullable() });
+const attention = z.object({
+  annualHours: z.number(),
+  annualParts: z.number(),
+  annualCost: z.number().nullable(),
+});
 
 const summary = z.object({
-  loops: z.object({
-    total: z.int(),
+  counts: z.object({
+    loops: z.int(),
     scheduled: z.int(),
     withoutPump: z.int(),
     withoutRequirement: z.int(),
     unsolved: z.int(),
   }),
-  devices: z.int(),
+  installedPumps: z.int(),
   storedPumps: z.int(),
   power: z.number(),
   annualEnergy: z.number(),
   annualCost: z.number().nullable(),
   currency: z.string(),
-  short: z.object({
+  belowRequired: z.object({
     count: z.int(),
     loops: z.array(
       z.object({
@@ -43,13 +47,13 @@ const summary = z.object({
     loops: z.array(saved.extend({ loop: record, installedSetting: z.number() })),
   }),
   upkeep: attention.extend({ service: attention, tasks: attention }),
-  savings: z.array(
+  largestSavings: z.array(
     saved.extend({
       loop: record,
       kind: z.enum(['setting', 'pump']),
       pump: record.nullable(),
       count: z.int(),
-      purchase: z.number().nullable(),
+      purchaseCost: z.number().nullable(),
       simplePayback: z.number().nullable(),
       paybackBeyondSetting: z.number().nullable(),
       turnDown: saved.nullable(),

@@ -26,12 +26,12 @@ describe('the attention of a site', () => {
   it('counts the service of a pump once, also where it is stored as a check', async () => {
     const before = (await summaryOf(app)).upkeep;
     await app.call(`/v1/loops/${app.loops.flume}/starter-tasks`, sent('POST', {}));
-    const { tasks, service, hours } = (await summaryOf(app)).upkeep;
+    const { tasks, service, annualHours: hours } = (await summaryOf(app)).upkeep;
     expect(service).toEqual(before.service);
     // By hand: the screen 10 min a week, the residual-current device 2 min a month.
-    expectClose(tasks.hours, ((365 / 7) * 10 + 12 * 2) / 60, { relative: 1e-5 });
-    expect(tasks.parts).toBe(0);
-    expectClose(hours, service.hours + tasks.hours, { relative: 1e-5 });
+    expectClose(tasks.annualHours, ((365 / 7) * 10 + 12 * 2) / 60, { relative: 1e-5 });
+    expect(tasks.annualParts).toBe(0);
+    expectClose(hours, service.annualHours + tasks.annualHours, { relative: 1e-5 });
   });
 
   it('counts the check where the installed pump states no service, or there is none', async () => {

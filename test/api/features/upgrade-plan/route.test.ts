@@ -13,9 +13,9 @@ const planAnswer = z.object({
   name: z.string(),
   currency: z.string(),
   presentValue: z.number(),
-  status: z.enum(['optimal', 'time-limit']),
-  gap: z.number().nullable(),
-  items: z.array(
+  solution: z.enum(['optimal', 'time-limit']),
+  optimalityGap: z.number().nullable(),
+  upgrades: z.array(
     z.object({
       candidate: z.int(),
       name: z.string(),
@@ -29,11 +29,11 @@ const planAnswer = z.object({
       candidate: z.int(),
       reason: z.string(),
       detail: z.string().min(1),
-      missing: z.number().nullable(),
+      additionalBudget: z.number().nullable(),
     }),
   ),
-  spending: z.array(
-    z.object({ year: z.int(), available: z.number(), spent: z.number(), carried: z.number() }),
+  yearByYear: z.array(
+    z.object({ year: z.int(), available: z.number(), spent: z.number(), carriedOver: z.number() }),
   ),
   moreBudget: z.object({ budget: z.array(z.number()), presentValue: z.number(), gain: z.number() }),
   summary: z.string().min(1),
@@ -72,14 +72,18 @@ describe('an upgrade plan', () => {
 
   it('has every candidate made or left out, money that adds up, and the must in its years', async () => {
     const plan = await planned(REQUEST);
-    const places = [...plan.items, ...plan.leftOut].map(({ candidate }) => candidate);
+    const places = [...plan.upgrades, ...plan.leftOut].map(({ candidate }) => candidate);
     expect(places.sort()).toEqual([0, 1, 2, 3, 4, 5]);
-    expect(plan.items.find(({ candidate }) => candidate === 3)?.year).toBeLessThanOrEqual(2);
-    const sum = plan.items.reduce((total, { presentValue }) => total + presentValue, 0);
+    expect(plan.upgrades.find(({ candidate }) => candidate === 3)?.year).toBeLessThanOrEqual(2);
+    const sum = plan.upgrades.reduce((total, { presentValue }) => total + presentValue, 0);
     expectClose(plan.presentValue, sum, { relative: 1e-5 });
-    for (const { available, spent, carried } of plan.spending)
-      expectClose(available - spent, carried, { absolute: 0.01 });
-    expect(plan).toMatchObject({ status: 'optimal', gap: 0, moreBudget: { budget: [909, 909, 949.4] } });
+    for (const { available, spent, carriedOver } of plan.yearByYear)
+      expectClose(available - spent, carriedOver, { absolute: 0.01 });
+    expect(plan).toMatchObject({
+      solution: 'optimal',
+      optimalityGap: 0,
+      moreBudget: { budget: [909, 909, 949.4] },
+    });
     expect(plan.cautions.map(({ code }) => code)).toContain('plan-as-stated');
   });
 
@@ -101,10 +105,10 @@ describe('an upgrade plan', () => {
     });
     expect(plan).toMatchObject({
       presentValue: 0,
-      items: [],
+      upgrades: [],
       leftOut: [{ candidate: 0, reason: 'over-budget' }],
     });
-    expect(plan).toMatchObject({ name: 'Upgrade plan', status: 'optimal' });
+    expect(plan).toMatchObject({ name: 'Upgrade plan', solution: 'optimal' });
     expect(plan.summary).toContain('None of the 1 upgrades is made');
   });
 
@@ -112,7 +116,9 @@ describe('an upgrade plan', () => {
     const { id } = await planned(REQUEST);
     const csv = await (await app.call(`/v1/upgrade-plans/${id}?format=csv`)).text();
     const lines = csv.split('\r\n');
-    expect(lines[0]).toBe('candidate,name,year,cost,yearlySaving,lifeYears,presentValue,reason,missing');
+    expect(lines[0]).toBe(
+      'candidate,name,year,cost,yearlySaving,lifeYears,presentValue,reason,additionalBudget',
+    );
     expect(lines).toHaveLength(8);
     const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/items/0/year`);
     expect(await year.text()).toBe('1');
@@ -127,7 +133,7 @@ describe('an upgrade plan', () => {
     expect(items[0]).not.toHaveProperty('candidates');
     const csv = await app.call('/v1/upgrade-plans', { headers: { Accept: 'text/csv' } });
     expect((await csv.text()).split('\r\n')[0]).toBe(
-      'id,name,years,presentValue,status,version,createdAt,updatedAt',
+      'id,name,years,presentValue,solution,version,createdAt,updatedAt',
     );
     const path = `/v1/upgrade-plans/${id}`;
     expect((await app.call(path, { method: 'DELETE' })).status).toBe(428);

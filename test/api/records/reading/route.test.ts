@@ -171,7 +171,7 @@ describe('means of readings', () => {
       ['2026-01-14T11:00:00.000Z', 1, 60],
     ]);
     const days = (await listed('?by=day')).items;
-    expect(days.map(({ from, until, day, power }) => [from, until, day, power])).toEqual([
+    expect(days.map(({ from, to, day, power }) => [from, to, day, power])).toEqual([
       ['2026-01-13T10:00:00.000Z', '2026-01-14T10:00:00.000Z', '2026-01-14', 100],
       ['2026-01-14T10:00:00.000Z', '2026-01-15T10:00:00.000Z', '2026-01-15', 100],
     ]);
@@ -197,7 +197,7 @@ describe('means of readings', () => {
     }
     expect(found).toEqual(days);
     const text = await (await app.call(`${app.readings}?by=day&format=csv`)).text();
-    expect(text.split('\r\n')[0]).toMatch(/^from,until,day,readings,setting \[%\],power \[W\]/);
+    expect(text.split('\r\n')[0]).toMatch(/^from,to,day,readingCount,setting \[%\],power \[W\]/);
   });
 });
 

@@ -230,34 +230,39 @@ describe('a list of checks', () => {
       tasks: 3,
       due: 2,
       overdue: 1,
-      hours: 5.5,
-      parts: 160,
-      labour: 165,
-      cost: 325,
+      annualHours: 5.5,
+      annualParts: 160,
+      annualLabour: 165,
+      annualCost: 325,
       currency: 'EUR',
     });
     const { upkeep: ofDue } = await lab.read(`${TASKS}?due=true`);
-    expect(ofDue).toMatchObject({ tasks: 2, hours: 3.5, cost: 3.5 * 30 + 100 });
+    expect(ofDue).toMatchObject({ tasks: 2, annualHours: 3.5, annualCost: 3.5 * 30 + 100 });
   });
 
   it('agrees with its items', async () => {
     const { items, upkeep } = await lab.read(TASKS);
     const total = (name: string) =>
       items.reduce((sum: number, item: Record<string, number>) => sum + (item[name] ?? 0), 0);
-    expectClose(total('annualHours'), upkeep.hours, { relative: 1e-5 });
-    expectClose(total('annualCost'), upkeep.cost, { relative: 1e-5 });
+    expectClose(total('annualHours'), upkeep.annualHours, { relative: 1e-5 });
+    expectClose(total('annualCost'), upkeep.annualCost, { relative: 1e-5 });
   });
 
   it('has no cost of work where the site has no rate for it', async () => {
     const site = await lab.read('/v1/site');
     await lab.send('PUT', '/v1/site', { ...site, labourRate: null }, { 'if-match': '*' });
     const { items, upkeep } = await lab.read(TASKS);
-    expect(upkeep).toMatchObject({ hours: 5.5, parts: 160, labour: null, cost: null });
+    expect(upkeep).toMatchObject({
+      annualHours: 5.5,
+      annualParts: 160,
+      annualLabour: null,
+      annualCost: null,
+    });
     expect(items[0].annualCost).toBeNull();
   });
 
   it('tells one number to a cell of a spreadsheet', async () => {
-    const response = await lab.send('GET', `${TASKS}?pointer=/upkeep/cost`);
+    const response = await lab.send('GET', `${TASKS}?pointer=/upkeep/annualCost`);
     expect(await response.text()).toBe('325');
   });
 
