@@ -119,7 +119,7 @@ export const recommendationRequest = perContext((context) =>
       objective: objective(context).default('energy-cost'),
       lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
       limits: limits(context).default(DEFAULT_LIMITS),
-      assuranceEffect: assurance(context).optional(),
+      assurance: assurance(context).optional(),
       heat: heat(context).optional(),
       detail: detail(context).default('plain'),
       rankingLimit: wholeNumber(context, { ...RANKING_LIMIT, default: RANKING_DEFAULT }),

@@ -2545,7 +2545,7 @@ export interface components {
             objective?: "energy-cost" | "life-cycle-cost";
             lifeCycle?: components["schemas"]["LifeCycleTermsInput"];
             limits?: components["schemas"]["LimitsInput"];
-            assuranceEffect?: "calibration" | {
+            assurance?: "calibration" | {
                 grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             } | {
                 margin: number;

@@ -13,7 +13,7 @@ const cautionTable = z.strictObject({
     z.strictObject({
       code: z.string(),
       severity: z.enum(['note', 'warning', 'danger']),
-      sentence: z.string().min(20),
+      text: z.string().min(20),
       source: z.string().min(5),
     }),
   ),

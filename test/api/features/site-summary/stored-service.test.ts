@@ -41,11 +41,11 @@ describe('the attention of a site', () => {
     const installed = { pump, count: 1, setting: 80 };
     const loop = await created(app, '/v1/loops', { ...flume, installed });
     await created(app, '/v1/maintenance-tasks', check({ loop }));
-    expect(await tasksOf()).toMatchObject({ hours: 2, parts: 20 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 2, annualParts: 20 });
     const bare = await created(app, '/v1/loops', flume);
     await created(app, '/v1/maintenance-tasks', check({ loop: bare }));
-    expect(await tasksOf()).toMatchObject({ hours: 4, parts: 40 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 4, annualParts: 40 });
     await created(app, '/v1/maintenance-tasks', check({ pump }));
-    expect(await tasksOf()).toMatchObject({ hours: 6, parts: 60, cost: 6 * 30 + 60 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 6, annualParts: 60, annualCost: 6 * 30 + 60 });
   });
 });

@@ -23,7 +23,7 @@ describe('the summary of a site', () => {
       annualEnergy: 0,
       annualCost: 0,
       installedPumps: 0,
-      savings: [],
+      largestSavings: [],
     });
     expect(summary.summary).toBe('No loop with an installed pump is stored: there is nothing to sum up.');
   });

@@ -120,7 +120,7 @@ describe('an upgrade plan', () => {
       'candidate,name,year,cost,yearlySaving,lifeYears,presentValue,reason,additionalBudget',
     );
     expect(lines).toHaveLength(8);
-    const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/items/0/year`);
+    const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/upgrades/0/year`);
     expect(await year.text()).toBe('1');
   });
 
@@ -168,7 +168,7 @@ describe('must-dos that contradict one another', () => {
     const problem = await refused(await ask(asked));
     expect(problem.status).toBe(422);
     expect(problem.errors?.map(({ pointer }) => pointer)).toEqual(
-      places.map((place) => `/candidates/${place}/must`),
+      places.map((place) => `/candidates/${place}/mandatory`),
     );
     expect(problem.detail).toContain('"B"');
     expect(problem.detail).toContain(word);
