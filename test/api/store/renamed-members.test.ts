@@ -46,7 +46,7 @@ const PHASE = { name: 'all', from: '00:00' };
 
 describe('a database of version 0.1', () => {
   it('gives the phases of a schedule the names of 0.2, with the digest of the new text', async () => {
-    const volume = { volume: 2, floor: 0.001, ceiling: 0.002, mayStop: true, splits: false };
+    const volume = { perDay: 2, floor: 0.001, ceiling: 0.002, mayStop: true, splits: false };
     const rowOf = await migrated({
       schedule: { ...documentRow({ tariff: null, phases: [{ ...PHASE, volume }] }), tariff_id: null },
     });
@@ -65,7 +65,7 @@ describe('a database of version 0.1', () => {
   });
 
   it('renames candidates and yearly spending of an upgrade plan, and leaves what was named `budget` before', async () => {
-    const question = { budget: [5], candidates: [{ name: 'a', firstYear: 1, lastYear: 2, mandatory: true }] };
+    const question = { budget: [5], candidates: [{ name: 'a', notBefore: 1, notAfter: 2, must: true }] };
     const plan = { spending: [{ year: 1, budget: 5, available: 5, spent: 2, carried: 3 }] };
     const rowOf = await migrated({ upgrade_plan: documentRow({ name: 'one', question, plan }) });
     expect(JSON.parse(String(rowOf('upgrade_plan').document))).toEqual({
@@ -76,9 +76,9 @@ describe('a database of version 0.1', () => {
   });
 
   it('renames what a comparison entered and found', async () => {
-    const question = { options: [{ name: 'a', risk: { valueAtRisk: 1, requiredShare: 0.5 } }] };
+    const question = { options: [{ name: 'a', risk: { valueAtRisk: 1, neededShare: 0.5 } }] };
     const figures = {
-      options: [{ name: 'a', range: { low: 1, high: 2 }, upkeep: { devices: 1, hours: 2, cost: 3 } }],
+      options: [{ name: 'a', range: { low: 1, high: 2 }, attention: { devices: 1, hours: 2, cost: 3 } }],
       sensitivity: [{ input: 'inflation', low: 1, high: 2, effect: 3, flips: false }],
     };
     const rowOf = await migrated({ comparison: documentRow({ name: 'one', question, figures }) });
@@ -108,7 +108,7 @@ describe('a database of version 0.1', () => {
 
   it('renames the calibrations of loops', async () => {
     const text = JSON.stringify({
-      worstCase: { friction: 2, head: 1 },
+      badEnd: { friction: 2, head: 1 },
       readings: 9,
       factors: { friction: 1.5 },
     });
@@ -139,8 +139,8 @@ describe('an export of version 0.1', () => {
   it('is read under the names of 0.2, kind by kind', () => {
     const copy = {
       maintenanceTasks: [{ title: 'Clean', kind: 'other' }],
-      calibrations: [{ place: 2, of: 'x', calibration: { worstCase: { friction: 1 }, readings: 3 } }],
-      comparisons: [{ document: { question: { options: [{ risk: { requiredShare: 1 } }] }, figures: {} } }],
+      calibrations: [{ place: 2, of: 'x', calibration: { badEnd: { friction: 1 }, readings: 3 } }],
+      comparisons: [{ document: { question: { options: [{ risk: { neededShare: 1 } }] }, figures: {} } }],
       pumps: [{ title: 'is no member of a pump, and stays' }],
     };
     expect(withNames(copy, EXPORT_NAMES)).toEqual({
