@@ -2802,7 +2802,7 @@ export interface components {
             ageYears: number;
         };
         ComparisonSensitivity: {
-            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "upkeep" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
+            input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
             savingIfLower: number;
             savingIfHigher: number;
             largestChange: number;
