@@ -1,10 +1,12 @@
 /** Documents the factors of friction, head and power that readings determine. */
+
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -55,10 +57,7 @@ const limitingSchema = (context: SchemaContext) =>
       description: 'The outlet that is served last; null where none requires a flow.',
       examples: ['far end'],
     }),
-    setting: described(context, z.number(), {
-      description: 'The installed setting, at which it is told [%].',
-      examples: [80],
-    }),
+    setting: settingField(context, 'The installed setting, at which it is told [%].', 80),
     margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1 with the factors found; null without a requirement.',
@@ -76,7 +75,7 @@ const speedMapSchema = (context: SchemaContext) =>
       context,
       z.array(
         z.strictObject({
-          setting: described(context, z.number(), { description: 'Setting [%].', examples: [50] }),
+          setting: settingField(context, 'Setting [%].', 50),
           speed: computedNumber(context, { description: 'True speed [% of full].', example: 57.2 }),
           standardError: nullable(
             computedNumber(context, {

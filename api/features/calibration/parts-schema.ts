@@ -1,6 +1,8 @@
 /** Documents the parts that answers about calibrations share. */
+
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -47,7 +49,7 @@ const gaugeFields = (context: SchemaContext) => ({
       'What is measured: the total flow, the flow of an outlet, the head across the pump, its power.',
     examples: ['head'],
   }),
-  setting: described(context, z.number(), { description: 'At this setting [%].', examples: [80] }),
+  setting: settingField(context, 'At this setting [%].', 80),
   outlet: described(context, nullable(z.string()), {
     description: 'Of an `outletFlow`; null else.',
     examples: [null],

@@ -5,6 +5,7 @@ import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from '../../records/schedule/schema.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -12,9 +13,6 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { servedOutlets } from './outlet-schema.ts';
-
-export const settingField = (context: SchemaContext, description: string, example = 58) =>
-  described(context, z.number(), { description, examples: [example] });
 
 export const feasibleField = (context: SchemaContext) =>
   described(context, z.boolean(), {
@@ -39,6 +37,7 @@ const phaseSchema = perContext((context) =>
       setting: settingField(
         context,
         'What to dial [% of full]; for a volume the setting that is run for longest, 0 being stopped.',
+        58,
       ),
       feasible: feasibleField(context),
       power: computed(context, 'power', {

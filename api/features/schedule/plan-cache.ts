@@ -8,7 +8,9 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
 import { answerCache } from '../../question/answer-cache.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { noRecord } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
@@ -19,25 +21,21 @@ export interface SteppedLoop {
   steps(from: number, until: number): readonly Step[];
 }
 
-interface Key {
-  readonly siteId: string;
-  readonly id: string;
-}
-
 export interface PlanCache {
-  find(key: Key): Promise<Result<SteppedLoop, Problem>>;
+  /** By the id of a loop. */
+  find(store: SiteStore, id: string): Promise<Result<SteppedLoop, Problem>>;
 }
 
 const KEPT_PLANS = 500;
 
-export function planCache(deps: PlanDeps): PlanCache {
+export function planCache(deps: Omit<PlanDeps, 'store'>): PlanCache {
   const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
   return {
-    async find(key) {
-      const versions = await deps.store.setpointVersions(key);
+    async find(store, id) {
+      const versions = await store.of(SCHEDULES).setpointVersions(id);
       if (versions === undefined) return failed(noRecord('loop', null));
-      return answers.answer(`${key.siteId} ${key.id} ${JSON.stringify(versions)}`, async () => {
-        const planned = await plannedLoop(deps, key);
+      return answers.answer(`${store.siteId} ${id} ${JSON.stringify(versions)}`, async () => {
+        const planned = await plannedLoop({ ...deps, store }, id);
         return planned.ok ? success(steppedLoop(planned.value)) : planned;
       });
     },

@@ -11,7 +11,8 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { PlannedSchedule } from './job.ts';
 import { runPlan } from './run-plan.ts';
@@ -64,20 +65,17 @@ export function planned(
 }
 
 export interface PlanDeps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly loops: CompiledLoops;
   readonly workers: WorkerPool;
   readonly clock: () => Date;
 }
 
 /** The loop of an id with its schedule, planned. */
-export async function plannedLoop(
-  deps: PlanDeps,
-  key: { readonly siteId: string; readonly id: string },
-): Promise<Result<PlannedLoop, Problem>> {
-  const loop = await findLoop(deps.store, key.id, null);
+export async function plannedLoop(deps: PlanDeps, id: string): Promise<Result<PlannedLoop, Problem>> {
+  const loop = await findLoop(deps.store, id, null);
   if (!loop.ok) return loop;
-  const schedule = (await deps.store.getSchedule(key)) ?? null;
+  const schedule = (await deps.store.of(SCHEDULES).get(id)) ?? null;
   const sources = await loadSources(deps, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);

@@ -9,12 +9,12 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { describedInstant } from '../../fields/instant.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { PlanCache, SteppedLoop } from './plan-cache.ts';
@@ -54,6 +54,16 @@ const answersOf = oncePerObject(({ planned }: SteppedLoop) =>
   oncePerObject((step: Step) => setpointAnswer(planned, step, zoneAt(planned, step.from))),
 );
 
+const setpointsTable = tableOf(setpointsSchema, 'items', [
+  'from',
+  'to',
+  'phase',
+  'setting',
+  'feasible',
+  'power',
+  'flow',
+]);
+
 function setpointRoute(api: Api, plans: PlanCache): void {
   const { clock } = api.deps;
   defineRoute(
@@ -69,12 +79,12 @@ function setpointRoute(api: Api, plans: PlanCache): void {
         schema: setpointSchema,
         description: 'The setting, since when, until when, and the fallback.',
         example: example('answers/setpoint'),
-        table: ({ outlets, fallback, cautions, summary, basis, units, ...step }) =>
-          setpointsTable({ items: [step] }),
+        table: ({ fallback, dataBasis, basis, units, ...step }) =>
+          setpointsTable({ items: [step], fallback, dataBasis, basis, units }),
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, stepAt } = found.value;
       const instant = at ?? clock().getTime();
@@ -104,8 +114,8 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
         table: setpointsTable,
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
@@ -123,28 +133,3 @@ export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }
-
-type Wire = z.input<ReturnType<typeof setpointsSchema>>;
-
-const COLUMNS = [
-  { name: 'from' },
-  { name: 'to' },
-  { name: 'phase' },
-  { name: 'setting', quantity: 'setting' },
-  { name: 'feasible' },
-  { name: 'power', quantity: 'power' },
-  { name: 'flow', quantity: 'flow' },
-] as const;
-
-const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
-  columns: COLUMNS,
-  rows: items.map(({ from, to: until, phase, setting, feasible, power, flow }) => [
-    from,
-    until,
-    phase,
-    setting,
-    feasible,
-    power,
-    flow,
-  ]),
-});

@@ -4,19 +4,20 @@ import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { fallbackSchema, feasibleField, settingField } from './answer-schema.ts';
+import { fallbackSchema, feasibleField } from './answer-schema.ts';
 import { servedOutlets } from './outlet-schema.ts';
 
 const time = (context: SchemaContext, description: string, example: string) =>
   described(context, z.iso.datetime({ offset: true }), { description, examples: [example] });
 
 const stepShape = (context: SchemaContext) => ({
-  setting: settingField(context, 'What to dial [% of full]; 0 is stopped.'),
+  setting: settingField(context, 'What to dial [% of full]; 0 is stopped.', 58),
   feasible: feasibleField(context),
   phase: described(context, nullable(z.string()), {
     description: 'Name of the phase; null without a schedule.',
