@@ -15,7 +15,7 @@ import { queryErrors } from './issue-errors.ts';
 import { type Parameters, parseQuery } from './parse-query.ts';
 import { invalidRequest, type Problem } from './problem.ts';
 import type { PathParameters, Route, RouteHandler } from './route.ts';
-import { sharedParameters } from './shared-parameters.ts';
+import { namesOf, sharedParameters } from './shared-parameters.ts';
 
 type Ctx = Context<RequestVariables>;
 
@@ -33,11 +33,16 @@ function readAsked<P extends string, Q extends z.ZodObject, B, O>(
 ): Result<Asked<z.output<Q>>, Problem> {
   const parameters = parseQuery(c.req.url);
   if (!parameters.ok) return parameters;
-  const common = commonQuery(parameters.value, sharedParameters(route));
+  const shared = sharedParameters(route);
+  const common = commonQuery(parameters.value, shared);
   if (!common.ok) return common;
   const { system, rest } = common.value;
-  const query = route.query(schemaContext({ system, side: 'request' })).safeParse(rest);
-  if (!query.success) return failed(invalidRequest(queryErrors(query.error.issues, rest)));
+  const schema = route.query(schemaContext({ system, side: 'request' }));
+  const query = schema.safeParse(rest);
+  if (!query.success) {
+    const known = [...Object.keys(schema.shape), ...namesOf(shared)];
+    return failed(invalidRequest(queryErrors(query.error.issues, rest, known)));
+  }
   const mediaType = route.answer.chooseMediaType(common.value, c.req.header('accept'));
   if (!mediaType.ok) return mediaType;
   return success({

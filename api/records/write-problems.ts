@@ -25,6 +25,7 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
 }
 
 export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  if (place === null) return problem('not-found', `There is no ${kind} with this id.`);
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored` }]);
+  const list = `GET /v1/${kind}s lists those that there are`;
+  if (place === null) return problem('not-found', `There is no ${kind} with this id. ${list}.`);
+  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${list}` }]);
 }

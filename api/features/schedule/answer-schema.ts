@@ -12,13 +12,8 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { feasibleField, infeasibleShape } from './infeasible-fields.ts';
 import { servedOutlets } from './outlet-schema.ts';
-
-export const feasibleField = (context: SchemaContext) =>
-  described(context, z.boolean(), {
-    description: "False: no setting serves, and this is the highest inside the pump's own limits.",
-    examples: [true],
-  });
 
 const money = (context: SchemaContext, description: string, example: number) =>
   nullable(computedNumber(context, { description: `${description} Null without a price.`, example }));
@@ -40,6 +35,7 @@ const phaseSchema = perContext((context) =>
         58,
       ),
       feasible: feasibleField(context),
+      ...infeasibleShape(context),
       power: computed(context, 'power', {
         description:
           'Mean over the time of the phase in the year; ramps, pulses and splits averaged over time.',
@@ -94,6 +90,7 @@ const emergencySchema = perContext((context) =>
       ...emergencyShape(context),
       setting: settingField(context, 'The lowest setting that gives these flows [% of full].', 32),
       feasible: feasibleField(context),
+      ...infeasibleShape(context),
       power: computed(context, 'power', { description: 'Power at it.', example: 14.2 }),
       flow: computed(context, 'flow', { description: 'Total flow at it.', example: 2450 }),
       outlets: servedOutlets(context),
@@ -113,9 +110,21 @@ export const fallbackSchema = perContext((context) =>
     context,
     'Fallback',
     z.strictObject({
-      setting: settingField(context, 'One setting that serves every phase [% of full].', 70),
+      setting: settingField(
+        context,
+        'One setting for all phases [% of full]: the highest of theirs, or where that breaks an upper limit in a phase, the highest below it that breaks none.',
+        70,
+      ),
+      requiredFlowsMet: described(context, z.boolean(), {
+        description: 'Whether it gives every phase its required flows, and moves each volume.',
+        examples: [true],
+      }),
+      phasesBelowRequired: described(context, z.array(z.string()), {
+        description: 'Names of the phases in which it does not.',
+        examples: [[]],
+      }),
     }),
-    { description: 'What to set while the service is away.' },
+    { description: 'What to set while the service cannot be reached.' },
   ),
 );
 

@@ -1,7 +1,8 @@
 /** Keeps planned loops by the versions that they follow from, since controllers ask every minute. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import { MINUTES_PER_HOUR } from '../../../models/calendar/time-factors.ts';
+import { MS_PER_DAY, MS_PER_MINUTE } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
@@ -25,6 +26,9 @@ export interface PlanCache {
   /** By the id of a loop. */
   find(store: SiteStore, id: string): Promise<Result<SteppedLoop, Problem>>;
 }
+
+/** A quarter of an hour [ms]: what is older does not show whether the pump follows now. */
+export const LATEST_WITHIN = (MINUTES_PER_HOUR / 4) * MS_PER_MINUTE;
 
 const KEPT_PLANS = 500;
 
@@ -57,7 +61,9 @@ function steppedLoop(planned: PlannedLoop): SteppedLoop {
     steps,
     stepAt(instant) {
       if (instant < window.from || instant >= window.until) {
-        window = { from: instant, until: instant + MS_PER_DAY, steps: steps(instant, instant + MS_PER_DAY) };
+        // Readings of a while ago are held against the step of their time.
+        const [from, until] = [instant - LATEST_WITHIN, instant + MS_PER_DAY];
+        window = { from, until, steps: steps(from, until) };
       }
       const step = window.steps.find(({ until }) => until > instant);
       if (step === undefined) throw new Error('invariant: a phase runs at every instant');

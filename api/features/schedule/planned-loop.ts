@@ -2,6 +2,7 @@
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
+import type { Fallback } from '../../../models/schedule/fallback.ts';
 import type { SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../../models/tariff/rates.ts';
@@ -22,7 +23,7 @@ export interface PlannedLoop {
   readonly sources: LoopSources;
   readonly schedule: ScheduleRecord | null;
   readonly plan: SchedulePlan;
-  readonly fallback: number;
+  readonly fallback: Fallback;
   /** Of a tariff or a flat price; without either, volumes are moved at the least energy. */
   readonly rates: Rates;
   readonly isPriced: boolean;
@@ -83,6 +84,7 @@ export async function plannedLoop(deps: PlanDeps, id: string): Promise<Result<Pl
   const from = deps.clock().getTime();
   const year = siteYear(sources.value.site.document.timeZone, from);
   const phases = schedule?.document ?? ALL_DAY;
-  const worked = await runPlan(deps.workers, sources.value, { phases, from, year });
+  const planning = { phases, isScheduled: schedule !== null, from, year };
+  const worked = await runPlan(deps.workers, sources.value, planning);
   return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

@@ -66,7 +66,7 @@ interface Asked {
 async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: asked }: Asked) {
   const from = deps.clock().getTime();
   const year = asked ?? siteYear(sources.site.document.timeZone, from);
-  const worked = await runPlan(deps.workers, sources, { phases: schedule, from, year });
+  const worked = await runPlan(deps.workers, sources, { phases: schedule, isScheduled: true, from, year });
   if (!worked.ok) return worked;
   return success((record: ScheduleRecord) => {
     const loop = planned(sources, record, worked.value);

@@ -1766,6 +1766,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1793,12 +1796,16 @@ export interface components {
             requiredFlow: number | null;
             margin: number | null;
             velocity: number | null;
+            shortage?: number;
         };
         EmergencyRunning: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1815,6 +1822,8 @@ export interface components {
         };
         Fallback: {
             setting: number;
+            requiredFlowsMet: boolean;
+            phasesBelowRequired: string[];
         };
         ScheduleInput: {
             tariff?: string | null;
@@ -1853,6 +1862,9 @@ export interface components {
             pulse?: components["schemas"]["PulseInput"];
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             hoursPerYear?: unknown;
@@ -1879,6 +1891,9 @@ export interface components {
             batteryEnergy?: number | string;
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             outlets?: unknown;
@@ -1887,6 +1902,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             to: string;
@@ -1894,6 +1912,7 @@ export interface components {
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
             fallback: components["schemas"]["Fallback"];
+            latestReading?: components["schemas"]["LatestReading"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -1901,6 +1920,13 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        LatestReading: {
+            time: string;
+            setting: number;
+            power?: number;
+            flow?: number;
+            state: "stopped" | "other-setting" | "differs" | "as-set";
         };
         Setpoints: {
             items: components["schemas"]["SetpointStep"][];
@@ -1914,6 +1940,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             to: string;
