@@ -6,7 +6,7 @@ import { HEAD_CURVE_CANDIDATES } from './head-curve-candidates.ts';
 import type { HeadPoints } from './head-points.ts';
 import { leastSquares } from './least-squares.ts';
 import { leaveOneOutMeanSquare } from './leave-one-out.ts';
-import { greatestSlope, powerSumSlopeAt } from './power-sum.ts';
+import { greatestSlope, powerSumSlopeAt } from './sum-of-powers.ts';
 
 interface Trial {
   readonly powers: readonly number[];

@@ -1,7 +1,7 @@
 /** Gives the head of a pump against its flow, as fitted. */
 import { atSpeed } from './affinity.ts';
 import { type Knot, knotsAt, knotsSlopeAt, knotsTurn } from './monotone-cubic.ts';
-import { powerSumAt, powerSumSlopeAt, turningPoints } from './power-sum.ts';
+import { powerSumAt, powerSumSlopeAt, turningPoints } from './sum-of-powers.ts';
 
 interface FittedHead {
   /** Largest flow of the points reduced to full speed [m3/s]. */

@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import { quantityAt } from '../units/quantity-of.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
-import type { CsvColumn } from './csv-rows.ts';
+import type { CsvColumn } from './read-csv.ts';
 
 interface ReadColumn {
   readonly required: boolean;

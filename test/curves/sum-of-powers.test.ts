@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEAD_CURVE_CANDIDATES } from '../../curves/head-curve-candidates.ts';
-import { greatestSlope, powerSumAt, powerSumSlopeAt, turningPoints } from '../../curves/power-sum.ts';
+import { greatestSlope, powerSumAt, powerSumSlopeAt, turningPoints } from '../../curves/sum-of-powers.ts';
 import { expectClose } from '../expect-close.ts';
 
 const GRID = Array.from({ length: 2001 }, (_, index) => index / 2000);
