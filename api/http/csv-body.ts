@@ -3,9 +3,9 @@ import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
 import { bodyText } from './body-text.ts';
-import { type CsvColumns, csvRows } from './csv-rows.ts';
 import { bodyErrors } from './issue-errors.ts';
 import { invalidRequest, type ProblemError } from './problem.ts';
+import { type CsvColumns, csvRows } from './read-csv.ts';
 import type { RequestBody } from './request-body.ts';
 
 const MEDIA_TYPE = 'text/csv';

@@ -1,8 +1,8 @@
 /** Computes the price of a tariff for a pump that runs alike at all hours. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { yearMeanPrice } from '../../models/tariff/mean-price.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
-import { yearMeanPrice } from '../../models/tariff/year-hours.ts';
 import { siteYear } from '../clock/site-time.ts';
 import { zoneAround } from '../clock/zone.ts';
 import type { Place } from '../http/problem.ts';
@@ -14,6 +14,7 @@ import type { SiteStore } from '../store/store.ts';
 export interface TariffPrice {
   /** Null where the tariff came with the request. */
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly version: number | null;
   readonly name: string;
   readonly year: number;
@@ -46,6 +47,7 @@ export async function tariffPrice(
   const year = siteYear(timeZone, clock().getTime());
   return success({
     id: stored?.value.id ?? null,
+    key: stored?.value.key,
     version: stored?.value.version ?? null,
     name: document.name,
     year,

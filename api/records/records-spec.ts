@@ -69,14 +69,23 @@ export interface RecordsSpec<One extends string, Entered, Ready, Kept extends St
   ) => Result<Ready, Problem> | Promise<Result<Ready, Problem>>;
   readonly answer: (words: { readonly description: string; readonly status?: 201 }) => AnswerForm<Out>;
   readonly answerOf: (record: Kept, store: SiteStore) => Answer<Out> | Promise<Answer<Out>>;
+  /** Of a record that was just written, where that says more. */
+  readonly writtenAnswerOf?: (record: Kept) => Answer<Out>;
   /** Mounts the route that lists them. */
   readonly list: (api: Api, route: ListRoute) => void;
   /** Where a refused write is a problem of this kind alone. */
   readonly problemOf?: (refused: RefusedWrite) => Problem;
 }
 
+/** All that is stored of a record that its user may give a key. */
+export interface KeyedReady {
+  readonly document: object;
+  /** Null for none; undefined where nothing is said. */
+  readonly key?: string | null | undefined;
+}
+
 /** With what is said of their replacement. */
-export interface ReplaceableSpec<One extends string, Entered, Ready, Kept extends StoredRecord<unknown>, Out>
+export interface ReplaceableSpec<One extends string, Entered, Ready, Kept extends StoredRecord<object>, Out>
   extends RecordsSpec<One, Entered, Ready, Kept, Out> {
   readonly operations: Readonly<Record<'create' | 'list' | 'read' | 'replace' | 'delete', OperationFacts>>;
 }

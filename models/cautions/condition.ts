@@ -11,7 +11,7 @@ export const CONDITION = topic({
   },
   'condition-static-head': {
     severity: 'note',
-    text: 'The loop lifts water: what waiting costs is not told, since with static head speed does not win flow back by the power law.',
+    text: 'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
     source: 'affinity laws',
   },
   'condition-place-open': {
@@ -21,7 +21,7 @@ export const CONDITION = topic({
   },
   'condition-openings': {
     severity: 'warning',
-    text: 'Some phases of the schedule shut or throttle outlets: readings of such hours are judged as if every valve stood as the loop states.',
+    text: 'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { csvRows } from '../../api/http/csv-rows.ts';
+import { csvRows } from '../../api/http/read-csv.ts';
 import { dutyPoint } from '../../models/duty/duty-point.ts';
 import { requiredDuty } from '../../models/network/required-duty.ts';
 import { bestEfficiencyPoint } from '../../models/pump/best-efficiency.ts';

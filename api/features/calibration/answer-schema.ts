@@ -27,17 +27,19 @@ const REASONS = [
 const notIdentifiableSchema = (context: SchemaContext) =>
   z.strictObject({
     name: described(context, z.enum(['friction', 'head', 'power']), {
-      description: 'The factor that the readings do not tell.',
+      description: 'The factor that the readings do not determine.',
       examples: ['head'],
     }),
     reason: described(context, z.enum(REASONS), {
       description:
-        'Why: nothing measured depends on it; flows alone tell friction over head; the rows do not tell the factors apart (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more, or that share of the factor); only factors beyond all wear would fit (`implausible`).',
+        'Why: nothing measured depends on it; flows alone determine friction over head; the rows do not separate the factors (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more, or that share of the factor); only factors beyond all wear would fit (`implausible`).',
       examples: ['ratio-alone'],
     }),
     detail: described(context, z.string(), {
       description: 'The reason in words and figures.',
-      examples: ['Flows on a loop without static head tell friction over head alone, whatever the settings.'],
+      examples: [
+        'Flows on a loop without static head determine friction over head alone, whatever the settings.',
+      ],
     }),
     conditionNumber: nullable(
       computedNumber(context, { description: 'Of `ill-conditioned`; null else.', example: 4210 }),
@@ -54,10 +56,10 @@ const notIdentifiableSchema = (context: SchemaContext) =>
 const limitingSchema = (context: SchemaContext) =>
   z.strictObject({
     outlet: described(context, nullable(z.string()), {
-      description: 'The outlet that is served last; null where none requires a flow.',
+      description: 'The outlet with the smallest margin; null if none requires a flow.',
       examples: ['far end'],
     }),
-    setting: settingField(context, 'The installed setting, at which it is told [%].', 80),
+    setting: settingField(context, 'The installed setting, at which the margin is computed [%].', 80),
     margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1 with the factors found; null without a requirement.',
@@ -118,17 +120,17 @@ export const calibrationSchema = perContext((context) =>
     z.strictObject({
       parameters: described(context, z.array(calibrationParameter(context)), {
         description:
-          'Multipliers of what was entered: the friction of the loop, head and power of the pump, or `frictionOverHead` where the two are not told apart. Empty where the readings tell none.',
+          'Multipliers of what was entered: the friction of the loop, head and power of the pump, or `frictionOverHead` where the readings do not separate the two. Empty where the readings determine none.',
       }),
       notIdentifiable: described(context, z.array(notIdentifiableSchema(context)), {
-        description: 'The factors that the readings do not tell, and why.',
+        description: 'The factors that the readings do not determine, and why.',
       }),
       misfits: described(context, z.array(misfitSchema(context)), {
         description:
           'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 15 % the factors cannot be applied.',
       }),
       smallestMargin: described(context, nullable(limitingSchema(context)), {
-        description: 'The limiting margin and its doubt; null where no water passes.',
+        description: 'The smallest margin and its uncertainty; null where no water passes.',
       }),
       nextReadings: described(context, z.array(nextReadingSchema(context)), {
         description:
@@ -136,7 +138,7 @@ export const calibrationSchema = perContext((context) =>
       }),
       measuredSpeedMap: described(context, nullable(speedMapSchema(context)), {
         description:
-          'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not tell.',
+          'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not determine them.',
       }),
       readings: countSchema(context),
       applied: described(context, z.boolean(), {
@@ -154,6 +156,6 @@ export const calibrationSchema = perContext((context) =>
       basis: basisSchema(context),
       units: unitsField(context),
     }),
-    { description: 'Factors that readings show, with their doubt.' },
+    { description: 'Factors that readings determine, with their uncertainty.' },
   ),
 );

@@ -122,7 +122,7 @@ async function applied(
   const { parameters, factors, badEnd, used } = calibration;
   if (parameters.length === 0) {
     const detail =
-      'The readings tell no factor that could be put to use: see `notIdentifiable` of the answer without `apply`.';
+      'The readings determine no factor that can be applied: see `notIdentifiable` of the answer without `apply`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   if (isFarOff(calibration.misfits)) {

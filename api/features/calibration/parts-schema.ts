@@ -55,12 +55,12 @@ const gaugeFields = (context: SchemaContext) => ({
     examples: [null],
   }),
   closedOutlets: described(context, z.array(z.string()), {
-    description: 'Outlets shut meanwhile; entered with the reading as flows of 0.',
+    description: 'Outlets closed meanwhile; entered with the reading as flows of 0.',
     examples: [[]],
   }),
   valveClosed: described(context, z.boolean(), {
     description:
-      'Whether a valve at the pump is shut for some seconds, no longer; entered as a flow of 0 beside the head.',
+      'Whether a valve at the pump is closed for some seconds, no longer; entered as a flow of 0 beside the head.',
     examples: [true],
   }),
 });
@@ -83,6 +83,6 @@ export const nextReadingSchema = (context: SchemaContext) =>
       description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
     }),
     expectedParameters: described(context, z.array(calibrationParameter(context)), {
-      description: 'What would be told with it, were it to show what is predicted.',
+      description: 'What would be found with it, if it shows what is predicted.',
     }),
   });

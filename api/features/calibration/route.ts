@@ -29,12 +29,12 @@ function calibratingRoute(api: Api): void {
       operationId: 'computeCalibration',
       summary: 'What do readings say about friction, head and power?',
       description:
-        'Fits multipliers of friction, head and power to the readings, tells their doubt, what the readings cannot tell, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
+        'Fits multipliers of friction, head and power to the readings, with their uncertainty, the factors that the readings do not determine, and the reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
       conditional: 'optional',
       body: jsonBody({ schema: calibrationRequest, example: example('calibration') }),
       answer: jsonAnswer({
         schema: calibrationSchema,
-        description: 'The factors, their doubt, and what would lessen it.',
+        description: 'The factors, their uncertainty, and what would lessen it.',
         example: example('answers/calibration'),
       }),
       problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],

@@ -37,7 +37,7 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
   trendPerYear: nullable(
     share(
       context,
-      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions tell of some. Null with fewer than six days of readings, or within a week.',
+      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions record some. Null with fewer than six days of readings, or within a week.',
       -0.11,
     ),
   ),

@@ -20,8 +20,8 @@ const VERDICT_WORDS = {
   'clogged-branch':
     'Less comes out at some outlets alone: look at their branch, its valves and nozzles, and at the meter there',
   clogged:
-    'Flow and power are down, as when intake or discharge clog, and as when a pump wears: clean the screen first; pressures before and behind the pump tell which it is.',
-  'flow-loss': 'Less flows than the data say, and the readings do not tell why.',
+    'Flow and power are down, as when intake or discharge clog, and as when a pump wears: clean the screen first; pressures before and behind the pump show which it is.',
+  'flow-loss': 'The flow is less than predicted, and the readings do not show why.',
   'no-known-fault':
     'Flow, power, head or pressures stand where no fault puts them: check the entries and the meters, and calibrate.',
   'as-expected': 'No fault shows: what was measured is within the thresholds of its data.',

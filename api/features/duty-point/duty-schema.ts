@@ -1,7 +1,6 @@
 /** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
 
 import { z } from '@hono/zod-openapi';
-import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { settingField } from '../../fields/setting-field.ts';
@@ -10,40 +9,10 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { Quantity } from '../../units/table.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
+import { suctionShape } from './suction-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
-
-const grades = z.enum(Object.keys(GRADES));
-
-const uncertainRange = (
-  context: SchemaContext,
-  quantity: Quantity,
-  { what, low, high }: { readonly what: string; readonly low: number; readonly high: number },
-) =>
-  z.strictObject({
-    low: computed(context, quantity, { description: `Least ${what}.`, example: low }),
-    high: computed(context, quantity, { description: `Greatest ${what}.`, example: high }),
-  });
-
-const uncertaintySchema = (context: SchemaContext) =>
-  z.strictObject({
-    grade: described(context, nullable(grades), {
-      description:
-        'ISO 9906 grade taken: of the assurance asked for, else of the pump; null: the scatter of its points alone.',
-      examples: ['2B'],
-    }),
-    flow: uncertainRange(context, 'flow', { what: 'total flow', low: 7310, high: 7755 }),
-    power: uncertainRange(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
-    annualEnergy: uncertainRange(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
-  });
-
-const uncertaintyField = (context: SchemaContext) =>
-  described(context, nullable(uncertaintySchema(context)), {
-    description:
-      'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %); null where it has no grade and its points no scatter to tell.',
-    examples: [null],
-  });
+import { uncertaintyField } from './uncertainty-schema.ts';
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -87,7 +56,7 @@ const trimSchema = (context: SchemaContext) =>
     flow: computed(context, 'flow', { description: 'Flow at which the trim is set.', example: 4000 }),
     head: nullable(
       computed(context, 'head', {
-        description: 'Head to take away there; null where it is shut.',
+        description: 'Head to take away there; null where it is closed.',
         example: 0.312,
       }),
     ),
@@ -172,6 +141,7 @@ export const dutyShape = (context: SchemaContext) => ({
   perPump: perPumpSchema(context),
   onePumpStopped: onePumpDownField(context),
   uncertainty: uncertaintyField(context),
+  ...suctionShape(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

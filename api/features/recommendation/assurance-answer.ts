@@ -31,7 +31,7 @@ export function assuranceAnswer(
     withoutAssurance: without === null ? null : withoutFigures(without),
     annualExtraEnergy: extra(best?.annualEnergy ?? null, without?.annualEnergy ?? null),
     annualExtraCost: extra(best?.annualCost ?? null, without?.annualCost ?? null),
-    worstCase: worstCase,
+    worstCase,
   };
 }
 

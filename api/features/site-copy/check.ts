@@ -16,7 +16,8 @@ import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { calibrationWith, comparisonOf, upgradePlanOf } from './computed.ts';
-import type { RecordKind, SiteContents } from './contract.ts';
+import type { SiteContents } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import type { UnseenDocument } from './kinds-schema.ts';
 import type { CopiedRecord, SiteCopy } from './read.ts';
 import { referenceFaults } from './references.ts';
@@ -29,10 +30,11 @@ interface Deps {
 type Errors = ProblemError[];
 
 const asRecord = <Document extends object>(
-  { id, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
+  { id, key, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
   { now, newId }: Deps,
 ): StoredRecord<Document> => ({
   id: id ?? newId(),
+  ...(typeof key === 'string' ? { key } : {}),
   version,
   createdAt: createdAt ?? now,
   updatedAt: updatedAt ?? createdAt ?? now,

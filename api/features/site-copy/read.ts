@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { enteredKey } from '../../fields/key-field.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
@@ -11,7 +12,7 @@ import { EXPORT_NAMES, withNames } from '../../store/renamed-members.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecordKind } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS, type CopiedDocuments } from './kinds-schema.ts';
 import { SITE_COPY_VERSION, SITE_COPY_VERSION_BEFORE, siteCopyInput } from './schema.ts';
 
@@ -32,6 +33,7 @@ const stampSchema = z.looseObject({
 
 export interface CopiedRecord<Document> {
   readonly id: string | undefined;
+  readonly key: string | null | undefined;
   readonly version: number;
   readonly createdAt: number | undefined;
   readonly updatedAt: number | undefined;
@@ -59,7 +61,7 @@ function readRecord<Document>(
   const document = input.safeParse(value);
   if (stamp.success && document.success) {
     const { id, version, createdAt, updatedAt } = stamp.data;
-    return { id, version, createdAt, updatedAt, document: document.data };
+    return { id, key: enteredKey(value), version, createdAt, updatedAt, document: document.data };
   }
   // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(

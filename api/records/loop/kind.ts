@@ -4,21 +4,24 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { Place, Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { LoopRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import type {
   Deleted,
   Deletion,
   Inserted,
   InUse,
+  KeyTaken,
   Missing,
   NewRecord,
   Page,
@@ -29,9 +32,8 @@ import type {
   StoredRecord,
   UnknownPump,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import { tasksThatUse } from '../task/kind.ts';
-import { noRecord } from '../write-problems.ts';
 import {
   type CalibrationColumns,
   calibrationOf,
@@ -51,11 +53,13 @@ interface LoopPageRequest extends PageRequest {
 
 /** The installed pump is taken from `document.installed`. */
 interface LoopOperations {
-  insert(loop: NewRecord<Loop>): Promise<Inserted<LoopRecord> | UnknownPump>;
+  insert(loop: NewRecord<Loop>): Promise<Inserted<LoopRecord> | UnknownPump | KeyTaken>;
   get(id: string): Promise<LoopRecord | undefined>;
   list(request: LoopPageRequest): Promise<Page<LoopRecord>>;
   count(): Promise<number>;
-  replace(replacement: Replacement<Loop>): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
+  replace(
+    replacement: Replacement<Loop>,
+  ): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump | KeyTaken>;
   delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
 }
 
@@ -119,24 +123,23 @@ function loopReads(db: Kysely<Tables>): (siteId: string) => LoopReads {
 }
 
 const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, keyof LoopReads> => ({
-  async insert({ id, document, now }) {
+  async insert({ id, document, now, key }) {
     const insertion = db
       .insertInto('loop')
       .values({
-        site_id: siteId,
-        id,
-        version: 1,
-        created_at: now,
-        updated_at: now,
+        ...{ site_id: siteId, id, version: 1, created_at: now, updated_at: now },
         ...contentColumns(document),
+        ...keyColumn(key),
         ...NO_CALIBRATION,
       })
       .returningAll();
-    const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
-    return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+    return await unlessKeyTaken(db, { siteId, table: 'loop', key }, async () => {
+      const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
+      return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+    });
   },
 
-  async replace({ id, document, now, expectedVersion }) {
+  async replace({ id, document, now, key, expectedVersion }) {
     const update = db
       .updateTable('loop')
       .set((eb) => {
@@ -147,6 +150,7 @@ const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, ke
           version: eb('version', '+', 1),
           updated_at: now,
           ...contentColumns(document),
+          ...keyColumn(key),
           // What is written of one row is read as it was before the statement, whatever the order.
           calibration: keptIfAbout('calibration'),
           calibration_digest: keptIfAbout('calibration_digest'),
@@ -156,11 +160,13 @@ const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, ke
       .where(isRecord({ siteId, id }))
       .where(hasVersion(expectedVersion))
       .returningAll();
-    const rows = await unlessReferenceBroken(() => update.execute());
-    if (rows === undefined) return unknownPump(document);
-    const [row] = rows;
-    if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
-    return await staleOrMissing(db, 'loop', { siteId, id });
+    return await unlessKeyTaken(db, { siteId, table: 'loop', key }, async () => {
+      const rows = await unlessReferenceBroken(() => update.execute());
+      if (rows === undefined) return unknownPump(document);
+      const [row] = rows;
+      if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
+      return await staleOrMissing(db, 'loop', { siteId, id });
+    });
   },
 
   async delete({ id, expectedVersion }) {
@@ -192,5 +198,7 @@ export async function findLoop(
   place: Place | null,
 ): Promise<Result<LoopRecord, Problem>> {
   const loop = await store.of(LOOPS).get(id);
-  return loop === undefined ? failed(noRecord('loop', place)) : success(loop);
+  return loop === undefined
+    ? failed(await unknownRecord(store, { noun: 'loop', name: id, place }))
+    : success(loop);
 }

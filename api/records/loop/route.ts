@@ -1,14 +1,16 @@
 /** Creates, lists, reads, replaces and deletes loops. */
 import { success } from '../../../curves/result.ts';
+import { loopEntryCautions } from '../../../models/cautions/loop-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { compileLoopOrProblem } from './compile.ts';
+import { checkInstalledSetting } from './installed-setting.ts';
 import { LOOPS, type LoopRecord } from './kind.ts';
 import { loopAnswer, loopInput, loopList } from './schema.ts';
 import { loopTable } from './table.ts';
@@ -22,6 +24,12 @@ const answerOf = (record: LoopRecord) => ({
   body: recordBody(record),
   validator: { version: record.version },
 });
+
+/** A loop that was just written, with what looks odd about its entries. */
+const writtenAnswer = (record: LoopRecord) => {
+  const { body, validator } = answerOf(record);
+  return { body: { ...body, cautions: [...loopEntryCautions(record.document)] }, validator };
+};
 
 export const loopRoutes = (api: Api): void =>
   mountRecords(api, LOOPS, {
@@ -44,13 +52,16 @@ export const loopRoutes = (api: Api): void =>
       replace: { description: 'Writes all of a loop.' },
       delete: { description: 'Deletes a loop that no routine check is of.', problems: ['in-use'] },
     },
-    body: jsonBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
-    ready({ body: document }) {
-      const model = compileLoopOrProblem(document);
-      return model.ok ? success({ document }) : model;
+    body: keyedBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
+    async ready({ body, store }) {
+      const model = compileLoopOrProblem(body.document);
+      if (!model.ok) return model;
+      const checked = await checkInstalledSetting(store, body.document);
+      return checked.ok ? success(body) : checked;
     },
     answer: (words) => jsonAnswer({ schema: loopAnswer, example: stored, ...words }),
     answerOf,
+    writtenAnswerOf: writtenAnswer,
     list: plainList({
       kind: LOOPS,
       answer: (words) =>

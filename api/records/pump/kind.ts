@@ -1,24 +1,29 @@
 /** Pumps in a database. */
+
 import type { Kysely } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import { common } from '../../store/rows.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import {
   type Deleted,
   type Deletion,
   type Inserted,
   type InUse,
+  type KeyTaken,
   type Missing,
   type NewRecord,
   type Page,
@@ -30,9 +35,8 @@ import {
   type StoredRecord,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import { tasksThatUse } from '../task/kind.ts';
-import { noRecord } from '../write-problems.ts';
 
 /** The fit is read back bit for bit as it was written. */
 export interface PumpRecord extends StoredRecord<Pump> {
@@ -52,16 +56,23 @@ type AllPumps =
 export const ALL_PUMPS_LIMIT = 10_000;
 
 interface PumpOperations {
-  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord>>;
-  /** All of them or none, in their order. */
-  insertAll(pumps: readonly (NewRecord<Pump> & FittedDocument)[]): Promise<readonly PumpRecord[]>;
+  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord> | KeyTaken>;
+  /** All of them or none, in their order; `place` is that of the pump whose key is taken. */
+  insertAll(
+    pumps: readonly (NewRecord<Pump> & FittedDocument)[],
+  ): Promise<
+    | { readonly outcome: 'inserted'; readonly records: readonly PumpRecord[] }
+    | (KeyTaken & { readonly place: number })
+  >;
   get(id: string): Promise<PumpRecord | undefined>;
   /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
   some(ids: readonly string[]): Promise<readonly PumpRecord[]>;
   list(request: PageRequest): Promise<Page<PumpRecord>>;
   /** In the order createdAt, then id. */
   all(): Promise<AllPumps>;
-  replace(replacement: Replacement<Pump> & FittedDocument): Promise<Replaced<PumpRecord> | Stale | Missing>;
+  replace(
+    replacement: Replacement<Pump> & FittedDocument,
+  ): Promise<Replaced<PumpRecord> | Stale | Missing | KeyTaken>;
   delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
 }
 
@@ -139,7 +150,7 @@ function pumpReads(db: Kysely<Tables>): (siteId: string) => PumpReads {
 const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
   db
     .selectFrom('loop')
-    .select(['id', 'name'])
+    .select(['id', 'key', 'name'])
     .where('site_id', '=', siteId)
     .where('installed_pump_id', '=', id)
     .orderBy('created_at')
@@ -150,7 +161,7 @@ const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
 async function insertOne(
   db: Kysely<Tables>,
   siteId: string,
-  { id, now, ...content }: NewRecord<Pump> & FittedDocument,
+  { id, now, key, ...content }: NewRecord<Pump> & FittedDocument,
 ): Promise<PumpRecord> {
   const row = await db
     .insertInto('pump')
@@ -161,6 +172,7 @@ async function insertOne(
       created_at: now,
       updated_at: now,
       ...contentColumns(content),
+      ...keyColumn(key),
     })
     .returningAll()
     .executeTakeFirstOrThrow();
@@ -168,33 +180,52 @@ async function insertOne(
 }
 
 const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, keyof PumpReads> => ({
-  insert: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, siteId, pump) }),
+  insert: (pump) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: pump.key }, async () => ({
+      outcome: 'inserted',
+      record: await insertOne(db, siteId, pump),
+    })),
 
-  insertAll: (pumps) =>
-    db.transaction().execute(async (all) => {
-      const records: PumpRecord[] = [];
-      for (const pump of pumps) records.push(await insertOne(all, siteId, pump));
-      return records;
-    }),
-
-  async replace({ id, now, expectedVersion, ...content }) {
-    const row = await db
-      .updateTable('pump')
-      .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(content) }))
-      .where(isRecord({ siteId, id }))
-      .where(hasVersion(expectedVersion))
-      .returningAll()
-      .executeTakeFirst();
-    if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
-    return await staleOrMissing(db, 'pump', { siteId, id });
+  async insertAll(pumps) {
+    let place = 0;
+    const written = await unlessKeyTaken(db, { siteId, table: 'pump', key: () => pumps[place]?.key }, () =>
+      db.transaction().execute(async (all) => {
+        const records: PumpRecord[] = [];
+        for (const pump of pumps) {
+          place = records.length;
+          records.push(await insertOne(all, siteId, pump));
+        }
+        return { outcome: 'inserted', records } as const;
+      }),
+    );
+    return written.outcome === 'inserted' ? written : { ...written, place };
   },
+
+  replace: (replacement) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: replacement.key }, async () => {
+      const { id, now, key, expectedVersion, ...content } = replacement;
+      const row = await db
+        .updateTable('pump')
+        .set((eb) => ({
+          version: eb('version', '+', 1),
+          updated_at: now,
+          ...contentColumns(content),
+          ...keyColumn(key),
+        }))
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .returningAll()
+        .executeTakeFirst();
+      if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
+      return await staleOrMissing(db, 'pump', { siteId, id });
+    }),
 
   async delete({ id, expectedVersion }) {
     const deletion = db.deleteFrom('pump').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
     const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
     if (result === undefined) {
       const loops = (await loopsThatUse(db, { siteId, id })).map(
-        (loop) => ({ kind: 'loop', ...loop }) as const,
+        (loop) => ({ kind: 'loop', ...recordReference(loop) }) as const,
       );
       const tasks = await tasksThatUse(db, { siteId, pump: id });
       return { outcome: 'in-use', usedBy: [...loops, ...tasks].slice(0, USED_BY_LIMIT) };
@@ -222,7 +253,9 @@ export async function findPump(
   place: Place | null,
 ): Promise<Result<PumpRecord, Problem>> {
   const pump = await store.of(PUMPS).get(id);
-  return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
+  return pump === undefined
+    ? failed(await unknownRecord(store, { noun: 'pump', name: id, place }))
+    : success(pump);
 }
 
 /** More pumps than these are read at once, past the memory of records, which they would fill. */

@@ -1,11 +1,12 @@
 /** Creates, lists, reads, replaces and deletes pumps. */
 import { success } from '../../../curves/result.ts';
+import { pumpEntryCautions } from '../../../models/cautions/pump-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { fitPumpOrProblem } from './fit.ts';
@@ -20,10 +21,17 @@ const stored = storedExample({ input: pumpInput, answer: pumpAnswer, document: P
 export const storedPumpAnswer = (words: { readonly description: string; readonly status?: 201 }) =>
   jsonAnswer({ schema: pumpAnswer, example: stored, ...words });
 
-export const pumpAnswerOf = (record: PumpRecord) => ({
+const pumpAnswerOf = (record: PumpRecord) => ({
   body: recordBody(record),
   validator: { version: record.version },
 });
+
+/** A pump that was just written, with what looks odd about its entries. */
+export const writtenPumpAnswer = (record: PumpRecord) => {
+  const { body, validator } = pumpAnswerOf(record);
+  const cautions = [...pumpEntryCautions({ entered: record.document, fit: record.fit })];
+  return { body: { ...body, cautions }, validator };
+};
 
 export const pumpRoutes = (api: Api): void =>
   mountRecords(api, PUMPS, {
@@ -41,19 +49,20 @@ export const pumpRoutes = (api: Api): void =>
       create: { description: 'Stores a pump and the curves that are fitted to its points.' },
       list: { description: 'Stored pumps in the order of their creation, page by page.' },
       read: { description: 'A stored pump as it was entered.' },
-      replace: { description: 'Writes all of a pump and fits its curves anew.' },
+      replace: { description: 'Writes all of a pump and fits its curves again.' },
       delete: {
         description: 'Deletes a pump that no loop has installed and no routine check is of.',
         problems: ['in-use'],
       },
     },
-    body: jsonBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
-    ready({ body: document }) {
-      const fit = fitPumpOrProblem(document);
-      return fit.ok ? success({ document, fit: fit.value }) : fit;
+    body: keyedBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
+    ready({ body }) {
+      const fit = fitPumpOrProblem(body.document);
+      return fit.ok ? success({ ...body, fit: fit.value }) : fit;
     },
     answer: storedPumpAnswer,
     answerOf: pumpAnswerOf,
+    writtenAnswerOf: writtenPumpAnswer,
     list: plainList({
       kind: PUMPS,
       answer: (words) =>

@@ -861,6 +861,7 @@ export interface components {
         UsedBy: {
             kind: string;
             id: string;
+            key?: string;
             name: string;
         };
         Site: {
@@ -898,6 +899,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -906,6 +908,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -914,6 +917,7 @@ export interface components {
             expectedLifeYears?: number;
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -955,6 +959,16 @@ export interface components {
             minutes: number;
             parts: number;
         };
+        Caution: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            detail: string;
+            source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
+        };
         PumpInput: {
             name: string;
             ratedSpeed?: number;
@@ -964,6 +978,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPointInput"][];
             npshPoints?: components["schemas"]["NpshPointInput"][];
             standbyPower?: number | string;
+            ratedPower?: number | string;
             flowLimits?: components["schemas"]["FlowLimitsInput"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -977,6 +992,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1027,6 +1044,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -1035,6 +1053,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -1046,32 +1065,40 @@ export interface components {
         };
         Curves: {
             headFit: {
-                exponents: number[];
-                coefficients: number[];
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
             powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1091,12 +1118,6 @@ export interface components {
                 [key: string]: string;
             };
         };
-        Caution: {
-            code: string;
-            severity: "note" | "warning" | "danger";
-            detail: string;
-            source: string;
-        };
         Basis: {
             modelVersion: string;
             loop: {
@@ -1114,6 +1135,8 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1128,6 +1151,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1198,6 +1222,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1217,6 +1252,8 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1231,7 +1268,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1263,6 +1302,7 @@ export interface components {
         LossByCoefficient: {
             lossCoefficient: number;
             diameter?: number;
+            boreChange?: boolean;
         };
         LossByLength: {
             equivalentLength: number;
@@ -1271,6 +1311,7 @@ export interface components {
         };
         LossByPoint: {
             loss: components["schemas"]["LossPoint"];
+            boreChange?: boolean;
         };
         LossPoint: {
             head: number;
@@ -1281,6 +1322,7 @@ export interface components {
             outlet?: components["schemas"]["Outlet"];
             branches?: components["schemas"]["Branch"][];
             split?: "tee-90";
+            highestElevation?: number;
         };
         Outlet: {
             name: string;
@@ -1291,6 +1333,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number;
+            exit?: "submerged" | "free";
         };
         Reach: {
             distance: number;
@@ -1303,6 +1346,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1314,6 +1359,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1384,6 +1430,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1404,6 +1461,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1415,7 +1474,9 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
         };
@@ -1447,6 +1508,7 @@ export interface components {
         LossByCoefficientInput: {
             lossCoefficient: number;
             diameter?: number | string;
+            boreChange?: boolean;
         };
         LossByLengthInput: {
             equivalentLength: number | string;
@@ -1455,6 +1517,7 @@ export interface components {
         };
         LossByPointInput: {
             loss: components["schemas"]["LossPointInput"];
+            boreChange?: boolean;
         };
         LossPointInput: {
             head: number | string;
@@ -1465,6 +1528,7 @@ export interface components {
             outlet?: components["schemas"]["OutletInput"];
             branches?: components["schemas"]["BranchInput"][];
             split?: "tee-90";
+            highestElevation?: number | string;
         };
         OutletInput: {
             name: string;
@@ -1475,6 +1539,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
+            exit?: "submerged" | "free";
         };
         ReachInput: {
             distance: number | string;
@@ -1493,6 +1558,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1504,6 +1570,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1512,6 +1579,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1523,7 +1591,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1616,7 +1686,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -1654,6 +1741,7 @@ export interface components {
         };
         PumpReference: {
             id: string | null;
+            key?: string;
             name: string;
         };
         Tariff: {
@@ -1661,6 +1749,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1693,6 +1782,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
         };
         TariffPeriodInput: {
             name: string;
@@ -1718,6 +1808,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1766,9 +1857,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1803,9 +1894,9 @@ export interface components {
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1902,9 +1993,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             to: string;
@@ -1940,9 +2031,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             to: string;
@@ -1952,6 +2043,10 @@ export interface components {
         ReadingsTaken: {
             accepted: number;
             merged: number;
+            cautions: components["schemas"]["Caution"][];
+            units: {
+                [key: string]: string;
+            };
         };
         ReadingsInput: {
             readings: components["schemas"]["ReadingInput"][];
@@ -2288,7 +2383,7 @@ export interface components {
             }[];
         };
         Recommendation: {
-            best: components["schemas"]["Duty"] | null;
+            best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
             counts: {
@@ -2359,6 +2454,7 @@ export interface components {
                 price: number | null;
                 tariff: {
                     id: string | null;
+                    key?: string;
                     name: string;
                     year: number;
                 } | null;
@@ -2394,6 +2490,8 @@ export interface components {
                     maximumEfficiency: number;
                     enforceNpsh: boolean;
                     allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2403,6 +2501,112 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        Best: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            speed: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+            turnover: number | null;
+            annualEnergy: number;
+            annualCost: number | null;
+            lifeCycleCost: number | null;
+            limitingOutlet: string | null;
+            outlets: {
+                name: string;
+                flow: number;
+                requiredFlow: number | null;
+                margin: number | null;
+                velocity: number | null;
+                reach: {
+                    velocity: number;
+                    distance: number;
+                } | null;
+            }[];
+            trims: {
+                pointer: string;
+                outletNames: string[];
+                closed: boolean;
+                flow: number;
+                head: number | null;
+                lossCoefficient: number | null;
+                diameter: number | null;
+                kv: number | null;
+                valvePointer: string | null;
+                opening: number | null;
+            }[];
+            perPump: {
+                flow: number;
+                power: number;
+            };
+            onePumpStopped: {
+                checkValves: boolean;
+                requiredFlowsMet: boolean;
+                flow: number;
+                backflow: number;
+                power: number;
+                outlets: {
+                    name: string;
+                    flow: number;
+                    requiredFlow: number | null;
+                    margin: number | null;
+                }[];
+            } | null;
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            screen: {
+                meanVelocity: number;
+                peakVelocity: number;
+                cloggedFraction: number;
+            } | null;
+            heat: {
+                power: number;
+                motorEfficiencyAssumed: boolean;
+                dailyRise: number | null;
+                annualEnergy: number | null;
+                annualCost: number | null;
+            };
+            coveredIntake: {
+                suctionHead: number;
+                force: number;
+            } | null;
+            cautions: components["schemas"]["Caution"][];
+            closeTo: number[];
         };
         Duty: {
             candidate: number;
@@ -2473,7 +2677,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2496,8 +2717,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2505,12 +2726,24 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
             rows: {
                 pointer: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
                 flow: number;
@@ -2596,15 +2829,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            maximumEfficiency?: number;
-            enforceNpsh?: boolean;
-            allowExtrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;
@@ -2807,6 +3031,7 @@ export interface components {
         ComparisonAssemblyFigures: {
             loop: {
                 id: string | null;
+                key?: string;
                 name: string;
             } | null;
             pump: components["schemas"]["PumpReference"] | null;
@@ -3144,6 +3369,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 outlet: string;
@@ -3158,6 +3384,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 installedSetting: number;
@@ -3184,11 +3411,13 @@ export interface components {
         SummarySaving: {
             loop: {
                 id: string;
+                key?: string;
                 name: string;
             };
             kind: "setting" | "pump";
             pump: {
                 id: string;
+                key?: string;
                 name: string;
             } | null;
             count: number;
@@ -3215,6 +3444,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3252,6 +3482,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3281,6 +3512,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3495,6 +3727,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3616,6 +3849,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3877,8 +4111,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path?: never;
             cookie?: never;
@@ -3979,6 +4213,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4029,8 +4264,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4051,11 +4287,20 @@ interface operations {
                     "application/json": components["schemas"]["Pump"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Pump"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4131,6 +4376,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4146,8 +4392,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4190,8 +4436,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4333,6 +4579,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4383,8 +4630,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -4405,11 +4653,20 @@ interface operations {
                     "application/json": components["schemas"]["Loop"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Loop"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4605,6 +4862,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4655,8 +4913,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 tariffId: string;
@@ -4677,11 +4936,20 @@ interface operations {
                     "application/json": components["schemas"]["Tariff"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Tariff"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4776,6 +5044,7 @@ interface operations {
             };
             header?: {
                 "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -6094,6 +6363,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -6144,8 +6414,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 maintenanceTaskId: string;
@@ -6166,11 +6437,20 @@ interface operations {
                     "application/json": components["schemas"]["MaintenanceTask"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];

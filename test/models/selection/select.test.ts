@@ -1,10 +1,10 @@
 /** Ranking, rejection and their reasons. */
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import type { CriterionReason } from '../../../models/selection/criteria.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
+import type { CriterionReason } from '../../../models/selection/criterion.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -103,9 +103,9 @@ describe('a rejection', () => {
     ]);
   });
 
-  it('of a loop that is shut says not enough head', () => {
+  it('of a loop that is shut says that no water moves', () => {
     const loop = loopOf(outlet('jet', { requiredFlow: 1000 * L }, [{ valve: 'ball', opening: 0 }]));
-    expect(reasonsOf(loop)).toEqual(['not-enough-head']);
+    expect(reasonsOf(loop)).toEqual(['dead-head', 'not-enough-head']);
   });
 });
 

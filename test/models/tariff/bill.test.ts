@@ -9,10 +9,10 @@
 import { describe, expect, it } from 'vitest';
 import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
+import { hoursByRate, yearMeanPrice } from '../../../models/tariff/mean-price.ts';
 import { eachRateRun } from '../../../models/tariff/rate-runs.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
-import { hoursByRate, yearMeanPrice } from '../../../models/tariff/year-hours.ts';
 import { expectClose } from '../../expect-close.ts';
 
 const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri'] as const;

@@ -10,7 +10,7 @@ const dayOf = (instant: string | null): string => instant?.slice(0, 10) ?? '-';
 const STANDING: readonly Verdict[] = ['as-expected', 'not-enough-readings'];
 
 const DEPARTS =
-  ' The recommendation rests on the data, which the loop departs from: mend what was found, or calibrate, before going by it.';
+  ' The recommendation rests on the data, which the loop departs from: correct what was found, or calibrate, before acting on it.';
 
 /** Null where nothing was measured. */
 export function measuredSection({ measured }: LoopReport): Markup | null {

@@ -33,4 +33,4 @@ export interface Measured {
   readonly counts: { readonly total: number };
 }
 
-export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
+export type ReportedDuty = RecommendationAnswer['ranking'][number];

@@ -123,15 +123,18 @@ describe('a limit', () => {
   });
 
   it('on efficiency rejects points that cannot be right', async () => {
-    expect(await reasons({ efficiency: 0.1 })).toContain('efficiency-impossible');
+    expect(await reasons({ maximumEfficiency: 0.1 })).toContain('efficiency-impossible');
     // 50 W at full speed for some 95 W of hydraulic power, and as impossible at every speed by the cube law.
     const wonder = {
       ...example('pump-canister-250.json'),
       standbyPower: 0,
-      powerPoints: [{ setting: 100, power: 50 }],
+      powerPoints: [
+        { setting: 100, power: 50 },
+        { setting: 50, power: 6.25 },
+      ],
     };
     expect(await reasons({}, [wonder])).toEqual(['efficiency-impossible']);
-    expect(await reasons({ efficiency: 1 }, [wonder])).toEqual(['efficiency-impossible']);
+    expect(await reasons({ maximumEfficiency: 1 }, [wonder])).toEqual(['efficiency-impossible']);
   });
 
   it('on data may be lifted', async () => {
