@@ -1,4 +1,4 @@
-/** Finds the units of the columns of a table that comes in, from the schema of what its rows make. */
+/** Finds the units of the columns of a CSV body in the schema of what its rows make. */
 import type { z } from '@hono/zod-openapi';
 import { quantityAt } from '../units/quantity-of.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';

@@ -1,23 +1,11 @@
-/** Spreads a year over the rates of a tariff. */
-import { civilYear, type Interval } from '../calendar/civil-year.ts';
-import { MS_PER_HOUR, type ZoneOffsets } from '../calendar/zone-offsets.ts';
-import { eachRateRun } from './rate-runs.ts';
+/** Gives the mean price of a tariff over a year, by time or by energy. */
+import { civilYear } from '../calendar/civil-year.ts';
+import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
+import { hoursByRate } from './hours-by-rate.ts';
 import type { Rates } from './rates.ts';
 
-/** Hours [h] at each rate between two instants [ms]. */
-export function hoursByRate(
-  { rates, zone }: { readonly rates: Rates; readonly zone: ZoneOffsets },
-  { from, until }: Interval,
-): Float64Array {
-  const hours = new Float64Array(rates.prices.length);
-  eachRateRun({ rates, zone, from, until }, (start, end, rate) => {
-    hours[rate] = (hours[rate] ?? 0) + (end - start) / MS_PER_HOUR;
-  });
-  return hours;
-}
-
 /** The time-mean price [money/kWh] of a load that is the same at all hours of a year of the calendar. */
-export function yearMeanPrice(
+export function timeMeanPrice(
   { rates, zone }: { readonly rates: Rates; readonly zone: ZoneOffsets },
   year: number,
 ): number {
@@ -30,3 +18,15 @@ export function yearMeanPrice(
   }
   return money / all;
 }
+
+/**
+ * The mean price by energy [money/kWh] of a load that varies: the year's cost [money] over its energy [kWh], 0 or more;
+ * null of a load that takes no energy.
+ */
+export const energyMeanPrice = ({
+  cost,
+  energy,
+}: {
+  readonly cost: number;
+  readonly energy: number;
+}): number | null => (energy === 0 ? null : cost / energy);

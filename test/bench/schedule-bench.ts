@@ -8,7 +8,7 @@ import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
 import { volumeRun } from '../../models/schedule/volume-run.ts';
-import { hoursByRate } from '../../models/tariff/mean-price.ts';
+import { hoursByRate } from '../../models/tariff/hours-by-rate.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { loopExample, pumpExample } from '../openapi/read-example.ts';
