@@ -1,8 +1,8 @@
 /** Fits the power law whose exponent of speed is free. */
 
-import { fitTerms, type PowerFrame } from './power-frame.ts';
-import type { SpeedLaw } from './power-law.ts';
-import type { PowerPoint } from './power-points.ts';
+import { fitTerms, type PowerFrame } from './electrical-power-frame.ts';
+import type { SpeedLaw } from './electrical-power-law.ts';
+import type { PowerPoint } from './electrical-power-points.ts';
 
 /** A law, and how it meets ln(P - standby) of the points it was fitted to. */
 export interface FittedLaw {

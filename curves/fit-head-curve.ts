@@ -3,7 +3,7 @@ import { toFullSpeed } from './affinity.ts';
 import { areDistinct, countDistinct } from './distinct.ts';
 import { assumedHead } from './fit-assumed-head.ts';
 import { piecewiseHead } from './fit-piecewise-head.ts';
-import { sumOfPowers } from './fit-sum-of-powers.ts';
+import { sumOfPowersHead } from './fit-sum-of-powers.ts';
 import type { HeadCurve } from './head-curve.ts';
 import type { FullSpeedPoint, HeadPoints } from './head-points.ts';
 import { failed, type Result, success } from './result.ts';
@@ -19,7 +19,7 @@ const NEEDED_FLOWS = 3;
 const ROUNDING = 1e-9;
 
 /**
- * The head curve through points reduced to full speed by the affinity laws: a sum of powers (`sumOfPowers`), a monotone
+ * The head curve through points reduced to full speed by the affinity laws: a sum of powers (`sumOfPowersHead`), a monotone
  * cubic where no such sum meets them (`piecewiseHead`), a parabola where there are two distinct flows of which one is 0
  * (`assumedHead`).
  *
@@ -56,7 +56,7 @@ export function fitHeadCurve(
     drooping: pointsDroop(reduced, rounding),
     distinct,
   };
-  const sum = sumOfPowers(entered);
+  const sum = sumOfPowersHead(entered);
   const curve = piecewiseHead(entered, sum) ?? sum;
   return curve === undefined ? failed({ code: 'no-falling-curve' }) : success(curve);
 }

@@ -2,7 +2,7 @@
 
 import { fitQuality } from './fit-quality.ts';
 import { groupedByFlow } from './group-points.ts';
-import type { PiecewiseHead, SumOfPowers } from './head-curve.ts';
+import type { PiecewiseHead, SumOfPowersHead } from './head-curve.ts';
 import type { FullSpeedPoint, HeadPoints } from './head-points.ts';
 import { knotsAt, monotoneKnots } from './monotone-cubic.ts';
 
@@ -15,7 +15,10 @@ const NEEDED_KNOTS = 5;
  * meets the points, where there are fewer than five knots, or where the heads of the knots do not fall strictly (of
  * points that droop: rise strictly to one greatest head, then fall strictly).
  */
-export function piecewiseHead(entered: HeadPoints, sum: SumOfPowers | undefined): PiecewiseHead | undefined {
+export function piecewiseHead(
+  entered: HeadPoints,
+  sum: SumOfPowersHead | undefined,
+): PiecewiseHead | undefined {
   const { points, flowScale, drooping } = entered;
   if (sum !== undefined && isMet(sum, points)) return undefined;
   const places = groupedByFlow(points);
@@ -34,7 +37,7 @@ export function piecewiseHead(entered: HeadPoints, sum: SumOfPowers | undefined)
   };
 }
 
-function isMet({ residuals }: SumOfPowers, points: readonly FullSpeedPoint[]): boolean {
+function isMet({ residuals }: SumOfPowersHead, points: readonly FullSpeedPoint[]): boolean {
   const largest = Math.max(...points.map(({ head }) => Math.abs(head)));
   const squares = residuals.reduce((total, residual) => total + residual ** 2, 0);
   return Math.sqrt(squares / residuals.length) <= MET * largest;

@@ -1,12 +1,12 @@
 /** Fits a sum of powers to the head points of a pump. */
 import { chooseCandidate } from './choose-candidate.ts';
 import { fitQuality } from './fit-quality.ts';
-import type { SumOfPowers } from './head-curve.ts';
+import type { SumOfPowersHead } from './head-curve.ts';
 import { HEAD_CURVE_CANDIDATES } from './head-curve-candidates.ts';
 import type { HeadPoints } from './head-points.ts';
 import { leastSquares } from './least-squares.ts';
 import { leaveOneOutMeanSquare } from './leave-one-out.ts';
-import { greatestSlope, powerSumSlopeAt } from './power-sum.ts';
+import { greatestSlope, sumOfPowersSlopeAt } from './sum-of-powers.ts';
 
 interface Trial {
   readonly powers: readonly number[];
@@ -23,12 +23,12 @@ interface Trial {
  * points themselves droop; one whose tangent at x = 1 does not fall is always dropped, because the curve goes on along
  * it. Undefined where none is left.
  */
-export function sumOfPowers(entered: HeadPoints): SumOfPowers | undefined {
+export function sumOfPowersHead(entered: HeadPoints): SumOfPowersHead | undefined {
   const { points, flowScale, rounding, drooping, distinct } = entered;
   const trials = HEAD_CURVE_CANDIDATES.filter((powers) => distinct >= powers.length + 2)
     .flatMap((powers) => tryPowers(powers, entered))
     .filter(
-      (trial) => powerSumSlopeAt(trial, 1) < -rounding && (drooping || greatestSlope(trial) <= rounding),
+      (trial) => sumOfPowersSlopeAt(trial, 1) < -rounding && (drooping || greatestSlope(trial) <= rounding),
     );
   const chosen = chooseCandidate(trials, rounding ** 2);
   if (chosen === undefined) return undefined;

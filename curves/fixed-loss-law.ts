@@ -1,9 +1,10 @@
 /** Fits the power law of a fixed loss beside the cube of speed. */
+
+import { type FittedTerms, fitTerms, type PowerFrame } from './electrical-power-frame.ts';
+import type { PowerPoint } from './electrical-power-points.ts';
 import type { FittedLaw } from './exponent-law.ts';
 import { findRoot } from './find-root.ts';
 import { columnSpace } from './orthonormal-basis.ts';
-import { type FittedTerms, fitTerms, type PowerFrame } from './power-frame.ts';
-import type { PowerPoint } from './power-points.ts';
 
 /** Shaft power goes with the cube of speed where head is all friction: common practice, and the affinity law. */
 export const CUBE = 3;

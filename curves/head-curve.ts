@@ -1,7 +1,7 @@
 /** Gives the head of a pump against its flow, as fitted. */
 import { atSpeed } from './affinity.ts';
 import { type Knot, knotsAt, knotsSlopeAt, knotsTurn } from './monotone-cubic.ts';
-import { powerSumAt, powerSumSlopeAt, turningPoints } from './power-sum.ts';
+import { type SumOfPowers, sumOfPowersAt, sumOfPowersSlopeAt, turningPoints } from './sum-of-powers.ts';
 
 interface FittedHead {
   /** Largest flow of the points reduced to full speed [m3/s]. */
@@ -19,22 +19,15 @@ interface FittedHead {
   readonly drooping: boolean;
 }
 
-interface SumShape {
-  /** Powers of x = flow / flowScale, ascending, 0 first. */
-  readonly powers: readonly number[];
-  /** One a power [m]: H = sum c_p x^p. */
-  readonly coefficients: readonly number[];
-}
-
-/** A sum of powers, chosen by its error at points left out. */
-export interface SumOfPowers extends FittedHead, SumShape {
+/** A sum of powers of x = flow / flowScale [-] whose coefficients are in [m], chosen by its error at points left out. */
+export interface SumOfPowersHead extends FittedHead, SumOfPowers {
   readonly shape: 'sum-of-powers';
   /** Root mean square error at a point left out of the fit [m]. */
   readonly leaveOneOut: number;
 }
 
-/** A parabola about flow 0, assumed where two flows are entered. */
-export interface AssumedHead extends FittedHead, SumShape {
+/** A parabola about flow 0 in the same terms, assumed where two flows are entered. */
+export interface AssumedHead extends FittedHead, SumOfPowers {
   readonly shape: 'assumed';
 }
 
@@ -48,7 +41,7 @@ export interface PiecewiseHead extends FittedHead {
 }
 
 /** Made by `fitHeadCurve` alone. Plain JSON: stored as fitted, reloaded bit for bit. At full speed throughout. */
-export type HeadCurve = SumOfPowers | AssumedHead | PiecewiseHead;
+export type HeadCurve = SumOfPowersHead | AssumedHead | PiecewiseHead;
 
 /**
  * The head [m] at full speed and `flow` [m3/s] of 0 or more: H = sum c_p (Q/flowScale)^p, or the cubic between knots;
@@ -57,15 +50,15 @@ export type HeadCurve = SumOfPowers | AssumedHead | PiecewiseHead;
 export function headAt(curve: HeadCurve, flow: number): number {
   if (curve.shape === 'piecewise') return knotsAt(curve.knots, flow);
   const x = flow / curve.flowScale;
-  if (x <= 1) return powerSumAt(curve, x);
-  return powerSumAt(curve, 1) + powerSumSlopeAt(curve, 1) * (x - 1);
+  if (x <= 1) return sumOfPowersAt(curve, x);
+  return sumOfPowersAt(curve, 1) + sumOfPowersSlopeAt(curve, 1) * (x - 1);
 }
 
 /** The slope dH/dQ [m/(m3/s)] at full speed and `flow` [m3/s]; constant beyond flowScale. */
 export const headSlopeAt = (curve: HeadCurve, flow: number): number =>
   curve.shape === 'piecewise'
     ? knotsSlopeAt(curve.knots, flow)
-    : powerSumSlopeAt(curve, Math.min(1, flow / curve.flowScale)) / curve.flowScale;
+    : sumOfPowersSlopeAt(curve, Math.min(1, flow / curve.flowScale)) / curve.flowScale;
 
 /**
  * Head [m] and slope dH/dQ [m/(m3/s)] at `flow` [m3/s] and `speedRatio` r [-], by the affinity laws:

@@ -1,11 +1,11 @@
-/** Reads a CSV body through the schema of its rows. */
+/** Describes a CSV request body that is read through the schema of its rows. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
 import { bodyText } from './body-text.ts';
-import { type CsvColumns, csvRows } from './csv-rows.ts';
 import { bodyErrors } from './issue-errors.ts';
 import { invalidRequest, type ProblemError } from './problem.ts';
+import { type CsvColumns, readCsv } from './read-csv.ts';
 import type { RequestBody } from './request-body.ts';
 
 const MEDIA_TYPE = 'text/csv';
@@ -35,7 +35,7 @@ export const csvBody = <Rows>(csv: CsvBody<Rows>): RequestBody<CsvTable<Rows>> =
   async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
-    const read = csvRows(text.value, csv);
+    const read = readCsv(text.value, csv);
     if (!read.ok) return read;
     const { rows, lines } = read.value;
     const decoded = csv.rows(schemaContext({ system, side: 'request' })).safeParse(rows);

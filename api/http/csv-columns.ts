@@ -1,8 +1,8 @@
-/** Finds the units of the columns of a table that comes in, from the schema of what its rows make. */
+/** Finds the units of the columns of a CSV body in the schema of what its rows make. */
 import type { z } from '@hono/zod-openapi';
 import { unitAt } from '../units/quantity-of.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
-import type { CsvColumn } from './csv-rows.ts';
+import type { CsvColumn } from './read-csv.ts';
 
 interface ReadColumn {
   readonly required: boolean;

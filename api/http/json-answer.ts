@@ -11,9 +11,9 @@ import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { negotiate } from './accept.ts';
 import type { AnswerForm, MediaType } from './answer-form.ts';
-import { type Table, writeCsv } from './csv.ts';
 import { pointedValue } from './pointed-value.ts';
 import { type Problem, problem } from './problem.ts';
+import { type Table, writeCsv } from './write-csv.ts';
 
 interface JsonAnswer<Schema extends z.ZodType> {
   /** States `units` where it carries quantities. */

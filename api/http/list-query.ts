@@ -1,4 +1,4 @@
-/** Documents the query parameters of a list. */
+/** Reads which page of a list a query asks for and writes the cursor of the next page. */
 import { z } from '@hono/zod-openapi';
 import { queryWhole } from '../fields/query-field.ts';
 import { nameField } from '../fields/text-field.ts';

@@ -3,7 +3,7 @@ import type { z } from '@hono/zod-openapi';
 import { writtenOnce } from '../caches/written-once.ts';
 import { unitAt } from '../units/quantity-of.ts';
 import { documentedContext, type SchemaContext } from '../units/schema-context.ts';
-import type { Cell, Column, Table } from './csv.ts';
+import type { Cell, Column, Table } from './write-csv.ts';
 
 type Plain = readonly unknown[] | string | number | boolean | null | undefined;
 

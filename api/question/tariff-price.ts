@@ -1,8 +1,8 @@
 /** Computes the price of a tariff for a pump that runs alike at all hours. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { timeMeanPrice } from '../../models/tariff/mean-price.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
-import { yearMeanPrice } from '../../models/tariff/year-hours.ts';
 import { siteYear } from '../clock/site-time.ts';
 import { zoneAround } from '../clock/zone.ts';
 import type { Place } from '../http/problem.ts';
@@ -51,6 +51,6 @@ export async function tariffPrice(
     version: stored?.value.version ?? null,
     name: document.name,
     year,
-    price: yearMeanPrice({ rates: ratesOf(document), zone: zoneAround(timeZone, year) }, year),
+    price: timeMeanPrice({ rates: ratesOf(document), zone: zoneAround(timeZone, year) }, year),
   });
 }

@@ -4,8 +4,8 @@ import { unlessReferenceBroken } from './foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from './json-text.ts';
 import { pageOf, rowsToRead } from './page.ts';
 import { common } from './rows.ts';
+import { staleOrMissing } from './stale-or-missing.ts';
 import type { DocumentRow, DocumentTable, Tables } from './tables.ts';
-import { staleOrMissing } from './version-check.ts';
 import type {
   Deleted,
   Deletion,

@@ -1,6 +1,7 @@
 /** Gives the cautions about a duty beyond what was entered of the pump: its points, its speeds, its settings. */
+
+import { flowEndPassed, speedEndPassed } from '../../curves/electrical-power-law.ts';
 import { PERCENT } from '../../curves/percent.ts';
-import { flowEndPassed, speedEndPassed } from '../../curves/power-law.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { isOnGrid } from '../pump/settings-grid.ts';

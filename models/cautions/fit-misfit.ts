@@ -1,5 +1,5 @@
 /** Measures how far entered points lie from the curve fitted to them, as shares that no unit changes. */
-import { powerAt } from '../../curves/power-law.ts';
+import { powerAt } from '../../curves/electrical-power-law.ts';
 import { speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 

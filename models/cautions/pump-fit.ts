@@ -1,9 +1,9 @@
 /** Gives the cautions about the curves fitted to a pump's points, whatever the loop. */
 
+import type { PowerLaw } from '../../curves/electrical-power-law.ts';
 import { MET } from '../../curves/fit-piecewise-head.ts';
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
 import { PERCENT } from '../../curves/percent.ts';
-import type { PowerLaw } from '../../curves/power-law.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { headMisfit, type Misfit, powerMisfit } from './fit-misfit.ts';
 import { type CautionOf, COMMON_PRACTICE, type Figures, topic } from './topic.ts';

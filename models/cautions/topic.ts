@@ -75,7 +75,7 @@ export function topic<Code extends string>(rows: Readonly<Record<Code, CautionRo
   const give = (code: Code, subjects: readonly string[] = [], figures: Figures = {}): Given<Code> => {
     const { severity, text: sentence, source } = rows[code];
     const about = subjects.length === 0 ? '' : ` (${subjects.join(', ')})`;
-    return { code, severity, detail: `${sentence}${about}`, source, ...figures };
+    return { code, severity, detail: `${text}${about}`, source, ...figures };
   };
   return {
     rows,

@@ -1,6 +1,7 @@
 /** Finds the best-efficiency point of a pump at full speed, from its fitted head and power. */
+
+import { powerAt } from '../../curves/electrical-power-law.ts';
 import { headAt } from '../../curves/head-curve.ts';
-import { powerAt } from '../../curves/power-law.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import type { PumpFit } from './pump-model.ts';
 

@@ -1,6 +1,7 @@
 /** Multiplies the head and power of the curves of a pump. */
+
+import type { PowerLaw, SpeedLaw } from '../../curves/electrical-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';
-import type { PowerLaw, SpeedLaw } from '../../curves/power-law.ts';
 import type { Factors } from './factors.ts';
 import type { PumpFit } from './pump-model.ts';
 

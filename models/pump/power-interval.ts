@@ -1,5 +1,5 @@
 /** Finds the interval in which the entered points of pumps leave their power open. */
-import { powerInterval } from '../../curves/power-law.ts';
+import { powerInterval } from '../../curves/electrical-power-law.ts';
 import type { PumpFit } from './pump-model.ts';
 
 /** The ends of what is not known of a figure. */

@@ -1,6 +1,7 @@
 /** Brings a pump, or several in parallel, to one setting: head, power and turning points against total flow. */
+
+import { powerAt } from '../../curves/electrical-power-law.ts';
 import { headAtSpeed, risingFlows } from '../../curves/head-curve.ts';
-import { powerAt } from '../../curves/power-law.ts';
 import { speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from './pump-model.ts';
 

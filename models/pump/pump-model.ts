@@ -1,8 +1,9 @@
 /** Fits the curves of a pump to its points. */
+
+import { type PowerLaw, powerAt } from '../../curves/electrical-power-law.ts';
+import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-electrical-power-law.ts';
 import { fitHeadCurve, type HeadCurveFailure } from '../../curves/fit-head-curve.ts';
-import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';
-import { type PowerLaw, powerAt } from '../../curves/power-law.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { buildSpeedMap, type SpeedMap, type SpeedMapFailure, speedRatioAt } from '../../curves/speed-map.ts';
 import type { DocumentPath } from '../loop/document-path.ts';

@@ -3,8 +3,8 @@
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR } from '../calendar/zone-offsets.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
+import { hoursByRate } from '../tariff/hours-by-rate.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';
-import { hoursByRate } from '../tariff/year-hours.ts';
 import type { Block } from './block.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 import { type PhaseCalendar, phaseRuns } from './phase-starts.ts';

@@ -138,7 +138,7 @@ describe('npm start', () => {
       expect(await finishing.heard).toMatch(/^HTTP\/1\.1 200 /);
       expect(await code).toBe(0);
       expect(await hanging.heard).toBe('');
-      await expect.poll(() => groupLives(group)).toBe(false);
+      await expect.poll(() => groupLives(group), { timeout: ENDS_WITHIN }).toBe(false);
       expect(await freePort(port)).toBe(port);
     },
     PATIENCE,
@@ -150,7 +150,7 @@ describe('npm start', () => {
       const { group, ended } = await npmStart('prestart');
       process.kill(group, 'SIGTERM');
       expect(await codeWithin(ended)).not.toBe('still running');
-      await expect.poll(() => groupLives(group)).toBe(false);
+      await expect.poll(() => groupLives(group), { timeout: ENDS_WITHIN }).toBe(false);
     },
     PATIENCE,
   );

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { csvRows } from '../../api/http/csv-rows.ts';
+import { readCsv } from '../../api/http/read-csv.ts';
 import { dutyPoint } from '../../models/duty/duty-point.ts';
 import { requiredDuty } from '../../models/network/required-duty.ts';
 import { bestEfficiencyPoint } from '../../models/pump/best-efficiency.ts';
@@ -102,16 +102,16 @@ describe('the examples of points as CSV', () => {
 
   it('repeat the points of the pump', () => {
     const { headPoints, powerPoints } = exampleJson('pump-canister-120.json');
-    const heads = expectValue(csvRows(exampleText('head-points.csv'), { columns: head, rowsMax: 500 }));
-    const powers = expectValue(csvRows(exampleText('power-points.csv'), { columns: power, rowsMax: 500 }));
+    const heads = expectValue(readCsv(exampleText('head-points.csv'), { columns: head, rowsMax: 500 }));
+    const powers = expectValue(readCsv(exampleText('power-points.csv'), { columns: power, rowsMax: 500 }));
     expect(heads.rows).toEqual(headPoints.map((point: object) => ({ setting: 100, ...point })));
     expect(powers.rows).toEqual(powerPoints);
   });
 
   it('name another unit in the header', () => {
-    const heads = expectValue(csvRows(exampleText('head-points-gal.csv'), { columns: head, rowsMax: 500 }));
+    const heads = expectValue(readCsv(exampleText('head-points-gal.csv'), { columns: head, rowsMax: 500 }));
     const powers = expectValue(
-      csvRows(exampleText('power-points-gal.csv'), { columns: power, rowsMax: 500 }),
+      readCsv(exampleText('power-points-gal.csv'), { columns: power, rowsMax: 500 }),
     );
     expect(heads.rows[1]).toEqual({ flow: '660 gal/h', head: '13.1 ft', setting: 100 });
     expect(powers.rows[1]).toEqual({ setting: 100, power: 112, flow: '1050 gal/h' });

@@ -3,8 +3,8 @@ import type { Kysely, Transaction } from 'kysely';
 import { calibrationColumns, calibrationOf, NO_CALIBRATION } from '../../records/loop/calibration-column.ts';
 import { loopRecord } from '../../records/loop/kind.ts';
 import { defineKind } from '../../store/kind.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { LoopCalibrationRow, LoopRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import type { InSite } from '../../store/versions.ts';
 import { hasVersion, isRecord } from '../../store/where-clauses.ts';
 import {

@@ -1,9 +1,9 @@
 /** Gathers what the options of a comparison are computed with. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MoneyTerms } from '../../../models/money/terms.ts';
+import { timeMeanPrice } from '../../../models/tariff/mean-price.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
-import { yearMeanPrice } from '../../../models/tariff/year-hours.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { SiteDependencies } from '../../http/api.ts';
@@ -92,7 +92,7 @@ async function energyPriceOf(
   if (!found.ok) return found;
   const { id, version, document } = found.value;
   const zone = zoneAround(site.document.timeZone, year);
-  const mean = yearMeanPrice({ rates: ratesOf(document), zone }, year);
+  const mean = timeMeanPrice({ rates: ratesOf(document), zone }, year);
   return success({ price: mean, tariff: { id, version, document }, isStated: tariff !== undefined });
 }
 

@@ -7,6 +7,7 @@ import { taskWork } from '../../../models/maintenance/task.ts';
 import type { DeviceAttention } from '../../../models/money/device-attention.ts';
 import { type FailureMode, lossesPerYear, type RiskTerms } from '../../../models/money/expected-loss.ts';
 import type { CostElement, ExtraCost, OptionCosts } from '../../../models/money/option-costs.ts';
+import { energyMeanPrice } from '../../../models/tariff/mean-price.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { TaskChoice } from '../../records/task/contract.ts';
 import { TASKS } from '../../records/task/kind.ts';
@@ -95,8 +96,7 @@ function costsOf(
       isNew: asked.new,
     })),
     energy,
-    // Of schedules, what their hours cost in the mean.
-    energyPrice: energy === 0 ? energyPrice.price : cost / energy,
+    energyPrice: energyMeanPrice({ cost, energy }) ?? energyPrice.price,
     attentionHours: checks.hours + sum(assemblies.map(({ attention }) => attention.hours)),
     failureHours: sum(assemblies.map(({ attention }) => attention.failureHours)),
     labourRate,

@@ -1,8 +1,8 @@
 /** Answers the curves of a pump. */
 
 import type { z } from '@hono/zod-openapi';
+import { fittedExponent, type PowerLaw } from '../../../curves/electrical-power-law.ts';
 import type { HeadCurve } from '../../../curves/head-curve.ts';
-import { fittedExponent, type PowerLaw } from '../../../curves/power-law.ts';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';

@@ -13,9 +13,9 @@ import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { LoopRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import type {
   Deleted,
   Deletion,

@@ -5,10 +5,10 @@ import { recordBody } from '../../fields/record-fields.ts';
 import { listExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { bodyText } from '../../http/body-text.ts';
-import { csvRows } from '../../http/csv-rows.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example, exampleText } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
+import { readCsv } from '../../http/read-csv.ts';
 import type { RequestBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { schemaContext } from '../../units/schema-context.ts';
@@ -23,7 +23,7 @@ const tableBody: RequestBody<readonly FittedPump[]> = {
   async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
-    const rows = csvRows(text.value, { columns: PUMP_COLUMNS, rowsMax: PUMP_ROWS_MAX });
+    const rows = readCsv(text.value, { columns: PUMP_COLUMNS, rowsMax: PUMP_ROWS_MAX });
     return rows.ok ? await pumpsOfRows(rows.value, schemaContext({ system, side: 'request' })) : rows;
   },
   document: () => ({

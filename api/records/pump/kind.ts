@@ -15,9 +15,9 @@ import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { recordReference } from '../../store/record-reference.ts';
 import { common } from '../../store/rows.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import {
   type Deleted,
   type Deletion,

@@ -4,11 +4,11 @@ import type { Reading } from '../../../models/readings/reading.ts';
 import { READINGS_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
 import { csvColumns } from '../../http/csv-columns.ts';
-import { type CsvColumns, csvRows } from '../../http/csv-rows.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { parseJson } from '../../http/parse-json.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
+import { type CsvColumns, readCsv } from '../../http/read-csv.ts';
 import { plainJob } from '../../threads/job.ts';
 import { type SchemaContext, schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -69,7 +69,7 @@ function checked(
   );
 }
 
-function readJson(text: string, context: SchemaContext, rules: ReadingRules): ReadingsRead {
+function readingsOfJson(text: string, context: SchemaContext, rules: ReadingRules): ReadingsRead {
   const raw = parseJson(text);
   if (!raw.ok) return raw;
   const decoded = readingsInput(context).safeParse(raw.value);
@@ -80,8 +80,8 @@ function readJson(text: string, context: SchemaContext, rules: ReadingRules): Re
   }));
 }
 
-function readCsv(text: string, context: SchemaContext, rules: ReadingRules): ReadingsRead {
-  const read = csvRows(text, { columns: columnsOf(rules.outlets), rowsMax: READINGS_MAX });
+function readingsOfCsv(text: string, context: SchemaContext, rules: ReadingRules): ReadingsRead {
+  const read = readCsv(text, { columns: columnsOf(rules.outlets), rowsMax: READINGS_MAX });
   if (!read.ok) return read;
   const { lines } = read.value;
   const rows = read.value.rows.map(nested);
@@ -95,7 +95,9 @@ function readCsv(text: string, context: SchemaContext, rules: ReadingRules): Rea
 /** Faults are named at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
 function readReadings({ mediaType, text, system, density, rules }: ReadingsWork): ReadingsRead {
   const context = schemaContext({ system, side: 'request', density });
-  return mediaType === 'text/csv' ? readCsv(text, context, rules) : readJson(text, context, rules);
+  return mediaType === 'text/csv'
+    ? readingsOfCsv(text, context, rules)
+    : readingsOfJson(text, context, rules);
 }
 
 /** Longer texts take over 50 ms to read. */

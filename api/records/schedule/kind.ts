@@ -6,8 +6,8 @@ import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
 import { defineKind } from '../../store/kind.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { ScheduleRow, Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import type {
   Deleted,
   Deletion,

@@ -7,8 +7,8 @@ import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { recordReference } from '../../store/record-reference.ts';
+import { staleOrMissing } from '../../store/stale-or-missing.ts';
 import type { Tables } from '../../store/tables.ts';
-import { staleOrMissing } from '../../store/version-check.ts';
 import {
   type InSite,
   type InUse,

@@ -3,9 +3,9 @@ import { z } from '@hono/zod-openapi';
 import { describe, expect, it } from 'vitest';
 import { nullable } from '../../../api/fields/nullable.ts';
 import { settingField } from '../../../api/fields/setting-field.ts';
-import { writeCsv } from '../../../api/http/csv.ts';
 import { csvColumns } from '../../../api/http/csv-columns.ts';
 import { tableOf } from '../../../api/http/table-of.ts';
+import { writeCsv } from '../../../api/http/write-csv.ts';
 import { computed } from '../../../api/units/computed.ts';
 import { perContext } from '../../../api/units/per-context.ts';
 

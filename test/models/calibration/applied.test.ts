@@ -1,7 +1,7 @@
 /** What a calibration in use does to a loop and its pump, and when it no longer does. */
 import { describe, expect, it } from 'vitest';
+import { powerAt } from '../../../curves/electrical-power-law.ts';
 import { headAt } from '../../../curves/head-curve.ts';
-import { powerAt } from '../../../curves/power-law.ts';
 import {
   type AppliedCalibration,
   calibratedAssurance,

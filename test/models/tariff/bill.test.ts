@@ -9,10 +9,11 @@
 import { describe, expect, it } from 'vitest';
 import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
+import { hoursByRate } from '../../../models/tariff/hours-by-rate.ts';
+import { energyMeanPrice, timeMeanPrice } from '../../../models/tariff/mean-price.ts';
 import { eachRateRun } from '../../../models/tariff/rate-runs.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
-import { hoursByRate, yearMeanPrice } from '../../../models/tariff/year-hours.ts';
 import { expectClose } from '../../expect-close.ts';
 
 const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri'] as const;
@@ -44,7 +45,7 @@ describe('a bill by time of use', () => {
     ['Australia/Sydney', [1040, 186, 181, 185, 7168], 332.8 + 18.6 + 19.91 + 22.2 + 1075.2],
   ])('in %s is that of the hours of its clocks', (zoneName, hours, bill) => {
     expect(yearHours(zoneName, tariff)).toEqual(hours);
-    const mean = yearMeanPrice({ rates: ratesOf(tariff), zone: zoneAround(zoneName, 2026) }, 2026);
+    const mean = timeMeanPrice({ rates: ratesOf(tariff), zone: zoneAround(zoneName, 2026) }, 2026);
     expectClose(mean * 8760, bill, { relative: 1e-12 });
   });
 
@@ -105,7 +106,20 @@ describe('a period', () => {
 
   it('of a negative price lowers the bill', () => {
     const zone = zoneAround('Asia/Tokyo', 2026);
-    expectClose(yearMeanPrice({ rates: ratesOf(only({})), zone }, 2026), -0.02, { relative: 1e-12 });
+    expectClose(timeMeanPrice({ rates: ratesOf(only({})), zone }, 2026), -0.02, { relative: 1e-12 });
+  });
+});
+
+describe('a mean price', () => {
+  it('by energy is what a year costs over what it uses', () => {
+    // 2 kW in the 1040 h of peak and 0.5 kW in the other 7720 h, at 0.32 and 0.15: 665.60 + 579.00 over 5940 kWh.
+    const cost = 2 * 1040 * 0.32 + 0.5 * 7720 * 0.15;
+    const mean = energyMeanPrice({ cost, energy: 2 * 1040 + 0.5 * 7720 });
+    expectClose((mean ?? 0) * 5940, 665.6 + 579, { relative: 1e-12 });
+  });
+
+  it('by energy is none where no energy is used', () => {
+    expect(energyMeanPrice({ cost: 0, energy: 0 })).toBeNull();
   });
 });
 

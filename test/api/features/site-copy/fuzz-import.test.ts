@@ -7,6 +7,9 @@ import { type CheckAnswer, documentValidator } from '../../document-validator.ts
 import { furnishedSite } from './furnished-site.ts';
 import { exported, imported } from './stocked-site.ts';
 
+/** Each run opens a database of its own [ms]. */
+const PATIENCE = 300_000;
+
 let copy: unknown;
 let check: CheckAnswer;
 
@@ -68,5 +71,5 @@ describe('the copy of a site with members changed at random', () => {
       { seed: 1, numRuns: 250 },
     );
     expect(taken).toBeGreaterThan(10);
-  });
+  }, PATIENCE);
 });

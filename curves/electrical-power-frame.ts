@@ -1,7 +1,7 @@
 /** Frames power points for fitting: where their flows lie, and how many powers of flow they allow. */
 import { countDistinct } from './distinct.ts';
+import type { PowerPoint } from './electrical-power-points.ts';
 import { type LeastSquaresFit, leastSquares } from './least-squares.ts';
-import type { PowerPoint } from './power-points.ts';
 
 /** Largest condition number of the columns of a fit. */
 const CONDITION_LIMIT = 1e8;

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HEAD_CURVE_CANDIDATES } from '../../curves/head-curve-candidates.ts';
-import { greatestSlope, powerSumAt, powerSumSlopeAt, turningPoints } from '../../curves/power-sum.ts';
+import {
+  greatestSlope,
+  sumOfPowersAt,
+  sumOfPowersSlopeAt,
+  turningPoints,
+} from '../../curves/sum-of-powers.ts';
 import { expectClose } from '../expect-close.ts';
 
 const GRID = Array.from({ length: 2001 }, (_, index) => index / 2000);
@@ -19,18 +24,18 @@ const shapes = fc
 describe('a sum of powers', () => {
   it('has the value and slope of 12 - 7x - 4.3x^2', () => {
     const sum = { powers: [0, 1, 2], coefficients: [12, -7, -4.3] };
-    expectClose(powerSumAt(sum, 0.5), 7.425, { relative: 1e-14 });
-    expectClose(powerSumSlopeAt(sum, 0.5), -11.3, { relative: 1e-14 });
-    expect(powerSumAt(sum, 0)).toBe(12);
-    expect(powerSumSlopeAt(sum, 0)).toBe(-7);
+    expectClose(sumOfPowersAt(sum, 0.5), 7.425, { relative: 1e-14 });
+    expectClose(sumOfPowersSlopeAt(sum, 0.5), -11.3, { relative: 1e-14 });
+    expect(sumOfPowersAt(sum, 0)).toBe(12);
+    expect(sumOfPowersSlopeAt(sum, 0)).toBe(-7);
   });
 
   it('has a slope that agrees with central differences', () => {
     fc.assert(
       fc.property(shapes, fc.double({ min: 0.01, max: 1, noNaN: true }), (sum, x) => {
         const step = 1e-5;
-        const difference = (powerSumAt(sum, x + step) - powerSumAt(sum, x - step)) / (2 * step);
-        expectClose(powerSumSlopeAt(sum, x), difference, { relative: 1e-6, absolute: 1e-6 });
+        const difference = (sumOfPowersAt(sum, x + step) - sumOfPowersAt(sum, x - step)) / (2 * step);
+        expectClose(sumOfPowersSlopeAt(sum, x), difference, { relative: 1e-6, absolute: 1e-6 });
       }),
       { seed: 1 },
     );
@@ -39,7 +44,7 @@ describe('a sum of powers', () => {
   it('has no slope on a fine grid above its greatest slope, and comes as near to it', () => {
     fc.assert(
       fc.property(shapes, (sum) => {
-        const sampled = Math.max(...GRID.map((x) => powerSumSlopeAt(sum, x)));
+        const sampled = Math.max(...GRID.map((x) => sumOfPowersSlopeAt(sum, x)));
         const greatest = greatestSlope(sum);
         expect(greatest).toBeGreaterThanOrEqual(sampled - 1e-12);
         expectClose(greatest, sampled, { absolute: 1e-4 });
@@ -52,7 +57,7 @@ describe('a sum of powers', () => {
     fc.assert(
       fc.property(shapes, (sum) => {
         const slopes = GRID.slice(1, -1)
-          .map((x) => powerSumSlopeAt(sum, x))
+          .map((x) => sumOfPowersSlopeAt(sum, x))
           .filter((slope) => Math.abs(slope) > 1e-12);
         const changes = slopes.filter(
           (slope, index) => index > 0 && slope * (slopes[index - 1] ?? 0) < 0,
@@ -62,7 +67,7 @@ describe('a sum of powers', () => {
         expect(turns.length).toBeGreaterThanOrEqual(changes);
         for (const x of turns) {
           expect(
-            powerSumSlopeAt(sum, x * (1 - 1e-7)) * powerSumSlopeAt(sum, x * (1 + 1e-7)),
+            sumOfPowersSlopeAt(sum, x * (1 - 1e-7)) * sumOfPowersSlopeAt(sum, x * (1 + 1e-7)),
           ).toBeLessThanOrEqual(0);
         }
       }),

@@ -1,14 +1,14 @@
 /** Fits a power law to the power points that a user entered. */
 import { countDistinct } from './distinct.ts';
+import { type PowerFrame, powerFrame } from './electrical-power-frame.ts';
+import type { PowerLaw, SpeedLaw } from './electrical-power-law.ts';
+import { type PowerLawFailure, type PowerPoint, powerPointsFailure } from './electrical-power-points.ts';
 import { exponentLaw, type FittedLaw } from './exponent-law.ts';
 import { fitQuality } from './fit-quality.ts';
 import { CUBE, fixedLossLaw } from './fixed-loss-law.ts';
-import { type PowerFrame, powerFrame } from './power-frame.ts';
-import type { PowerLaw, SpeedLaw } from './power-law.ts';
-import { type PowerLawFailure, type PowerPoint, powerPointsFailure } from './power-points.ts';
 import { failed, type Result, success } from './result.ts';
 
-export type { PowerLawFailure } from './power-points.ts';
+export type { PowerLawFailure } from './electrical-power-points.ts';
 
 /** Share of the power above standby that is taken as fixed where only one speed is entered. */
 const ASSUMED_FIXED_SHARE = 0.08;

@@ -1,7 +1,7 @@
 /** Evaluates a sum of powers, y = sum c_p x^p, on 0 <= x <= 1: its value, its slope, its shape. */
 
 /** Either at most two powers besides the constant, or 1, 2 and 3: the shapes whose turning points have a closed form. */
-export interface PowerSum {
+export interface SumOfPowers {
   /** Whole, ascending [-]. */
   readonly powers: readonly number[];
   /** One a power [unit of y]. */
@@ -9,7 +9,7 @@ export interface PowerSum {
 }
 
 /** The value y = sum c_p x^p [unit of y] at an x [-]. */
-export function powerSumAt({ powers, coefficients }: PowerSum, x: number): number {
+export function sumOfPowersAt({ powers, coefficients }: SumOfPowers, x: number): number {
   let total = 0;
   for (let index = 0; index < powers.length; index += 1) {
     total += (coefficients[index] ?? 0) * wholePower(x, powers[index] ?? 0);
@@ -18,7 +18,7 @@ export function powerSumAt({ powers, coefficients }: PowerSum, x: number): numbe
 }
 
 /** The slope dy/dx = sum p c_p x^(p-1) [unit of y] at an x [-]. */
-export function powerSumSlopeAt({ powers, coefficients }: PowerSum, x: number): number {
+export function sumOfPowersSlopeAt({ powers, coefficients }: SumOfPowers, x: number): number {
   let total = 0;
   for (let index = 0; index < powers.length; index += 1) {
     const power = powers[index] ?? 0;
@@ -35,13 +35,13 @@ function wholePower(x: number, power: number): number {
 }
 
 /** The x [-] between 0 and 1 at which the slope changes sign, ascending, in closed form. */
-export const turningPoints = (sum: PowerSum): readonly number[] => signChanges(derivative(sum));
+export const turningPoints = (sum: SumOfPowers): readonly number[] => signChanges(derivative(sum));
 
 /** The greatest slope [unit of y] anywhere in 0 <= x <= 1: at an end, or where the second derivative changes sign. */
-export const greatestSlope = (sum: PowerSum): number =>
-  Math.max(...[0, 1, ...signChanges(derivative(derivative(sum)))].map((x) => powerSumSlopeAt(sum, x)));
+export const greatestSlope = (sum: SumOfPowers): number =>
+  Math.max(...[0, 1, ...signChanges(derivative(derivative(sum)))].map((x) => sumOfPowersSlopeAt(sum, x)));
 
-function derivative({ powers, coefficients }: PowerSum): PowerSum {
+function derivative({ powers, coefficients }: SumOfPowers): SumOfPowers {
   const terms = powers.flatMap((power, index) =>
     power === 0 ? [] : [{ power: power - 1, coefficient: power * (coefficients[index] ?? 0) }],
   );
@@ -49,7 +49,7 @@ function derivative({ powers, coefficients }: PowerSum): PowerSum {
 }
 
 /** Where a sum of two powers, or of three consecutive ones, changes sign between 0 and 1. */
-function signChanges({ powers, coefficients }: PowerSum): readonly number[] {
+function signChanges({ powers, coefficients }: SumOfPowers): readonly number[] {
   const [p = 0, q = 0] = powers;
   const [a = 0, b = 0, c = 0] = coefficients;
   const roots = powers.length === 3 ? quadraticRoots({ a: c, b, c: a }) : [(-a / b) ** (1 / (q - p))];

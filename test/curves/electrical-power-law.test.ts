@@ -1,14 +1,14 @@
 /** The two laws of power: which is chosen, what it gives, and between which powers the points leave it open. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitPowerLaw } from '../../curves/fit-power-law.ts';
 import {
   fittedExponent,
   flowEndPassed,
   powerAt,
   powerInterval,
   speedEndPassed,
-} from '../../curves/power-law.ts';
+} from '../../curves/electrical-power-law.ts';
+import { fitPowerLaw } from '../../curves/fit-electrical-power-law.ts';
 import { expectClose } from '../expect-close.ts';
 import { POWER_CASES } from '../reference/power-laws.ts';
 import { expectValue } from './expect-value.ts';

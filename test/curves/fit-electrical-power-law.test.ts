@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitPowerLaw } from '../../curves/fit-power-law.ts';
-import { type PowerLaw, powerAt } from '../../curves/power-law.ts';
+import { type PowerLaw, powerAt } from '../../curves/electrical-power-law.ts';
+import { fitPowerLaw } from '../../curves/fit-electrical-power-law.ts';
 import { expectClose } from '../expect-close.ts';
 import { BRASCH_WHYMAN_PUMP, CUBE_LAW } from '../reference/pump-curves.ts';
 import { expectValue } from './expect-value.ts';

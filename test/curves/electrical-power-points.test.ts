@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type PowerPoint, powerPointsFailure } from '../../curves/power-points.ts';
+import { type PowerPoint, powerPointsFailure } from '../../curves/electrical-power-points.ts';
 
 const at = (speedRatio: number, power: number, flow?: number): PowerPoint => ({ speedRatio, power, flow });
 

@@ -152,7 +152,7 @@ function rowOf(cells: readonly string[], header: readonly HeaderCell[]): Record<
 }
 
 /** The first line names the columns in any order, a unit in brackets behind a name: `flow [gal/h],head`. */
-export function csvRows(
+export function readCsv(
   text: string,
   { columns, rowsMax }: { columns: CsvColumns; rowsMax: number },
 ): Result<CsvRows, Problem> {

@@ -1,4 +1,4 @@
-/** Why a write that names a version met no row. */
+/** Explains why a write that names a version met no row. */
 import type { Kysely } from 'kysely';
 import type { RecordTable, Tables } from './tables.ts';
 import type { Missing, RecordKey, Stale } from './versions.ts';
