@@ -1285,11 +1285,13 @@ export interface components {
         };
         Fitting: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number;
         };
         Valve: {
             valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number;
             diameter?: number;
         };
@@ -1491,11 +1493,13 @@ export interface components {
         };
         FittingInput: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number | string;
         };
         ValveInput: {
             valve: string | components["schemas"]["ValveByKvInput"] | components["schemas"]["ValveByCvInput"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number | string;
             diameter?: number | string;
         };
@@ -3610,6 +3614,7 @@ export interface components {
                 insideDiameter: number;
                 roughness: number;
                 source: string;
+                verified: boolean;
             }[];
             units: {
                 [key: string]: string;
@@ -3620,6 +3625,7 @@ export interface components {
                 name: string;
                 kind: "fitting" | "valve";
                 method: string;
+                default: boolean;
                 value: number | null;
                 laminarValue: number | null;
                 sizeValue: number | null;
@@ -3631,7 +3637,7 @@ export interface components {
                 description: string;
                 source: string;
                 partOpeningSource: string | null;
-                fromMemory: boolean;
+                verified: boolean;
             }[];
         };
         WaterProperties: {
