@@ -14,7 +14,7 @@ const TWO_SIDED = 0.95;
  * n odd: A = (2/pi) (theta + sin theta (cos + 2/3 cos^3 + .. + 2 4 .. (n-3)/(3 5 .. (n-2)) cos^(n-2)));
  * n even: A = sin theta (1 + 1/2 cos^2 + .. + 1 3 .. (n-3)/(2 4 .. (n-2)) cos^(n-2)).
  * Accuracy: 1e-10; the published table is met to its three decimals (test/curves/student-t.test.ts).
- * Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.7.3 and 26.7.4 (from memory).
+ * Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.7.3 and 26.7.4 (not looked up).
  */
 export const studentT95 = (degreesOfFreedom: number): number => quantile(ONE_SIDED, degreesOfFreedom);
 

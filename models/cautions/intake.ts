@@ -62,7 +62,7 @@ export const INTAKE = topic({
   submergence: {
     severity: 'warning',
     text: 'The intake is shallower than the minimum submergence at this flow: it may draw air.',
-    source: 'S = D(1 + 2.3 V/sqrt(g D)), Hydraulic Institute intake design, from memory',
+    source: 'S = D(1 + 2.3 V/sqrt(g D)), Hydraulic Institute, Engineering Data Library, submergence',
   },
 });
 

@@ -9,17 +9,17 @@ export const JETS = topic({
   'jet-too-far': {
     severity: 'note',
     text: 'The stated reach is beyond 70 nozzle diameters, where the jet law is not established.',
-    source: 'validity of the free-jet decay law, from memory',
+    source: 'range of the free-jet decay law (common practice; not looked up)',
   },
   'jet-laminar': {
     severity: 'note',
     text: 'The jet leaves at a Reynolds number below 3000, where the jet law does not hold.',
-    source: 'validity of the free-jet decay law, from memory',
+    source: 'range of the free-jet decay law (common practice; not looked up)',
   },
   'jet-confined': {
     severity: 'note',
     text: "The jet widens to more than half of the tank's width or depth: walls slow it sooner.",
-    source: 'validity of the free-jet decay law, from memory',
+    source: 'range of the free-jet decay law (common practice; not looked up)',
   },
 });
 

@@ -29,7 +29,7 @@ export const SUCTION = topic({
   'npsh-margin': {
     severity: 'warning',
     text: 'NPSH available is less than 1.3 times NPSH required.',
-    source: 'margin ratio 1.3 as in Crane TP-410 (2009) Example 7-32; ANSI/HI 9.6.1 from memory',
+    source: 'margin ratio 1.3 as in Crane TP-410 (2009) Example 7-32',
   },
   'npsh-extrapolated': {
     severity: 'note',

@@ -73,7 +73,7 @@ export const COMMON_PRACTICE = 'common practice';
 /** Makes the topic of some rows by their codes. */
 export function topic<Code extends string>(rows: Readonly<Record<Code, CautionRow>>): Topic<Code> {
   const give = (code: Code, subjects: readonly string[] = [], figures: Figures = {}): Given<Code> => {
-    const { severity, text: sentence, source } = rows[code];
+    const { severity, text, source } = rows[code];
     const about = subjects.length === 0 ? '' : ` (${subjects.join(', ')})`;
     return { code, severity, detail: `${text}${about}`, source, ...figures };
   };

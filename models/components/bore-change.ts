@@ -28,7 +28,7 @@ const STEP = 180;
 const SLIM = 45;
 const ANGLES = [15, 30, 45] as const;
 
-const CRANE = 'Crane Technical Paper 410';
+const CRANE = 'Crane Technical Paper 410, as an open library of fluid mechanics reprints it';
 const SOURCES = {
   narrower: `${CRANE}, K = 0.5 (1 - b^2) sqrt(sin(a/2)) of a step or blunt cone, 0.8 (1 - b^2) sin(a/2) up to 45 degrees, on the smaller bore`,
   wider: `Borda and Carnot, K = (1 - b^2)^2 on the smaller bore; ${CRANE}, times 2.6 sin(a/2) for a cone up to 45 degrees`,

@@ -1,173 +1,206 @@
-/** Lists the losses of fittings, entrances and exits of one bore by name. */
+/** Lists the losses of fittings, entrances and exits of one bore by name, each by one method or several. */
 import { PERCENT } from '../../curves/percent.ts';
-import type { NamedLoss } from './named-loss.ts';
-import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
+import { type ByMethod, byMethods, equivalentDiameters, fixedK, threeK, twoK } from './loss-methods.ts';
+import { byName, type LossMethod, type NamedLoss, rowOf } from './named-loss.ts';
 import type { Role } from './role.ts';
 import { roundedEntranceLoss } from './rounded-entrance.ts';
 
-const CRANE = 'Crane Technical Paper 410, K = n fT';
-const CRANE_MEMORY = `${CRANE} (figure from memory)`;
+const CRANE_FIXED = 'Crane Technical Paper 410 (2009), as open references reprint it';
+const OLDER_CRANE =
+  'Crane Technical Paper 410, editions before 2009, K = n fT, as reprinted tables give it (the 2009 edition gives tees by the split of flow)';
 const ADDITIONAL_LOSS =
-  'Table of additional losses in fittings, after Lapple, Chem. Eng. 56 (1949); figure seen in a reprint, attribution from memory';
+  "Perry's Chemical Engineers' Handbook, table 6-4 (additional frictional loss), as reprinted";
 
-/** `value` is n of K = n fT. */
-const byDiameters = (
+/** The rows of a fitting; the first method is its default. */
+const fitting = (
   name: string,
   role: Role,
-  value: number,
   description: string,
-  source: string,
-): NamedLoss => ({
-  name,
-  kind: 'fitting',
-  role,
-  method: 'equivalent-diameters',
-  value,
-  description,
-  source,
-  verified: source !== CRANE_MEMORY,
-});
-
-/** `value` is K itself. */
-const byCoefficient = (
-  name: string,
-  role: Role,
-  value: number,
-  description: string,
-  source: string,
-): NamedLoss => ({
-  name,
-  kind: 'fitting',
-  role,
-  method: 'fixed-k',
-  value,
-  description,
-  source,
-  verified: !source.includes('from memory'),
-});
+  ...methods: readonly ByMethod[]
+): readonly NamedLoss[] => byMethods({ name, kind: 'fitting', role, description }, methods);
 
 /** An entrance rounded by a share [%] of the bore. */
-const roundedEntrance = (share: number): NamedLoss =>
-  byCoefficient(
+const roundedEntrance = (share: number): readonly NamedLoss[] =>
+  fitting(
     `entrance-rounded-${share}`,
     'inlet',
-    roundedEntranceLoss(share / PERCENT),
     `Entrance flush with the wall, rounded to a radius of ${share} % of the bore`,
-    'Rennels and Hudson, Pipe Flow (2012), rounded entrance flush with a wall',
+    fixedK(
+      roundedEntranceLoss(share / PERCENT),
+      'Rennels and Hudson, Pipe Flow (2012), rounded entrance flush with a wall',
+    ),
   );
 
-/** Name, role, what it is, K1, K of infinite Reynolds number and size. */
-const TWO_K: readonly TwoKRow[] = [
-  ['elbow-90-long-radius', 'bend', '90 degree elbow, bend radius 1.5 diameters', 800, 0.2],
-  ['elbow-90-two-k', 'bend', '90 degree elbow, bend radius 1 diameter, screwed', 800, 0.4],
-  ['elbow-90-flanged-two-k', 'bend', '90 degree elbow, bend radius 1 diameter, flanged or welded', 800, 0.25],
-  ['elbow-90-mitre-two-k', 'bend', '90 degree mitre bend of one joint', 1000, 1.15],
-  ['elbow-45-two-k', 'bend', '45 degree elbow, bend radius 1 diameter', 500, 0.2],
-  ['elbow-45-long-radius', 'bend', '45 degree elbow, bend radius 1.5 diameters', 500, 0.15],
-  ['elbow-45-mitre-two-k', 'bend', '45 degree mitre bend of one joint', 500, 0.25],
-  [
-    'return-bend-two-k',
+const BENDS = [
+  fitting(
+    'elbow-90',
     'bend',
-    '180 degree return bend, bend radius 1 diameter, flanged or welded',
-    1000,
-    0.35,
-  ],
-  ['return-bend-long-radius', 'bend', '180 degree return bend, bend radius 1.5 diameters', 1000, 0.3],
-  ['tee-run-two-k', 'tee', 'Tee, flow through the run, screwed', 200, 0.1],
-  ['tee-run-flanged-two-k', 'tee', 'Tee, flow through the run, flanged or welded', 150, 0.05],
-  ['tee-branch-two-k', 'tee', 'Tee, flow through the branch, screwed', 500, 0.7],
-  ['tee-branch-flanged-two-k', 'tee', 'Tee, flow through the branch, flanged or welded', 800, 0.8],
-];
-
-/** Name, role, what it is, K1, Ki, Kd. */
-const THREE_K: readonly ThreeKRow[] = [
-  ['elbow-90-three-k', 'bend', '90 degree elbow, bend radius 1 diameter, threaded', 800, 0.14, 4],
-  [
-    'elbow-90-flanged-three-k',
+    '90 degree elbow, bend radius 1 diameter, threaded',
+    equivalentDiameters(30),
+    twoK(800, 0.4),
+    threeK(800, 0.14, 4),
+  ),
+  fitting(
+    'elbow-90-flanged',
     'bend',
     '90 degree elbow, bend radius 1 diameter, flanged or welded',
-    800,
-    0.091,
-    4,
-  ],
-  [
-    'elbow-90-long-radius-three-k',
+    twoK(800, 0.25),
+    equivalentDiameters(20),
+    threeK(800, 0.091, 4),
+  ),
+  fitting(
+    'elbow-90-long-radius',
     'bend',
-    '90 degree elbow, bend radius 1.5 diameters, threaded',
-    800,
-    0.071,
-    4.2,
-  ],
-  ['elbow-90-mitre-three-k', 'bend', '90 degree mitre bend of one joint', 1000, 0.27, 4],
-  ['elbow-45-three-k', 'bend', '45 degree elbow, bend radius 1 diameter, threaded', 500, 0.071, 4.2],
-  ['elbow-45-long-radius-three-k', 'bend', '45 degree elbow, bend radius 1.5 diameters', 500, 0.052, 4],
-  ['elbow-45-mitre-three-k', 'bend', '45 degree mitre bend of one joint', 500, 0.086, 4],
-  ['return-bend-three-k', 'bend', 'Close 180 degree return bend, threaded', 1000, 0.23, 4],
-  ['tee-run-three-k', 'tee', 'Tee, flow through the run, threaded', 200, 0.091, 4],
-  ['tee-run-flanged-three-k', 'tee', 'Tee, flow through the run, flanged or welded', 150, 0.05, 4],
-  ['tee-branch-three-k', 'tee', 'Tee, flow through the branch, threaded', 500, 0.274, 4],
-  ['tee-branch-flanged-three-k', 'tee', 'Tee, flow through the branch, flanged or welded', 800, 0.28, 4],
+    '90 degree elbow, bend radius 1.5 diameters',
+    twoK(800, 0.2),
+    equivalentDiameters(14),
+    threeK(800, 0.071, 4.2, '; for a threaded elbow'),
+  ),
+  fitting(
+    'elbow-90-mitre',
+    'bend',
+    '90 degree mitre bend of one joint',
+    equivalentDiameters(60),
+    twoK(1000, 1.15),
+    threeK(1000, 0.27, 4),
+  ),
+  fitting(
+    'elbow-45',
+    'bend',
+    '45 degree elbow, bend radius 1 diameter, threaded',
+    equivalentDiameters(16),
+    twoK(500, 0.2),
+    threeK(500, 0.071, 4.2),
+  ),
+  fitting(
+    'elbow-45-long-radius',
+    'bend',
+    '45 degree elbow, bend radius 1.5 diameters',
+    twoK(500, 0.15),
+    threeK(500, 0.052, 4),
+  ),
+  fitting(
+    'elbow-45-mitre',
+    'bend',
+    '45 degree mitre bend of one joint',
+    equivalentDiameters(15),
+    twoK(500, 0.25),
+    threeK(500, 0.086, 4),
+  ),
+  fitting(
+    'return-bend',
+    'bend',
+    'Close 180 degree return bend, threaded',
+    equivalentDiameters(50),
+    threeK(1000, 0.23, 4),
+  ),
+  fitting(
+    'return-bend-flanged',
+    'bend',
+    '180 degree return bend, bend radius 1 diameter, flanged or welded',
+    twoK(1000, 0.35),
+    threeK(1000, 0.12, 4),
+  ),
+  fitting(
+    'return-bend-long-radius',
+    'bend',
+    '180 degree return bend, bend radius 1.5 diameters',
+    twoK(1000, 0.3),
+    threeK(1000, 0.1, 4),
+  ),
 ];
 
-/** Every fitting of one bore that a loop may name. */
-export const FITTINGS: readonly NamedLoss[] = [
-  byDiameters('elbow-90', 'bend', 30, 'Standard 90 degree elbow', CRANE),
-  byDiameters('elbow-45', 'bend', 16, 'Standard 45 degree elbow', CRANE_MEMORY),
-  byDiameters('elbow-90-mitre', 'bend', 60, '90 degree mitre bend of one joint', CRANE_MEMORY),
-  byDiameters('elbow-45-mitre', 'bend', 15, '45 degree mitre bend of one joint', CRANE_MEMORY),
-  byDiameters('return-bend', 'bend', 50, 'Close 180 degree return bend', CRANE_MEMORY),
-  byDiameters('tee-run', 'tee', 20, 'Tee, flow through the run', CRANE_MEMORY),
-  byDiameters('tee-branch', 'tee', 60, 'Tee, flow through the branch', CRANE_MEMORY),
-  byCoefficient('coupling', 'coupling', 0.04, 'Coupling', ADDITIONAL_LOSS),
-  byCoefficient('union', 'union', 0.04, 'Union', ADDITIONAL_LOSS),
-  byCoefficient(
-    'bulkhead',
-    'bulkhead',
-    0.08,
-    'Bulkhead fitting through a wall; entrance or exit at the wall apart',
-    'Common practice, taken as two couplings; no published figure was found (from memory)',
+const TEES = [
+  fitting(
+    'tee-run',
+    'tee',
+    'Tee, flow through the run, threaded',
+    equivalentDiameters(20, OLDER_CRANE),
+    twoK(200, 0.1),
+    threeK(200, 0.091, 4),
   ),
-  byCoefficient(
+  fitting(
+    'tee-run-flanged',
+    'tee',
+    'Tee, flow through the run, flanged or welded',
+    twoK(150, 0.05),
+    threeK(150, 0.05, 4),
+  ),
+  fitting(
+    'tee-branch',
+    'tee',
+    'Tee, flow through the branch, threaded',
+    equivalentDiameters(60, OLDER_CRANE),
+    twoK(500, 0.7),
+    threeK(500, 0.274, 4),
+  ),
+  fitting(
+    'tee-branch-flanged',
+    'tee',
+    'Tee, flow through the branch, flanged or welded',
+    twoK(800, 0.8),
+    threeK(800, 0.28, 4),
+  ),
+];
+
+const IN_LINE = [
+  fitting('coupling', 'coupling', 'Coupling', fixedK(0.04, ADDITIONAL_LOSS)),
+  fitting(
+    'union',
+    'union',
+    'Union',
+    fixedK(0.04, `${ADDITIONAL_LOSS}; threaded unions reach 0.08 in Munson et al., table 8.2`),
+  ),
+  fitting(
+    'bulkhead',
+    'bulkhead',
+    'Bulkhead fitting through a wall, without its entrance or exit at the wall',
+    fixedK(0.08, 'Common practice, taken as two couplings; no published figure was found', false),
+  ),
+  fitting(
     'strainer',
     'strainer',
-    1.5,
     'Clean mesh strainer in the line; dirty ones reach 4 to 10',
-    "Typical figure of teaching tables on minor losses, which differ widely; a maker's Kv is better",
+    fixedK(
+      1.5,
+      "Typical figure of teaching tables on minor losses, which differ widely; a maker's Kv is better",
+      false,
+    ),
   ),
-  byCoefficient(
-    'entrance-sharp',
-    'inlet',
-    0.5,
-    'Sharp-edged entrance flush with the wall',
-    'Crane Technical Paper 410',
-  ),
-  byCoefficient(
+];
+
+const ENDS = [
+  fitting('entrance-sharp', 'inlet', 'Sharp-edged entrance flush with the wall', fixedK(0.5, CRANE_FIXED)),
+  fitting(
     'entrance-bellmouth',
     'inlet',
-    0.05,
     'Bellmouth entrance',
-    'Sanks, Pumping Station Design, table B-6; figure seen in a reprint, attribution from memory',
+    fixedK(0.05, 'Sanks (ed.), Pumping Station Design, 2nd edition (1998), table B-6, as reprinted'),
   ),
-  byCoefficient(
+  fitting(
     'entrance-projecting',
     'inlet',
-    0.78,
     'Entrance of a pipe that projects inward',
-    'Crane Technical Paper 410 (figure from memory)',
+    fixedK(0.78, CRANE_FIXED),
   ),
   ...[5, 10, 15, 20, 30].map(roundedEntrance),
-  byCoefficient(
+  fitting(
     'exit',
     'outlet',
-    1,
     'Exit of a pipe under water, sharp, rounded or projecting: one velocity head',
-    'Crane Technical Paper 410',
+    fixedK(1, CRANE_FIXED),
   ),
-  ...TWO_K.map(twoKRow('fitting')),
-  ...THREE_K.map(threeKRow('fitting')),
 ];
 
-const BY_NAME: ReadonlyMap<string, NamedLoss> = new Map(FITTINGS.map((row) => [row.name, row]));
+/** Every fitting of one bore that a loop may name, by each of its methods; the first of a name is its default. */
+export const FITTINGS: readonly NamedLoss[] = [BENDS, TEES, IN_LINE, ENDS].flat(2);
 
-/** The fitting of this exact name, or undefined where the table has none. */
-export const findFitting = (name: string): NamedLoss | undefined => BY_NAME.get(name);
+const BY_NAME = byName(FITTINGS);
+
+/** The fitting of this exact name by a method, else by its default; undefined where the table has no such row. */
+export const findFitting = (name: string, method?: LossMethod): NamedLoss | undefined =>
+  rowOf(BY_NAME.get(name), method);
+
+/** The methods that the table has for a fitting, its default first; empty for a name that it does not have. */
+export const methodsOfFitting = (name: string): readonly LossMethod[] =>
+  (BY_NAME.get(name) ?? []).map(({ method }) => method);

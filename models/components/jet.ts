@@ -2,7 +2,7 @@
 
 /**
  * Velocity-decay constant B [-] of a free round jet; measured 6.11 at Re 19400 (Abdel-Rahman, Al-Fahed and Chakroun 1996,
- * Mechanics Research Communications 23(3), who find it falling to 1.35 at Re 1430); others lie in 5.8..6.5 (from memory).
+ * Mechanics Research Communications 23(3), who find it falling to 1.35 at Re 1430); others lie in 5.8..6.5 (not looked up).
  */
 export const JET_DECAY = 6;
 

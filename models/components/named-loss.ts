@@ -6,17 +6,25 @@ import { INCH } from '../physics/unit-factors.ts';
 import { kLoss, type Resistance, resistanceOf } from './resistance.ts';
 import type { Role } from './role.ts';
 
-interface NamedLossCommon {
+/** How the loss of a component of one bore is found; an element may state which. */
+export const LOSS_METHODS = ['equivalent-diameters', 'two-k', 'three-k', 'fixed-k'] as const;
+
+export type LossMethod = (typeof LOSS_METHODS)[number];
+
+/** What the rows of a component have in common, by whichever method. */
+export interface NamedLossCommon {
   readonly name: string;
   readonly kind: 'fitting' | 'valve';
   readonly role: Role;
   readonly description: string;
   readonly source: string;
+  /** Whether the figure was checked against the source. */
   readonly verified: boolean;
 }
 
 /**
- * A row of the table; a valve's row is that of the valve fully open. All values are dimensionless [-].
+ * A row of the table: one component by one method; a valve's row is that of the valve fully open. All values are
+ * dimensionless [-].
  *
  * `equivalent-diameters`: K = value x fT of the bore. `fixed-k`: K = value.
  * `two-k`: K = laminarValue/Re + value (1 + 1 in/D).
@@ -35,6 +43,19 @@ export type NamedLoss = NamedLossCommon &
         readonly sizeValue: number;
       }
   );
+
+/** The rows of each name, its default first. */
+export function byName<Row extends NamedLoss>(rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> {
+  const groups = new Map<string, readonly Row[]>();
+  for (const row of rows) groups.set(row.name, [...(groups.get(row.name) ?? []), row]);
+  return groups;
+}
+
+/** The row of a method among the rows of one component; without a method the first, which is its default. */
+export const rowOf = <Row extends NamedLoss>(
+  rows: readonly Row[] | undefined,
+  method: LossMethod | undefined,
+): Row | undefined => (method === undefined ? rows?.[0] : rows?.find((row) => row.method === method));
 
 /** Where a fitting or valve is built in. */
 export interface NamedLossSite {

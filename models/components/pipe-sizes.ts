@@ -13,6 +13,8 @@ export interface PipeSize {
   /** Mean bore [m], computed from the standard's minimum wall and wall tolerance. */
   readonly insideDiameter: number;
   readonly source: string;
+  /** Whether outside diameter and wall were checked against the source. */
+  readonly verified: boolean;
 }
 
 const MILLIMETRE = 1e-3;
@@ -55,9 +57,9 @@ const PN16_SIZES = [
 ] as const;
 
 const INCH_SOURCE =
-  'ASTM D1785 outside diameter and minimum wall; mean bore = OD - 2 (wall + half tolerance), tolerance the greater of 12 % of the wall and 0.020 in (tolerance from memory)';
+  'ASTM D1785 outside diameter and minimum wall; mean bore = OD - 2 (wall + half tolerance), tolerance the greater of 12 % of the wall and 0.020 in; mean bores agree with published tables';
 const METRIC_SOURCE =
-  'EN ISO 1452-2 minimum wall (from memory); mean bore = OD - 2 (wall + half tolerance), tolerance 0.1 wall + 0.2 mm (from memory), OD nominal';
+  "EN ISO 1452-2 minimum wall, as a maker's data sheet gives it; mean bore = OD - 2 (wall + half tolerance), tolerance 0.1 wall + 0.2 mm (the sheet rounds it up to 0.1 mm), OD nominal";
 
 /** Wall tolerance [in] over the minimum wall [in]: 12 %, not under 0.020 in. */
 const inchTolerance = (wall: number) => Math.max(0.12 * wall, 0.02);
@@ -86,12 +88,14 @@ const inchSize = (size: SizeInItsUnit): PipeSize => ({
   ...inMetres(size, INCH, inchTolerance(size.wall)),
   standard: 'ASTM D1785',
   source: INCH_SOURCE,
+  verified: true,
 });
 
 const metricSize = (size: SizeInItsUnit): PipeSize => ({
   ...inMetres(size, MILLIMETRE, metricTolerance(size.wall)),
   standard: 'EN ISO 1452-2',
   source: METRIC_SOURCE,
+  verified: true,
 });
 
 const metricSeries = (series: string, sizes: readonly (readonly [number, number])[]) =>

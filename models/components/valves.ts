@@ -1,6 +1,6 @@
-/** Lists the losses of valves by name, fully open or part open. */
-import type { NamedLoss } from './named-loss.ts';
-import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
+/** Lists the losses of valves by name, fully open or part open, each by one method or several. */
+import { type ByMethod, byMethods, equivalentDiameters, threeK, twoK } from './loss-methods.ts';
+import { byName, type LossMethod, type NamedLoss, rowOf } from './named-loss.ts';
 import type { Role } from './role.ts';
 
 /** A valve that is part open. */
@@ -17,48 +17,45 @@ export type ValveRow = NamedLoss & {
   readonly partOpeningSource: string | null;
 };
 
-const CRANE = 'Crane Technical Paper 410, K = n fT';
-
-const openOrShut = (
+/** The rows of a valve fully open; the first method is its default. */
+const valve = (
   name: string,
-  diameters: number,
   description: string,
+  methods: readonly ByMethod[],
   role: Role = 'valve',
-): ValveRow => ({
-  name,
-  kind: 'valve',
-  role,
-  method: 'equivalent-diameters',
-  value: diameters,
-  description,
-  source: CRANE,
-  verified: true,
-  partOpenings: [],
-  partOpeningSource: null,
-});
+): readonly ValveRow[] =>
+  byMethods({ name, kind: 'valve', role, description }, methods).map((row) => ({
+    ...row,
+    partOpenings: [],
+    partOpeningSource: null,
+  }));
 
 /** One that closes by itself. */
-const checkValve = (name: string, diameters: number, description: string): ValveRow =>
-  openOrShut(name, diameters, description, 'check-valve');
+const checkValve = (name: string, description: string, methods: readonly ByMethod[]): readonly ValveRow[] =>
+  valve(name, description, methods, 'check-valve');
 
+/** What is added part open belongs to K by equivalent diameters; K by Reynolds number is known fully open alone. */
 const throttling = (
-  open: ValveRow,
+  rows: readonly ValveRow[],
   partOpenings: readonly PartOpening[],
   partOpeningSource: string,
-): ValveRow => ({ ...open, partOpenings, partOpeningSource });
+): readonly ValveRow[] =>
+  rows.map((row) =>
+    row.method === 'equivalent-diameters' ? { ...row, partOpenings, partOpeningSource } : row,
+  );
 
 /** Rows of [opening %, added K]. */
 const byOpening = (rows: readonly (readonly [number, number])[]): readonly PartOpening[] =>
   rows.map(([opening, addedLossCoefficient]) => ({ opening, addedLossCoefficient }));
 
-/** Rows of [angle from fully open in degrees, added K]; a quarter turn shuts. */
+/** Rows of [angle from fully open in degrees, added K]; a quarter turn closes. */
 const byAngle = (rows: readonly (readonly [number, number])[]): readonly PartOpening[] =>
   byOpening(rows.map(([angle, added]) => [100 * (1 - angle / 90), added]));
 
 const WEISBACH =
-  'Weisbach, Die Experimental-Hydraulik (1855), circular pipe (figures seen in a handbook, attribution from memory)';
-const AFTER_LAPPLE =
-  'Table of additional losses in valves, after Lapple, Chem. Eng. 56 (1949), less its fully open value; figures seen in a reprint, attribution from memory';
+  'Weisbach\'s results as W. C. Unwin gives them, "Hydraulics", Encyclopaedia Britannica, 11th edition, vol. 14, section 83';
+const PERRY = "Perry's Chemical Engineers' Handbook, table 6-4";
+const LESS_OPEN = 'less its fully open value, as reprinted';
 
 const BALL_ADDED = byAngle([
   [10, 0.29],
@@ -98,80 +95,83 @@ const DIAPHRAGM_ADDED = byOpening([
   [25, 21 - 2.3],
 ]);
 
-/** Name, role, what it is, K1, K of infinite Reynolds number and size; fully open. */
-const TWO_K: readonly TwoKRow[] = [
-  ['ball-reduced-two-k', 'valve', 'Ball valve, seat 0.9 of the bore', 500, 0.15],
-  ['gate-two-k', 'valve', 'Gate valve of full line size', 300, 0.1],
-  ['globe-two-k', 'valve', 'Globe valve', 1500, 4],
-  ['angle-two-k', 'valve', 'Angle or Y-type valve', 1000, 2],
-  ['diaphragm-two-k', 'valve', 'Diaphragm valve, weir type', 1000, 2],
-  ['butterfly-two-k', 'valve', 'Butterfly valve', 800, 0.25],
-  ['check-swing-two-k', 'check-valve', 'Swing check valve', 1500, 1.5],
-  ['check-lift-two-k', 'check-valve', 'Lift check valve', 2000, 10],
-  ['check-tilting-disc-two-k', 'check-valve', 'Tilting-disc check valve', 1000, 0.5],
-];
-
-/** Name, role, what it is, K1, Ki, Kd; fully open. */
-const THREE_K: readonly ThreeKRow[] = [
-  ['ball-three-k', 'valve', 'Ball valve of full line size', 300, 0.017, 3.5],
-  ['gate-three-k', 'valve', 'Gate valve of full line size', 300, 0.037, 3.9],
-  ['globe-three-k', 'valve', 'Globe valve', 1500, 1.7, 3.6],
-  ['angle-three-k', 'valve', '90 degree angle valve', 1000, 0.69, 4],
-  ['angle-45-three-k', 'valve', '45 degree angle valve', 950, 0.25, 4],
-  ['diaphragm-three-k', 'valve', 'Diaphragm valve, weir type', 1000, 0.69, 4.9],
-  ['plug-three-k', 'valve', 'Plug valve, straight through', 300, 0.084, 3.9],
-  ['check-swing-three-k', 'check-valve', 'Swing check valve', 1500, 0.46, 4],
-  ['check-lift-three-k', 'check-valve', 'Lift check valve', 2000, 2.85, 3.8],
-];
-
-const REYNOLDS_VALVES = [...TWO_K.map(twoKRow('valve')), ...THREE_K.map(threeKRow('valve'))];
-
-/** Every valve that a loop may name. */
+/** Every valve that a loop may name, by each of its methods; the first of a name is its default. */
 export const VALVES: readonly ValveRow[] = [
   throttling(
-    openOrShut('ball', 3, 'Full-bore ball valve, a quarter turn shuts'),
+    valve('ball', 'Full-bore ball valve; a quarter turn closes it', [
+      equivalentDiameters(3),
+      threeK(300, 0.017, 3.5, '; one prints 0.015 for 0.017'),
+    ]),
     BALL_ADDED,
-    `${WEISBACH}, plug cock by angle; at a third and two thirds closed these are the ball-valve figures of Munson et al., Fundamentals of Fluid Mechanics, table 8.2`,
+    `${WEISBACH}, cock, closed at 82 degrees; at a third and two thirds closed these are the ball-valve figures of Munson et al., table 8.2`,
   ),
+  valve('ball-reduced', 'Ball valve, seat 0.9 of the bore', [twoK(500, 0.15)]),
   throttling(
-    openOrShut('gate', 8, 'Gate valve, opening by lift of the gate'),
+    valve('gate', 'Gate valve of full line size, opening by lift of the gate', [
+      ...[equivalentDiameters(8), twoK(300, 0.1), threeK(300, 0.037, 3.9)],
+    ]),
     GATE_ADDED,
-    `${WEISBACH}, gate by eighths of the diameter`,
+    `${WEISBACH}, sluice, by eighths of the diameter`,
   ),
   throttling(
-    openOrShut('butterfly', 45, 'Centric butterfly valve, 2 to 8 in, a quarter turn shuts'),
+    valve('butterfly', 'Centric butterfly valve, 2 to 8 in; a quarter turn closes it', [
+      ...[equivalentDiameters(45), twoK(800, 0.25)],
+    ]),
     BUTTERFLY_ADDED,
-    `${WEISBACH}, butterfly by angle, added to the open disc`,
+    `${WEISBACH}, throttle valve, by angle, added to the open disc`,
   ),
-  throttling(openOrShut('globe', 340, 'Globe valve, opening by lift of the plug'), GLOBE_ADDED, AFTER_LAPPLE),
   throttling(
-    openOrShut('diaphragm', 149, 'Diaphragm valve, weir type, opening by lift'),
-    DIAPHRAGM_ADDED,
-    AFTER_LAPPLE,
+    valve('globe', 'Globe valve, opening by lift of the plug', [
+      ...[equivalentDiameters(340), twoK(1500, 4), threeK(1500, 1.7, 3.6)],
+    ]),
+    GLOBE_ADDED,
+    `${PERRY} (globe valve with plug disc), ${LESS_OPEN}`,
   ),
-  openOrShut('diaphragm-straight', 39, 'Diaphragm valve, straight-through type'),
-  openOrShut('butterfly-double-offset', 74, 'Double-offset butterfly valve, 2 to 8 in'),
-  openOrShut('butterfly-triple-offset', 218, 'Triple-offset butterfly valve, 2 to 8 in'),
-  openOrShut('plug', 18, 'Plug valve, straight through'),
-  openOrShut('angle', 150, 'Angle valve'),
-  checkValve('check-swing', 100, 'Swing check valve, angled seat'),
-  checkValve('check-swing-clear', 50, 'Swing check valve, clear way'),
-  checkValve('check-lift', 600, 'Lift check valve, globe body'),
-  checkValve('check-lift-angle', 55, 'Lift check valve, angle body'),
-  checkValve('check-tilting-disc', 40, 'Tilting-disc check valve, 5 degree disc, 2 to 8 in'),
-  checkValve('check-tilting-disc-15', 120, 'Tilting-disc check valve, 15 degree disc, 2 to 8 in'),
-  checkValve('foot-poppet', 420, 'Foot valve with strainer, poppet disc'),
-  checkValve('foot-hinged', 75, 'Foot valve with strainer, hinged disc'),
-  ...REYNOLDS_VALVES.map((row) => ({ ...row, partOpenings: [], partOpeningSource: null })),
-];
+  throttling(
+    valve('diaphragm', 'Diaphragm valve, weir type, opening by lift', [
+      ...[equivalentDiameters(149), twoK(1000, 2), threeK(1000, 0.69, 4.9)],
+    ]),
+    DIAPHRAGM_ADDED,
+    `${PERRY} (diaphragm valve), ${LESS_OPEN}`,
+  ),
+  valve('diaphragm-straight', 'Diaphragm valve, straight-through type', [equivalentDiameters(39)]),
+  valve('butterfly-double-offset', 'Double-offset butterfly valve, 2 to 8 in', [equivalentDiameters(74)]),
+  valve('butterfly-triple-offset', 'Triple-offset butterfly valve, 2 to 8 in', [equivalentDiameters(218)]),
+  valve('plug', 'Plug valve, straight through', [equivalentDiameters(18), threeK(300, 0.084, 3.9)]),
+  valve('angle', '90 degree angle valve or Y-type valve', [
+    ...[equivalentDiameters(150), twoK(1000, 2), threeK(1000, 0.69, 4)],
+  ]),
+  valve('angle-45', '45 degree angle valve', [threeK(950, 0.25, 4), equivalentDiameters(55)]),
+  checkValve('check-swing', 'Swing check valve, angled seat', [
+    ...[equivalentDiameters(100), twoK(1500, 1.5), threeK(1500, 0.46, 4)],
+  ]),
+  checkValve('check-swing-clear', 'Swing check valve, clear way', [equivalentDiameters(50)]),
+  checkValve('check-lift', 'Lift check valve, globe body', [
+    ...[equivalentDiameters(600), twoK(2000, 10), threeK(2000, 2.85, 3.8)],
+  ]),
+  checkValve('check-lift-angle', 'Lift check valve, angle body', [equivalentDiameters(55)]),
+  checkValve('check-tilting-disc', 'Tilting-disc check valve, 5 degree disc, 2 to 8 in', [
+    ...[equivalentDiameters(40), twoK(1000, 0.5)],
+  ]),
+  checkValve('check-tilting-disc-15', 'Tilting-disc check valve, 15 degree disc, 2 to 8 in', [
+    equivalentDiameters(120),
+  ]),
+  checkValve('foot-poppet', 'Foot valve with strainer, poppet disc', [equivalentDiameters(420)]),
+  checkValve('foot-hinged', 'Foot valve with strainer, hinged disc', [equivalentDiameters(75)]),
+].flat();
 
-const BY_NAME: ReadonlyMap<string, ValveRow> = new Map(VALVES.map((row) => [row.name, row]));
+const BY_NAME = byName(VALVES);
 
 /** The check valve or foot valve of this exact name, which a run may hold as a valve or as a fitting; else undefined. */
-export function findCheckValve(name: string): ValveRow | undefined {
-  const row = findValve(name);
+export function findCheckValve(name: string, method?: LossMethod): ValveRow | undefined {
+  const row = findValve(name, method);
   return row?.role === 'check-valve' ? row : undefined;
 }
 
-/** The valve of this exact name, or undefined where the table has none. */
-export const findValve = (name: string): ValveRow | undefined => BY_NAME.get(name);
+/** The valve of this exact name by a method, else by its default; undefined where the table has no such row. */
+export const findValve = (name: string, method?: LossMethod): ValveRow | undefined =>
+  rowOf(BY_NAME.get(name), method);
+
+/** The methods that the table has for a valve, its default first; empty for a name that it does not have. */
+export const methodsOfValve = (name: string): readonly LossMethod[] =>
+  (BY_NAME.get(name) ?? []).map(({ method }) => method);

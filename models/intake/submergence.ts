@@ -5,7 +5,7 @@ import { GRAVITY } from '../physics/gravity.ts';
  * Minimum submergence of a bare intake, S = D (1 + 2.3 V/sqrt(g D)) [m].
  *
  * @param intake flow [m3/s] of 0 or more; diameter, its bore D [m] above 0.
- * Source: Hecker 1987, adopted by ANSI/HI 9.8 (from memory).
+ * Source: Hydraulic Institute, Engineering Data Library, submergence, equation 1.E.2.
  */
 export function minimumSubmergence({
   flow,

@@ -1,5 +1,6 @@
 /** Describes a loop as its user enters it, in SI: one intake, one pump position, its pipework and outlets. */
 
+import type { LossMethod } from '../components/named-loss.ts';
 import type { WaterState } from '../physics/water.ts';
 import type { BoreChanges } from './bore-changes.ts';
 import type { StatedLimits } from './limits.ts';
@@ -17,13 +18,19 @@ export interface PipeBore {
  * An element of a run, which acts on the flow of the run: a length [m] of pipe; a count [-] of fittings; a valve with
  * an opening [%] and perhaps a kv [m3/h at 1 bar] or cv [US gal/min at 1 psi]; a loss coefficient [-]; an equivalent
  * length [m] of pipe of some roughness [m]; a head [m] lost at a flow [m3/s]. `diameter` [m] is the bore its velocity
- * is taken in.
+ * is taken in. `method` says how the loss of a named fitting or valve is found; undefined: by the default of its table.
  */
 export type RunElement =
   | { readonly pipe: string | PipeBore; readonly length: number }
-  | { readonly fitting: string; readonly count?: number | undefined; readonly diameter?: number | undefined }
+  | {
+      readonly fitting: string;
+      readonly method?: LossMethod | undefined;
+      readonly count?: number | undefined;
+      readonly diameter?: number | undefined;
+    }
   | {
       readonly valve: string | { readonly kv: number } | { readonly cv: number };
+      readonly method?: LossMethod | undefined;
       readonly opening?: number | undefined;
       readonly diameter?: number | undefined;
     }

@@ -107,7 +107,7 @@ const CURRENT_TEST: StarterTask = {
  *
  * @param pump the installed pump; null without one.
  * Errors: `too-many-tasks`.
- * Source: common practice, from memory: no published table is behind the intervals and minutes.
+ * Source: common practice, not looked up: no published table is behind the intervals and minutes.
  */
 export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, TooManyTasks> {
   const runs = 'discharge' in loop ? runsOfLoop(loop) : [];

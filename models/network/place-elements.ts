@@ -1,14 +1,14 @@
 /** Places the resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { findBoreChange } from '../components/bore-change.ts';
-import { findFitting } from '../components/fittings.ts';
+import { findFitting, methodsOfFitting } from '../components/fittings.ts';
 import { flowCoefficientValve, kvOfCv } from '../components/flow-coefficient.ts';
-import { fittingResistance } from '../components/named-loss.ts';
+import { fittingResistance, type LossMethod } from '../components/named-loss.ts';
 import { pipeFriction } from '../components/pipe-friction.ts';
 import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
 import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
-import { findCheckValve, findValve } from '../components/valves.ts';
+import { findCheckValve, findValve, methodsOfValve } from '../components/valves.ts';
 import type { BoreChanges } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { RunElement } from '../loop/loop.ts';
@@ -26,6 +26,14 @@ export type NetworkFailure =
   | { readonly code: 'unknown-pipe'; readonly path: DocumentPath; readonly name: string }
   | { readonly code: 'unknown-fitting'; readonly path: DocumentPath; readonly name: string }
   | { readonly code: 'unknown-valve'; readonly path: DocumentPath; readonly name: string }
+  | {
+      readonly code: 'unknown-method';
+      readonly path: DocumentPath;
+      readonly name: string;
+      readonly method: LossMethod;
+      /** Those that the table has for it, its default first; empty for what has its loss otherwise. */
+      readonly methods: readonly LossMethod[];
+    }
   | {
       readonly code: 'opening-not-known';
       readonly path: DocumentPath;
@@ -136,13 +144,20 @@ function placeElement(element: RunElement, placing: Placing): Placed {
 
 function placeFitting(element: Extract<RunElement, { fitting: string }>, placing: Placing): Placed {
   const change = findBoreChange(element.fitting);
+  const { fitting, method } = element;
   if (change !== undefined) {
+    if (method !== undefined) return unknownMethod(placing, { name: fitting, method, methods: [] });
     const placed = placeBoreChange(change, element, { path: placing.path, around: placing.around() });
     return placed.ok ? place(placing, placed.value) : placed;
   }
-  const row = findFitting(element.fitting) ?? findCheckValve(element.fitting);
+  const row = findFitting(fitting, method) ?? findCheckValve(fitting, method);
   if (row === undefined) {
-    return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: element.fitting });
+    const known = findFitting(fitting) ?? findCheckValve(fitting);
+    if (method === undefined || known === undefined) {
+      return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: fitting });
+    }
+    const methods = [...methodsOfFitting(fitting), ...methodsOfValve(fitting)];
+    return unknownMethod(placing, { name: fitting, method, methods });
   }
   const bore = element.diameter ?? placing.bore;
   if (bore === null) return withoutDiameter(placing);
@@ -165,7 +180,7 @@ function placePipe(element: Extract<RunElement, { pipe: unknown }>, placing: Pla
 }
 
 function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: Placing): Placed {
-  const { valve, opening = 100 } = element;
+  const { valve, method, opening = 100 } = element;
   const name = typeof valve === 'string' ? valve : 'kv' in valve ? 'kv' : 'cv';
   const notKnown = failed({
     code: 'opening-not-known',
@@ -174,11 +189,17 @@ function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: P
     opening,
   } as const);
   if (typeof valve !== 'string') {
+    if (method !== undefined) return unknownMethod(placing, { name, method, methods: [] });
     const state = flowCoefficientValve({ kv: 'kv' in valve ? valve.kv : kvOfCv(valve.cv), opening });
     return state.ok ? placeValveState(state.value, placing, { name, role: 'valve', bore: null }) : notKnown;
   }
-  const row = findValve(valve);
-  if (row === undefined) return failed({ code: 'unknown-valve', path: [...placing.path, 'valve'], name });
+  const row = findValve(valve, method);
+  if (row === undefined) {
+    const methods = methodsOfValve(valve);
+    return method === undefined || methods.length === 0
+      ? failed({ code: 'unknown-valve', path: [...placing.path, 'valve'], name })
+      : unknownMethod(placing, { name, method, methods });
+  }
   const diameter = element.diameter ?? placing.bore;
   if (diameter === null) return withoutDiameter(placing);
   const { kinematicViscosity, multiplier } = placing;
@@ -198,6 +219,11 @@ function placeValveState(
 ): Placed {
   return state === 'shut' ? success('shut') : place(placing, { kind: 'valve', ...facts, resistance: state });
 }
+
+const unknownMethod = (
+  { path }: Placing,
+  facts: { readonly name: string; readonly method: LossMethod; readonly methods: readonly LossMethod[] },
+): Result<never, NetworkFailure> => failed({ code: 'unknown-method', path: [...path, 'method'], ...facts });
 
 interface Wall {
   readonly roughness: number;

@@ -8,7 +8,7 @@ import type { WaterState } from './water.ts';
  *   practical scale). Fitted to 0..35 degC and 0..40 g/kg; outside, inside the range above, it is continued.
  * Accuracy: meets the published check value to 0.001 J/(kg K) with its pressure terms left out (test/models/physics/specific-heat.test.ts).
  * Source: Millero, Perron and Desnoyers 1973, as in Fofonoff and Millard 1983, UNESCO Technical Papers in Marine Science 44
- *   (coefficients from memory, proved by check values).
+ *   (coefficients as published code of the UNESCO algorithms gives them).
  * Example: 25 degC, 35 g/kg takes 3997.68 J/(kg K).
  */
 export function specificHeat({ temperature: t, salinity }: WaterState): number {

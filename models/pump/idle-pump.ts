@@ -9,7 +9,7 @@ const SCAN = 200;
  * the greatest hydraulic power Q H.
  *
  * By the affinity laws k does not depend on the speed of the points.
- * Source: common practice, from memory: in published four-quadrant curves of radial pumps a stopped rotor takes about
+ * Source: common practice, not looked up: in published four-quadrant curves of radial pumps a stopped rotor takes about
  *   the head of the best-efficiency point from the flow of that point, half of it to one and a half times.
  */
 export function idlePumpResistance({ headCurve }: PumpFit): number {

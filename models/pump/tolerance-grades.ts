@@ -11,7 +11,7 @@ export interface GradeTolerance {
 }
 
 export const GRADE_SOURCE =
-  'ISO 9906:2012, Table 8 (from memory; grade 1 and 2 flow and head agree with public descriptions)';
+  'ISO 9906:2012, Table 8 (standard not seen; flow and head of 1B, 2B and 3B agree with trade articles; 1E, 1U, 2U and power were not looked up)';
 
 const either = (tolerance: number) => ({ below: tolerance, above: tolerance });
 const onlyAbove = (tolerance: number) => ({ below: 0, above: tolerance });

@@ -16,14 +16,14 @@ export const TURBULENCE_FACTORS: readonly (Published & { readonly diameter: numb
 ];
 
 const CRANE_N = 'Crane Technical Paper 410 (2009), K = n fT';
-const CRANE_N_MEMORY = `${CRANE_N} (from memory)`;
+const OLDER_CRANE = 'Crane Technical Paper 410, editions before 2009, K = n fT, as reprinted tables give it';
 
 /** n of K = n fT. */
 export const EQUIVALENT_DIAMETERS = [
   { name: 'elbow-90', diameters: 30, source: CRANE_N },
-  { name: 'elbow-45', diameters: 16, source: CRANE_N_MEMORY },
-  { name: 'tee-run', diameters: 20, source: CRANE_N_MEMORY },
-  { name: 'tee-branch', diameters: 60, source: CRANE_N_MEMORY },
+  { name: 'elbow-45', diameters: 16, source: CRANE_N },
+  { name: 'tee-run', diameters: 20, source: OLDER_CRANE },
+  { name: 'tee-branch', diameters: 60, source: OLDER_CRANE },
   { name: 'ball', diameters: 3, source: CRANE_N },
   { name: 'gate', diameters: 8, source: CRANE_N },
   { name: 'globe', diameters: 340, source: CRANE_N },
@@ -39,6 +39,12 @@ export const EQUIVALENT_DIAMETERS = [
   { name: 'foot-hinged', diameters: 75, source: CRANE_N },
   { name: 'plug', diameters: 18, source: CRANE_N },
   { name: 'angle', diameters: 150, source: CRANE_N },
+  { name: 'angle-45', diameters: 55, source: CRANE_N },
+  { name: 'elbow-90-flanged', diameters: 20, source: CRANE_N },
+  { name: 'elbow-90-long-radius', diameters: 14, source: CRANE_N },
+  { name: 'elbow-90-mitre', diameters: 60, source: CRANE_N },
+  { name: 'elbow-45-mitre', diameters: 15, source: CRANE_N },
+  { name: 'return-bend', diameters: 50, source: CRANE_N },
   { name: 'butterfly-double-offset', diameters: 74, source: CRANE_N },
   { name: 'butterfly-triple-offset', diameters: 218, source: CRANE_N },
   { name: 'check-tilting-disc-15', diameters: 120, source: CRANE_N },
@@ -78,9 +84,33 @@ const DARBY = 'Silverberg and Darby, Chem. Eng., July 1999, worked with a genera
 
 /** Three-K rows [-]: K at a Reynolds number and a nominal size [in]. */
 export const THREE_K = [
-  { name: 'angle-45-three-k', reynolds: 1e4, size: 2, expected: 1.157252396, tolerance: 1e-8, source: DARBY },
-  { name: 'elbow-90-three-k', reynolds: 1e5, size: 2, expected: 0.60286, tolerance: 1e-5, source: DARBY },
-  { name: 'ball-three-k', reynolds: 5e4, size: 1, expected: 0.0825, tolerance: 1e-5, source: DARBY },
+  {
+    name: 'angle-45',
+    method: 'three-k',
+    reynolds: 1e4,
+    size: 2,
+    expected: 1.157252396,
+    tolerance: 1e-8,
+    source: DARBY,
+  },
+  {
+    name: 'elbow-90',
+    method: 'three-k',
+    reynolds: 1e5,
+    size: 2,
+    expected: 0.60286,
+    tolerance: 1e-5,
+    source: DARBY,
+  },
+  {
+    name: 'ball',
+    method: 'three-k',
+    reynolds: 5e4,
+    size: 1,
+    expected: 0.0825,
+    tolerance: 1e-5,
+    source: DARBY,
+  },
 ] as const;
 
 const HOOPER_ROWS = 'Hooper, Chem. Eng., 24 Aug 1981, coefficients as a general fluids library reprints them';
@@ -89,24 +119,24 @@ const DARBY_ROWS =
 
 /** Coefficients [-] of rows by Reynolds number: K1, K, and Kd where there are three. */
 export const REYNOLDS_ROWS = [
-  { name: 'elbow-90-two-k', coefficients: [800, 0.4], source: HOOPER_ROWS },
-  { name: 'elbow-90-flanged-two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
-  { name: 'elbow-90-long-radius', coefficients: [800, 0.2], source: HOOPER_ROWS },
-  { name: 'elbow-45-two-k', coefficients: [500, 0.2], source: HOOPER_ROWS },
-  { name: 'tee-run-two-k', coefficients: [200, 0.1], source: HOOPER_ROWS },
-  { name: 'tee-branch-two-k', coefficients: [500, 0.7], source: HOOPER_ROWS },
-  { name: 'gate-two-k', coefficients: [300, 0.1], source: HOOPER_ROWS },
-  { name: 'ball-reduced-two-k', coefficients: [500, 0.15], source: HOOPER_ROWS },
-  { name: 'check-swing-two-k', coefficients: [1500, 1.5], source: HOOPER_ROWS },
-  { name: 'butterfly-two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
-  { name: 'elbow-90-three-k', coefficients: [800, 0.14, 4], source: DARBY_ROWS },
-  { name: 'elbow-90-flanged-three-k', coefficients: [800, 0.091, 4], source: DARBY_ROWS },
-  { name: 'elbow-45-three-k', coefficients: [500, 0.071, 4.2], source: DARBY_ROWS },
-  { name: 'tee-run-three-k', coefficients: [200, 0.091, 4], source: DARBY_ROWS },
-  { name: 'tee-branch-three-k', coefficients: [500, 0.274, 4], source: DARBY_ROWS },
-  { name: 'gate-three-k', coefficients: [300, 0.037, 3.9], source: DARBY_ROWS },
-  { name: 'ball-three-k', coefficients: [300, 0.017, 3.5], source: DARBY_ROWS },
-  { name: 'check-swing-three-k', coefficients: [1500, 0.46, 4], source: DARBY_ROWS },
+  { name: 'elbow-90', method: 'two-k', coefficients: [800, 0.4], source: HOOPER_ROWS },
+  { name: 'elbow-90-flanged', method: 'two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
+  { name: 'elbow-90-long-radius', method: 'two-k', coefficients: [800, 0.2], source: HOOPER_ROWS },
+  { name: 'elbow-45', method: 'two-k', coefficients: [500, 0.2], source: HOOPER_ROWS },
+  { name: 'tee-run', method: 'two-k', coefficients: [200, 0.1], source: HOOPER_ROWS },
+  { name: 'tee-branch', method: 'two-k', coefficients: [500, 0.7], source: HOOPER_ROWS },
+  { name: 'gate', method: 'two-k', coefficients: [300, 0.1], source: HOOPER_ROWS },
+  { name: 'ball-reduced', method: 'two-k', coefficients: [500, 0.15], source: HOOPER_ROWS },
+  { name: 'check-swing', method: 'two-k', coefficients: [1500, 1.5], source: HOOPER_ROWS },
+  { name: 'butterfly', method: 'two-k', coefficients: [800, 0.25], source: HOOPER_ROWS },
+  { name: 'elbow-90', method: 'three-k', coefficients: [800, 0.14, 4], source: DARBY_ROWS },
+  { name: 'elbow-90-flanged', method: 'three-k', coefficients: [800, 0.091, 4], source: DARBY_ROWS },
+  { name: 'elbow-45', method: 'three-k', coefficients: [500, 0.071, 4.2], source: DARBY_ROWS },
+  { name: 'tee-run', method: 'three-k', coefficients: [200, 0.091, 4], source: DARBY_ROWS },
+  { name: 'tee-branch', method: 'three-k', coefficients: [500, 0.274, 4], source: DARBY_ROWS },
+  { name: 'gate', method: 'three-k', coefficients: [300, 0.037, 3.9], source: DARBY_ROWS },
+  { name: 'ball', method: 'three-k', coefficients: [300, 0.017, 3.5], source: DARBY_ROWS },
+  { name: 'check-swing', method: 'three-k', coefficients: [1500, 0.46, 4], source: DARBY_ROWS },
 ] as const;
 
 const KV_ROUNDED = 'the handbook rounds the constant in K = 1.6e9 D^4/Kv^2, which is 1.5989e9';

@@ -26,6 +26,7 @@ const pipeRow = (context: SchemaContext) =>
     }),
     roughness: computed(context, 'roughness', { description: 'Roughness of the wall.', example: 0.0015 }),
     source: text(context, 'Where the figures come from.', 'ASTM D1785'),
+    verified: yesOrNo(context, 'Whether outside diameter and wall were checked against the source.'),
   });
 
 export const pipesSchema = perContext((context) =>
@@ -67,6 +68,7 @@ const fittingRow = (context: SchemaContext) =>
       '`equivalent-diameters`: K = value x fT of the bore; `fixed-k`: K = value; `two-k`: K = laminarValue/Re + value (1 + 1 in/D); `three-k`: K = laminarValue/Re + value (1 + sizeValue/D^0.3), D in inches; `two-bores`: as the source says, from the bores of the pipes before and after it.',
       'equivalent-diameters',
     ),
+    default: yesOrNo(context, 'Whether an element without `method` takes this row.'),
     value: numberOrNull(context, {
       description: 'The figure of the method, of a valve fully open; null for `two-bores`.',
       example: 30,
@@ -100,7 +102,9 @@ export const fittingsSchema = perContext((context) =>
     context,
     'FittingTable',
     z.strictObject({
-      items: described(context, z.array(fittingRow(context)), { description: 'A row a fitting or valve.' }),
+      items: described(context, z.array(fittingRow(context)), {
+        description: 'One row for each method of a fitting or valve.',
+      }),
     }),
     { description: 'The fittings and valves that a loop may name.' },
   ),

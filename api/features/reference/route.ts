@@ -2,11 +2,11 @@
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { BORE_CHANGES, type BoreChange } from '../../../models/components/bore-change.ts';
-import { FITTINGS } from '../../../models/components/fittings.ts';
+import { FITTINGS, findFitting } from '../../../models/components/fittings.ts';
 import type { NamedLoss } from '../../../models/components/named-loss.ts';
 import { PIPE_SIZES } from '../../../models/components/pipe-sizes.ts';
 import { DEFAULT_ROUGHNESS } from '../../../models/components/roughness.ts';
-import { VALVES } from '../../../models/components/valves.ts';
+import { findValve, VALVES } from '../../../models/components/valves.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { vapourPressure } from '../../../models/physics/vapour-pressure.ts';
 import { waterProperties } from '../../../models/physics/water.ts';
@@ -65,6 +65,7 @@ function pipesRoute(api: Api): void {
           'outsideDiameter',
           'minimumWall',
           'source',
+          'verified',
         ]),
       }),
     },
@@ -75,10 +76,11 @@ function pipesRoute(api: Api): void {
   );
 }
 
-const fittingRow = (row: NamedLoss | BoreChange) => ({
+const fittingRow = (row: NamedLoss | BoreChange, isDefault: boolean) => ({
   name: row.name,
   kind: row.kind,
   method: row.method,
+  default: isDefault,
   value: row.method === 'two-bores' ? null : row.value,
   laminarValue: row.method === 'two-k' || row.method === 'three-k' ? row.laminarValue : null,
   sizeValue: row.method === 'three-k' ? row.sizeValue : null,
@@ -103,17 +105,25 @@ function fittingsRoute(api: Api): void {
         schema: fittingsSchema,
         description: 'The table.',
         example: example('answers/fittings'),
-        table: tableOf(fittingsSchema, 'items', ['name', 'kind', 'method', 'value', 'source']),
+        table: tableOf(fittingsSchema, 'items', [
+          'name',
+          'kind',
+          'method',
+          'default',
+          'value',
+          'source',
+          'verified',
+        ]),
       }),
     },
     async () => {
       const fittings = [...FITTINGS, ...BORE_CHANGES].map((row) => ({
-        ...fittingRow(row),
+        ...fittingRow(row, row.method === 'two-bores' || row === findFitting(row.name)),
         partOpenings: [],
         partOpeningSource: null,
       }));
       const valves = VALVES.map((row) => ({
-        ...fittingRow(row),
+        ...fittingRow(row, row === findValve(row.name)),
         partOpenings: [...row.partOpenings],
         partOpeningSource: row.partOpeningSource,
       }));

@@ -8,6 +8,7 @@ import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 import type { Site } from '../../records/site/kind.ts';
 import { siteInput } from '../../records/site/schema.ts';
+import { withMethods } from '../../store/methods-of-fittings.ts';
 import { EXPORT_NAMES, withNames } from '../../store/renamed-members.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
@@ -99,7 +100,7 @@ async function readKind<Kind extends RecordKind>(
 function underNewNames(raw: unknown): unknown {
   if (typeof raw !== 'object' || raw === null || !('formatVersion' in raw)) return raw;
   if (raw.formatVersion !== SITE_COPY_VERSION_BEFORE) return raw;
-  return withNames({ ...raw, formatVersion: SITE_COPY_VERSION }, EXPORT_NAMES);
+  return withMethods(withNames({ ...raw, formatVersion: SITE_COPY_VERSION }, EXPORT_NAMES));
 }
 
 /** `document` is as it came, in the units of the system. */

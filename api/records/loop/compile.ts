@@ -32,6 +32,10 @@ function detailOf(failure: LoopFailure): string {
       return `"${failure.name}" is no fitting of the table (see /v1/reference/fittings); state {"lossCoefficient"} instead`;
     case 'unknown-valve':
       return `"${failure.name}" is no valve of the table (see /v1/reference/fittings); state {"kv"} instead`;
+    case 'unknown-method':
+      return failure.methods.length === 0
+        ? `must be left out: the loss of ${failure.name} has no choice of methods`
+        : `the table has no ${failure.method} of ${failure.name}; state ${failure.methods.join(' or ')}, or leave it out`;
     case 'opening-not-known':
       return `the loss of ${failure.name} at ${failure.opening} % is not known; use 0 or 100, or state {"lossCoefficient"}`;
     case 'roughness-too-large':

@@ -1,5 +1,6 @@
 /** Documents the elements of a run. */
 import { z } from '@hono/zod-openapi';
+import { LOSS_METHODS } from '../../../models/components/named-loss.ts';
 import type { RunElement } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';
@@ -57,6 +58,13 @@ const pipe = perContext((context) =>
   ),
 );
 
+const method = (context: SchemaContext) =>
+  described(context, z.enum(LOSS_METHODS), {
+    description:
+      'How its loss is found, where the reference table has several methods. Default: the row that the table marks `default`.',
+    examples: ['two-k'],
+  }).optional();
+
 const fitting = perContext((context) =>
   named(
     context,
@@ -67,6 +75,7 @@ const fitting = perContext((context) =>
         'A fitting of the reference table, or one of its check and foot valves.',
         'elbow-90',
       ),
+      method: method(context),
       count: wholeNumber(context, {
         description: 'How many of them; 1 where it is not stated.',
         minimum: 1,
@@ -109,6 +118,7 @@ const valve = perContext((context) =>
         [nameOf(context, 'A valve of the reference table.', 'ball'), valveByKv(context), valveByCv(context)],
         { error: 'must be the name of a valve or an object with kv or cv' },
       ),
+      method: method(context),
       opening: entered(context, 'opening', {
         description: 'How far it is open; fully where it is not stated.',
         minimum: 0,

@@ -10,6 +10,7 @@ import { calibration } from './0007-calibration.ts';
 import { pumpFits } from './0008-pump-fits.ts';
 import { key } from './0011-key.ts';
 import { names } from './0012-names.ts';
+import { methods } from './0013-methods.ts';
 
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-site-pump-loop': sitePumpLoop,
@@ -22,4 +23,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0008-pump-fits': pumpFits,
   '0011-key': key,
   '0012-names': names,
+  '0013-methods': methods,
 };

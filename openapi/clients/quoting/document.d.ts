@@ -1251,11 +1251,13 @@ export interface components {
         };
         Fitting: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number;
         };
         Valve: {
             valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number;
             diameter?: number;
         };
@@ -1457,11 +1459,13 @@ export interface components {
         };
         FittingRequest: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number | string;
         };
-        ValveRequest: {
-            valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
+        ValveInput: {
+            valve: string | components["schemas"]["ValveByKvInput"] | components["schemas"]["ValveByCvInput"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number | string;
             diameter?: number | string;
         };
@@ -3454,6 +3458,7 @@ export interface components {
                 insideDiameter: number;
                 roughness: number;
                 source: string;
+                verified: boolean;
             }[];
             units: {
                 [key: string]: string;
@@ -3464,6 +3469,7 @@ export interface components {
                 name: string;
                 kind: "fitting" | "valve";
                 method: string;
+                default: boolean;
                 value: number | null;
                 laminarValue: number | null;
                 sizeValue: number | null;

@@ -88,7 +88,7 @@ describe('the cautions of a pump', () => {
     ],
     ['check-valves-assumed', 'beside another, valves not stated', { count: 2 }],
     ['idle-pump-backflow', 'beside another without valves', { count: 2, checkValves: false }],
-    ['tee-understated', 'on a tee by Reynolds number', { discharge: split('tee-branch-two-k') }],
+    ['tee-understated', 'on a tee by Reynolds number', { discharge: split('tee-branch-flanged') }],
   ])('give %s to one %s', (code, _, facts) => {
     expect(codesOf(facts)).toContain(code);
   });
@@ -105,7 +105,7 @@ describe('the cautions of a pump', () => {
     ['check-valves-assumed', 'beside another, valves stated', { count: 2, checkValves: true }],
     ['idle-pump-backflow', 'alone without a valve', { checkValves: false }],
     ['idle-pump-backflow', 'beside another with valves', { count: 2, checkValves: true }],
-    ['split-loss-missing', 'on a tee by Reynolds number', { discharge: split('tee-run-three-k') }],
+    ['split-loss-missing', 'on a tee by Reynolds number', { discharge: split('tee-run-flanged') }],
   ])('do not give %s to one %s', (code, _, facts) => {
     expect(codesOf(facts)).not.toContain(code);
   });

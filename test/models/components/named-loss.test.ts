@@ -6,7 +6,7 @@ import {
   type NamedLoss,
   turbulentLossCoefficient,
 } from '../../../models/components/named-loss.ts';
-import { VALVES } from '../../../models/components/valves.ts';
+import { findValve } from '../../../models/components/valves.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { reynoldsNumber } from '../../../models/physics/reynolds-number.ts';
 import { expectClose } from '../../expect-close.ts';
@@ -57,8 +57,8 @@ describe('loss of a named fitting', () => {
   });
 
   it.each(THREE_K)('$name by three K is $expected at Re $reynolds ($source)', (published) => {
-    const { name, reynolds, size } = published;
-    const loss = [...FITTINGS, ...VALVES].find((one) => one.name === name);
+    const { name, method, reynolds, size } = published;
+    const loss = findFitting(name, method) ?? findValve(name, method);
     if (loss === undefined) throw new Error(`no row ${name}`);
     const diameter = 0.0254 * size;
     const flow = (reynolds * Math.PI * diameter * NU) / 4;
@@ -67,12 +67,15 @@ describe('loss of a named fitting', () => {
     });
   });
 
-  it.each(REYNOLDS_ROWS)('$name has the coefficients $coefficients ($source)', ({ name, coefficients }) => {
-    const loss = [...FITTINGS, ...VALVES].find((one) => one.name === name);
-    const [laminarValue, value, sizeValue] = coefficients;
-    const further = sizeValue === undefined ? { method: 'two-k' } : { method: 'three-k', sizeValue };
-    expect(loss).toMatchObject({ laminarValue, value, ...further });
-  });
+  it.each(REYNOLDS_ROWS)(
+    '$name by $method has the coefficients $coefficients ($source)',
+    ({ name, method, coefficients }) => {
+      const loss = findFitting(name, method) ?? findValve(name, method);
+      const [laminarValue, value, sizeValue] = coefficients;
+      const further = sizeValue === undefined ? {} : { sizeValue };
+      expect(loss).toMatchObject({ method, laminarValue, value, ...further });
+    },
+  );
 
   it('by two K grows relative to the velocity head as flow dies, and tends to its turbulent value', () => {
     const bend = row('elbow-90-long-radius');

@@ -7,25 +7,11 @@ import { VALVES } from '../../../models/components/valves.ts';
 
 const ROWS = [...FITTINGS, ...BORE_CHANGES, ...VALVES];
 
-const namesOf = (role: Role) => ROWS.filter((row) => row.role === role).map(({ name }) => name);
+const namesOf = (role: Role) => [...new Set(ROWS.filter((row) => row.role === role).map(({ name }) => name))];
 
 /** Rows that a mistake about would change a bill, a caution or a routine check. */
 const LISTED: readonly (readonly [Role, readonly string[]])[] = [
-  [
-    'tee',
-    [
-      'tee-run',
-      'tee-branch',
-      'tee-run-two-k',
-      'tee-run-flanged-two-k',
-      'tee-branch-two-k',
-      'tee-branch-flanged-two-k',
-      'tee-run-three-k',
-      'tee-run-flanged-three-k',
-      'tee-branch-three-k',
-      'tee-branch-flanged-three-k',
-    ],
-  ],
+  ['tee', ['tee-run', 'tee-branch', 'tee-run-flanged', 'tee-branch-flanged']],
   ['union', ['union']],
   ['bulkhead', ['bulkhead']],
   ['coupling', ['coupling']],
@@ -42,11 +28,6 @@ const LISTED: readonly (readonly [Role, readonly string[]])[] = [
       'check-tilting-disc-15',
       'foot-poppet',
       'foot-hinged',
-      'check-swing-two-k',
-      'check-lift-two-k',
-      'check-tilting-disc-two-k',
-      'check-swing-three-k',
-      'check-lift-three-k',
     ],
   ],
 ];

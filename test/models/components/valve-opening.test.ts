@@ -1,6 +1,7 @@
 /** Valves over their opening. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { LossMethod } from '../../../models/components/named-loss.ts';
 import { openingForLoss, valveResistance } from '../../../models/components/valve-opening.ts';
 import { findValve, VALVES, type ValveRow } from '../../../models/components/valves.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
@@ -11,8 +12,8 @@ import { PART_OPEN_VALVES } from '../../reference/fittings.ts';
 const THROTTLING = ['ball', 'gate', 'butterfly', 'globe', 'diaphragm'];
 const SITE = { diameter: 0.04, kinematicViscosity: 9.37e-7 };
 
-function valve(name: string): ValveRow {
-  const found = findValve(name);
+function valve(name: string, method?: LossMethod): ValveRow {
+  const found = findValve(name, method);
   if (found === undefined) throw new Error(`no valve ${name}`);
   return found;
 }
@@ -70,12 +71,17 @@ describe('a valve over its opening', () => {
     expect(openingForLoss(valve(name), asked)).toBeNull();
   });
 
-  it.each(['check-swing', 'ball-three-k', 'plug'])('%s has no opening for a loss', (name) => {
-    expect(openingForLoss(valve(name), { lossCoefficient: 50, diameter: SITE.diameter })).toBeNull();
-  });
+  it.each<[string, LossMethod?]>([['check-swing'], ['ball', 'three-k'], ['plug']])(
+    '%s has no opening for a loss',
+    (name, method) => {
+      expect(
+        openingForLoss(valve(name, method), { lossCoefficient: 50, diameter: SITE.diameter }),
+      ).toBeNull();
+    },
+  );
 
-  it.each(VALVES.map((row) => row.name))('%s at 0 % is shut', (name) => {
-    expect(valveResistance(valve(name), { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'shut' });
+  it.each(VALVES)('$name by $method at 0 % is closed', (row) => {
+    expect(valveResistance(row, { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'shut' });
   });
 
   it.each(THROTTLING)('%s loses more the further it closes, at any bore', (name) => {

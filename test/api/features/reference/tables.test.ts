@@ -27,6 +27,7 @@ const fittingTable = z.object({
       method: z.string(),
       ...{ value: number, laminarValue: number, sizeValue: number, angle: number },
       source: z.string().min(10),
+      default: z.boolean(),
       verified: z.boolean(),
     }),
   ),
@@ -72,15 +73,26 @@ describe('the fittings', () => {
     }
   });
 
+  it('have one default a name, which an element without a method takes', async () => {
+    const { items } = await answered(fittingTable, await app.call('/v1/reference/fittings'));
+    const defaults = items.filter((row) => row.default).map(({ name }) => name);
+    expect(defaults).toEqual([...new Set(items.map(({ name }) => name))]);
+  });
+
   it('are each accepted in a loop', async () => {
     const pipe = (insideDiameter: number) => ({ pipe: { insideDiameter }, length: 1 });
     const { items } = await answered(fittingTable, await app.call('/v1/reference/fittings'));
-    for (const { name, kind, method } of items) {
+    for (const { name, kind, method: stated } of items) {
+      const method = stated === 'two-bores' ? {} : { method: stated };
       const [before, after] = name.startsWith('enlargement') ? [30, 50] : [50, 30];
-      const run = [pipe(before), kind === 'valve' ? { valve: name } : { fitting: name }, pipe(after)];
+      const run = [
+        pipe(before),
+        kind === 'valve' ? { valve: name, ...method } : { fitting: name, ...method },
+        pipe(after),
+      ];
       const id = await created(app, '/v1/loops', { name, discharge: { run, outlet: { name: 'only' } } });
       const curve = await app.call(`/v1/loops/${id}/system-curve?flow=3000&points=2`);
-      expect(curve.status, `${name} by ${method}`).toBe(200);
+      expect(curve.status, `${name} by ${stated}`).toBe(200);
     }
   });
 });
