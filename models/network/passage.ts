@@ -11,6 +11,8 @@ export type Passage = 'outward' | 'resting' | 'inward';
 
 /** Below this share of the combined flow the sign of a side's flow is rounding. */
 const SIGN_SHARE = 1e-10;
+/** Up to this share of the combined flow a side is about to open: what runs there is the rounding of a side at rest. */
+const REST_SHARE = 1e-11;
 
 interface Question {
   readonly state: TreeState;
@@ -76,9 +78,11 @@ function wantedPassage(tree: Tree, passage: Passage, b: number, { state, noHead 
   const isOneWay = wholeAt(tree.isOneWay, b) === 1;
   const q = figureAt(flow, b);
   const combined = figureAt(flow, parent);
-  if (passage !== 'resting' && isOneWay) return q < 0 ? 'resting' : 'outward';
   const sides = teeLoss?.part === 'run' ? flowOfSides(tree, parent, flow) : 0;
   const toOpen = headToOpen(teeLoss, { combined, own: 0, sides });
+  const isAboutToOpen = teeLoss?.part === 'side' && Math.abs(q) <= REST_SHARE * combined && toOpen > noHead;
+  if (passage === 'outward' && isAboutToOpen) return 'resting';
+  if (passage !== 'resting' && isOneWay) return q < 0 ? 'resting' : 'outward';
   const least = SIGN_SHARE * Math.max(0, combined);
   if (passage === 'outward') return q < -least && toOpen > noHead ? 'resting' : passage;
   if (passage === 'inward' && q > least) return toOpen > noHead ? 'resting' : 'outward';

@@ -9,6 +9,7 @@ import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { criteriaFor } from '../selection/criteria.ts';
 import { CRITERION_REASONS, type Criterion } from '../selection/criterion.ts';
+import { servedByGravity } from '../selection/gravity.ts';
 import { type GridOutcome, searchGrid } from '../selection/grid-search.ts';
 import { type Demand, type Protection, protectiveSetting } from './protective-setting.ts';
 import type { VolumeDemand } from './schedule.ts';
@@ -64,7 +65,9 @@ export function phaseDuty(
   station: Station,
   fits: boolean,
 ): PhaseDuty {
-  const criteria = criteriaFor({ ...station, loop });
+  const { atRest } = judged.sampled;
+  const gravity = station.limits.gravity === 'reject' ? servedByGravity({ loop, atRest }) : null;
+  const criteria = criteriaFor({ ...station, loop, gravity });
   const isRequired = hasRequirement(loop.system.outlets);
   const outcome = isRequired ? searched(judged, loop, station, criteria) : null;
   if (fits && outcome?.feasible === true) {

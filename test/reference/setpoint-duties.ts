@@ -1,5 +1,6 @@
 /** Holds the duty at every setting of a grid against each limit, by formulas apart from those of the service. */
 import { dutyPoint } from '../../models/duty/duty-point.ts';
+import type { Limits } from '../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../models/network/compiled-loop.ts';
 import type { SystemState } from '../../models/network/system.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
@@ -15,13 +16,11 @@ interface Scanning {
   readonly count: number;
   /** [m] */
   readonly elevation: number;
+  readonly limits: Limits;
 }
 
 /** Equal flows: 1e-9, as the rule of a selection states. */
 const EQUAL = 1e-9;
-/** 0.5 ft/s (40 CFR 125.84), half of the screen clogged. */
-const SCREEN = { velocity: 0.1524, clogged: 0.5 };
-const EFFICIENCY = 0.85;
 const REACH = 1.1;
 
 /** All rows of the grid, by rising setting. */
@@ -39,37 +38,47 @@ export function rowsOf(scanning: Scanning): readonly Row[] {
 
 type Point = ReturnType<typeof dutyPoint>;
 
-function brokenBy({ loop, pump, count, elevation }: Scanning, duty: Point): ReadonlySet<string> {
+function brokenBy({ loop, pump, count, elevation, limits }: Scanning, duty: Point): ReadonlySet<string> {
   const { entered } = pump;
   const { outlets } = loop.system;
+  const moves = duty.flow > 0;
   const flowOf = (place: number) => duty.outletFlows[place] ?? Number.NaN;
   const short = outlets.some(
     ({ requiredFlow }, place) =>
-      requiredFlow !== null &&
-      (flowOf(place) < requiredFlow * (1 - EQUAL) || (requiredFlow > 0 && duty.flow === 0)),
+      requiredFlow !== null && (flowOf(place) < requiredFlow * (1 - EQUAL) || (requiredFlow > 0 && !moves)),
   );
   const reduced = duty.flow / count / duty.speedRatio;
   const largest = Math.max(...entered.headPoints.map((point) => pointAtFullSpeed(pump, point)));
   const screen = loop.entered.intake?.screen;
+  const { throughSlotVelocity: velocity } = limits;
   const { min = 0, max = Number.POSITIVE_INFINITY } = entered.flowLimits ?? {};
   const broken = new Map<string, boolean>([
-    ['efficiency-impossible', duty.efficiency > EFFICIENCY],
+    ['efficiency-impossible', duty.efficiency > limits.maximumEfficiency],
+    ['dead-head', !moves],
     ['not-enough-head', short],
-    ['outside-data', reduced > REACH * largest * (1 + EQUAL)],
+    ['reverse-flow', isReversed()],
+    ['outside-data', !limits.allowExtrapolation && reduced > REACH * largest * (1 + EQUAL)],
     [
       'outlet-above-maximum',
-      outlets.some(({ maximumFlow }, place) => flowOf(place) > (maximumFlow ?? Infinity) * (1 + EQUAL)),
+      moves &&
+        outlets.some(({ maximumFlow }, place) => flowOf(place) > (maximumFlow ?? Infinity) * (1 + EQUAL)),
     ],
     [
       'screen-velocity',
       screen !== undefined &&
-        duty.flow > SCREEN.velocity * openArea(screen) * (1 - SCREEN.clogged) * (1 + EQUAL),
+        duty.flow > (velocity ?? Infinity) * openArea(screen) * (1 - limits.cloggedFraction) * (1 + EQUAL),
     ],
     ['pump-below-minimum', reduced < min * (1 - EQUAL)],
     ['pump-above-maximum', reduced > max * (1 + EQUAL)],
     ['npsh', lacksNpsh()],
   ]);
   return new Set([...broken].flatMap(([reason, is]) => (is ? [reason] : [])));
+
+  function isReversed(): boolean {
+    if (limits.allowReverseFlow) return false;
+    const greatest = Math.max(...duty.outletFlows.map(Math.abs));
+    return duty.outletFlows.some((flow) => flow < -EQUAL * greatest);
+  }
 
   function lacksNpsh(): boolean {
     const points = entered.npshPoints ?? [];

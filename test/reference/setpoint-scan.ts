@@ -10,15 +10,16 @@ export interface Row {
   readonly broken: ReadonlySet<string>;
 }
 
-const ANIMALS = ['outlet-above-maximum', 'screen-velocity'];
-const PUMP = ['pump-above-maximum', 'npsh'];
 /** In the order in which answers give reasons. */
-const UPPER = [...ANIMALS, ...PUMP];
+const UPPER = ['reverse-flow', 'outlet-above-maximum', 'screen-velocity', 'pump-above-maximum', 'npsh'];
+const ANIMALS: readonly string[] = ['reverse-flow', 'outlet-above-maximum', 'screen-velocity'];
 
 /** Of a selection; NPSH is not enforced. */
 const CONDITIONS = [
   'efficiency-impossible',
+  'dead-head',
   'not-enough-head',
+  'reverse-flow',
   'outside-data',
   'outlet-above-maximum',
   'screen-velocity',
@@ -36,8 +37,9 @@ export type Scanned =
       readonly limitedBy: readonly string[];
     };
 
+/** Where the pump moves no water, outlets may still draw from one another. */
 const keeps = (row: Row, limits: readonly string[]): boolean =>
-  !row.movesWater || limits.every((limit) => !row.broken.has(limit));
+  limits.every((limit) => (!row.movesWater && limit !== 'reverse-flow') || !row.broken.has(limit));
 
 /** Rows that count: those that move water, where any does. */
 const counted = (rows: readonly Row[]): readonly Row[] => {
@@ -51,18 +53,22 @@ export function scanned(rows: readonly Row[]): Scanned {
   if (first !== undefined) return { feasible: true, setting: first.setting };
   const reason = CONDITIONS.find((one) => rows.every(({ broken }) => broken.has(one))) ?? 'no-setting';
   const candidates = counted(rows);
+  const upper = UPPER.filter(
+    (limit) => limit !== 'reverse-flow' || candidates.some((row) => keeps(row, [limit])),
+  );
+  const animals = upper.filter((limit) => ANIMALS.includes(limit));
   const served = candidates.filter((row) => row.movesWater && !row.broken.has('not-enough-head'));
   const chosen: readonly (readonly [number, Row | undefined])[] = [
-    [1, served.find((row) => keeps(row, UPPER))],
-    [2, candidates.findLast((row) => keeps(row, UPPER))],
-    [3, served.find((row) => keeps(row, ANIMALS))],
-    [4, candidates.findLast((row) => keeps(row, ANIMALS))],
+    [1, served.find((row) => keeps(row, upper))],
+    [2, candidates.findLast((row) => keeps(row, upper))],
+    [3, served.find((row) => keeps(row, animals))],
+    [4, candidates.findLast((row) => keeps(row, animals))],
     [4, candidates[0]],
   ];
   const [step, row] = chosen.find(([, found]) => found !== undefined) ?? [];
   if (step === undefined || row === undefined) throw new Error('no settings');
   const next = rows[rows.indexOf(row) + 1];
-  const limitedBy = next === undefined ? [] : UPPER.filter((limit) => !keeps(next, [limit]));
+  const limitedBy = next === undefined ? [] : upper.filter((limit) => !keeps(next, [limit]));
   return { feasible: false, setting: row.setting, reason, step, limitedBy };
 }
 

@@ -37,7 +37,9 @@ describe('a side branch', () => {
   it.each<[Passage, string, At, Passage]>([
     ['outward', 'with a flow outward', { flow: 1e-4 }, 'outward'],
     ['outward', 'with a flow inward', { flow: -1e-4 }, 'resting'],
-    ['outward', 'with a flow that is rounding', { flow: -1e-14 }, 'outward'],
+    ['outward', 'with a flow that is rounding', { flow: -1e-13 }, 'outward'],
+    ['outward', 'about to open, with the rounding of rest outward', { flow: 1e-14 }, 'resting'],
+    ['outward', 'about to open, with the rounding of rest inward', { flow: -1e-14 }, 'resting'],
     ['outward', 'with no velocity head to hold it', { flow: -1e-4, combined: 0 }, 'outward'],
     ['inward', 'with a flow inward', { flow: -1e-4 }, 'inward'],
     ['inward', 'with a flow outward', { flow: 1e-4 }, 'resting'],

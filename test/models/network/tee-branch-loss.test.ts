@@ -5,7 +5,16 @@ import { largestResidual } from '../../../models/network/verify-solution.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { DIVERGING_TEE } from '../../reference/tee.ts';
-import { loopOf, nested, networkOf, outlet, pipe, solved } from '../example-loops.ts';
+import {
+  LITRE_PER_HOUR,
+  loopOf,
+  modelOf,
+  nested,
+  networkOf,
+  outlet,
+  pipe,
+  solved,
+} from '../example-loops.ts';
 
 const BORE = 0.04;
 const SPLITS = DIVERGING_TEE.filter(({ share }) => share < 1);
@@ -99,6 +108,33 @@ describe('a side branch that faces back pressure', () => {
       const before = sides[i - 1] ?? side;
       expect(side).toBeLessThanOrEqual(before + 1e-9 * flow);
       expect(before - side).toBeLessThan(0.25 * flow);
+    }
+  });
+});
+
+// The run loses one velocity head at its open end, which is all that the side needs to begin to run.
+describe('a side branch that is about to open', () => {
+  const open = outlet('open', { nozzleDiameter: undefined });
+  const tees = [
+    { run: [pipe(0.025, 2)], split: 'tee-90', branches: [open, outlet('side')] },
+    {
+      run: [pipe(0.019, 2)],
+      branches: [
+        {
+          run: [pipe(0.019, 3)],
+          split: 'tee-90',
+          branches: [open, outlet('high', { staticHead: 0.09 }), outlet('side')],
+        },
+        outlet('other'),
+      ],
+    },
+  ] as const;
+
+  it.each([300, 931, 2824, 3455, 5979])('rests without a residue of rounding (%d L/h)', (litresPerHour) => {
+    for (const tee of tees) {
+      const { system } = modelOf(loopOf(tee));
+      const { outletFlows } = system.stateAt(litresPerHour * LITRE_PER_HOUR);
+      expect(outletFlows[system.outlets.findIndex(({ name }) => name === 'side')]).toBe(0);
     }
   });
 });

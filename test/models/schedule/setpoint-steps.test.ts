@@ -72,6 +72,18 @@ describe('a setpoint where no setting is feasible', () => {
     expect(one?.own.setting).toBe(own.setting);
   });
 
+  it('is the lowest with all required flows where gravity suffices and the loop rejects pumps for that', () => {
+    const phases = [{ name: 'all', from: '00:00', factor: 1 }];
+    const falls = loopRequiring(2000, { staticHead: -0.1 });
+    const own = (gravity: 'report' | 'reject', loop = falls) =>
+      planSchedule({ phases }, loop, { ...station, limits: { ...DEFAULT_LIMITS, gravity } }).phases[0]?.own;
+    expect(own('report')?.feasible).toBe(true);
+    expect(own('reject')).toMatchObject({
+      ...{ feasible: false, reason: 'gravity-suffices', step: 1, limitedBy: [], setting: 30 },
+    });
+    expect(own('reject', loopRequiring(3000))?.feasible).toBe(true);
+  });
+
   it('keeps a volume that is out of reach within its greatest flow', () => {
     const volume = { volume: 500, maximumFlow: 4000 * LITRE_PER_HOUR, mayStop: false, splits: true };
     const plan = planSchedule(
