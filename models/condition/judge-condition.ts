@@ -1,0 +1,219 @@
+/** Judges the condition of a loop by its readings: whether it is as entered, what changed since its baseline, what follows. */
+import { type Gauge, gaugeKey, gaugeOf, MEASURES, type Meter } from '../readings/measure.ts';
+import { type BaselineEvent, type Baselines, baselinesOf, type ReadDay } from './baseline.ts';
+import {
+  type CausePair,
+  explainingPairs,
+  NAMED,
+  namedCauses,
+  type RankedCause,
+  rankedCauses,
+} from './causes.ts';
+import { daysOf } from './day-values.ts';
+import {
+  type Compared,
+  compared,
+  monthVariances,
+  newTerms,
+  type Present,
+  type Term,
+  windowsOf,
+} from './evidence.ts';
+import type { MeteredLoop } from './metered-loop.ts';
+import { type NextReading, nextReading } from './next-reading.ts';
+import { NO_OUTLOOK, type Outlook, outlookOf } from './outlook.ts';
+import {
+  type BelowRequired,
+  belowRequired,
+  type CleaningEffect,
+  cleaningEffects,
+  type Detectable,
+  detectableFaults,
+  type Entries,
+  entriesOf,
+  hasPlainlyChanged,
+} from './present-state.ts';
+import type { Reading } from './reading.ts';
+import { type CauseName, type Signature, signaturesOf } from './signatures.ts';
+import { isReported, type Statistic, statisticOf } from './statistic.ts';
+import { type UsableReadings, usableReadings } from './usable-readings.ts';
+
+export interface ConditionQuestion {
+  readonly loop: MeteredLoop;
+  /** In the order of time. */
+  readonly readings: readonly Reading[];
+  readonly meters: readonly Meter[];
+  /** In the order of time [days]. */
+  readonly events: readonly BaselineEvent[];
+  /** The instant that is judged [days]. */
+  readonly now: number;
+  /** Numbers the days of the site's calendar that instants [ms] lie in. */
+  readonly dayOf: (time: number) => number;
+  /** Money per kWh, and for ending a fault once; null: not known. */
+  readonly price: number | null;
+  readonly cleaningCost: number | null;
+}
+
+export type Verdict =
+  | CauseName
+  | 'not-enough-readings'
+  | 'baseline-forming'
+  | 'as-expected'
+  | 'changed'
+  | 'unexplained';
+
+export interface Condition extends Outlook {
+  readonly verdict: Verdict;
+  /** Whether the verdict was reached before the baseline is complete. */
+  readonly provisional: boolean;
+  /** Whether the latest reading is of a stopped pump. */
+  readonly isStopped: boolean;
+  /** Null without usable readings. */
+  readonly baselines: Baselines | null;
+  /** What is judged; null while there is no complete baseline. */
+  readonly present: Present | null;
+  readonly statistic: Statistic | null;
+  /** Named; empty where no change is reported. */
+  readonly causes: readonly RankedCause[];
+  readonly causePairs: readonly CausePair[];
+  readonly series: readonly Compared[];
+  readonly cleaningEffect: readonly CleaningEffect[];
+  readonly entries: Entries;
+  readonly belowRequired: readonly BelowRequired[];
+  readonly detectable: readonly Detectable[];
+  readonly nextReading: NextReading | null;
+  readonly usable: UsableReadings;
+}
+
+/** Outlets that are judged, those read most often, and those not read that a next reading is looked for among. */
+const OUTLETS = { read: 40, unread: 8 } as const;
+
+/** Throws `SolveFailure` where the loop is not solved. */
+export function judgeCondition(question: ConditionQuestion): Condition {
+  const { loop, readings, events, now, dayOf, meters, price, cleaningCost } = question;
+  const usable = usableReadings(loop, readings, dayOf);
+  const baselines = baselinesOf({ days: readDays(usable), events, now });
+  const series = baselines === null ? [] : comparedWith(baselines, usable, meters);
+  const read = series.length;
+  const gauges = [...series.map(({ gauge }) => gauge), ...unreadOf(loop, series)];
+  const signatures = signaturesOf(loop, { gauges, read });
+  const present = baselines === null ? null : presentOf(baselines, now);
+  const change = present === null ? NO_CHANGE : changeOf(loop, { series, signatures, present });
+  const { causes, terms, causePairs } = change;
+  const isForming = baselines !== null && present === null;
+  const provisional = isForming && hasPlainlyChanged(series);
+  const forming = provisional ? 'changed' : isForming ? 'baseline-forming' : change.verdict;
+  const isExplained = causePairs === null;
+  return {
+    ...(baselines?.current.complete === true && causes.length > 0
+      ? outlookOf({
+          loop,
+          series,
+          causes,
+          terms,
+          isExplained,
+          from: baselines.current.from,
+          price,
+          cleaningCost,
+        })
+      : NO_OUTLOOK),
+    verdict: usable.isStopped ? 'pump-stopped' : forming,
+    ...{ provisional, baselines, present, series, usable, causes, causePairs: causePairs ?? [] },
+    ...{ isStopped: usable.isStopped, statistic: change.statistic },
+    cleaningEffect: baselines === null ? [] : cleaningEffects(series, baselines),
+    entries: entriesOf(series, loop.headTolerance),
+    belowRequired: belowRequired(loop, series),
+    detectable: detectableFaults(monthVariances(series, now), signatures),
+    nextReading: nextReading(loop, causes, { gauges, read, meters }),
+  };
+}
+
+interface Change {
+  readonly verdict: Verdict;
+  readonly statistic: Statistic | null;
+  readonly causes: readonly RankedCause[];
+  /** What the causes were ranked by: that of the statistic, and gauges that are new in its window. */
+  readonly terms: readonly Term[];
+  /** Null where one cause explains it. */
+  readonly causePairs: readonly CausePair[] | null;
+}
+
+const NO_CHANGE: Change = {
+  ...{ verdict: 'not-enough-readings', statistic: null, causes: [], terms: [], causePairs: null },
+};
+
+function changeOf(
+  { headTolerance }: MeteredLoop,
+  {
+    series,
+    signatures,
+    present,
+  }: {
+    readonly series: readonly Compared[];
+    readonly signatures: readonly Signature[];
+    readonly present: Present;
+  },
+): Change {
+  const statistic = statisticOf(windowsOf(series, present), signatures);
+  if (statistic === null) return NO_CHANGE;
+  if (!isReported(statistic, series, present)) return { ...NO_CHANGE, statistic, verdict: 'as-expected' };
+  const { window } = statistic;
+  const terms = [...window.terms, ...newTerms(series, window, { ...present, headTolerance })];
+  const causes = namedCauses(rankedCauses(terms, signatures));
+  const causePairs = explainingPairs(terms, signatures);
+  const [first] = causes;
+  const isSure = first !== undefined && first.probability >= NAMED.alone;
+  const verdict = causePairs !== null ? 'unexplained' : isSure ? first.signature.cause : 'changed';
+  return { verdict, statistic, causes, terms, causePairs };
+}
+
+/** By the current baseline once it is complete, until then by the one before a cleaning; null without either. */
+function presentOf({ current, former }: Baselines, now: number): Present | null {
+  if (current.complete) return { now, after: current.to };
+  return former === null ? null : { now, after: current.from };
+}
+
+/** All that was read since the baseline that judges, and the one before it. */
+function comparedWith(
+  { current, former }: Baselines,
+  { gauges }: UsableReadings,
+  meters: readonly Meter[],
+): readonly Compared[] {
+  const from = former?.from ?? current.from;
+  const isByFormer = !current.complete && former !== null;
+  const noiseUntil = isByFormer ? current.from : Number.POSITIVE_INFINITY;
+  const outlets = gauges
+    .filter(({ gauge }) => gauge.outlet !== null)
+    .toSorted((a, b) => b.values.length - a.values.length)
+    .slice(OUTLETS.read);
+  return gauges.flatMap((one) => {
+    const { gauge, values: all } = one;
+    if (outlets.includes(one)) return [];
+    const values = daysOf(
+      all.filter(({ time }) => time >= from),
+      current.from,
+    );
+    const by = { baseline: isByFormer ? former : current, meters, noiseUntil };
+    return values.length === 0 ? [] : [compared({ gauge, values }, by)];
+  });
+}
+
+/** Each day with a reading of a pump that turned, and its first one. */
+function readDays({ gauges }: UsableReadings): readonly ReadDay[] {
+  const days = new Map<number, number>();
+  for (const { gauge, values } of gauges) {
+    if (gauge.valveClosed) continue;
+    for (const { day, time } of values) days.set(day, Math.min(time, days.get(day) ?? time));
+  }
+  return [...days].map(([day, time]) => ({ day, time })).toSorted((a, b) => a.time - b.time);
+}
+
+/** What could be read besides: of outlets the first few. */
+function unreadOf({ outlets }: MeteredLoop, series: readonly Compared[]): readonly Gauge[] {
+  const known = new Set(series.map(({ gauge }) => gaugeKey(gauge)));
+  return [
+    ...MEASURES.filter((measure) => measure !== 'outletFlow').map((measure) => gaugeOf(measure)),
+    { ...gaugeOf('head'), valveClosed: true },
+    ...outlets.slice(0, OUTLETS.unread).map(({ name }) => gaugeOf('outletFlow', name)),
+  ].filter((gauge) => !known.has(gaugeKey(gauge)));
+}

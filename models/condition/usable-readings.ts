@@ -1,0 +1,154 @@
+/** Sorts readings by what they can say, and holds each against what its setting should show. */
+import { median } from '../../curves/theil-sen.ts';
+import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
+import { type Gauge, gaugeKey, gaugeOf, isPressure } from '../readings/measure.ts';
+import { slipOf, type UnitSlip } from '../readings/slip.ts';
+import type { GaugeValue } from './day-values.ts';
+import type { MeteredLoop, Shown } from './metered-loop.ts';
+import type { Reading } from './reading.ts';
+
+/** Power of a stopped pump: up to so many standbys, or so much of what is predicted; its flow: less than such a share. */
+const STOPPED = { standbys: 1.5, power: 0.05, flow: 0.02 } as const;
+/** A head this share of the predicted shows that the pump turns: at no flow a valve is closed then. */
+const TURNING = 0.5;
+/** Values whose median a unit slip is held against, the nearest in time: a new unit for good is a step after half of them. */
+const NEAREST = 9;
+/** Residuals that lie closer together hold no mix-up: the smallest factor is over 3. */
+const LEAST_SLIP = 1;
+/** A pressure this share of the predicted head is large enough for its ratio to show a unit. */
+const LARGE_PRESSURE = 0.5;
+
+export interface SetAside extends UnitSlip {
+  readonly time: number;
+  readonly gauge: Gauge;
+}
+
+export interface UsableReadings {
+  readonly gauges: readonly { readonly gauge: Gauge; readonly values: readonly GaugeValue[] }[];
+  readonly setAside: readonly SetAside[];
+  /** Whether the latest reading of a pump that is set to run is of one that stands still. */
+  readonly isStopped: boolean;
+  readonly counts: Readonly<Record<'used' | 'stopped' | 'closedValve' | 'rareSetting', number>>;
+}
+
+/** Readings in the order of time; `dayOf` numbers the days of the site's calendar. */
+export function usableReadings(
+  loop: MeteredLoop,
+  readings: readonly Reading[],
+  dayOf: (time: number) => number,
+): UsableReadings {
+  const solved = settingsSolved(loop, readings);
+  const counts = { used: 0, stopped: 0, closedValve: 0, rareSetting: 0 };
+  const values = new Map<string, { readonly gauge: Gauge; readonly values: GaugeValue[] }>();
+  let isStopped = false;
+  for (const reading of readings) {
+    const shown = solved.get(reading.setting);
+    const sort = sortOf(loop, reading, shown);
+    counts[sort] += 1;
+    if (reading.setting > 0 && shown != null) isStopped = sort === 'stopped';
+    if (shown == null || sort === 'stopped') continue;
+    const stamp = { time: reading.time / MS_PER_DAY, day: dayOf(reading.time) };
+    const found = sort === 'used' ? openValues(loop, reading, shown) : closedValues(reading, shown);
+    for (const [gauge, value] of found) {
+      const known = values.get(gaugeKey(gauge)) ?? { gauge, values: [] };
+      values.set(gaugeKey(gauge), known);
+      known.values.push({ ...value, ...stamp });
+    }
+  }
+  const sorted = [...values.values()].map(({ gauge, values: own }) => withoutSlips(loop, gauge, own));
+  return {
+    gauges: sorted.map(({ gauge, kept }) => ({ gauge, values: kept })),
+    setAside: sorted.flatMap(({ setAside }) => setAside),
+    ...{ isStopped, counts },
+  };
+}
+
+/** What is shown at the settings read most often, as many as are solved in time. */
+function settingsSolved(
+  { settings, settingsMost, shownAt }: MeteredLoop,
+  readings: readonly Reading[],
+): ReadonlyMap<number, Shown | null> {
+  const counts = new Map<number, number>();
+  for (const { setting } of readings) {
+    const isOffered = setting >= settings.min && setting <= settings.max;
+    if (isOffered) counts.set(setting, (counts.get(setting) ?? 0) + 1);
+  }
+  const often = [...counts].toSorted(([, a], [, b]) => b - a).slice(0, settingsMost);
+  return new Map(often.map(([setting]) => [setting, shownAt(setting)]));
+}
+
+/** A pump that should not move water counts as stopped too. */
+function sortOf(
+  loop: MeteredLoop,
+  reading: Reading,
+  shown: Shown | null | undefined,
+): keyof UsableReadings['counts'] {
+  const { setting, power, head, suctionPressure, dischargePressure, outletFlows = {} } = reading;
+  if (setting === 0 || shown === null) return 'stopped';
+  if (shown === undefined) return 'rareSetting';
+  const rise =
+    ((dischargePressure ?? 0) - (suctionPressure ?? dischargePressure ?? 0)) / loop.pressurePerHead;
+  const flow = flowOf(loop, reading);
+  const isStill = flow !== undefined && flow < STOPPED.flow * shown.flow;
+  const turns = (head ?? rise) > TURNING * shown.head;
+  const least = Math.max(STOPPED.standbys * loop.standbyPower, STOPPED.power * shown.power);
+  if (isStill ? !turns : power !== undefined && power <= least) return 'stopped';
+  return isStill || Object.values(outletFlows).includes(0) ? 'closedValve' : 'used';
+}
+
+/** The total, else the sum of all outlets where each was read. */
+function flowOf({ outlets }: MeteredLoop, { flow, outletFlows = {} }: Reading): number | undefined {
+  const all = outlets.map(({ name }) => outletFlows[name]);
+  return flow ?? (all.every((one) => one !== undefined) ? all.reduce((sum, one) => sum + one, 0) : undefined);
+}
+
+type Value = Pick<GaugeValue, 'residual' | 'measured' | 'predicted'>;
+
+/** One value or none: what shows nothing at all has no logarithm. */
+const ratio = (gauge: Gauge, measured: number | undefined, predicted: number): readonly [Gauge, Value][] =>
+  measured !== undefined && measured > 0 && predicted > 0
+    ? [[gauge, { measured, predicted, residual: Math.log(measured / predicted) }]]
+    : [];
+
+/** The shutoff head, where the whole loop was closed and its head read. */
+const closedValues = ({ head, flow }: Reading, { shutoffHead }: Shown): readonly [Gauge, Value][] =>
+  flow === 0 ? ratio({ ...gaugeOf('head'), valveClosed: true }, head, shutoffHead) : [];
+
+const openValues = (loop: MeteredLoop, reading: Reading, shown: Shown): readonly [Gauge, Value][] => [
+  ...(['flow', 'power', 'head'] as const).flatMap((measure) =>
+    ratio(gaugeOf(measure), reading[measure], shown[measure]),
+  ),
+  ...(['suctionPressure', 'dischargePressure'] as const).flatMap((measure): [Gauge, Value][] => {
+    const [measured, predicted] = [reading[measure], shown[measure]];
+    if (measured === undefined || predicted === null) return [];
+    const residual = (measured - predicted) / (loop.pressurePerHead * shown.head);
+    return [[gaugeOf(measure), { measured, predicted, residual }]];
+  }),
+  ...loop.outlets.flatMap(({ name }, place) =>
+    ratio(gaugeOf('outletFlow', name), reading.outletFlows?.[name], shown.outletFlows[place] ?? 0),
+  ),
+];
+
+/** Sets aside single values that differ from their neighbours by the factor of a unit. */
+function withoutSlips(loop: MeteredLoop, gauge: Gauge, values: readonly GaugeValue[]) {
+  const setAside: SetAside[] = [];
+  const [least, most] = values.reduce(
+    ([low, high], { residual }) => [Math.min(low, residual), Math.max(high, residual)],
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
+  if (most - least < LEAST_SLIP) return { gauge, kept: values, setAside };
+  const perHead = loop.pressurePerHead * (loop.shownAt(loop.setting)?.head ?? Number.NaN);
+  const ratioOf = ({ residual, predicted }: GaugeValue, level: number): number => {
+    if (!isPressure(gauge.measure)) return Math.exp(residual - level);
+    const share = predicted / perHead;
+    return Math.abs(share) < LARGE_PRESSURE ? 1 : 1 + (residual - level) / share;
+  };
+  const kept = values.filter((value, i) => {
+    const from = Math.max(0, Math.min(i - (NEAREST - 1) / 2, values.length - NEAREST));
+    const level = median(values.slice(from, from + NEAREST).map(({ residual }) => residual));
+    const found = slipOf(gauge.measure, ratioOf(value, level));
+    if (found !== null) setAside.push({ ...found, gauge, time: value.time });
+    return found === null;
+  });
+  return { gauge, kept, setAside };
+}
