@@ -7,6 +7,7 @@ import type { LoopModel } from '../loop-model.ts';
 import type { PumpModel } from '../pump-model.ts';
 import { accuracyOf, type Meter, scatterAssumed } from '../readings/measure.ts';
 import { solving, type Unsolved } from '../solve-failure.ts';
+import { chosenRows } from './chosen-rows.ts';
 import { type Accuracies, weighedRows } from './covariance.ts';
 import { attemptsFor, determined, type NotIdentifiable } from './determined.ts';
 import { AS_ENTERED, type Factors } from './factors.ts';
@@ -16,12 +17,11 @@ import {
   type SettledParameter,
   settledParameters,
 } from './helpful-readings.ts';
-import { informativeRows } from './informative-rows.ts';
-import type { Gauge, Row, Station } from './measured-rows.ts';
 import { type MeasuredSpeeds, measuredSpeeds } from './measured-speeds.ts';
 import { type Misfit, misfitsOf, type Refusal, refusalOf } from './misfits.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
 import { scaleOf } from './robust-fit.ts';
+import type { Gauge, Row, Station } from './row-collector.ts';
 import {
   type SmallestMargin,
   smallestMargin,
@@ -84,7 +84,7 @@ export const calibrateLoop = (question: CalibrationQuestion): Result<LoopCalibra
 
 function calibrated({ installation, rows: all, meters, setting }: CalibrationQuestion): LoopCalibration {
   const { loop, pump } = installation;
-  const rows = informativeRows(all, loop.network?.branches.length ?? 1);
+  const rows = chosenRows(all, loop.network?.branches.length ?? 1);
   const predict = prediction(installation);
   const accuracies = accuraciesOf(meters);
   const withStaticHead = hasStaticHead(loop);

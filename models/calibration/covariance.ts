@@ -5,8 +5,8 @@ import { studentT95Both } from '../../curves/student-t.ts';
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
 import { SCATTER_ASSUMED } from '../readings/measure.ts';
 import { type Factors, factorOf, type ParameterName } from './factors.ts';
-import type { Gauge, Row } from './measured-rows.ts';
 import { type RobustFit, scaleOf } from './robust-fit.ts';
+import type { Gauge, Row } from './row-collector.ts';
 
 /** A row as far as errors go: the sums of its weights and of their squares. */
 export interface WeighedRow extends Gauge, Pick<Row, 'meter'> {

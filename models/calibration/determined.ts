@@ -10,9 +10,9 @@ import {
   weighedRows,
 } from './covariance.ts';
 import { type FactorName, type Factors, factorOf, type ParameterName } from './factors.ts';
-import type { Gauge, Row } from './measured-rows.ts';
 import type { Prediction } from './prediction.ts';
 import { type RobustFit, robustFit } from './robust-fit.ts';
+import type { Gauge, Row } from './row-collector.ts';
 
 /** Largest condition number of the scaled Jacobian, largest standard error, and largest half-width over the factor, of separate factors. */
 export const SEPARATE = { conditionNumber: 1e3, standardError: 0.25, halfWidth: 0.3 } as const;

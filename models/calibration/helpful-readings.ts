@@ -5,9 +5,9 @@ import { gridSize, settingAt } from '../settings-grid.ts';
 import { type Accuracies, type Covariance, errorsOf, type WeighedRow } from './covariance.ts';
 import { attemptsFor, determinedBy } from './determined.ts';
 import { type Factors, factorOf, type ParameterName } from './factors.ts';
-import type { Gauge } from './measured-rows.ts';
 import type { Installation, Prediction } from './prediction.ts';
 import { slopesAt } from './robust-fit.ts';
+import type { Gauge } from './row-collector.ts';
 import { type SmallestMargin, type Uncertainty, uncertaintyOf } from './smallest-margin.ts';
 
 export interface SettledParameter {

@@ -3,7 +3,7 @@
 import { buildSpeedMap, speedRatioAt } from '../../curves/speed-map.ts';
 import { median } from '../../curves/theil-sen.ts';
 import type { PumpModel } from '../pump-model.ts';
-import type { Gauge, Row } from './measured-rows.ts';
+import type { Gauge, Row } from './row-collector.ts';
 
 export interface MeasuredSpeed {
   readonly setting: number;

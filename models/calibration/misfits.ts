@@ -3,8 +3,8 @@ import { DEVIATE_95 } from '../../curves/theil-sen.ts';
 import { type Slip, slipOf } from '../readings/slip.ts';
 import { errorsOf } from './covariance.ts';
 import type { Determined } from './determined.ts';
-import type { Gauge, Measure } from './measured-rows.ts';
 import { type FittedRow, scaleOf } from './robust-fit.ts';
+import type { Gauge, Measure } from './row-collector.ts';
 
 /** A reading off by more than both does not fit: such a share, so many scales. */
 const MISFIT = { share: 0.15, scales: 5 } as const;

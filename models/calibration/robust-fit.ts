@@ -4,8 +4,8 @@ import { failed, type Result, success } from '../../curves/result.ts';
 import { median } from '../../curves/theil-sen.ts';
 import { SCATTER_ASSUMED, scatterAssumed } from '../readings/measure.ts';
 import { type Factors, factorOf, factorsOf, type ParameterName } from './factors.ts';
-import type { Measure, Row } from './measured-rows.ts';
 import type { Prediction } from './prediction.ts';
+import type { Measure, Row } from './row-collector.ts';
 
 /** Tukey's biweight: values beyond so many scales weigh nothing; 95 % efficient on normal errors. */
 const BIWEIGHT = 4.685;

@@ -2,9 +2,9 @@
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
 import { type Covariance, errorAlong, timesGradient } from './covariance.ts';
 import { type Factors, factorOf } from './factors.ts';
-import type { Gauge } from './measured-rows.ts';
 import type { Installation, Prediction } from './prediction.ts';
 import { slopesAt } from './robust-fit.ts';
+import type { Gauge } from './row-collector.ts';
 
 export interface SmallestMargin {
   /** Null where no outlet requires a flow: then it is the total flow that is uncertain. */

@@ -4,7 +4,7 @@ import {
   type LoopCalibration,
   stationFor,
 } from '../../../models/calibration/calibrate-loop.ts';
-import { rowCollector } from '../../../models/calibration/measured-rows.ts';
+import { rowCollector } from '../../../models/calibration/row-collector.ts';
 import type { Reading } from '../../../models/condition/reading.ts';
 import type { Loop } from '../../../models/loop.ts';
 import type { Pump } from '../../../models/pump.ts';

@@ -1,7 +1,7 @@
 /** Readings brought together into rows, and which rows are computed. */
 import { describe, expect, it } from 'vitest';
-import { informativeRows } from '../../../models/calibration/informative-rows.ts';
-import { ROWS_MAX, type Row, rowCollector, type Station } from '../../../models/calibration/measured-rows.ts';
+import { chosenRows } from '../../../models/calibration/chosen-rows.ts';
+import { ROWS_MAX, type Row, rowCollector, type Station } from '../../../models/calibration/row-collector.ts';
 import type { Reading } from '../../../models/condition/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 
@@ -140,11 +140,11 @@ describe('the rows that are computed', () => {
   );
 
   it('are all of them for a loop of a few branches', () => {
-    expect(informativeRows(many, 5)).toEqual(many);
+    expect(chosenRows(many, 5)).toEqual(many);
   });
 
   it('are those read most often for a loop of very many', () => {
-    const kept = informativeRows(many, 2_000);
+    const kept = chosenRows(many, 2_000);
     expect(kept.map(({ values }) => values.length)).toEqual([40, 39, 38, 37]);
   });
 
@@ -152,7 +152,7 @@ describe('the rows that are computed', () => {
     const still = row({ measure: 'head', zeroFlow: true });
     const shut = row({ setting: 31.5, shut: ['far'] });
     const head = row({ setting: 32.5, measure: 'head' });
-    const kept = informativeRows([...many, still, shut, head], 2_000);
+    const kept = chosenRows([...many, still, shut, head], 2_000);
     expect(kept.slice(0, 3)).toEqual([still, shut, head]);
     expect(kept).toHaveLength(5);
   });

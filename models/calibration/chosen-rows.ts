@@ -1,11 +1,11 @@
 /** Picks as many rows as are computed within a bound, those that say most first. */
-import type { Row } from './measured-rows.ts';
+import type { Row } from './row-collector.ts';
 
 /** Duties are solved for every place, and each takes about as long as this and the branches of the loop: some seconds in all. */
 const WORK = { most: 10_000, duty: 40 } as const;
 
 /** Places, each a setting of one state of the valves: closed outlets first, then heads, then those read most often. */
-export function informativeRows(rows: readonly Row[], branches: number): readonly Row[] {
+export function chosenRows(rows: readonly Row[], branches: number): readonly Row[] {
   const most = Math.max(1, Math.floor(WORK.most / (WORK.duty + branches)));
   const places = new Map<string, Row[]>();
   for (const row of rows) {
