@@ -4,12 +4,12 @@ import { loopbackOnly } from './access/loopback.ts';
 import { accessLog } from './http/access-log.ts';
 import type { Api, AppDependencies, RequestVariables } from './http/api.ts';
 import { answerFault, answerNotFound, refuseOtherMethods } from './http/fallbacks.ts';
+import { problemSchema } from './http/problem-schema.ts';
 import { requestId } from './http/request-id.ts';
 import { securityHeaders } from './http/security-headers.ts';
 import { urlLimit } from './http/url-limit.ts';
 import { wellFormedPath } from './http/well-formed-path.ts';
-import { problemSchema } from './openapi/problem-schema.ts';
-import { mountRoutes } from './routes/all.ts';
+import { mountRoutes } from './routes.ts';
 
 export type { AppDependencies } from './http/api.ts';
 

@@ -3,11 +3,11 @@ import type { Logger } from 'pino';
 import { v7 as newId } from 'uuid';
 import { readEnvironment } from './environment.ts';
 import type { AppDependencies } from './http/api.ts';
-import type { RunningServer } from './server.ts';
+import { makeLogger } from './log.ts';
 import { startService } from './service.ts';
+import { stopOnSignal } from './stop-on-signal.ts';
+import { workerPool } from './threads/worker-pool.ts';
 import { VERSION } from './version.ts';
-import { makeLogger } from './watch/log.ts';
-import { type HeavyWork, workerPool } from './work/heavy-work.ts';
 
 interface App {
   readonly fetch: (request: Request, env: object) => Response | Promise<Response>;
@@ -30,25 +30,6 @@ function exitOnUncaught(logger: Logger): void {
   process.on('unhandledRejection', exit);
 }
 
-interface Running {
-  readonly service: RunningServer;
-  readonly heavyWork: HeavyWork;
-  readonly logger: Logger;
-}
-
-/** At the first signal; a second one, no longer listened to, ends the process at once. */
-function stopOnSignal({ service, heavyWork, logger }: Running): void {
-  const stop = async (signal: NodeJS.Signals) => {
-    process.removeAllListeners('SIGTERM').removeAllListeners('SIGINT');
-    logger.info({ signal }, 'stopping');
-    await service.stop();
-    await heavyWork.close();
-    logger.info('stopped');
-    process.exit(0);
-  };
-  process.on('SIGTERM', stop).on('SIGINT', stop);
-}
-
 /** Exits with 1 and one line on standard error when it cannot start, and with 0 after SIGTERM or SIGINT. */
 export async function run(buildApp: (deps: AppDependencies) => App): Promise<void> {
   const environment = readEnvironment(process.env);
@@ -63,6 +44,11 @@ export async function run(buildApp: (deps: AppDependencies) => App): Promise<voi
       buildApp({ store, clock, newId: () => newId(), logger, heavyWork, version: VERSION }).fetch,
   });
   if (!service.ok) return refuse(service.failure.reason);
-  stopOnSignal({ service: service.value, heavyWork, logger });
+  stopOnSignal(async (signal) => {
+    logger.info({ signal }, 'stopping');
+    await service.value.stop();
+    await heavyWork.close();
+    logger.info('stopped');
+  });
   logger.info({ url: service.value.url, version: VERSION }, 'listening');
 }

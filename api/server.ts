@@ -15,8 +15,8 @@ const LIMITS = {
   connectionsCheckingInterval: 5_000,
 } as const;
 
-/** How long requests under way may take to finish when the service stops. */
-const STOP_TIMEOUT_MS = 10_000;
+/** How long requests under way may take to finish when the service stops; the process as a whole has 9 s. */
+const STOP_TIMEOUT_MS = 7_000;
 
 /** How often a stopping service hangs up on connections that have become idle. */
 const HANG_UP_EVERY_MS = 50;

@@ -1,8 +1,9 @@
 /** The whole service, from environment to listening. */
 import { failed, type Result, success } from '../curves/result.ts';
 import type { Environment } from './environment.ts';
+import { defaultSite } from './records/site/kind.ts';
 import { type RunningServer, startServer } from './server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from './store/default-site.ts';
+import { DEFAULT_SITE_ID } from './store/default-site.ts';
 import { type OpenFailure, openSqliteStore } from './store/sqlite.ts';
 import type { Store } from './store/store.ts';
 import { StoreFault } from './store/store-fault.ts';

@@ -1,6 +1,5 @@
 /** The root of a function of one variable inside a bracket. */
 import { failed, type Result, success } from './result.ts';
-import { type Evaluation, interpolatedStep, newtonStep } from './root-step.ts';
 
 export interface Root {
   readonly root: number;
@@ -24,6 +23,12 @@ export interface RootQuestion {
   readonly highValue?: number | undefined;
   /** Where to look first. */
   readonly guess?: number | undefined;
+}
+
+interface Evaluation {
+  readonly x: number;
+  readonly value: number;
+  readonly slope?: number | undefined;
 }
 
 export const ROOT_ITERATIONS = 200;
@@ -97,6 +102,42 @@ function firstPlace(
   if (inside(guess)) return guess;
   const chord = low + ((high - low) * lowEnd.value) / (lowEnd.value - highEnd.value);
   return inside(chord) ? chord : low + (high - low) / 2;
+}
+
+/** Newton's step -f/f'; undefined without a slope that is finite and not 0. */
+function newtonStep({ value, slope }: Evaluation): number | undefined {
+  const step = slope === undefined ? Number.NaN : -value / slope;
+  return Number.isFinite(step) && slope !== 0 ? step : undefined;
+}
+
+/**
+ * The step from `newest` towards `opposite`, which lies across the root: inverse quadratic interpolation through these
+ * and `previous` where Chandrupatla's test trusts it, else half of the bracket; at least `tolerance` from either end.
+ *
+ * Source: Chandrupatla (1997), A new hybrid quadratic/bisection algorithm, Adv. Eng. Software 28, 145-149.
+ */
+function interpolatedStep({
+  newest,
+  opposite,
+  previous,
+  tolerance,
+}: {
+  readonly newest: Evaluation;
+  readonly opposite: Evaluation;
+  readonly previous: Evaluation;
+  readonly tolerance: number;
+}): number {
+  const [a, b, c] = [newest, opposite, previous];
+  const span = b.x - a.x;
+  const xi = (a.x - b.x) / (c.x - b.x);
+  const phi = (a.value - b.value) / (c.value - b.value);
+  if (!(phi ** 2 < xi && (1 - phi) ** 2 < 1 - xi)) return span / 2;
+  const share =
+    (a.value / (b.value - a.value)) * (c.value / (b.value - c.value)) +
+    ((c.x - a.x) / span) * (a.value / (c.value - a.value)) * (b.value / (c.value - b.value));
+  if (!Number.isFinite(share)) return span / 2;
+  const least = Math.min(0.5, tolerance / Math.abs(span));
+  return span * Math.min(1 - least, Math.max(least, share));
 }
 
 /** The step itself when it lands inside the bracket and converges, else half of the bracket. */

@@ -1,4 +1,5 @@
 /** The true speed of a pump at a setting of its controller. */
+import { PERCENT } from './percent.ts';
 import { failed, type Result, success } from './result.ts';
 
 /** Pairs of setting [%] and true speed [% of full], strictly rising in both. Made by `buildSpeedMap` alone. */
@@ -16,7 +17,6 @@ export type SpeedMapFailure =
       readonly needed: number;
     };
 
-const PERCENT = 100;
 const IDENTITY: SpeedMap = { settings: [0, PERCENT], speeds: [0, PERCENT] };
 
 /**

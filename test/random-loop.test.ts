@@ -1,6 +1,6 @@
 /** What the invented cases are like. */
 import { describe, expect, it } from 'vitest';
-import type { Branch, Outlet } from '../models/loop.ts';
+import type { Branch, Outlet } from '../models/loop/loop.ts';
 import { mulberry32 } from './random/draw.ts';
 import { randomCase } from './random-loop.ts';
 

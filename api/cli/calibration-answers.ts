@@ -1,5 +1,5 @@
 /** The answers about calibrations that the document shows. */
-import { example } from '../openapi/examples.ts';
+import { example } from '../http/examples.ts';
 
 type Ask = (path: string, init?: RequestInit) => Promise<Record<string, unknown>>;
 

@@ -2,11 +2,12 @@
 import { v7 as newId } from 'uuid';
 import { buildApp } from '../app.ts';
 import { readEnvironment } from '../environment.ts';
+import { makeLogger } from '../log.ts';
 import type { RunningServer } from '../server.ts';
 import { startService } from '../service.ts';
+import { stopOnSignal } from '../stop-on-signal.ts';
+import { workerPool } from '../threads/worker-pool.ts';
 import { VERSION } from '../version.ts';
-import { makeLogger } from '../watch/log.ts';
-import { workerPool } from '../work/heavy-work.ts';
 import { serviceAt } from './demo/call.ts';
 import { dutyView, recommendationLines, recommendationView } from './demo/show.ts';
 import { comparisonLines, comparisonView } from './demo/show-comparison.ts';
@@ -73,9 +74,5 @@ if (once) await service.stop();
 else {
   say();
   say(`The service listens on ${service.url} (try ${service.url}/v1/loops); Ctrl-C ends it.`);
-  const stop = async () => {
-    await service.stop();
-    process.exit(0);
-  };
-  process.once('SIGTERM', stop).once('SIGINT', stop);
+  stopOnSignal(service.stop);
 }

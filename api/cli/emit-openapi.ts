@@ -2,14 +2,15 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { buildApi } from '../app.ts';
+import { openApiDocument } from '../features/docs/document.ts';
 import type { Api } from '../http/api.ts';
-import { openApiDocument } from '../openapi/document.ts';
-import { packageFolder } from '../openapi/examples.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../store/default-site.ts';
+import { packageFolder } from '../http/examples.ts';
+import { makeLogger } from '../log.ts';
+import { defaultSite } from '../records/site/kind.ts';
+import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import { openSqliteStore } from '../store/sqlite.ts';
+import { inlineWork } from '../threads/same-thread.ts';
 import { VERSION } from '../version.ts';
-import { makeLogger } from '../watch/log.ts';
-import { inlineWork } from '../work/inline-work.ts';
 import { exampleAnswers } from './example-answers.ts';
 
 /** So that a file changes only when what it says changes. */

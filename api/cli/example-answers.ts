@@ -1,5 +1,5 @@
 /** The answers that the document shows, asked of the service itself about the demo's flume. */
-import { example } from '../openapi/examples.ts';
+import { example } from '../http/examples.ts';
 import { calibrationAnswers } from './calibration-answers.ts';
 import { maintenanceAnswers } from './maintenance-answers.ts';
 import { readingAnswers } from './reading-answers.ts';

@@ -2,7 +2,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Logger } from 'pino';
 import type { Store } from '../store/store.ts';
-import type { HeavyWork } from '../work/heavy-work.ts';
+import type { HeavyWork } from '../threads/worker-pool.ts';
 
 /** All that the application takes from outside. It opens nothing, listens to nothing, reads no clock of its own. */
 export interface AppDependencies {

@@ -2,7 +2,7 @@
 import { unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
-import { plainDecimal } from './plain-decimal.ts';
+import { plainDecimal } from '../wording/plain-decimal.ts';
 
 export type Cell = string | number | boolean | null | undefined;
 

@@ -2,7 +2,6 @@
 import type { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { failed, type Result, success } from '../../curves/result.ts';
-import { documentRoute } from '../openapi/document-route.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import { perContext } from '../units/per-context.ts';
 import { schemaContext } from '../units/schema-context.ts';
@@ -10,6 +9,7 @@ import type { Answer, MediaType, Validator } from './answer-form.ts';
 import { answerProblem } from './answer-problem.ts';
 import type { Api, RequestVariables } from './api.ts';
 import { type CommonQuery, commonQuery } from './common-query.ts';
+import { documentRoute } from './document-route.ts';
 import { derivedEtag, expectedVersion, matchesAny, versionEtag } from './etag.ts';
 import { queryErrors } from './issue-errors.ts';
 import { type Parameters, parseQuery } from './parse-query.ts';

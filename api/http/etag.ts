@@ -1,7 +1,7 @@
 /** Entity tags and the conditions of a request on them (RFC 9110). */
 import { createHash } from 'node:crypto';
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { ExpectedVersion } from '../store/stored.ts';
+import type { ExpectedVersion } from '../store/versions.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { type Problem, problem } from './problem.ts';
 

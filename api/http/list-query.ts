@@ -1,8 +1,8 @@
 /** The query parameters of a list. */
 import { z } from '@hono/zod-openapi';
-import { queryWhole } from '../schemas/query-field.ts';
-import { nameField } from '../schemas/text-field.ts';
-import type { Page } from '../store/stored.ts';
+import { queryWhole } from '../fields/query-field.ts';
+import { nameField } from '../fields/text-field.ts';
+import type { Page } from '../store/versions.ts';
 import { described } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { decodeCursor, encodeCursor, PAGE_LIMIT_DEFAULT, PAGE_LIMIT_MAX } from './paging.ts';

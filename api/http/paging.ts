@@ -1,5 +1,5 @@
 /** Pages of a list: the cursor that leads from one to the next. */
-import type { PageStart } from '../store/stored.ts';
+import type { PageStart } from '../store/versions.ts';
 
 export const PAGE_LIMIT_DEFAULT = 50;
 export const PAGE_LIMIT_MAX = 200;

@@ -1,7 +1,7 @@
 /** One value of an answer as plain text. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { plainDecimal } from '../wording/plain-decimal.ts';
 import { toPointer, valueAt } from './json-pointer.ts';
-import { plainDecimal } from './plain-decimal.ts';
 import { invalidRequest, type Problem, problem } from './problem.ts';
 
 function summaryOf(answer: unknown): string | undefined {

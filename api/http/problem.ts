@@ -49,3 +49,7 @@ export function invalidRequest(errors: readonly ProblemError[]): Problem {
   }
   return problem('invalid-request', detail, { errors });
 }
+
+/** Where a request states something: in its body or in its query. */
+
+export type Place = { readonly pointer: string } | { readonly parameter: string };

@@ -1,7 +1,7 @@
 /** A route as data: what it takes, what it answers, what its handler is given. */
 import { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
-import type { ExpectedVersion } from '../store/stored.ts';
+import type { ExpectedVersion } from '../store/versions.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { Answer, AnswerForm } from './answer-form.ts';

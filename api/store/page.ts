@@ -1,5 +1,5 @@
 /** A page cut from the rows read for it. */
-import type { Page } from './stored.ts';
+import type { Page } from './versions.ts';
 
 /** One row past the limit is read, to know whether more follow. */
 export const rowsToRead = (limit: number): number => limit + 1;

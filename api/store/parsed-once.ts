@@ -1,6 +1,6 @@
 /** Records made of rows, each made once for as long as its row stays the same. */
 import { LRUCache } from 'lru-cache';
-import type { RowCommon } from './schema.ts';
+import type { RowCommon } from './tables.ts';
 
 /** Characters of all rows kept, about: those of some thousands of pumps. */
 const KEPT_CHARACTERS = 16_000_000;

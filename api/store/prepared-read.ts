@@ -1,6 +1,6 @@
 /** Reads whose text is made once: making it takes longer than running it. */
 import type { Compilable, CompiledQuery, Kysely } from 'kysely';
-import type { Tables } from './schema.ts';
+import type { Tables } from './tables.ts';
 
 /** Lists longer than this are rare enough to have their text made each time. */
 const KEPT_LENGTHS = 50;

@@ -1,7 +1,7 @@
 /** A store that remembers the records it read, for a process that alone writes to its database. */
 import { LRUCache } from 'lru-cache';
 import type { Store } from './store.ts';
-import type { RecordKey } from './stored.ts';
+import type { RecordKey } from './versions.ts';
 
 const KEPT_RECORDS = 1_000;
 

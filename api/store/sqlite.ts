@@ -4,12 +4,12 @@ import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import { failed, type Result, success } from '../../curves/result.ts';
-import { kyselyStore } from './kysely-store.ts';
 import { migrate, type SchemaNewer } from './migrate.ts';
+import { kyselyStore } from './open-kinds.ts';
 import { rememberingStore } from './remembering-store.ts';
-import type { Tables } from './schema.ts';
 import { withTranslatedErrors } from './sqlite-errors.ts';
 import type { Store } from './store.ts';
+import type { Tables } from './tables.ts';
 
 /** How long an opening waits for a process that is just letting go of the file. */
 const BUSY_TIMEOUT_MS = 2_000;

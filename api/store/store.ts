@@ -1,19 +1,20 @@
 /** What the service asks of its storage, the same on every database. */
-import type { Loop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpFit } from '../../models/pump-model.ts';
-import type { Schedule } from '../../models/schedule/schedule.ts';
-import type { Tariff } from '../../models/tariff/tariff.ts';
-import type { CalibrationStore } from './calibration-contract.ts';
-import type { CompletionStore } from './completion-contract.ts';
-import type { MaintenanceTaskStore } from './maintenance-task-contract.ts';
-import type { ReadingStore } from './reading-contract.ts';
-import type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
-import type { SiteContentsStore } from './site-contents-contract.ts';
+import type { CalibrationStore } from '../features/calibration/contract.ts';
+import type { ComparisonStore } from '../features/comparison/contract.ts';
+import type { SiteContentsStore } from '../features/site-copy/contract.ts';
+import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
+import type { UpgradePlanStore } from '../features/upgrade-plan/contract.ts';
+import type { CompletionStore } from '../records/completion/contract.ts';
+import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
+import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
+import type { ReadingStore } from '../records/reading/contract.ts';
+import type { SchedulePut, ScheduleRecord, SetpointVersions } from '../records/schedule/kind.ts';
+import type { Site, SiteRecord, SiteReplacement } from '../records/site/kind.ts';
+import type { NewTariff, TariffRecord, TariffReplacement } from '../records/tariff/kind.ts';
+import type { MaintenanceTaskStore } from '../records/task/contract.ts';
 import type {
   Deleted,
   Deletion,
-  ExpectedVersion,
   Inserted,
   InUse,
   Missing,
@@ -24,82 +25,8 @@ import type {
   Stale,
   UnknownPump,
   UnknownTariff,
-} from './stored.ts';
-import type { SummaryReads } from './summary-reads-contract.ts';
+} from './versions.ts';
 
-export type { LoopRecord, PumpRecord, ScheduleRecord, Site, SiteRecord, TariffRecord } from './records.ts';
-
-import type { ComparisonStore } from './comparison-contract.ts';
-import type { UpgradePlanStore } from './upgrade-plan-contract.ts';
-
-export interface NewPump extends RecordKey {
-  readonly document: Pump;
-  readonly fit: PumpFit;
-  readonly now: number;
-}
-
-/** The installed pump is taken from `document.installed`. */
-export interface NewLoop extends RecordKey {
-  readonly document: Loop;
-  readonly now: number;
-}
-
-export interface LoopPageRequest extends PageRequest {
-  /** Only loops that have this pump installed. */
-  readonly installedPump?: string | undefined;
-}
-
-export interface PumpReplacement extends NewPump {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-export interface LoopReplacement extends NewLoop {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-export interface NewTariff extends RecordKey {
-  readonly document: Tariff;
-  readonly now: number;
-}
-
-export interface TariffReplacement extends NewTariff {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-/** `none`: there is none yet. */
-export interface SchedulePut extends RecordKey {
-  readonly document: Schedule;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion | 'none';
-}
-
-/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
-export interface SetpointVersions {
-  readonly site: number;
-  readonly loop: number;
-  readonly pumpId: string | null;
-  readonly pump: number | null;
-  readonly schedule: number | null;
-  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
-  readonly scheduleCreatedAt: number | null;
-  /** That of the schedule, else that of the site. */
-  readonly tariffId: string | null;
-  readonly tariff: number | null;
-}
-
-export interface SiteReplacement {
-  readonly siteId: string;
-  readonly document: Site;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion;
-}
-
-/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
-export type AllPumps =
-  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
-  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
-
-export const ALL_PUMPS_LIMIT = 10_000;
 /**
  * Every operation acts inside one site, and every write is durable when its promise resolves.
  * Expected outcomes are values; a full disk, a lost database or corrupt data throws a `StoreFault`.

@@ -1,8 +1,8 @@
 /** Why a write that names a version met no row. */
 import type { Kysely } from 'kysely';
-import { isRecord } from './conditions.ts';
-import type { Tables } from './schema.ts';
-import type { Missing, RecordKey, Stale } from './stored.ts';
+import type { Tables } from './tables.ts';
+import type { Missing, RecordKey, Stale } from './versions.ts';
+import { isRecord } from './where-clauses.ts';
 
 /** Asked after the compare-and-set, so it explains the refusal and decides nothing. */
 export async function staleOrMissing(

@@ -1,6 +1,6 @@
 /** A quantity written as text, such as `1500 gal/h` or `1-1/2 in`. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { GRAVITY } from '../../models/gravity.ts';
+import { GRAVITY } from '../../models/physics/gravity.ts';
 import { toInside } from './scale.ts';
 import { acceptedUnits, type Quantity, quantityUnits } from './table.ts';
 

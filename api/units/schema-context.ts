@@ -1,5 +1,5 @@
 /** What a schema must know to read and write numbers. */
-import { waterProperties } from '../../models/water.ts';
+import { waterProperties } from '../../models/physics/water.ts';
 import type { UnitSystem } from './unit-system.ts';
 
 export interface SchemaContext {

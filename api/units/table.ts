@@ -1,23 +1,24 @@
 /** The closed table of units: what is not here is refused. */
+
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../models/calendar/time-factors.ts';
+import { GRAVITY } from '../../models/physics/gravity.ts';
+import { BAR, INCH } from '../../models/physics/unit-factors.ts';
 import type { Scale } from './scale.ts';
 
 // Exact by definition: international inch and pound of 1959, US gallon of 231 cubic inches, standard gravity.
-const INCH = 0.0254;
 const FOOT = 0.3048;
 const LITRE = 0.001;
 const GALLON = 231 * INCH ** 3;
-const MINUTE = 60;
-const HOUR = 3600;
-const POUND_FORCE = 0.45359237 * 9.80665;
+const POUND_FORCE = 0.45359237 * GRAVITY;
 
 const FLOW = {
-  'L/h': { factor: LITRE / HOUR },
-  'gal/h': { factor: GALLON / HOUR },
-  'L/min': { factor: LITRE / MINUTE },
+  'L/h': { factor: LITRE / SECONDS_PER_HOUR },
+  'gal/h': { factor: GALLON / SECONDS_PER_HOUR },
+  'L/min': { factor: LITRE / SECONDS_PER_MINUTE },
   'L/s': { factor: LITRE },
-  'm3/h': { factor: 1 / HOUR },
+  'm3/h': { factor: 1 / SECONDS_PER_HOUR },
   'm3/s': { factor: 1 },
-  'gal/min': { factor: GALLON / MINUTE },
+  'gal/min': { factor: GALLON / SECONDS_PER_MINUTE },
 } as const satisfies Record<string, Scale>;
 
 const LENGTH = {
@@ -36,7 +37,7 @@ const PRESSURE = {
   kPa: { factor: 1000 },
   psi: { factor: POUND_FORCE / INCH ** 2 },
   Pa: { factor: 1 },
-  bar: { factor: 1e5 },
+  bar: { factor: BAR },
 } as const satisfies Record<string, Scale>;
 
 interface QuantityUnits {

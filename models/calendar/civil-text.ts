@@ -1,9 +1,10 @@
 /** Dates and times of day as ISO 8601 texts. */
+
 import { type CivilDate, civilDate, dayNumber } from './civil-day.ts';
+import { MINUTES_PER_HOUR } from './time-factors.ts';
 
 const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const TIME = /^([01]\d|2[0-3]):([0-5]\d)$/;
-const MINUTES_PER_HOUR = 60;
 
 const padded = (value: number, length: number): string => String(value).padStart(length, '0');
 

@@ -1,4 +1,5 @@
 /** Days of the week, and holidays, which count as none of them. */
+import { DAYS_PER_WEEK } from './time-factors.ts';
 
 export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
 export const DAY_KINDS = [...WEEKDAYS, 'holiday'] as const;
@@ -7,7 +8,6 @@ export type DayKind = (typeof DAY_KINDS)[number];
 
 /** 1970-01-01, day 0, was a Thursday. */
 const WEEKDAY_OF_EPOCH = 3;
-const DAYS_PER_WEEK = 7;
 
 /** Place in `DAY_KINDS` of a day number; a day of the holidays is a holiday whatever its weekday. */
 export function dayKindIndex(number: number, holidays: ReadonlySet<number>): number {

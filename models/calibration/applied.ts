@@ -1,9 +1,10 @@
 /** A calibration in use: what is computed on a loop and its pump rests on it from then on. */
-import type { CalibratedAssurance } from '../doubt/assurance.ts';
-import type { Loop } from '../loop.ts';
-import type { PumpFit } from '../pump-model.ts';
-import { calibratedFit } from './calibrated-fit.ts';
-import type { Factors } from './factors.ts';
+
+import type { Loop } from '../loop/loop.ts';
+import type { CalibratedAssurance } from '../pump/calibrated-fit.ts';
+import { calibratedFit } from '../pump/calibrated-fit.ts';
+import type { Factors } from '../pump/factors.ts';
+import type { PumpFit } from '../pump/pump-model.ts';
 import type { SettledParameter } from './next-readings.ts';
 
 /** Plain JSON. Times in ms since 1970-01-01T00:00Z. */

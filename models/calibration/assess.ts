@@ -2,8 +2,8 @@
 import { type Indistinct, inverseInformation } from '../../curves/inverse-information.ts';
 import { type Result, success } from '../../curves/result.ts';
 import { studentT95Both } from '../../curves/student-t.ts';
-import { type Factors, factorOf, type ParameterName } from './factors.ts';
-import type { Measured } from './measured.ts';
+import { type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
+import type { Measured } from './measured-rows.ts';
 import { ASSUMED_DEGREES, ASSUMED_VARIANCES, type Degrees, noiseOf, type Variances } from './noise.ts';
 
 /** A row with ln(mean/predicted) and d ln(predicted)/d factor. */

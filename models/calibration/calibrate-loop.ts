@@ -1,16 +1,16 @@
 /** Calibrates a loop: what readings say about its friction, and about the head and power of its pump. */
 
 import type { Result } from '../../curves/result.ts';
-import { lacksGauges } from '../condition/gauges.ts';
-import { hasStaticHead } from '../has-static-head.ts';
-import type { LoopModel } from '../loop-model.ts';
-import type { PumpModel } from '../pump-model.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { hasStaticHead } from '../network/has-static-head.ts';
+import { solving, type Unsolved } from '../network/solve-failure.ts';
+import { AS_ENTERED, type Factors } from '../pump/factors.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { lacksGauges } from '../readings/gauges.ts';
 import { accuracyOf, type Meter, scatterAssumed } from '../readings/measure.ts';
-import { solving, type Unsolved } from '../solve-failure.ts';
 import { chosenRows } from './chosen-rows.ts';
 import { type Accuracies, weighedRows } from './covariance.ts';
 import { attemptsFor, determined, type NotIdentifiable } from './determined.ts';
-import { AS_ENTERED, type Factors } from './factors.ts';
 import {
   type HelpfulReading,
   helpfulReadings,
@@ -67,8 +67,8 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
   density: loop.water.density,
   outlets: loop.system.outlets.map(({ name }) => name),
   knowsPipework: loop.network !== null,
-  settings: pump.pump.settings,
-  gauges: loop.loop.gauges,
+  settings: pump.entered.settings,
+  gauges: loop.entered.gauges,
 });
 
 const accuraciesOf = (meters: readonly Meter[]): Accuracies => ({
@@ -117,7 +117,7 @@ function calibrated({ installation, rows: all, meters, setting }: CalibrationQue
 }
 
 function lacksGaugesNow(
-  loop: LoopModel,
+  loop: CompiledLoop,
   {
     setting,
     factors,

@@ -1,13 +1,13 @@
 /** What readings say about the friction of a loop and the head and power of its pump. */
 import { type Result, success } from '../../curves/result.ts';
-import { lacksGauges } from '../condition/gauges.ts';
-import { hasStaticHead } from '../has-static-head.ts';
-import { solving, type Unsolved } from '../solve-failure.ts';
-import { badEndOf } from './bad-end.ts';
+import { hasStaticHead } from '../network/has-static-head.ts';
+import { solving, type Unsolved } from '../network/solve-failure.ts';
+import { AS_ENTERED, type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
+import { lacksGauges } from '../readings/gauges.ts';
 import { type Drift, driftOf } from './drift.ts';
-import { AS_ENTERED, type Factors, factorOf, type ParameterName } from './factors.ts';
 import { type FittedFactors, fitFactors } from './fit-factors.ts';
 import { type GaugeSpeeds, gaugeSpeeds } from './gauge-speeds.ts';
+import { tellsRatio } from './identifiability.ts';
 import {
   type Attempts,
   attemptsFor,
@@ -16,15 +16,15 @@ import {
   type NotIdentifiable,
   rowsBehind,
 } from './identify.ts';
+import { tellingRows } from './informative-rows.ts';
 import { type Doubt, doubtOf, type LimitingMargin, limitingMargin } from './limiting-margin.ts';
 import { linearRow } from './linear-rows.ts';
-import type { Measured, MeasuredRows, Station } from './measured.ts';
+import type { Measured, MeasuredRows, Station } from './measured-rows.ts';
 import { type Misfit, misfitsOf } from './misfit.ts';
 import { type NextReading, nextReadings, type SettledParameter, settledParameters } from './next-readings.ts';
 import { isScattered, repeatVariance } from './noise.ts';
 import { type Installation, type Prediction, prediction } from './prediction.ts';
-import { tellsRatio } from './separable.ts';
-import { tellingRows } from './telling-rows.ts';
+import { badEndOf } from './worst-case.ts';
 
 export interface Calibration {
   /** Empty where the readings settle nothing. */
@@ -58,8 +58,8 @@ export const stationFor = ({ loop, pump }: Installation): Station => ({
   density: loop.water.density,
   outlets: loop.system.outlets.map(({ name }) => name),
   knowsPipework: loop.network !== null,
-  settings: pump.pump.settings,
-  gauges: loop.loop.gauges,
+  settings: pump.entered.settings,
+  gauges: loop.entered.gauges,
 });
 
 /**

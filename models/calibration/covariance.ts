@@ -3,8 +3,8 @@ import { type Indistinct, inverseInformation } from '../../curves/inverse-inform
 import { type Result, success } from '../../curves/result.ts';
 import { studentT95Both } from '../../curves/student-t.ts';
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
+import { type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
 import { SCATTER_ASSUMED } from '../readings/measure.ts';
-import { type Factors, factorOf, type ParameterName } from './factors.ts';
 import { type RobustFit, scaleOf } from './robust-fit.ts';
 import type { Gauge, Row } from './row-collector.ts';
 

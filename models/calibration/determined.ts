@@ -1,6 +1,7 @@
 /** Decides which factors rows determine, and why not the others. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
+import { type FactorName, type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
 import {
   type Accuracies,
   type Covariance,
@@ -9,7 +10,6 @@ import {
   type WeighedRow,
   weighedRows,
 } from './covariance.ts';
-import { type FactorName, type Factors, factorOf, type ParameterName } from './factors.ts';
 import type { Prediction } from './prediction.ts';
 import { type RobustFit, robustFit } from './robust-fit.ts';
 import type { Gauge, Row } from './row-collector.ts';

@@ -1,5 +1,5 @@
 /** Whether what was measured changed in the course of the readings that a calibration rests on. */
-import type { Measure, Measured } from './measured.ts';
+import type { Measure, Measured } from './measured-rows.ts';
 
 export interface Drift {
   readonly measure: Measure;

@@ -1,10 +1,10 @@
 /** The factors at which loop and pump come nearest to what was measured. */
 import { fitNonlinear, type NonlinearFailure } from '../../curves/fit-nonlinear.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
+import { type Factors, factorOf, factorsOf, type ParameterName } from '../pump/factors.ts';
 import { type Assessment, assess, type LinearRow } from './assess.ts';
-import { type Factors, factorOf, factorsOf, type ParameterName } from './factors.ts';
 import { departure, linearRow } from './linear-rows.ts';
-import type { Measured } from './measured.ts';
+import type { Measured } from './measured-rows.ts';
 import { ASSUMED_VARIANCES, type Variances } from './noise.ts';
 import type { Prediction } from './prediction.ts';
 

@@ -1,7 +1,7 @@
 /** The true speeds of a pump at settings of its controller, told by gauge readings. */
 import { buildSpeedMap, speedRatioAt } from '../../curves/speed-map.ts';
-import type { PumpModel } from '../pump-model.ts';
-import type { Gauge, Measured } from './measured.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import type { Gauge, Measured } from './measured-rows.ts';
 
 export interface GaugeSpeed {
   readonly setting: number;
@@ -48,11 +48,11 @@ export function gaugeSpeeds(
     readonly predictedWith: PredictedWith;
   },
 ): GaugeSpeeds | null {
-  const heads = headsOfOneSystem(rows, { max: pump.pump.settings.max, withStaticHead });
+  const heads = headsOfOneSystem(rows, { max: pump.entered.settings.max, withStaticHead });
   if (heads.length < 2) return null;
   let [at, found] = [pump, speedsBy(heads, { pump, variance, predicted: predictedWith(pump) })];
   for (let pass = 1; pass < PASSES && found !== null; pass += 1) {
-    const map = buildSpeedMap(found, pump.pump.settings);
+    const map = buildSpeedMap(found, pump.entered.settings);
     if (!map.ok) return null;
     at = { ...pump, fit: { ...pump.fit, speedMap: map.value } };
     found = speedsBy(heads, { pump: at, variance, predicted: predictedWith(at) });
@@ -82,7 +82,7 @@ function speedsBy(
     readonly predicted: (gauge: Gauge) => number;
   },
 ): readonly GaugeSpeed[] | null {
-  const { min, max } = pump.pump.settings;
+  const { min, max } = pump.entered.settings;
   const [lowest, top] = [heads[0], heads.at(-1)];
   if (lowest === undefined || top === undefined) return null;
   const shareOf = (head: Measured) => head.mean / predicted(head);

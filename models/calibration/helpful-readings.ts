@@ -1,10 +1,10 @@
 /** Finds the readings that would make the smallest margin surest. */
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
+import { type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { scatterAssumed } from '../readings/measure.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
 import { type Accuracies, type Covariance, errorsOf, type WeighedRow } from './covariance.ts';
 import { attemptsFor, determinedBy } from './determined.ts';
-import { type Factors, factorOf, type ParameterName } from './factors.ts';
 import type { Installation, Prediction } from './prediction.ts';
 import { slopesAt } from './robust-fit.ts';
 import type { Gauge } from './row-collector.ts';
@@ -85,7 +85,7 @@ export function helpfulReadings(installation: Installation, known: Known): reado
 
 /** A flow and a head at several settings, the power, the head at a closed valve, and each outlet closed in turn. */
 function gaugesFor({ loop, pump }: Installation, { setting, outlet }: SmallestMargin): readonly Gauge[] {
-  const { settings } = pump.pump;
+  const { settings } = pump.entered;
   const last = gridSize(settings) - 1;
   const tried = new Set([setting, ...SETTINGS.map((share) => settingAt(settings, Math.round(share * last)))]);
   const gauge = (measure: Gauge['measure'], facts: Partial<Gauge> = {}): Gauge => ({

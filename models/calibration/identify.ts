@@ -1,8 +1,9 @@
 /** Which factors rows can tell, and why not the others. */
+
+import type { FactorName, Factors, ParameterName } from '../pump/factors.ts';
 import { type Assessment, assess, type LinearRow } from './assess.ts';
-import type { FactorName, Factors, ParameterName } from './factors.ts';
-import type { Gauge } from './measured.ts';
-import { maySeparate, SEPARATE, tellsRatio } from './separable.ts';
+import { maySeparate, SEPARATE, tellsRatio } from './identifiability.ts';
+import type { Gauge } from './measured-rows.ts';
 
 export type Reason =
   | {

@@ -1,8 +1,9 @@
 /** How far the outlet that is served last is above its requirement, and in what doubt the factors leave that. */
+
+import { type Factors, factorOf } from '../pump/factors.ts';
 import { type Assessment, covarianceBehindRatio, type LinearRow, quadraticForm } from './assess.ts';
-import { type Factors, factorOf } from './factors.ts';
 import { slopesAt } from './linear-rows.ts';
-import type { Gauge } from './measured.ts';
+import type { Gauge } from './measured-rows.ts';
 import type { Installation, Prediction } from './prediction.ts';
 
 export interface LimitingMargin {

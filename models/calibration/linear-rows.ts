@@ -1,8 +1,8 @@
 /** Rows as they stand at one point of the factors: how far off, and how fast each factor moves them. */
 import { centralDifferences } from '../../curves/central-differences.ts';
+import type { Factors } from '../pump/factors.ts';
 import type { LinearRow } from './assess.ts';
-import type { Factors } from './factors.ts';
-import type { Gauge, Measured } from './measured.ts';
+import type { Gauge, Measured } from './measured-rows.ts';
 import type { Prediction } from './prediction.ts';
 
 /** A row is never taken as further below its mean: what gives nothing at all has no logarithm. */

@@ -2,7 +2,7 @@
 
 import { buildSpeedMap, speedRatioAt } from '../../curves/speed-map.ts';
 import { median } from '../../curves/theil-sen.ts';
-import type { PumpModel } from '../pump-model.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import type { Gauge, Row } from './row-collector.ts';
 
 export interface MeasuredSpeed {
@@ -44,13 +44,13 @@ interface Question {
 export function measuredSpeeds(rows: readonly Row[], question: Question): MeasuredSpeeds | null {
   const { pump } = question;
   const heads = headsOfOneSystem(rows, {
-    max: pump.pump.settings.max,
+    max: pump.entered.settings.max,
     withStaticHead: question.withStaticHead,
   });
   let [at, points]: [PumpModel, readonly MeasuredSpeed[]] = [pump, []];
   for (let pass = 0; pass < PASSES; pass += 1) {
     points = speedsBy(heads, at, question);
-    const map = points.length < 2 ? null : buildSpeedMap(points, pump.pump.settings);
+    const map = points.length < 2 ? null : buildSpeedMap(points, pump.entered.settings);
     if (map === null || !map.ok) return null;
     at = { ...pump, fit: { ...pump.fit, speedMap: map.value } };
   }
@@ -69,7 +69,7 @@ function speedsBy(
   pump: PumpModel,
   { scale, predictedWith }: Question,
 ): readonly MeasuredSpeed[] {
-  const { min, max } = pump.pump.settings;
+  const { min, max } = pump.entered.settings;
   const predicted = predictedWith(pump);
   const shareOf = (head: Row) => median(head.values) / predicted(head);
   const top = heads.at(-1);

@@ -1,6 +1,6 @@
 /** What was measured against the factors that were found: which rows do not fit together with the others. */
-import type { Factors } from './factors.ts';
-import type { Gauge, Measured } from './measured.ts';
+import type { Factors } from '../pump/factors.ts';
+import type { Gauge, Measured } from './measured-rows.ts';
 import { repeatVariance } from './noise.ts';
 import type { Prediction } from './prediction.ts';
 

@@ -1,11 +1,12 @@
 /** The readings that would shrink the doubt of the limiting margin most. */
-import { gridSize, settingAt } from '../settings-grid.ts';
+
+import { type Factors, factorOf, type ParameterName } from '../pump/factors.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import type { Assessment, LinearRow } from './assess.ts';
-import { type Factors, factorOf, type ParameterName } from './factors.ts';
 import { attemptsFor, settledBy } from './identify.ts';
 import { type Doubt, doubtOf, type LimitingMargin } from './limiting-margin.ts';
 import { slopesAt } from './linear-rows.ts';
-import type { Gauge, Measured } from './measured.ts';
+import type { Gauge, Measured } from './measured-rows.ts';
 import type { Installation, Prediction } from './prediction.ts';
 
 export interface SettledParameter {
@@ -90,7 +91,7 @@ const compare = (a: number, b: number): number => (a === b ? 0 : a - b);
 
 /** A flow and a head at several settings, the power, the head at a shut valve, and each outlet shut in turn. */
 function gaugesFor({ loop, pump }: Installation, { setting, outlet }: LimitingMargin): readonly Gauge[] {
-  const { settings } = pump.pump;
+  const { settings } = pump.entered;
   const last = gridSize(settings) - 1;
   const others = SETTINGS.map((share) => settingAt(settings, Math.round(share * last)));
   const open = { outlet: null, shut: [], zeroFlow: false };

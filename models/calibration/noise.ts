@@ -1,5 +1,5 @@
 /** How far single readings of a measure scatter about what they should show. */
-import type { Measure } from './measured.ts';
+import type { Measure } from './measured-rows.ts';
 
 /**
  * Relative standard deviation assumed of a meter before its readings say anything: common practice for a clamp-on or bucket

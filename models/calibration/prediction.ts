@@ -1,19 +1,20 @@
 /** What a loop and its pump would show on a gauge, with friction, head and power multiplied. */
-import { withMoreFriction } from '../doubt/more-friction.ts';
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { sampledSystem } from '../sampled-system.ts';
-import { shutOff } from '../schedule/phase-loop.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { calibratedFit } from './calibrated-fit.ts';
-import type { Factors } from './factors.ts';
-import type { Gauge } from './measured.ts';
+
+import { at } from '../../curves/at.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { withMoreFriction } from '../network/more-friction.ts';
+import { sampledSystem } from '../network/sampled-system.ts';
+import { shutOff } from '../network/shut-off.ts';
+import { calibratedFit } from '../pump/calibrated-fit.ts';
+import type { Factors } from '../pump/factors.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import type { Gauge } from './measured-rows.ts';
 
 export interface Installation {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly count: number;
 }
@@ -25,13 +26,13 @@ export type Prediction = (gauge: Gauge, factors: Factors) => number;
 const KEPT_LOOPS = 60;
 
 export function prediction({ loop, pump, count }: Installation): Prediction {
-  const kept = new Map<string, SharedLoop>();
-  const sharedAt = (friction: number, shut: readonly string[]): SharedLoop => {
+  const kept = new Map<string, SampledLoop>();
+  const sampledAt = (friction: number, shut: readonly string[]): SampledLoop => {
     const key = JSON.stringify([friction, shut]);
     const known = kept.get(key);
     if (known !== undefined) return known;
     if (kept.size >= KEPT_LOOPS) kept.clear();
-    const made = shared(withMoreFriction(withShut(loop, shut), friction));
+    const made = sampled(withMoreFriction(withShut(loop, shut), friction));
     kept.set(key, made);
     return made;
   };
@@ -40,24 +41,24 @@ export function prediction({ loop, pump, count }: Installation): Prediction {
   return (gauge, factors) => {
     const { setting, shut, zeroFlow } = gauge;
     const running = pumpAtSetting(
-      { pump: pump.pump, fit: calibratedFit(pump.fit, factors) },
+      { entered: pump.entered, fit: calibratedFit(pump.fit, factors) },
       { setting, count },
     );
     if (zeroFlow) return running.headAt(0).head;
     const place = JSON.stringify([setting, shut]);
-    const duty = land(sharedAt(factors.friction, shut), running, flows.get(place));
+    const duty = land(sampledAt(factors.friction, shut), running, flows.get(place));
     flows.set(place, duty.flow);
     return shownOn(gauge, duty, loop);
   };
 }
 
-function withShut(loop: LoopModel, shut: readonly string[]): LoopModel {
+function withShut(loop: CompiledLoop, shut: readonly string[]): CompiledLoop {
   const changed = shutOff(loop, shut);
   if (changed === null) throw new Error('invariant: outlets are shut on known pipework alone');
   return changed;
 }
 
-function shared(loop: LoopModel): SharedLoop {
+function sampled(loop: CompiledLoop): SampledLoop {
   const { system } = loop;
   return {
     loop,
@@ -68,10 +69,10 @@ function shared(loop: LoopModel): SharedLoop {
   };
 }
 
-const land = (on: SharedLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
+const land = (on: SampledLoop, running: PumpAtSetting, guess: number | undefined): ExactDuty =>
   exactDuty(on, running, estimateDuty(on, running, guess));
 
-function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: LoopModel): number {
+function shownOn({ measure, outlet }: Gauge, duty: ExactDuty, { system }: CompiledLoop): number {
   switch (measure) {
     case 'flow':
       return duty.flow;

@@ -2,8 +2,8 @@
 import { leastSquares } from '../../curves/least-squares.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { median } from '../../curves/theil-sen.ts';
+import { type Factors, factorOf, factorsOf, type ParameterName } from '../pump/factors.ts';
 import { SCATTER_ASSUMED, scatterAssumed } from '../readings/measure.ts';
-import { type Factors, factorOf, factorsOf, type ParameterName } from './factors.ts';
 import type { Prediction } from './prediction.ts';
 import type { Measure, Row } from './row-collector.ts';
 

@@ -1,10 +1,11 @@
 /** Collects readings in rows: one for each thing measured at one setting of one state of the valves. */
-import { velocityRise } from '../condition/gauges.ts';
-import { headOfReading } from '../condition/head-of-reading.ts';
-import type { Reading } from '../condition/reading.ts';
-import { totalFlow } from '../condition/residuals.ts';
-import { GRAVITY } from '../gravity.ts';
-import type { Gauges } from '../loop.ts';
+
+import type { Gauges } from '../loop/loop.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+import { velocityRise } from '../readings/gauges.ts';
+import { headOfReading } from '../readings/head-of-reading.ts';
+import type { Reading } from '../readings/reading.ts';
+import { totalFlow } from '../readings/total-flow.ts';
 
 export type Measure = 'flow' | 'outletFlow' | 'head' | 'power';
 

@@ -1,7 +1,7 @@
 /** States how far the outlet that is served last is above its requirement, and how surely. */
 import { DEVIATE_95 } from '../../curves/theil-sen.ts';
+import { type Factors, factorOf } from '../pump/factors.ts';
 import { type Covariance, errorAlong, timesGradient } from './covariance.ts';
-import { type Factors, factorOf } from './factors.ts';
 import type { Installation, Prediction } from './prediction.ts';
 import { slopesAt } from './robust-fit.ts';
 import type { Gauge } from './row-collector.ts';

@@ -1,40 +1,15 @@
-/** The cautions that hold for a loop whatever its pump: people, animals, water on the floor, service. */
-import { drainBack } from '../drain-back.ts';
-import type { Intake, Loop } from '../loop.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { serviceLacks } from '../serviceability.ts';
-import { about } from './about.ts';
-import { type Caution, caution } from './catalogue.ts';
-import { entrapment } from './entrapment.ts';
-import { openingCautions } from './opening-cautions.ts';
+/** Gathers the cautions that hold for a loop whatever its pump: people, animals, water on the floor, service. */
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import type { Caution } from './catalogue.ts';
+import { buildCautions, INSTALLATION } from './installation.ts';
+import { intakeCautions } from './intake.ts';
 
-export function loopCautions({ loop, network }: LoopModel): readonly Caution[] {
-  const lift = 'systemCurve' in loop ? (loop.systemCurve.staticHead ?? 0) : loop.staticHead;
-  const runs = network === null ? [] : [network.suction, ...network.branches.map(({ elements }) => elements)];
-  const hasBulkhead = runs.some((elements) => elements.some(({ name }) => name === 'bulkhead'));
+/** Cautions about wiring, intake and pipework, then that the figures are estimates. */
+export function loopCautions(model: CompiledLoop): readonly Caution[] {
   return [
-    caution('electricity-near-water'),
-    ...(loop.intake?.reachable === false ? [] : [entrapment(loop.intake?.screen?.count)]),
-    ...animalCautions(loop.intake),
-    ...(loop.tank !== undefined || hasBulkhead ? [caution('bulkheads')] : []),
-    ...(lift > 0 ? [caution('drain-back')] : []),
-    ...(drainBack(loop)?.floods === true ? [caution('basin-floods')] : []),
-    ...serviceCautions(loop),
-    caution('estimate'),
-  ];
-}
-
-function animalCautions(intake: Intake | undefined): readonly Caution[] {
-  if (intake?.screen === undefined) return [caution('entrapment-animals')];
-  return openingCautions(intake.screen, intake.smallestAnimal);
-}
-
-function serviceCautions(loop: Loop): readonly Caution[] {
-  const lacks = serviceLacks(loop);
-  if (lacks === null) return [];
-  return [
-    ...about('isolation-missing', lacks.isolation),
-    ...about('union-missing', lacks.union),
-    ...about('bulkhead-union-missing', lacks.bulkheadUnion),
+    INSTALLATION.give('electricity-near-water'),
+    ...intakeCautions(model.entered.intake),
+    ...buildCautions(model),
+    INSTALLATION.give('estimate'),
   ];
 }

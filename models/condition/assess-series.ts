@@ -1,7 +1,7 @@
 /** A series of residuals as where it stands now and where it goes. */
 import { median, type Trend } from '../../curves/theil-sen.ts';
 import { type DayPoint, dayPoints } from './day-points.ts';
-import { presentOf, READINGS_LEAST, residualError } from './present.ts';
+import { presentOf, READINGS_LEAST, residualError } from './recent-window.ts';
 import { residualTrend } from './residual-trend.ts';
 import type { ResidualSeries } from './residuals.ts';
 

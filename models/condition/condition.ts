@@ -1,13 +1,13 @@
 /** The condition of a loop: what was measured against its data, what that means, and what to expect. */
-import { hasStaticHead } from '../has-static-head.ts';
+import { hasStaticHead } from '../network/has-static-head.ts';
+import { lacksGauges } from '../readings/gauges.ts';
+import type { Reading } from '../readings/reading.ts';
 import { type Assessed, assessSeries } from './assess-series.ts';
-import { lacksGauges } from './gauges.ts';
-import { leadingTrend } from './leading-trend.ts';
-import { ofNow } from './of-now.ts';
+import { ofNow } from './current-series.ts';
+import { leadingTrend } from './extrapolated-trend.ts';
 import { type Predicted, predictedAt, type Station } from './predicted.ts';
-import { errorsFor } from './present.ts';
 import { pressureGaps } from './pressure-gaps.ts';
-import type { Reading } from './reading.ts';
+import { errorsFor } from './recent-window.ts';
 import { isSure, onTrend } from './residual-trend.ts';
 import { type LeftOut, residualsOf } from './residuals.ts';
 import { type Shortfall, shortfall } from './shortfall.ts';
@@ -124,7 +124,7 @@ function waitingOf(
   const drawn = courseOf(assessed.find(({ measure }) => measure === 'power') ?? null);
   if (price === null || (flow.slope === 0 && drawn.slope === 0)) return null;
   const { exponent } = station.pump.fit.powerLaw;
-  const standbyPower = station.count * station.pump.pump.standbyPower;
+  const standbyPower = station.count * station.pump.entered.standbyPower;
   return waiting({
     power,
     standbyPower,

@@ -1,10 +1,11 @@
 /** Puts faults on a loop and its pump. */
-import { calibratedFit } from '../calibration/calibrated-fit.ts';
-import { withMoreFriction } from '../doubt/more-friction.ts';
-import type { LoopModel } from '../loop-model.ts';
+
+import { quadraticLoss } from '../components/resistance.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { withMoreFriction } from '../network/more-friction.ts';
 import type { Network, PlacedResistance } from '../network/network.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
-import { quadraticLoss } from '../resistance.ts';
+import { pipeworkSystem } from '../network/pipework-system.ts';
+import { calibratedFit } from '../pump/calibrated-fit.ts';
 import type { Fault } from './metered-loop.ts';
 import { type Predicted, predictedAt, type Station } from './predicted.ts';
 
@@ -87,7 +88,7 @@ function withFault(station: Station, { cause }: Fault, magnitude: number): Stati
 }
 
 /** A valve that is opened, or pipework that was never so long, lies behind the pump. */
-function withEasierDischarge(loop: LoopModel, less: number): LoopModel {
+function withEasierDischarge(loop: CompiledLoop, less: number): CompiledLoop {
   const easier = withMoreFriction(loop, less);
   if (easier.network === null || loop.network === null) return easier;
   const network = { ...easier.network, suction: loop.network.suction };
@@ -96,16 +97,16 @@ function withEasierDischarge(loop: LoopModel, less: number): LoopModel {
 
 /** A loss H = K Q|Q| added to the suction, the discharge's root or a branch; where the pipework is not known, to its curve. */
 function clogged(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { cause, branch = 0 }: Fault,
   { entered, loss }: { readonly entered: Predicted; readonly loss: number },
-): LoopModel {
+): CompiledLoop {
   const { network, system } = loop;
   if (network === null) return withMoreFriction(loop, 1 + loss);
   const passing =
     network.branches[branch]?.parent === -1 ? entered.flow : branchFlow(loop, branch, entered.flow);
   const clog: PlacedResistance = {
-    ...{ path: [], kind: 'loss', name: null, bore: null },
+    ...{ path: [], kind: 'loss', name: null, role: null, bore: null },
     resistance: quadraticLoss((loss * system.stateAt(entered.flow).head) / passing ** 2),
   };
   const more: Network =
@@ -120,7 +121,7 @@ function clogged(
   return { ...loop, network: more, system: pipeworkSystem(more) };
 }
 
-const branchFlow = ({ system }: LoopModel, branch: number, flow: number): number =>
+const branchFlow = ({ system }: CompiledLoop, branch: number, flow: number): number =>
   system.stateAt(flow).network?.flows[branch] ?? flow;
 
 /** One branch of those with the same outlets behind it, those of most outlets first, as many as are solved in time. */

@@ -1,5 +1,6 @@
 /** Judges the condition of a loop by its readings: whether it is as entered, what changed since its baseline, what follows. */
 import { type Gauge, gaugeKey, gaugeOf, MEASURES, type Meter } from '../readings/measure.ts';
+import type { Reading } from '../readings/reading.ts';
 import { type BaselineEvent, type Baselines, baselinesOf, type ReadDay } from './baseline.ts';
 import {
   type CausePair,
@@ -33,7 +34,6 @@ import {
   entriesOf,
   hasPlainlyChanged,
 } from './present-state.ts';
-import type { Reading } from './reading.ts';
 import { type CauseName, type Signature, signaturesOf } from './signatures.ts';
 import { isReported, type Statistic, statisticOf } from './statistic.ts';
 import { type UsableReadings, usableReadings } from './usable-readings.ts';

@@ -1,14 +1,14 @@
 /** What a loop and its pump should show at a setting, by their data. */
-import { dutyPoint } from '../duty-point.ts';
-import { GRAVITY } from '../gravity.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { velocityHeads } from './gauges.ts';
+import { dutyPoint } from '../duty/duty-point.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { velocityHeads } from '../readings/gauges.ts';
 
 /** A loop with the pumps installed on it. */
 export interface Station {
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly count: number;
 }
@@ -25,7 +25,7 @@ export interface Predicted {
 }
 
 /** What one metre of the loop's water weighs [Pa/m]. */
-export const pressurePerHead = ({ water }: LoopModel): number => water.density * GRAVITY;
+export const pressurePerHead = ({ water }: CompiledLoop): number => water.density * GRAVITY;
 
 /**
  * The duty of the installed pumps at a setting [%], with the pressures just before and behind them at their level:
@@ -37,8 +37,8 @@ export function predictedAt({ loop, pump, count }: Station, setting: number): Pr
   const duty = dutyPoint(loop, pumpAtSetting(pump, { setting, count }));
   if (duty.flow <= 0) return null;
   const perHead = pressurePerHead(loop);
-  const before = -loop.loop.pumpElevation - duty.suctionLoss;
-  const velocity = velocityHeads(loop.loop.gauges, duty.flow);
+  const before = -loop.entered.pumpElevation - duty.suctionLoss;
+  const velocity = velocityHeads(loop.entered.gauges, duty.flow);
   const isKnown = loop.network !== null;
   return {
     flow: duty.flow,

@@ -1,12 +1,13 @@
 /** What pressures tell of the place of a fault: each side of the pump against its data at the flow that was measured. */
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import { velocityHeads } from './gauges.ts';
-import { headOfReading } from './head-of-reading.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { velocityHeads } from '../readings/gauges.ts';
+import { headOfReading } from '../readings/head-of-reading.ts';
+import { totalFlow } from '../readings/total-flow.ts';
 import { pressurePerHead, type Station } from './predicted.ts';
-import { errorsFor, PRESENT_DAYS, residualError } from './present.ts';
-import { type Residuals, totalFlow } from './residuals.ts';
+import { errorsFor, PRESENT_DAYS, residualError } from './recent-window.ts';
+import type { Residuals } from './residuals.ts';
 
 /** Shares of the predicted head, 0 where they are not told from it at 95 %; null where not measured beside a flow. */
 export interface PressureGaps {
@@ -35,7 +36,7 @@ export function pressureGaps(
 ): PressureGaps {
   const outlets = loop.system.outlets.map(({ name }) => name);
   const perHead = pressurePerHead(loop);
-  const elevation = loop.loop.pumpElevation;
+  const elevation = loop.entered.pumpElevation;
   const gaps = {
     pump: [] as number[],
     system: [] as number[],
@@ -49,7 +50,7 @@ export function pressureGaps(
   for (const { reading, predicted } of spread(recent)) {
     const flow = totalFlow(reading, outlets);
     if (flow === undefined || flow <= 0) continue;
-    const velocity = velocityHeads(loop.loop.gauges, flow);
+    const velocity = velocityHeads(loop.entered.gauges, flow);
     const rise = velocity.discharge - velocity.suction;
     const head = headOfReading(reading, { pressurePerHead: perHead, rise });
     const own = pumpAtSetting(pump, { setting: reading.setting, count }).headAt(flow).head;

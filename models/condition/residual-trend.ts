@@ -2,7 +2,7 @@
 import { DEVIATE_95, median, type Trend, type TrendPoint, theilSen } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import type { DayPoint } from './day-points.ts';
-import { deviationOf } from './present.ts';
+import { deviationOf } from './recent-window.ts';
 
 /** Of the slopes; as long as the sun takes, since growth goes with the seasons. */
 export const MS_PER_YEAR = 365.25 * MS_PER_DAY;

@@ -1,9 +1,10 @@
 /** Readings against predictions: one series of residuals for each thing that was measured. */
-import { at } from '../network/linear-tree.ts';
-import { velocityRise } from './gauges.ts';
-import { headOfReading } from './head-of-reading.ts';
+import { at } from '../../curves/at.ts';
+import { velocityRise } from '../readings/gauges.ts';
+import { headOfReading } from '../readings/head-of-reading.ts';
+import type { Reading } from '../readings/reading.ts';
+import { totalFlow } from '../readings/total-flow.ts';
 import { type Predicted, predictions, pressurePerHead, type Station } from './predicted.ts';
-import type { Reading } from './reading.ts';
 
 export const MEASURES = [
   'flow',
@@ -52,20 +53,7 @@ export interface Residuals {
 type Kept = Record<keyof LeftOut, number>;
 
 const inRange = ({ pump }: Station, setting: number): boolean =>
-  setting >= pump.pump.settings.min && setting <= pump.pump.settings.max;
-
-/** Total flow, or the sum of all outlets where each was measured. */
-export function totalFlow(reading: Reading, outlets: readonly string[]): number | undefined {
-  const { flow, outletFlows = {} } = reading;
-  if (flow !== undefined) return flow;
-  let sum = 0;
-  for (const name of outlets) {
-    const one = outletFlows[name];
-    if (one === undefined) return undefined;
-    sum += one;
-  }
-  return sum;
-}
+  setting >= pump.entered.settings.min && setting <= pump.entered.settings.max;
 
 /** At the pump, or at an outlet that gives nothing: the data are about a loop with all of them open. */
 const hasShutValve = ({ flow, outletFlows = {} }: Reading): boolean =>
@@ -117,7 +105,7 @@ function seriesOf({ loop }: Station, used: Residuals['used']): readonly Residual
     series('flow', (reading, { flow }) => [totalFlow(reading, outlets), flow]),
     series('power', (reading, { power }) => [reading.power, power]),
     series('head', (reading, { flow, head }) => {
-      const rise = velocityRise(loop.loop.gauges, totalFlow(reading, outlets) ?? flow);
+      const rise = velocityRise(loop.entered.gauges, totalFlow(reading, outlets) ?? flow);
       return [headOfReading(reading, { pressurePerHead: perHead, rise }), head];
     }),
     series('suctionPressure', (reading, { suctionPressure }) => [reading.suctionPressure, suctionPressure]),

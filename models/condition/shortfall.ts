@@ -1,13 +1,13 @@
 /** When an outlet gets less than it needs, if things go on as they do. */
-import { at } from '../network/linear-tree.ts';
-import type { System } from '../system.ts';
+import { at } from '../../curves/at.ts';
+import { limitingTotal } from '../network/limiting-total.ts';
+import type { System } from '../network/system.ts';
 import type { Assessed } from './assess-series.ts';
-import { crossedAt } from './crossed-at.ts';
-import { leadingTrend, meeting } from './leading-trend.ts';
-import { limitingTotal } from './limiting-total.ts';
-import { lastCycle } from './of-now.ts';
+import { lastCycle } from './current-series.ts';
+import { leadingTrend, meeting } from './extrapolated-trend.ts';
 import type { Predicted } from './predicted.ts';
 import { isSure, MS_PER_YEAR } from './residual-trend.ts';
+import { crossedAt } from './threshold-crossing.ts';
 
 /** Instants [ms]. */
 export interface Shortfall {

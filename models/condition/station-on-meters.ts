@@ -1,11 +1,11 @@
 /** Shows a loop with its installed pumps as its meters do, as entered and with faults. */
 import { findRoot } from '../../curves/find-root.ts';
-import { GRADES } from '../doubt/grades.ts';
-import { hasCheckValves, onePumpDown } from '../one-pump-down.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
+import { hasCheckValves, onePumpDown } from '../duty/one-pump-down.ts';
+import { limitingTotal } from '../network/limiting-total.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { GRADES } from '../pump/tolerance-grades.ts';
 import { HEAD_TOLERANCE_ASSUMED } from '../readings/measure.ts';
 import { branchFaults, type Faulted, faultedStations, flowBehind } from './faulted-station.ts';
-import { limitingTotal } from './limiting-total.ts';
 import { FAULTS, type Fault, type Held, type MeteredLoop, type Shown } from './metered-loop.ts';
 import { type Predicted, predictedAt, pressurePerHead, type Station } from './predicted.ts';
 
@@ -16,7 +16,7 @@ const SETTINGS_SOLVED = { most: 200, least: 5, branches: 20_000 } as const;
 export function stationOnMeters(station: Station, setting: number): MeteredLoop {
   const { loop, pump, count } = station;
   const { system, network } = loop;
-  const { grade, settings, standbyPower } = pump.pump;
+  const { grade, settings, standbyPower } = pump.entered;
   const head = grade === undefined ? null : GRADES[grade].head;
   const fitting = Math.floor(SETTINGS_SOLVED.branches / (network?.branches.length ?? 1));
   const shown = new Map<number, Shown | null>();
@@ -84,7 +84,7 @@ function held(
     const predicted = predictedAt(station, tried);
     return predicted === null ? -1 : flowBehind(station, fault, predicted) / wanted - 1;
   };
-  const { max } = station.pump.pump.settings;
+  const { max } = station.pump.entered.settings;
   const spare = spareAt(max);
   const root =
     spareAt(setting) >= 0 || spare <= 0

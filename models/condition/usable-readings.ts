@@ -2,10 +2,10 @@
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import { type Gauge, gaugeKey, gaugeOf, isPressure } from '../readings/measure.ts';
+import type { Reading } from '../readings/reading.ts';
 import { slipOf, type UnitSlip } from '../readings/slip.ts';
 import type { GaugeValue } from './day-values.ts';
 import type { MeteredLoop, Shown } from './metered-loop.ts';
-import type { Reading } from './reading.ts';
 
 /** Power of a stopped pump: up to so many standbys, or so much of what is predicted; its flow: less than such a share. */
 const STOPPED = { standbys: 1.5, power: 0.05, flow: 0.02 } as const;

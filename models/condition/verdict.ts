@@ -1,8 +1,8 @@
 /** What readings say of a loop: one verdict, by thresholds that are stated. */
 import type { Assessed } from './assess-series.ts';
-import { type MeterSlip, meterSlip } from './meter-slip.ts';
-import { errorsFor } from './present.ts';
+import { type MeterSlip, meterSlip } from './meter-error.ts';
 import type { PressureGaps } from './pressure-gaps.ts';
+import { errorsFor } from './recent-window.ts';
 
 export const VERDICTS = [
   'not-enough-readings',

@@ -1,11 +1,13 @@
 /** A loop with one of its losses made smaller. */
 
-import { largerPipe } from '../larger-pipe.ts';
-import type { Branch, Loop, RunElement } from '../loop.ts';
-import { buildLoopModel, type LoopModel } from '../loop-model.ts';
-import type { DocumentPath, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
-import { scaled } from '../resistance.ts';
+import { largerPipe } from '../components/larger-pipe.ts';
+import { scaled } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { Branch, Loop, RunElement } from '../loop/loop.ts';
+import { type CompiledLoop, compileLoop } from '../network/compiled-loop.ts';
+import type { NetworkBranch, PlacedResistance } from '../network/network.ts';
+import { pipeworkSystem } from '../network/pipework-system.ts';
+import { teeLossTimes } from '../network/tee-branch-loss.ts';
 import type { LossRow } from './loss-rows.ts';
 
 /** `boreUp`: the next larger pipe of its series; `halved`, `removed`: its head at any flow. */
@@ -17,7 +19,7 @@ export type Change = 'boreUp' | 'halved' | 'removed';
  * head away in any case, anything of a lift, a trim or a system curve. A wider pipe gives its bore to the
  * elements that take theirs from it; null where another element does not stand that.
  */
-export function changedLoop(model: LoopModel, row: LossRow, change: Change): LoopModel | null {
+export function changedLoop(model: CompiledLoop, row: LossRow, change: Change): CompiledLoop | null {
   if (!isOffered(row, change)) return null;
   return change === 'boreUp' ? withWiderPipe(model, row) : withLossTimes(model, row, FACTORS[change]);
 }
@@ -31,7 +33,7 @@ const OFFERED: Readonly<Record<LossRow['kind'], readonly Change[]>> = {
   loss: ['halved', 'removed'],
   intake: ['halved', 'removed'],
   outlet: ['halved'],
-  'tee-mouth': ['halved', 'removed'],
+  'tee-branch': ['halved', 'removed'],
   lift: [],
   trim: [],
   'system-curve': [],
@@ -42,7 +44,7 @@ const isOffered = ({ kind }: LossRow, change: Change): boolean => OFFERED[kind].
 /** Whether any change is offered for a row. */
 export const canChange = ({ kind }: LossRow): boolean => OFFERED[kind].length > 0;
 
-function withLossTimes(model: LoopModel, row: LossRow, factor: number): LoopModel {
+function withLossTimes(model: CompiledLoop, row: LossRow, factor: number): CompiledLoop {
   const { network } = model;
   if (network === null) throw new Error('a loop without pipework has no element to change');
   const inList = (elements: readonly PlacedResistance[]) =>
@@ -57,24 +59,28 @@ function withLossTimes(model: LoopModel, row: LossRow, factor: number): LoopMode
     branches: network.branches.map((branch) => ({
       ...branch,
       elements: inList(branch.elements),
-      mouth: mouthTimes(branch, row, factor),
+      teeLoss: changedTeeLoss(branch, row, factor),
     })),
   };
   return { ...model, network: changed, system: pipeworkSystem(changed) };
 }
 
-function mouthTimes({ mouth, path }: NetworkBranch, row: LossRow, factor: number): NetworkBranch['mouth'] {
-  if (mouth === null || row.kind !== 'tee-mouth' || !samePath(path, row.path)) return mouth;
-  return factor === 0 ? null : { combined: factor * mouth.combined, side: factor * mouth.side };
+function changedTeeLoss(
+  { teeLoss, path }: NetworkBranch,
+  row: LossRow,
+  factor: number,
+): NetworkBranch['teeLoss'] {
+  if (teeLoss === null || row.kind !== 'tee-branch' || !samePath(path, row.path)) return teeLoss;
+  return factor === 0 ? null : teeLossTimes(teeLoss, factor);
 }
 
 const samePath = (one: DocumentPath, other: DocumentPath): boolean =>
   one.length === other.length && one.every((part, place) => part === other[place]);
 
-function withWiderPipe({ loop }: LoopModel, { name, path }: LossRow): LoopModel | null {
+function withWiderPipe({ entered: loop }: CompiledLoop, { name, path }: LossRow): CompiledLoop | null {
   const wider = name === null ? null : largerPipe(name);
   if (wider === null) return null;
-  const built = buildLoopModel(withElement(loop, path, (element) => ({ ...element, pipe: wider.name })));
+  const built = compileLoop(withElement(loop, path, (element) => ({ ...element, pipe: wider.name })));
   return built.ok ? built.value : null;
 }
 

@@ -1,12 +1,15 @@
 /** Where the head of a pump goes: every element of a loop with the head it takes and its share of the hydraulic power. */
-import { GRAVITY } from '../gravity.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { at } from '../network/linear-tree.ts';
-import type { DocumentPath, Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import type { NetworkSolution } from '../network/solve-network.ts';
-import type { SystemState } from '../system.ts';
 
-export type LossKind = PlacedResistance['kind'] | 'tee-mouth' | 'lift' | 'system-curve';
+import { at } from '../../curves/at.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
+import type { NetworkSolution } from '../network/solve-network.ts';
+import type { SystemState } from '../network/system.ts';
+import { teeHead } from '../network/tee-branch-loss.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+
+export type LossKind = PlacedResistance['kind'] | 'tee-branch' | 'lift' | 'system-curve';
 
 export interface LossRow {
   readonly path: DocumentPath;
@@ -36,7 +39,7 @@ export interface LossList {
  * The rows of a solved state of a loop. Losses and lifts along every path add up to the head of the pump, so that their
  * powers add up to rho g Q H. A lift of 0 has no row. Null where the pump does no work on the water.
  */
-export function lossRows(loop: LoopModel, state: SystemState): LossList | null {
+export function lossRows(loop: CompiledLoop, state: SystemState): LossList | null {
   const perFlowAndHead = loop.water.density * GRAVITY;
   const hydraulicPower = perFlowAndHead * state.flow * state.head;
   if (!(hydraulicPower > 0)) return null;
@@ -51,7 +54,7 @@ export function lossRows(loop: LoopModel, state: SystemState): LossList | null {
   return { hydraulicPower, rows };
 }
 
-function curveRows({ system }: LoopModel, { flow, head }: SystemState): readonly Placed[] {
+function curveRows({ system }: CompiledLoop, { flow, head }: SystemState): readonly Placed[] {
   const staticHead = system.stateAt(0).head;
   const row = { name: null, bore: null, flow };
   return [
@@ -87,21 +90,20 @@ function branchRows(
     element.kind === 'outlet' ? { ...element, name: outlet?.name ?? null } : element,
   );
   return [
-    ...mouthRow(branch, { flow, combined }),
+    ...teeRow(branch, { flow, combined }),
     ...named.map((element) => elementRow(element, flow)),
     ...(outlet === null ? [] : liftRow({ path, name: outlet.name, bore: null, flow, head: lift })),
   ];
 }
 
-/** The loss at the mouth of a side branch, as `TeeMouth` says. */
-function mouthRow(
-  { path, mouth }: NetworkBranch,
+/** The loss of a side branch at its tee. */
+function teeRow(
+  { path, teeLoss }: NetworkBranch,
   { flow, combined }: { readonly flow: number; readonly combined: number },
 ): readonly Placed[] {
-  if (mouth === null) return [];
-  const fromCombined = flow > 0 ? mouth.combined * Math.max(0, combined) ** 2 : 0;
-  const head = fromCombined + mouth.side * flow * Math.abs(flow);
-  return [{ path, kind: 'tee-mouth', name: 'tee-90', bore: null, flow, head }];
+  if (teeLoss === null) return [];
+  const head = teeHead(teeLoss, { combinedFlow: combined, sideFlow: flow });
+  return [{ path, kind: 'tee-branch', name: 'tee-90', bore: null, flow, head }];
 }
 
 function elementRow({ path, kind, name, bore, resistance }: PlacedResistance, flow: number): Placed {

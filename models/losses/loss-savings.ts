@@ -1,9 +1,9 @@
 /** What a smaller loss would save a year. */
-import { type Choice, choose, type Question } from '../choose.ts';
-import { annualUse } from '../energy.ts';
-import type { LoopModel } from '../loop-model.ts';
+import { type Choice, choose, type Question } from '../assurance/choose-assured.ts';
+import { annualUse } from '../duty/energy.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { solving } from '../network/solve-failure.ts';
 import { continuousDuty } from '../selection/continuous-setting.ts';
-import { solving } from '../solve-failure.ts';
 import { type Change, canChange, changedLoop } from './loss-changes.ts';
 import type { LossRow } from './loss-rows.ts';
 
@@ -39,7 +39,7 @@ export function lossSavings({
   choice,
   rows,
 }: {
-  readonly model: LoopModel;
+  readonly model: CompiledLoop;
   readonly question: Question;
   readonly choice: Choice;
   readonly rows: readonly LossRow[];
@@ -87,18 +87,18 @@ interface Uses {
 
 /** Of the best candidate; null where there is none, or its smallest setting was not found. */
 function usesOf(
-  { prepared: { shared }, badEnd, selection }: Choice,
+  { balanced: { sampled }, worstCase, selection }: Choice,
   { candidates, limits, running }: Question,
 ): Uses | null {
   const [best] = selection.ranking;
   const candidate = best && candidates[best.candidate];
   if (best === undefined || candidate === undefined) return null;
   const { duty, annualEnergy, annualCost } = best;
-  const steps = { shared, badEnd, candidate, limits, running };
+  const steps = { sampled, worstCase, candidate, limits, running };
   const found = solving(() => continuousDuty(steps, duty));
   if (!found.ok) return null;
   const { setting, power } = found.value;
-  const standbyPower = candidate.count * candidate.pump.pump.standbyPower;
+  const standbyPower = candidate.count * candidate.pump.entered.standbyPower;
   return {
     grid: { candidate: best.candidate, setting: duty.setting, annualEnergy, annualCost },
     continuous: { setting, ...annualUse({ ...running, power, standbyPower }) },

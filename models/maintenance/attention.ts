@@ -1,4 +1,5 @@
 /** What a set of repeated works asks of the people of a site in a year. */
+import { MINUTES_PER_HOUR } from '../calendar/time-factors.ts';
 
 /** Minutes of work, and money for parts, each time. */
 export interface RepeatedWork {
@@ -14,8 +15,6 @@ export interface Attention {
   readonly labour: number | null;
   readonly cost: number | null;
 }
-
-const MINUTES_PER_HOUR = 60;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 

@@ -1,5 +1,7 @@
 /** How far apart two rounds of a routine check are, by the calendar. */
+
 import { civilDate, dayNumber } from '../calendar/civil-day.ts';
+import { DAYS_PER_WEEK, DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 
 /** Whole numbers of 0 or more, together above 0; what is left out is 0. Years and months, or weeks and days. */
 export interface Interval {
@@ -8,11 +10,6 @@ export interface Interval {
   readonly weeks?: number | undefined;
   readonly days?: number | undefined;
 }
-
-const MONTHS_PER_YEAR = 12;
-const DAYS_PER_WEEK = 7;
-/** Of the year that energy is counted by. */
-const DAYS_PER_YEAR = 365;
 
 export const monthsOf = ({ years = 0, months = 0 }: Interval): number => years * MONTHS_PER_YEAR + months;
 

@@ -1,9 +1,13 @@
 /** The routine checks that common practice asks of a loop, from what it is made of. */
+
 import { failed, type Result, success } from '../../curves/result.ts';
-import type { CautionCode } from '../cautions/catalogue.ts';
-import type { Loop } from '../loop.ts';
-import type { Pump } from '../pump.ts';
-import { fittingsIn, runsOfLoop } from '../runs-of-loop.ts';
+import { DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
+import type { Caution } from '../cautions/catalogue.ts';
+import { starterCautions } from '../cautions/upkeep.ts';
+import type { Loop } from '../loop/loop.ts';
+import { countOf } from '../loop/role-of-element.ts';
+import { runsOfLoop } from '../loop/runs-of-loop.ts';
+import type { Pump } from '../pump/pump.ts';
 import type { Interval } from './interval.ts';
 import type { TaskKind } from './task.ts';
 
@@ -20,7 +24,7 @@ export interface StarterTask {
 
 export interface StarterSet {
   readonly tasks: readonly StarterTask[];
-  readonly cautions: readonly CautionCode[];
+  readonly cautions: readonly Caution[];
 }
 
 export interface TooManyTasks {
@@ -36,7 +40,7 @@ const SCREEN_MINUTES = 10;
 const BUTTON_MINUTES = 2;
 /** Where a pump states no service. */
 const SERVICE = { everyMonths: 6, minutes: 45, parts: 0 };
-const DAYS_PER_MONTH = 365 / 12;
+const DAYS_PER_MONTH = DAYS_PER_YEAR / MONTHS_PER_YEAR;
 const MONTHS_MAX = 120;
 
 const titled = (words: string, pointer: string): string => {
@@ -99,13 +103,13 @@ const CURRENT_TEST: StarterTask = {
  */
 export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, TooManyTasks> {
   const runs = 'discharge' in loop ? runsOfLoop(loop) : [];
-  const places = runs.map(({ pointer, run }) => ({ pointer, count: fittingsIn(run, 'bulkhead') }));
+  const places = runs.map(({ pointer, run }) => ({ pointer, count: countOf(run, 'bulkhead') }));
   const bulkheads = places.reduce((sum, { count }) => sum + count, 0);
   if (bulkheads > STARTER_TASKS_MAX) {
     return failed({ code: 'too-many-tasks', limit: STARTER_TASKS_MAX, actual: bulkheads });
   }
   const pointers = places.flatMap(({ pointer, count }) => Array.from({ length: count }, () => pointer));
-  const unions = runs.reduce((sum, { run }) => sum + fittingsIn(run, 'union'), 0);
+  const unions = runs.reduce((sum, { run }) => sum + countOf(run, 'union'), 0);
   const screens = loop.intake?.screen?.count ?? 0;
   return success({
     tasks: [
@@ -115,11 +119,10 @@ export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, To
       ...(unions > 0 ? [unionCheck(unions)] : []),
       CURRENT_TEST,
     ],
-    cautions: [
-      'upkeep-common-practice',
-      ...(pump !== null && pump.service === undefined ? (['service-assumed'] as const) : []),
-      ...('discharge' in loop ? [] : (['fittings-unknown'] as const)),
-    ],
+    cautions: starterCautions({
+      serviceAssumed: pump !== null && pump.service === undefined,
+      pipeworkKnown: 'discharge' in loop,
+    }),
   });
 }
 

@@ -14,6 +14,19 @@ export const TASK_KINDS = [
 
 export type TaskKind = (typeof TASK_KINDS)[number];
 
+const WET: readonly TaskKind[] = ['wet-end-service', 'screen-cleaning', 'union-check', 'other'];
+const WIRED: readonly TaskKind[] = ['wet-end-service', 'residual-current-test', 'other'];
+
+/** What the checks of some kinds come near to: water that a pump moves, mains electricity, bulkheads. */
+export function dangersOf(kinds: readonly TaskKind[]): {
+  readonly wet: boolean;
+  readonly wired: boolean;
+  readonly bulkheads: boolean;
+} {
+  const has = (some: readonly TaskKind[]): boolean => kinds.some((kind) => some.includes(kind));
+  return { wet: has(WET), wired: has(WIRED), bulkheads: has(['bulkhead-inspection']) };
+}
+
 interface TaskCommon {
   readonly title: string;
   readonly kind: TaskKind;

@@ -1,7 +1,8 @@
 /** What a candidate of a selection costs over its life. */
-import { failureRate } from '../failure-rate.ts';
-import type { Pump } from '../pump.ts';
+
+import type { Pump } from '../pump/pump.ts';
 import { deviceAttention } from './device-attention.ts';
+import { failureRate } from './failure-rate.ts';
 import { lifeCycle } from './life-cycle.ts';
 import type { MoneyTerms } from './terms.ts';
 

@@ -1,4 +1,5 @@
 /** What a group of equal devices asks of people in a year. */
+import { MINUTES_PER_HOUR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 
 export interface DeviceService {
   readonly everyMonths: number;
@@ -13,9 +14,6 @@ export interface DeviceAttention {
   readonly failureHours: number;
   readonly parts: number;
 }
-
-const MONTHS_PER_YEAR = 12;
-const MINUTES_PER_HOUR = 60;
 
 /** devices x (service time + failures x time per failure), and the parts of the services; failures are of one device a year. */
 export function deviceAttention({

@@ -1,7 +1,8 @@
 /** The bores of a loop: which pipe an element without a diameter of its own belongs to. */
-import type { Branch, PipeBore, RunElement } from '../loop.ts';
-import { findPipe } from '../pipe-sizes.ts';
-import { DEFAULT_ROUGHNESS } from '../roughness.ts';
+
+import { findPipe } from '../components/pipe-sizes.ts';
+import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
+import type { Branch, PipeBore, RunElement } from '../loop/loop.ts';
 
 /** Bore and roughness of a pipe element [m], or null for an unknown standard name. */
 export function pipeBore(pipe: string | PipeBore): { bore: number; roughness: number } | null {
@@ -30,7 +31,7 @@ export function lastBore(run: readonly RunElement[]): number | null {
   return firstBore(run.toReversed());
 }
 
-/** Bore of the first pipe met when a branch is read from its mouth on, its own branches in their order; or null. */
+/** Bore of the first pipe met when a branch is read from where it begins, its own branches in their order; or null. */
 export function firstBoreOfBranch(branch: Branch): number | null {
   const own = firstBore(branch.run);
   if (own !== null) return own;

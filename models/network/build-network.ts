@@ -1,26 +1,19 @@
 /** Compiles a loop's pipework into a network ready to be solved. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { GRAVITY } from '../gravity.ts';
-import { flowForReach } from '../jet.ts';
-import type { Branch, Outlet, PipeworkLoop } from '../loop.ts';
-import { kLoss } from '../resistance.ts';
-import { waterProperties } from '../water.ts';
+import { flowForReach } from '../components/jet.ts';
+import { kLoss } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { Branch, Outlet, PipeworkLoop } from '../loop/loop.ts';
+import { waterProperties } from '../physics/water.ts';
 import { firstBore, firstBoreOfBranch, lastBore } from './bores.ts';
-import type {
-  DocumentPath,
-  Network,
-  NetworkBranch,
-  NetworkOutlet,
-  PlacedResistance,
-  TeeMouth,
-} from './network.ts';
+import type { Network, NetworkBranch, NetworkOutlet, PlacedResistance } from './network.ts';
 import { type NetworkFailure, placeRun } from './place-elements.ts';
+import { type TeeBranchLoss, teeBranchLoss } from './tee-branch-loss.ts';
 
 /** A sharp-edged entrance, where the loop states no other. */
 export const INTAKE_LOSS_COEFFICIENT = 0.5;
 /** All of the velocity head of a submerged stream. */
 export const OUTLET_LOSS_COEFFICIENT = 1;
-const TEE_SIDE_COEFFICIENT = 0.6;
 
 interface Building {
   readonly loop: PipeworkLoop;
@@ -33,7 +26,7 @@ interface Position {
   readonly parent: number;
   /** Bore at the node that the branch leaves [m]. */
   readonly upstream: number | null;
-  readonly mouth: TeeMouth | null;
+  readonly teeLoss: TeeBranchLoss | null;
 }
 
 /**
@@ -41,7 +34,7 @@ interface Position {
  *
  * Bores are inherited as `inheritedBores` says; the discharge's root inherits from the suction. The intake's loss acts
  * on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the last pipe.
- * `frictionMultiplier` multiplies every element of a run and the mouths of tees, not intake or outlets.
+ * `frictionMultiplier` multiplies every element of a run and the losses at tees, not intake or outlets.
  * Fails on an unknown name or an element whose bore cannot be told, with the place in the document.
  */
 export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure> {
@@ -60,7 +53,7 @@ export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure
     path: ['discharge'],
     parent: -1,
     upstream: lastBore(loop.suction),
-    mouth: null,
+    teeLoss: null,
   });
   if (!root.ok) return root;
   const intakeBore = firstBore(loop.suction);
@@ -80,7 +73,7 @@ function intakeLoss(loop: PipeworkLoop, bore: number | null): readonly PlacedRes
   if (bore === null) return [];
   const lossCoefficient = loop.intake?.lossCoefficient ?? INTAKE_LOSS_COEFFICIENT;
   const resistance = kLoss({ lossCoefficient, diameter: bore });
-  return [{ path: ['intake'], kind: 'intake', name: null, bore, resistance }];
+  return [{ path: ['intake'], kind: 'intake', name: null, role: 'inlet', bore, resistance }];
 }
 
 /** Appends a branch and all beyond it in preorder; returns its index. */
@@ -104,7 +97,7 @@ function addBranch(building: Building, branch: Branch, at: Position): Result<num
     parent: at.parent,
     children: [],
     elements: [...run.value.elements, ...exit.value.elements],
-    mouth: at.mouth,
+    teeLoss: at.teeLoss,
     split: branch.split ?? null,
     outlet: exit.value.outlet,
     lift: loop.staticHead + (branch.outlet?.staticHead ?? 0),
@@ -133,14 +126,14 @@ function addChildren(
   const children: number[] = [];
   for (const [place, child] of (branch.branches ?? []).entries()) {
     const isSideOfTee = branch.split === 'tee-90' && place > 0;
-    const mouth = isSideOfTee ? teeMouth(building, child, farBore) : null;
-    if (isSideOfTee && mouth === null)
+    const teeLoss = isSideOfTee ? lossAtTee(building, child, farBore) : null;
+    if (isSideOfTee && teeLoss === null)
       return failed({ code: 'element-without-diameter', path: [...path, 'split'] });
     const added = addBranch(building, child, {
       path: [...path, 'branches', place],
       parent: index,
       upstream: farBore,
-      mouth,
+      teeLoss,
     });
     if (!added.ok) return added;
     children.push(added.value);
@@ -152,18 +145,13 @@ function firstBoreBeyond(branch: Branch): number | null {
   return firstBoreOfBranch({ run: [], branches: branch.branches });
 }
 
-/** Loss at the side of an equal 90 degree tee: (v_c^2 + 0.6 v_b^2)/2g, fitted to the published diverging tee. */
-function teeMouth({ loop }: Building, side: Branch, combinedBore: number | null): TeeMouth | null {
+/** Null where no pipe gives a bore. */
+function lossAtTee({ loop }: Building, side: Branch, combinedBore: number | null): TeeBranchLoss | null {
   const sideBore = firstBore(side.run) ?? combinedBore;
   const legBore = combinedBore ?? sideBore;
   if (sideBore === null || legBore === null) return null;
-  return {
-    combined: loop.frictionMultiplier * velocityHeadPerFlow(legBore),
-    side: loop.frictionMultiplier * TEE_SIDE_COEFFICIENT * velocityHeadPerFlow(sideBore),
-  };
+  return teeBranchLoss({ legBore, sideBore, multiplier: loop.frictionMultiplier });
 }
-
-const velocityHeadPerFlow = (bore: number): number => 1 / (2 * GRAVITY * ((Math.PI / 4) * bore ** 2) ** 2);
 
 interface Exit {
   readonly elements: readonly PlacedResistance[];
@@ -188,7 +176,7 @@ function placeOutlet(
   // Equal nozzles side by side act as one of the same total area.
   const resistance = kLoss({ lossCoefficient, diameter: diameter * Math.sqrt(nozzleCount) });
   return success({
-    elements: [{ path, kind: 'outlet', name: null, bore: diameter, resistance }],
+    elements: [{ path, kind: 'outlet', name: null, role: 'outlet', bore: diameter, resistance }],
     outlet: compiledOutlet({ outlet, path, diameter, nozzleCount }),
   });
 }

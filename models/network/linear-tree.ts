@@ -4,7 +4,7 @@ import { figureAt, wholeAt } from './branch-arrays.ts';
 
 /**
  * The equations of every branch but the root, linearised at the present flows and heads; arrays by branch index.
- * `residual` = head at its mouth - losses - head at its far end [m]. `lossSlope` and `mouthSlope` are the derivatives
+ * `residual` = head where it begins - losses - head at its far end [m]. `lossSlope` and `combinedSlope` are the derivatives
  * of the branch's losses by its own flow and by the combined flow of the tee it leaves [s/m2]. A held branch keeps its flow.
  */
 export interface LinearTree {
@@ -13,7 +13,7 @@ export interface LinearTree {
   readonly held: Uint8Array;
   readonly residual: Float64Array;
   readonly lossSlope: Float64Array;
-  readonly mouthSlope: Float64Array;
+  readonly combinedSlope: Float64Array;
 }
 
 /** Changes of flow [m3/s] and of the head at each far end [m]; outlets keep theirs. */
@@ -23,7 +23,7 @@ export interface TreeStep {
 }
 
 /** What a step is worked out in; the step itself stands in it until the next one. */
-export interface StepRoom extends TreeStep {
+export interface StepBuffers extends TreeStep {
   readonly fixed: Float64Array;
   readonly gain: Float64Array;
   readonly pull: Float64Array;
@@ -36,7 +36,7 @@ export interface StepRoom extends TreeStep {
   readonly widest: Int32Array;
 }
 
-export const stepRoom = (size: number): StepRoom => ({
+export const stepBuffers = (size: number): StepBuffers => ({
   flow: new Float64Array(size),
   head: new Float64Array(size),
   fixed: new Float64Array(size),
@@ -52,12 +52,12 @@ export const stepRoom = (size: number): StepRoom => ({
 /**
  * The step that zeroes the linearised equations while the root's flow changes by `rootStep` [m3/s].
  *
- * Each subtree answers its mouth linearly: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
+ * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ, with dh the head at the node and dQ the
  * flow into it. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
  */
-export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): TreeStep {
+export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffers): TreeStep {
   const size = tree.parent.length;
-  const { fixed, gain, pull, sumFixed, sumGain, sumPull, widest, flow, head } = room;
+  const { fixed, gain, pull, sumFixed, sumGain, sumPull, widest, flow, head } = buffers;
   sumFixed.fill(0);
   sumGain.fill(0);
   sumPull.fill(0);
@@ -72,7 +72,7 @@ export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): Tr
     }
     fixed[b] = offset / stiffness;
     gain[b] = 1 / stiffness;
-    pull[b] = figureAt(tree.mouthSlope, b) / stiffness;
+    pull[b] = figureAt(tree.combinedSlope, b) / stiffness;
     const p = wholeAt(tree.parent, b);
     if (wholeAt(widest, p) < 0 || figureAt(gain, b) > figureAt(gain, wholeAt(widest, p))) widest[p] = b;
     sumFixed[p] = figureAt(sumFixed, p) + figureAt(fixed, b);
@@ -93,12 +93,12 @@ export function treeStep(tree: LinearTree, rootStep: number, room: StepRoom): Tr
       ? (figureAt(flow, b) * (1 + figureAt(sumPull, b)) - figureAt(sumFixed, b)) / figureAt(sumGain, b)
       : 0;
   }
-  keepContinuity(tree, room);
-  return room;
+  keepContinuity(tree, buffers);
+  return buffers;
 }
 
 /** Flows that large gains left off by rounding add up again, from the root down. */
-function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepRoom): void {
+function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepBuffers): void {
   sumFlow.fill(0);
   for (let b = flow.length - 1; b > 0; b--) {
     const p = wholeAt(parent, b);
@@ -108,14 +108,4 @@ function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepR
     const heir = wholeAt(widest, b);
     if (heir >= 0) flow[heir] = figureAt(flow, heir) + (figureAt(flow, b) - figureAt(sumFlow, b));
   }
-}
-
-/** An element that is known to exist: indices here are branch numbers. */
-export function at(array: ArrayLike<number>, index: number): number {
-  return array[index] ?? notInTree(index);
-}
-
-/** Apart, so that `at` is small enough to be compiled into the loops that it is read in. */
-function notInTree(index: number): never {
-  throw new Error(`branch ${index} is not in the tree`);
 }

@@ -1,8 +1,9 @@
 /** A loop's pipework compiled for solving: branches in preorder, each with its resistances. */
-import type { Resistance } from '../resistance.ts';
 
-/** Where in the loop's document something stands, as the tokens of a JSON Pointer. */
-export type DocumentPath = readonly (string | number)[];
+import type { Resistance } from '../components/resistance.ts';
+import type { Role } from '../components/role.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { TeeBranchLoss } from './tee-branch-loss.ts';
 
 /** A resistance, and the element of the loop that it stands for. */
 export interface PlacedResistance {
@@ -10,20 +11,13 @@ export interface PlacedResistance {
   readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'intake' | 'outlet' | 'trim';
   /** Standard or table name; null where the element has none. */
   readonly name: string | null;
+  /** Role of its row; null of a loss that names no thing, and of a trim. */
+  readonly role: Role | null;
   /** Bore [m] that the velocity is taken in; null where a loss is stated without one. */
   readonly bore: number | null;
   readonly resistance: Resistance;
   /** Of a valve: the opening [%] at which it would lose a head [m] at a flow [m3/s]; null where none is known to. */
   readonly openingFor?: (loss: { readonly head: number; readonly flow: number }) => number | null;
-}
-
-/**
- * What a side branch of a tee loses at its mouth: combined x Qc^2 (only while the combined flow Qc and the branch
- * both run outward) plus side x Q|Q|, in m with flows in m3/s.
- */
-export interface TeeMouth {
-  readonly combined: number;
-  readonly side: number;
 }
 
 export interface NetworkOutlet {
@@ -45,7 +39,8 @@ export interface NetworkBranch {
   readonly parent: number;
   readonly children: readonly number[];
   readonly elements: readonly PlacedResistance[];
-  readonly mouth: TeeMouth | null;
+  /** Of a side branch of a tee. */
+  readonly teeLoss: TeeBranchLoss | null;
   /** The loss stated for the split at the far end. */
   readonly split: 'tee-90' | null;
   readonly outlet: NetworkOutlet | null;

@@ -1,9 +1,10 @@
 /** A reducer or enlargement placed between the pipes of its run. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { type BoreChange, boreChangeResistance, fits, type TwoBores } from '../bore-change.ts';
-import type { RunElement } from '../loop.ts';
+import { type BoreChange, boreChangeResistance, fits, type TwoBores } from '../components/bore-change.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { RunElement } from '../loop/loop.ts';
 import { firstBore, lastBore } from './bores.ts';
-import type { DocumentPath, PlacedResistance } from './network.ts';
+import type { PlacedResistance } from './network.ts';
 
 /** What can be wrong with a reducer or enlargement. */
 export type BoreChangeFailure =
@@ -47,8 +48,8 @@ export function placeBoreChange(
   if (before === null) return failed({ code: 'bores-not-known', path, missing: 'before' });
   if (after === null) return failed({ code: 'bores-not-known', path, missing: 'after' });
   const bores = { before, after };
-  const { name, towards } = change;
+  const { name, role, towards } = change;
   if (!fits(change, bores)) return failed({ code: 'bores-do-not-fit', path, towards, ...bores });
   const resistance = boreChangeResistance(change, bores);
-  return success({ kind: 'fitting', name, bore: Math.min(before, after), resistance });
+  return success({ kind: 'fitting', name, role, bore: Math.min(before, after), resistance });
 }

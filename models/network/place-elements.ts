@@ -1,17 +1,18 @@
 /** The resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
-import { findBoreChange } from '../bore-change.ts';
-import { findFitting } from '../fittings.ts';
-import { flowCoefficientValve, kvOfCv } from '../flow-coefficient.ts';
-import type { RunElement } from '../loop.ts';
-import { fittingResistance } from '../named-loss.ts';
-import { pipeFriction } from '../pipe-friction.ts';
-import { kLoss, quadraticLoss, scaled } from '../resistance.ts';
-import { DEFAULT_ROUGHNESS } from '../roughness.ts';
-import { openingForLoss, type ValveState, valveResistance } from '../valve-opening.ts';
-import { findValve } from '../valves.ts';
+import { findBoreChange } from '../components/bore-change.ts';
+import { findFitting } from '../components/fittings.ts';
+import { flowCoefficientValve, kvOfCv } from '../components/flow-coefficient.ts';
+import { fittingResistance } from '../components/named-loss.ts';
+import { pipeFriction } from '../components/pipe-friction.ts';
+import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
+import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
+import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
+import { findValve } from '../components/valves.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import type { RunElement } from '../loop/loop.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
-import type { DocumentPath, PlacedResistance } from './network.ts';
+import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
 
 /** What can be wrong with pipework that has the right form; `path` names the member. */
@@ -97,6 +98,7 @@ function placeElement(element: RunElement, placing: Placing): Placed {
     return place(placing, {
       kind: 'loss',
       name: null,
+      role: null,
       bore: null,
       resistance: quadraticLoss(head / flow ** 2),
     });
@@ -107,13 +109,13 @@ function placeElement(element: RunElement, placing: Placing): Placed {
   if (bore === null) return withoutDiameter(placing);
   if ('lossCoefficient' in element) {
     const resistance = kLoss({ lossCoefficient: element.lossCoefficient, diameter: bore });
-    return place(placing, { kind: 'loss', name: null, bore, resistance });
+    return place(placing, { kind: 'loss', name: null, role: null, bore, resistance });
   }
   const { kinematicViscosity } = placing;
   const roughness = element.roughness ?? DEFAULT_ROUGHNESS;
   if (isTooRough({ roughness, bore })) return tooRough(['roughness'], placing, { roughness, bore });
   const friction = { diameter: bore, length: element.equivalentLength, roughness, kinematicViscosity };
-  return place(placing, { kind: 'loss', name: null, bore, resistance: pipeFriction(friction) });
+  return place(placing, { kind: 'loss', name: null, role: null, bore, resistance: pipeFriction(friction) });
 }
 
 function placeFitting(element: Extract<RunElement, { fitting: string }>, placing: Placing): Placed {
@@ -130,7 +132,7 @@ function placeFitting(element: Extract<RunElement, { fitting: string }>, placing
   if (bore === null) return withoutDiameter(placing);
   const one = fittingResistance(row, { diameter: bore, kinematicViscosity: placing.kinematicViscosity });
   const resistance = scaled(one, element.count ?? 1);
-  return place(placing, { kind: 'fitting', name: row.name, bore, resistance });
+  return place(placing, { kind: 'fitting', name: row.name, role: row.role, bore, resistance });
 }
 
 function placePipe(element: Extract<RunElement, { pipe: unknown }>, placing: Placing): Placed {
@@ -143,7 +145,7 @@ function placePipe(element: Extract<RunElement, { pipe: unknown }>, placing: Pla
   if (isTooRough(size)) return tooRough(['pipe', 'roughness'], placing, size);
   const friction = pipeFriction({ diameter, length: element.length, roughness, kinematicViscosity });
   const name = typeof element.pipe === 'string' ? element.pipe : null;
-  return place(placing, { kind: 'pipe', name, bore: diameter, resistance: friction });
+  return place(placing, { kind: 'pipe', name, role: 'pipe', bore: diameter, resistance: friction });
 }
 
 function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: Placing): Placed {
@@ -157,7 +159,7 @@ function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: P
   } as const);
   if (typeof valve !== 'string') {
     const state = flowCoefficientValve({ kv: 'kv' in valve ? valve.kv : kvOfCv(valve.cv), opening });
-    return state.ok ? placeValveState(state.value, placing, { name, bore: null }) : notKnown;
+    return state.ok ? placeValveState(state.value, placing, { name, role: 'valve', bore: null }) : notKnown;
   }
   const row = findValve(valve);
   if (row === undefined) return failed({ code: 'unknown-valve', path: [...placing.path, 'valve'], name });
@@ -168,13 +170,15 @@ function placeValve(element: Extract<RunElement, { valve: unknown }>, placing: P
   const velocityHead = kLoss({ lossCoefficient: multiplier, diameter });
   const openingFor: PlacedResistance['openingFor'] = ({ head, flow }) =>
     openingForLoss(row, { lossCoefficient: head / velocityHead.lossAt(flow).head, diameter });
-  return state.ok ? placeValveState(state.value, placing, { name, bore: diameter, openingFor }) : notKnown;
+  return state.ok
+    ? placeValveState(state.value, placing, { name, role: row.role, bore: diameter, openingFor })
+    : notKnown;
 }
 
 function placeValveState(
   state: ValveState,
   placing: Placing,
-  facts: Pick<PlacedResistance, 'name' | 'bore' | 'openingFor'>,
+  facts: Pick<PlacedResistance, 'name' | 'role' | 'bore' | 'openingFor'>,
 ): Placed {
   return state === 'shut' ? success('shut') : place(placing, { kind: 'valve', ...facts, resistance: state });
 }

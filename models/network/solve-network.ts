@@ -2,13 +2,13 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { figureAt } from './branch-arrays.ts';
 import { type TreeStep, treeStep } from './linear-tree.ts';
-import { type Mouth, nextMouths, restAtMouths } from './mouths.ts';
 import type { Network } from './network.ts';
+import { broughtToRest, nextDirections, type SideDirection } from './side-directions.ts';
+import { buffersOf, type Side, type SolverBuffers } from './solver-buffers.ts';
 import { initialState, lossAt, type TreeState } from './tree.ts';
 import { equationsAt, type TreeEquations } from './tree-equations.ts';
-import { type Side, type Workshop, workshopOf } from './workshop.ts';
 
-/** Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the mouths of tees (the last half one mouth a round). */
+/** Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the directions of side branches (the last half one branch a round). */
 export const NETWORK_LIMITS = { steps: 200, halvings: 40, leaps: 20, rounds: 400 } as const;
 
 /** At the floor of rounding a state counts as settled within this many times the balance aimed at. */
@@ -61,29 +61,29 @@ function solveFrom(
   totalFlow: number,
   earlier: NetworkSolution | undefined,
 ): Result<NetworkSolution, UnsolvedNetwork> {
-  const workshop = workshopOf(network);
-  const { tree } = workshop;
-  let mouths = workshop.allOutward;
+  const buffers = buffersOf(network);
+  const { tree } = buffers;
+  let directions = buffers.allOutward;
   let state = initialState(tree, totalFlow, earlier);
   let steps = 0;
   let residual = Number.POSITIVE_INFINITY;
   for (let round = 0; round < NETWORK_LIMITS.rounds; round++) {
-    const settled = settle(workshop, mouths, state);
+    const settled = settle(buffers, directions, state);
     steps += settled.steps;
     residual = settled.equations.worst;
     if (!settled.balanced) break;
-    const next = nextMouths(tree, mouths, settled.state, {
+    const next = nextDirections(tree, directions, settled.state, {
       oneAtATime: round > NETWORK_LIMITS.rounds / 2,
       noHead: ROUNDING_FLOOR * settled.equations.allowed,
     });
-    if (next === null) return success(solutionOf(workshop, settled, steps));
-    mouths = next;
-    state = restAtMouths(tree, mouths, settled.state);
+    if (next === null) return success(solutionOf(buffers, settled, steps));
+    directions = next;
+    state = broughtToRest(tree, directions, settled.state);
   }
   return failed({ code: 'network-unsolved', totalFlow, steps, residual });
 }
 
-/** The state stands in the workshop until the next settling. */
+/** The state lies in the buffers until the next settling. */
 interface Settled {
   readonly balanced: boolean;
   readonly state: TreeState;
@@ -92,28 +92,28 @@ interface Settled {
 }
 
 /**
- * Steps with the mouths as they are until every branch balances, or no step improves any more. A step from near rest goes
+ * Steps with the directions of side branches as they are until every branch balances, or no step improves any more. A step from near rest goes
  * by the chord of a loss, not its slope, and need not lower the residuals: then it is taken whole, a few times.
  */
-function settle(workshop: Workshop, mouths: readonly Mouth[], from: TreeState): Settled {
-  const { tree, step } = workshop;
-  let [here, there] = workshop.sides;
+function settle(buffers: SolverBuffers, directions: readonly SideDirection[], from: TreeState): Settled {
+  const { tree, step } = buffers;
+  let [here, there] = buffers.sides;
   here.flow.set(from.flow);
   here.head.set(from.head);
-  let equations = equationsAt(tree, mouths, here);
+  let equations = equationsAt(tree, directions, here);
   let leaps = 0;
   for (let steps = 0; steps < NETWORK_LIMITS.steps; steps++) {
     const settled = { balanced: true, state: here, equations, steps };
     if (equations.worst <= equations.allowed) return settled;
     treeStep(equations.linear, 0, step);
-    const better = improve(workshop, mouths, { here, there, sumOfSquares: equations.sumOfSquares });
+    const better = improve(buffers, directions, { here, there, sumOfSquares: equations.sumOfSquares });
     const atFloor = equations.worst <= ROUNDING_FLOOR * equations.allowed;
     if (atFloor && (better === null || better.worst > STALLED * equations.worst)) return settled;
     if (better !== null) equations = better;
     else if (leaps < NETWORK_LIMITS.leaps) {
       leaps += 1;
       move(here, { step, share: 1, to: there });
-      equations = equationsAt(tree, mouths, there);
+      equations = equationsAt(tree, directions, there);
     } else return { ...settled, balanced: false };
     [here, there] = [there, here];
   }
@@ -122,8 +122,8 @@ function settle(workshop: Workshop, mouths: readonly Mouth[], from: TreeState): 
 
 /** The equations where the step leads, halved until the residuals fall; null where none does. The state is then `there`. */
 function improve(
-  { tree, step }: Workshop,
-  mouths: readonly Mouth[],
+  { tree, step }: SolverBuffers,
+  directions: readonly SideDirection[],
   {
     here,
     there,
@@ -133,7 +133,7 @@ function improve(
   let share = 1;
   for (let halving = 0; halving <= NETWORK_LIMITS.halvings; halving++) {
     move(here, { step, share, to: there });
-    const equations = equationsAt(tree, mouths, there);
+    const equations = equationsAt(tree, directions, there);
     if (equations.sumOfSquares < sumOfSquares * (1 - 1e-4 * share)) return equations;
     share /= 2;
   }
@@ -151,7 +151,7 @@ function move(
 }
 
 function solutionOf(
-  { tree, step, noResidual }: Workshop,
+  { tree, step, noResidual }: SolverBuffers,
   { state: { flow, head }, equations: { linear } }: Settled,
   steps: number,
 ): NetworkSolution {

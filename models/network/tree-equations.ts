@@ -1,7 +1,8 @@
 /** The balance of heads along every branch of a tree, linearised at a state. */
 import { figureAt } from './branch-arrays.ts';
 import type { LinearTree } from './linear-tree.ts';
-import type { Mouth } from './mouths.ts';
+import type { SideDirection } from './side-directions.ts';
+import { combinedHead, sideHead } from './tee-branch-loss.ts';
 import { branchAt, lossAt, type Tree, type TreeState } from './tree.ts';
 
 /** Below this share of the largest flow (and below this flow, m3/s) a branch is near rest. */
@@ -25,22 +26,22 @@ export interface TreeEquations {
 }
 
 /** The arrays that one set of equations stands in, until the next one there. */
-export type EquationsRoom = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'mouthSlope'>;
+export type EquationBuffers = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'combinedSlope'>;
 
-export const equationsRoom = (size: number): EquationsRoom => ({
+export const equationBuffers = (size: number): EquationBuffers => ({
   held: new Uint8Array(size),
   residual: new Float64Array(size),
   lossSlope: new Float64Array(size),
-  mouthSlope: new Float64Array(size),
+  combinedSlope: new Float64Array(size),
 });
 
-/** Residuals and slopes of all branches but the root at a state; held branches (shut, or resting at a mouth) have none. */
+/** Residuals and slopes of all branches but the root at a state; held branches (shut, or resting at a tee) have none. */
 export function equationsAt(
   tree: Tree,
-  mouths: readonly Mouth[],
-  { flow, head, room }: TreeState & { readonly room: EquationsRoom },
+  directions: readonly SideDirection[],
+  { flow, head, buffers }: TreeState & { readonly buffers: EquationBuffers },
 ): TreeEquations {
-  const { held, residual, lossSlope, mouthSlope } = room;
+  const { held, residual, lossSlope, combinedSlope } = buffers;
   const size = flow.length;
   let largestFlow = LEAST_FLOW;
   for (let b = 0; b < size; b++) largestFlow = Math.max(largestFlow, Math.abs(figureAt(flow, b)));
@@ -53,25 +54,26 @@ export function equationsAt(
     const branch = branchAt(tree, b);
     const q = figureAt(flow, b);
     largestHead = Math.max(largestHead, Math.abs(figureAt(head, b)));
-    if (branch.shut || mouths[b] === 'resting') {
+    if (branch.shut || directions[b] === 'resting') {
       held[b] = 1;
       residual[b] = 0;
       lossSlope[b] = 0;
-      mouthSlope[b] = 0;
+      combinedSlope[b] = 0;
       continue;
     }
     const loss = lossAt(tree, b, q);
     let lost = loss.head;
     let slope = loss.slope;
     let slopeByCombined = 0;
-    if (branch.mouth !== null) {
-      const combined = mouths[b] === 'outward' ? Math.max(0, figureAt(flow, branch.parent)) : 0;
-      lost += branch.mouth.combined * combined ** 2 + branch.mouth.side * q * Math.abs(q);
-      slope += 2 * branch.mouth.side * Math.abs(q);
-      slopeByCombined = 2 * branch.mouth.combined * combined;
+    if (branch.teeLoss !== null) {
+      const { teeLoss } = branch;
+      const combined = directions[b] === 'outward' ? Math.max(0, figureAt(flow, branch.parent)) : 0;
+      lost += combinedHead(teeLoss, combined) + sideHead(teeLoss, q);
+      slope += 2 * teeLoss.side * Math.abs(q);
+      slopeByCombined = 2 * teeLoss.combined * combined;
     }
     held[b] = 0;
-    mouthSlope[b] = slopeByCombined;
+    combinedSlope[b] = slopeByCombined;
     const r = figureAt(head, branch.parent) - lost - figureAt(head, b);
     residual[b] = r;
     lossSlope[b] =
@@ -84,7 +86,7 @@ export function equationsAt(
   for (let b = 1; b < size; b++) steepest = Math.max(steepest, figureAt(lossSlope, b));
   const leastSlope = Math.max(LEAST_SLOPE, LEAST_SLOPE_SHARE * steepest);
   for (let b = 1; b < size; b++) lossSlope[b] = Math.max(figureAt(lossSlope, b), leastSlope);
-  const linear = { parent: tree.parent, isOutlet: tree.isOutlet, held, residual, lossSlope, mouthSlope };
+  const linear = { parent: tree.parent, isOutlet: tree.isOutlet, held, residual, lossSlope, combinedSlope };
   return { linear, sumOfSquares, worst, allowed: BALANCE * largestLoss + ROUNDING * largestHead + NO_HEAD };
 }
 
@@ -97,6 +99,6 @@ function slopeFromRest(
   b: number,
   { leastFlow, residual }: { readonly leastFlow: number; readonly residual: number },
 ): number {
-  const perSquare = lossAt(tree, b, leastFlow).head / leastFlow ** 2 + (branchAt(tree, b).mouth?.side ?? 0);
+  const perSquare = lossAt(tree, b, leastFlow).head / leastFlow ** 2 + (branchAt(tree, b).teeLoss?.side ?? 0);
   return 2 * Math.sqrt(perSquare * Math.abs(residual));
 }

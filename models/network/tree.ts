@@ -1,7 +1,9 @@
 /** A network's shape in arrays, and a state of it: the form that its solver steps through. */
-import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../loss-terms.ts';
+
+import { at } from '../../curves/at.ts';
+import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';
 import { figureAt, wholeAt } from './branch-arrays.ts';
-import { at, stepRoom, treeStep } from './linear-tree.ts';
+import { stepBuffers, treeStep } from './linear-tree.ts';
 import type { Network, NetworkBranch } from './network.ts';
 
 /** A flow [m3/s] to judge a loss by where no better is known. */
@@ -18,7 +20,7 @@ export interface Tree {
   /** All elements of each branch in one. */
   readonly losses: readonly LossTerms[];
   /** The open branches that leave a tee sideways. */
-  readonly mouths: readonly number[];
+  readonly sideBranches: readonly number[];
   /** Highest less lowest outlet that water can reach [m]; 0 where that is rounding. */
   readonly liftRange: number;
 }
@@ -35,12 +37,12 @@ export function treeOf({ branches }: Network): Tree {
     parent: Int32Array.from(branches, (branch) => branch.parent),
     isOutlet: Uint8Array.from(branches, (branch) => (branch.outlet === null ? 0 : 1)),
     losses: branches.map(({ elements }) => inSeries(elements.map(({ resistance }) => resistance.terms))),
-    mouths: branches.flatMap(({ mouth, shut }, index) => (mouth === null || shut ? [] : [index])),
+    sideBranches: branches.flatMap(({ teeLoss, shut }, index) => (teeLoss === null || shut ? [] : [index])),
     liftRange: liftRange(branches),
   };
 }
 
-/** Head that a branch loses at a flow [m], its mouth aside, and the slope of that [s/m2]. */
+/** Head that a branch loses at a flow [m], its loss at a tee aside, and the slope of that [s/m2]. */
 export function lossAt({ losses }: Tree, index: number, flow: number): HeadLoss {
   const terms = losses[index];
   if (terms === undefined) throw new Error(`branch ${index} is not in the network`);
@@ -109,9 +111,9 @@ function drivenByLevels(tree: Tree, split: Float64Array, range: number): TreeSta
     if (wholeAt(tree.isOutlet, b) === 1) residual[b] = -branch.lift;
   }
   const { parent, isOutlet } = tree;
-  const mouthSlope = new Float64Array(size);
-  const linear = { parent, isOutlet, held, residual, lossSlope, mouthSlope };
-  const step = treeStep(linear, figureAt(split, 0), stepRoom(size));
+  const combinedSlope = new Float64Array(size);
+  const linear = { parent, isOutlet, held, residual, lossSlope, combinedSlope };
+  const step = treeStep(linear, figureAt(split, 0), stepBuffers(size));
   const head = step.head.map((one, b) => (wholeAt(isOutlet, b) === 1 ? branchAt(tree, b).lift : one));
   return { flow: step.flow, head };
 }

@@ -1,7 +1,8 @@
 /** A second look at a solved network: does the answer alone satisfy continuity and heads? */
-import { at } from './linear-tree.ts';
+import { at } from '../../curves/at.ts';
 import { lossOver, type Network } from './network.ts';
 import type { NetworkSolution } from './solve-network.ts';
+import { combinedHead, sideHead } from './tee-branch-loss.ts';
 
 /** What a solution may be off by, as a share of the largest flow and of the greatest way of losses and lift to an outlet. */
 export const ALLOWED_RESIDUAL = 1e-9;
@@ -15,7 +16,7 @@ const RESTING_SHARE = 1e-9;
 /**
  * The largest relative residual of a solution: of continuity at each node, and of the head from the start of the discharge
  * down to each outlet, walked afresh from the flows. Heads beyond a shut branch are not those of the node it leaves, so
- * that the walk starts again there from the head solved for; beyond a side branch that rests at its mouth likewise, and
+ * that the walk starts again there from the head solved for; beyond a side branch that rests likewise, and
  * that one must be driven by no more than the velocity head that holds it, and by no less than nothing.
  */
 export function largestResidual({ branches }: Network, { flows, heads, rootHead }: NetworkSolution): number {
@@ -27,13 +28,13 @@ export function largestResidual({ branches }: Network, { flows, heads, rootHead 
   let worstHead = 0;
   let worstFlow = 0;
   for (const [b, branch] of branches.entries()) {
-    const { mouth, parent, outlet } = branch;
+    const { teeLoss, parent, outlet } = branch;
     const own = at(flows, b);
     const from = b === 0 ? rootHead : (head[parent] ?? Number.NaN);
     const loss = lossOver(branch.elements, own).head;
-    const combined = mouth === null ? 0 : mouth.combined * Math.max(0, at(flows, parent)) ** 2;
-    const isResting = mouth !== null && Math.abs(own) <= RESTING_SHARE * largestFlow;
-    const side = mouth === null ? 0 : mouth.side * own * Math.abs(own) + (own > 0 ? combined : 0);
+    const combined = teeLoss === null ? 0 : combinedHead(teeLoss, at(flows, parent));
+    const isResting = teeLoss !== null && Math.abs(own) <= RESTING_SHARE * largestFlow;
+    const side = teeLoss === null ? 0 : sideHead(teeLoss, own) + (own > 0 ? combined : 0);
     const way = (wayLoss[parent] ?? 0) + Math.abs(loss) + Math.abs(side);
     const end = branch.shut || isResting ? at(heads, b) : from - loss - side;
     wayLoss.push(way);

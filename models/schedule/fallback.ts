@@ -1,14 +1,14 @@
 /** The one setting that serves every phase, for a controller that is on its own. */
-import { conditionsFor } from '../selection/conditions.ts';
+import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
+
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { criteriaFor } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 
-const SECONDS_PER_MINUTE = 60;
-
 /**
- * The smallest grid setting, from the highest of all phases up, at which the conditions of every phase hold; the highest of
+ * The smallest grid setting, from the highest of all phases up, at which the criteria of every phase hold; the highest of
  * all phases where none is. A volume is served by the setting that moves it steadily in the time to the next start.
  */
 export function fallbackSetting({ phases, station }: SchedulePlan): number {
@@ -20,12 +20,12 @@ export function fallbackSetting({ phases, station }: SchedulePlan): number {
         : steadySetting(plan, minutesToNext(plan.phase.from, starts)),
     ),
   );
-  const { settings } = station.pump.pump;
-  const judged = phases.map((plan) => ({ plan, conditions: conditionsFor({ ...station, loop: plan.loop }) }));
+  const { settings } = station.pump.entered;
+  const judged = phases.map((plan) => ({ plan, criteria: criteriaFor({ ...station, loop: plan.loop }) }));
   const serves = (setting: number) =>
     judged.every(
-      ({ plan, conditions }) =>
-        !isServed(plan) || conditions.every((one) => holds(one.judge(plan.dutyAt(setting)))),
+      ({ plan, criteria }) =>
+        !isServed(plan) || criteria.every((one) => holds(one.judge(plan.dutyAt(setting)))),
     );
   for (let index = 0; index < gridSize(settings); index++) {
     const setting = settingAt(settings, index);

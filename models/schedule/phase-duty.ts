@@ -1,15 +1,15 @@
 /** The setting of a pump that serves one set of required flows. */
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement } from '../margins.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { requiredDuty } from '../required-duty.ts';
-import { type Condition, conditionsFor } from '../selection/conditions.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { hasRequirement } from '../network/margins.ts';
+import { requiredDuty } from '../network/required-duty.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { type Criterion, criteriaFor } from '../selection/criteria.ts';
 import { holds, searchGrid } from '../selection/grid-search.ts';
 import type { Limits } from '../selection/options.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
 
 /** A pump on a loop, with what a selection of its settings goes by. */
 export interface Station {
@@ -26,40 +26,40 @@ export interface PhaseDuty {
   readonly duty: ExactDuty;
 }
 
-const OWN_LIMITS: ReadonlySet<Condition['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
+const OWN_LIMITS: ReadonlySet<Criterion['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
 
 /**
- * The smallest grid setting at which every condition holds; where none does, the highest that keeps to the flow limits of the
- * pump itself, else the highest of all. `loop` differs from that of `shared` in its requirements alone.
+ * The smallest grid setting at which every criterion holds; where none does, the highest that keeps to the flow limits of the
+ * pump itself, else the highest of all. `loop` differs from that of `sampled` in its requirements alone.
  * Throws `SolveFailure` where network or search reach a limit.
  */
-export function phaseDuty(shared: SharedLoop, loop: LoopModel, station: Station): PhaseDuty {
+export function phaseDuty(sampled: SampledLoop, loop: CompiledLoop, station: Station): PhaseDuty {
   const { pump, count } = station;
-  const conditions = conditionsFor({ ...station, loop });
-  const here: SharedLoop = { ...shared, loop, required: requiredDuty(loop.system) };
+  const criteria = criteriaFor({ ...station, loop });
+  const here: SampledLoop = { ...sampled, loop, required: requiredDuty(loop.system) };
   if (hasRequirement(loop.system.outlets)) {
-    const outcome = searchGrid({ shared: here, pump, count, conditions });
+    const outcome = searchGrid({ sampled: here, pump, count, criteria });
     if (outcome.feasible) return { setting: outcome.duty.setting, feasible: true, duty: outcome.duty };
   }
-  const own = conditions.filter(({ reason }) => OWN_LIMITS.has(reason));
+  const own = criteria.filter(({ reason }) => OWN_LIMITS.has(reason));
   const duty = highestWithin(here, station, own);
   return { setting: duty.setting, feasible: false, duty };
 }
 
 /** The exact duty of a pump at any setting, on the grid or off it. */
-export function dutyAt(shared: SharedLoop, { pump, count }: Station, setting: number): ExactDuty {
+export function dutyAt(sampled: SampledLoop, { pump, count }: Station, setting: number): ExactDuty {
   const at = pumpAtSetting(pump, { setting, count });
-  return exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
+  return exactDuty(sampled, at, estimateDuty(sampled, at, sampled.required?.flow));
 }
 
-function highestWithin(shared: SharedLoop, station: Station, own: readonly Condition[]): ExactDuty {
-  const { settings } = station.pump.pump;
+function highestWithin(sampled: SampledLoop, station: Station, own: readonly Criterion[]): ExactDuty {
+  const { settings } = station.pump.entered;
   for (let index = gridSize(settings) - 1; index >= 0 && own.length > 0; index--) {
     const at = pumpAtSetting(station.pump, { setting: settingAt(settings, index), count: station.count });
-    const estimate = estimateDuty(shared, at);
-    if (own.every((condition) => holds(condition.judge(estimate)))) {
-      return exactDuty(shared, at, estimate);
+    const estimate = estimateDuty(sampled, at);
+    if (own.every((criterion) => holds(criterion.judge(estimate)))) {
+      return exactDuty(sampled, at, estimate);
     }
   }
-  return dutyAt(shared, station, settings.max);
+  return dutyAt(sampled, station, settings.max);
 }

@@ -1,7 +1,7 @@
 /** How long a phase lasts at least, by the wall clock. */
-import { minuteOf } from '../calendar/civil-text.ts';
 
-const MINUTES_PER_DAY = 1440;
+import { minuteOf } from '../calendar/civil-text.ts';
+import { MINUTES_PER_DAY } from '../calendar/time-factors.ts';
 
 /** Minutes from a time of day to the next of the starts, a whole day where there is no other. */
 export function minutesToNext(from: string, starts: readonly string[]): number {

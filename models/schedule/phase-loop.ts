@@ -1,8 +1,6 @@
 /** A loop as one phase runs it: some outlets shut, its own required flows. */
-import type { LoopModel } from '../loop-model.ts';
-import type { Network, NetworkBranch } from '../network/network.ts';
-import { pipeworkSystem } from '../pipework-system.ts';
-import type { SystemOutlet } from '../system.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import type { SystemOutlet } from '../network/system.ts';
 import type { Phase } from './schedule.ts';
 
 /** Names of the outlets that a phase shuts, in a fixed order. */
@@ -10,30 +8,6 @@ export const shutOutlets = ({ openings }: Pick<Phase, 'openings'>): readonly str
   Object.entries(openings ?? {})
     .flatMap(([name, opening]) => (opening === 0 ? [name] : []))
     .toSorted();
-
-/** The loop with outlets shut; null where that cannot be told: an outlet that it has not, or no known pipework. */
-export function shutOff(loop: LoopModel, names: readonly string[]): LoopModel | null {
-  if (names.length === 0) return loop;
-  const { network, system } = loop;
-  if (network === null || names.some((name) => system.outlets.every((outlet) => outlet.name !== name))) {
-    return null;
-  }
-  const changed = withShut(network, new Set(names));
-  return { ...loop, network: changed, system: pipeworkSystem(changed) };
-}
-
-function withShut(network: Network, names: ReadonlySet<string>): Network {
-  const branches: NetworkBranch[] = [...network.branches];
-  for (let b = branches.length - 1; b >= 0; b--) {
-    const branch = branches[b];
-    if (branch === undefined) continue;
-    const { outlet, children } = branch;
-    const isShut =
-      outlet === null ? children.every((child) => branches[child]?.shut === true) : names.has(outlet.name);
-    if (isShut && !branch.shut) branches[b] = { ...branch, shut: true };
-  }
-  return { ...network, branches };
-}
 
 /** The flow that an outlet requires in a phase, from that which it requires of the loop [m3/s]; null: none. */
 export type Requirement = (outlet: SystemOutlet) => number | null;
@@ -53,7 +27,7 @@ export const stated =
 export const nothing: Requirement = () => null;
 
 /** The loop with the requirements of a phase; what is shut requires nothing. */
-export function requiring(loop: LoopModel, required: Requirement, shut: readonly string[]): LoopModel {
+export function requiring(loop: CompiledLoop, required: Requirement, shut: readonly string[]): CompiledLoop {
   const outlets = loop.system.outlets.map((outlet) => ({
     ...outlet,
     requiredFlow: shut.includes(outlet.name) ? null : required(outlet),

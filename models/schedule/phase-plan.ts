@@ -1,10 +1,12 @@
 /** What each phase of a schedule asks of the pump, worked out once for all its runs. */
-import type { ExactDuty } from '../duty-point.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { type SharedLoop, shareLoop } from '../selection/shared-loop.ts';
+
+import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { shutOff } from '../network/shut-off.ts';
 import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
-import { nothing, type Requirement, requiring, scaled, shutOff, shutOutlets, stated } from './phase-loop.ts';
-import { type RememberedDuty, rememberedDuty } from './remembered-duty.ts';
+import { nothing, type Requirement, requiring, scaled, shutOutlets, stated } from './phase-loop.ts';
 import type { Emergency, Phase, Schedule, VolumeDemand } from './schedule.ts';
 import { type VolumeChoice, volumeChoices } from './volume-choices.ts';
 
@@ -15,7 +17,7 @@ export interface PhasePlan {
   readonly other: PhaseDuty | null;
   readonly volume: { readonly demand: VolumeDemand; readonly choices: readonly VolumeChoice[] } | null;
   /** The loop as this phase runs it, its requirements included. */
-  readonly loop: LoopModel;
+  readonly loop: CompiledLoop;
   /** Exact, and each setting worked out once. */
   readonly dutyAt: RememberedDuty;
 }
@@ -51,7 +53,7 @@ export interface PlanFigures {
  */
 export function planSchedule(
   schedule: Pick<Schedule, 'phases' | 'emergency'>,
-  loop: LoopModel,
+  loop: CompiledLoop,
   station: Station,
   figures?: PlanFigures,
 ): SchedulePlan {
@@ -65,7 +67,7 @@ export function planSchedule(
     station,
     phases: schedule.phases.map((phase, place) => planned(phase, figures?.phases[place])),
     emergency: emergency === undefined ? null : planned(emergencyPhase(emergency), figures?.emergency),
-    dutyAt: rememberedDuty((setting) => dutyAt(whole.shared(), station, setting), figures?.duties),
+    dutyAt: rememberedDuty((setting) => dutyAt(whole.sampled(), station, setting), figures?.duties),
   };
 }
 
@@ -73,11 +75,11 @@ const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', f
 
 /** A loop with some outlets shut, and what is worked out on it when first asked for. */
 interface OpenedLoop {
-  readonly loop: LoopModel;
-  shared(): SharedLoop;
+  readonly loop: CompiledLoop;
+  sampled(): SampledLoop;
 }
 
-function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLoop | null {
+function loopsByOpenings(loop: CompiledLoop): (shut: readonly string[]) => OpenedLoop | null {
   const known = new Map<string, OpenedLoop | null>();
   return (shut) => {
     const key = JSON.stringify(shut);
@@ -90,13 +92,13 @@ function loopsByOpenings(loop: LoopModel): (shut: readonly string[]) => OpenedLo
   };
 }
 
-function openedLoop(loop: LoopModel): OpenedLoop {
-  let shared: SharedLoop | undefined;
+function openedLoop(loop: CompiledLoop): OpenedLoop {
+  let sampled: SampledLoop | undefined;
   return {
     loop,
-    shared: () => {
-      shared ??= shareLoop(loop);
-      return shared;
+    sampled: () => {
+      sampled ??= sampleLoop(loop);
+      return sampled;
     },
   };
 }
@@ -115,15 +117,15 @@ function planPhase(
   const fits = fitting !== null && namesOutlets;
   const model = (required: Requirement) => requiring(opened.loop, required, shut);
   const solve = (required: Requirement): PhaseDuty => {
-    const found = phaseDuty(opened.shared(), model(required), station);
+    const found = phaseDuty(opened.sampled(), model(required), station);
     return fits ? found : { ...found, feasible: false };
   };
-  const dutyOf = rememberedDuty((setting) => dutyAt(opened.shared(), station, setting), known?.duties);
+  const dutyOf = rememberedDuty((setting) => dutyAt(opened.sampled(), station, setting), known?.duties);
   const { volume, pulse } = phase;
   if (volume !== undefined) {
     const own = known?.own ?? solve(nothing);
     const loop = model(nothing);
-    const choices = known?.choices ?? (fits ? volumeChoices(opened.shared(), loop, station, volume) : []);
+    const choices = known?.choices ?? (fits ? volumeChoices(opened.sampled(), loop, station, volume) : []);
     return { phase, own, other: null, volume: { demand: volume, choices }, loop, dutyAt: dutyOf };
   }
   const other = () => (pulse === undefined ? null : solve(requirementOf(phase, pulse.otherFactor, true)));

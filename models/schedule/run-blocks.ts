@@ -44,7 +44,7 @@ export function runBlocks(
   if (before === null || rampEnd === run.from || before === own.setting) {
     return [{ from: run.from, until: run.until, ...steady }];
   }
-  const { min } = plan.station.pump.pump.settings;
+  const { min } = plan.station.pump.entered.settings;
   const from = Math.max(before, min);
   const key = `${run.phase} ${from} ${own.setting}`;
   const means = memory.ramps.get(key) ?? rampMeans({ from, to: own.setting }, one.dutyAt);

@@ -1,8 +1,8 @@
 /** What to dial from one instant to another, step by step. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
-import type { Settings } from '../pump.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
+import type { Settings } from '../pump/pump.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import type { SchedulePlan } from './phase-plan.ts';
 import { type PhaseCalendar, type PhaseRun, phaseRuns } from './phase-starts.ts';
 import { planAt } from './plan-at.ts';
@@ -52,7 +52,7 @@ function stepsOfRun(
     const { blocks, feasible } = volumeRun(one, run, prices, volumesOf(memory, phase));
     return blocks.map(({ from, until, setting }) => ({ phase, from, until, setting, feasible }));
   }
-  const ramp = rampSteps(plan.station.pump.pump.settings, {
+  const ramp = rampSteps(plan.station.pump.entered.settings, {
     run,
     before,
     to: one.own.setting,

@@ -1,14 +1,15 @@
 /** The settings that a phase may move its volume at. */
-import type { LoopModel } from '../loop-model.ts';
-import type { Settings } from '../pump.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import { conditionsFor, EQUAL } from '../selection/conditions.ts';
+
+import { estimateDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import type { Settings } from '../pump/pump.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { criteriaFor, EQUAL } from '../selection/criteria.ts';
 import { holds } from '../selection/grid-search.ts';
-import { estimateDuty, type SharedLoop } from '../selection/shared-loop.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import type { Choice } from '../volume/volume-plan.ts';
 import type { Station } from './phase-duty.ts';
 import type { VolumeDemand } from './schedule.ts';
+import type { Choice } from './volume/volume-plan.ts';
 
 /** A setting that a volume may be moved at; 0 is stopped. */
 export interface VolumeChoice extends Choice {
@@ -21,27 +22,27 @@ const CHOICES_MOST = 1001;
 /** Every how manieth setting, from the highest down, a volume chooses among; 1: all of them. */
 export const volumeStride = (settings: Settings): number => Math.ceil(gridSize(settings) / CHOICES_MOST);
 
-/** The settings between floor and ceiling at which all conditions hold, by their duties on the samples of the loop. */
+/** The settings between floor and ceiling at which all criteria hold, by their duties on the samples of the loop. */
 export function volumeChoices(
-  shared: SharedLoop,
-  loop: LoopModel,
+  sampled: SampledLoop,
+  loop: CompiledLoop,
   station: Station,
   { floor = 0, ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
 ): readonly VolumeChoice[] {
   const { pump, count } = station;
-  const { settings, standbyPower } = pump.pump;
-  const conditions = conditionsFor({ ...station, loop });
+  const { settings, standbyPower } = pump.entered;
+  const criteria = criteriaFor({ ...station, loop });
   const size = gridSize(settings);
   const stride = volumeStride(settings);
   const choices: VolumeChoice[] = [];
   let guess: number | undefined;
   for (let index = size - 1; index >= 0; index -= stride) {
     const setting = settingAt(settings, index);
-    const duty = estimateDuty(shared, pumpAtSetting(pump, { setting, count }), guess);
+    const duty = estimateDuty(sampled, pumpAtSetting(pump, { setting, count }), guess);
     const { flow, power, deadHead } = duty;
     if (!deadHead) guess = flow;
     const inside = flow >= floor * (1 - EQUAL) && flow <= ceiling * (1 + EQUAL);
-    if (deadHead || !inside || !conditions.every((one) => holds(one.judge(duty)))) continue;
+    if (deadHead || !inside || !criteria.every((one) => holds(one.judge(duty)))) continue;
     choices.push({ setting, flow, power });
   }
   if (mayStop) choices.push({ setting: 0, flow: 0, power: count * standbyPower });

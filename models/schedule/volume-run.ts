@@ -3,11 +3,11 @@ import type { Interval } from '../calendar/civil-year.ts';
 import { instantOf, MS_PER_DAY, MS_PER_HOUR, offsetAt, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';
 import type { Rates } from '../tariff/rates.ts';
-import { planVolume, type Slot, type VolumePlan } from '../volume/volume-plan.ts';
-import { planWholeSlots } from '../volume/whole-slots.ts';
 import type { Block } from './block.ts';
 import type { PhasePlan } from './phase-plan.ts';
 import type { VolumeDemand } from './schedule.ts';
+import { planVolume, type Slot, type VolumePlan } from './volume/volume-plan.ts';
+import { planWholeSlots } from './volume/whole-slots.ts';
 import type { VolumeChoice } from './volume-choices.ts';
 
 export interface Prices {

@@ -1,6 +1,8 @@
 /** What a schedule uses and costs in a year of the calendar. */
+
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR } from '../calendar/zone-offsets.ts';
+import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';
 import { hoursByRate } from '../tariff/year-hours.ts';
 import type { Block } from './block.ts';
@@ -24,8 +26,6 @@ export interface PhaseUse extends Use {
   readonly usualSetting: number;
   readonly highestSetting: number;
 }
-
-const WATTS_PER_KILOWATT = 1000;
 
 /** Walks every run of every phase through the interval, each block at the price of its own time. One use a phase. */
 export function scheduleUse(

@@ -1,19 +1,19 @@
 /** The smallest setting that qualifies when the controller's steps are left out of account. */
 import { findRoot } from '../../curves/find-root.ts';
-import type { ExactDuty } from '../duty-point.ts';
-import type { Settings } from '../pump.ts';
-import { type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import { SolveFailure } from '../solve-failure.ts';
-import { conditionsFor, type Judgement } from './conditions.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import { SolveFailure } from '../network/solve-failure.ts';
+import type { Settings } from '../pump/pump.ts';
+import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import { criteriaFor, type Judgement } from './criteria.ts';
 import type { Limits, Running } from './options.ts';
-import type { BadEnd, Candidate } from './select.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
-import { worse } from './worse.ts';
+import type { Candidate, WorstCase } from './select.ts';
+import { tighterJudgements } from './tighter-judgements.ts';
 
 interface ContinuousQuestion {
-  readonly shared: SharedLoop;
-  readonly badEnd: BadEnd | undefined;
+  readonly sampled: SampledLoop;
+  readonly worstCase: WorstCase | undefined;
   readonly candidate: Candidate;
   readonly limits: Limits;
   readonly running: Running;
@@ -21,12 +21,12 @@ interface ContinuousQuestion {
 
 /**
  * The duty at the smallest setting [%], of any decimals, between the last grid setting that does not qualify and
- * `duty`, the smallest that does: where the condition with the least to spare is just met. `duty` itself where it stands
+ * `duty`, the smallest that does: where the criterion with the least to spare is just met. `duty` itself where it stands
  * at the lowest setting. Throws `SolveFailure` where network or search reach a limit.
  */
 export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): ExactDuty {
-  const { candidate, shared } = question;
-  const before = settingBefore(candidate.pump.pump.settings, duty.setting);
+  const { candidate, sampled } = question;
+  const before = settingBefore(candidate.pump.entered.settings, duty.setting);
   if (before === null) return duty;
   const root = findRoot({
     evaluate: (setting) => ({ value: leastClearance(question, setting) }),
@@ -38,7 +38,7 @@ export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): E
     if (root.failure.code === 'not-bracketed') return duty;
     throw new SolveFailure(root.failure);
   }
-  return landed(question, { shared }, root.value.root);
+  return landed(question, { sampled }, root.value.root);
 }
 
 function settingBefore(settings: Settings, setting: number): number | null {
@@ -50,26 +50,31 @@ function settingBefore(settings: Settings, setting: number): number | null {
 }
 
 interface End {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly pumpAt?: PumpMaker | undefined;
 }
 
-function landed({ candidate }: ContinuousQuestion, { shared, pumpAt = pumpAtSetting }: End, setting: number) {
+function landed(
+  { candidate }: ContinuousQuestion,
+  { sampled, pumpAt = pumpAtSetting }: End,
+  setting: number,
+) {
   const pump = pumpAt(candidate.pump, { setting, count: candidate.count });
-  return exactDuty(shared, pump, estimateDuty(shared, pump, shared.required?.flow));
+  return exactDuty(sampled, pump, estimateDuty(sampled, pump, sampled.required?.flow));
 }
 
 function judgements(question: ContinuousQuestion, end: End, setting: number): readonly Judgement[] {
   const { candidate, limits, running } = question;
   const { elevation } = running;
   const duty = landed(question, end, setting);
-  const conditions = conditionsFor({ loop: end.shared.loop, pump: candidate.pump, limits, elevation });
-  return conditions.map((condition) => condition.judge(duty));
+  const criteria = criteriaFor({ loop: end.sampled.loop, pump: candidate.pump, limits, elevation });
+  return criteria.map((criterion) => criterion.judge(duty));
 }
 
 function leastClearance(question: ContinuousQuestion, setting: number): number {
-  const { shared, badEnd } = question;
-  const plain = judgements(question, { shared }, setting);
-  const all = badEnd === undefined ? plain : worse(plain, judgements(question, badEnd, setting));
+  const { sampled, worstCase } = question;
+  const plain = judgements(question, { sampled }, setting);
+  const all =
+    worstCase === undefined ? plain : tighterJudgements(plain, judgements(question, worstCase, setting));
   return Math.min(...all.map(({ clearance }) => clearance));
 }

@@ -1,9 +1,9 @@
 /** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
-import type { DutyFigures } from '../duty-point.ts';
-import { dailyRise, heatUse, meanHeat, pumpHeat } from '../heat.ts';
-import type { LoopModel } from '../loop-model.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { specificHeat } from '../specific-heat.ts';
+import type { DutyFigures } from '../duty/duty-point.ts';
+import { dailyRise, heatUse, meanHeat, pumpHeat } from '../duty/heat.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { specificHeat } from '../physics/specific-heat.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import type { Running } from './options.ts';
 
 export interface DutyHeat {
@@ -19,7 +19,10 @@ export interface DutyHeat {
 }
 
 export function dutyHeat(
-  { loop: { loop, water }, pump: { pump } }: { readonly loop: LoopModel; readonly pump: PumpModel },
+  {
+    loop: { entered: loop, water },
+    pump: { entered: pump },
+  }: { readonly loop: CompiledLoop; readonly pump: PumpModel },
   { power, count }: Pick<DutyFigures, 'power' | 'count'>,
   { heat: terms, hoursPerDay, price }: Pick<Running, 'heat' | 'hoursPerDay' | 'price'>,
 ): DutyHeat {

@@ -1,22 +1,22 @@
-/** The smallest grid setting at which every condition holds, for one candidate. */
-import type { DutyFigures, ExactDuty } from '../duty-point.ts';
-import { hasRequirement } from '../margins.ts';
-import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { gridSize, settingAt } from '../settings-grid.ts';
-import type { Condition, ConditionReason, Judgement } from './conditions.ts';
+/** The smallest grid setting at which every criterion holds, for one candidate. */
+import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import { hasRequirement } from '../network/margins.ts';
+import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { gridSize, settingAt } from '../pump/settings-grid.ts';
+import type { Criterion, CriterionReason, Judgement } from './criteria.ts';
 import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
-import { estimateDuty, exactDuty, type SharedLoop } from './shared-loop.ts';
-import { worse } from './worse.ts';
+import { tighterJudgements } from './tighter-judgements.ts';
 
-/** Two conditions that hold at no setting together. */
+/** Two criteria that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];
 
 export type GridOutcome =
   | { readonly feasible: true; readonly duty: ExactDuty }
   | {
       readonly feasible: false;
-      /** One a condition that holds at no setting, as judged where it comes nearest; empty when each holds somewhere. */
+      /** One a criterion that holds at no setting, as judged where it comes nearest; empty when each holds somewhere. */
       readonly failing: readonly Judgement[];
       readonly clash: Clash | null;
       readonly settings: number;
@@ -31,46 +31,46 @@ interface Judged<Duty extends DutyFigures = DutyFigures> {
 }
 
 interface Search {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   at(index: number): PumpAtSetting;
   readonly size: number;
-  readonly conditions: readonly Condition[];
+  readonly criteria: readonly Criterion[];
   readonly drooping: boolean;
-  /** What rises with the setting: where a condition goes by it, `along` tells where the condition holds. */
+  /** What rises with the setting: where a criterion goes by it, `along` tells where the criterion holds. */
   rises(): Rises;
   judged(index: number): Judged;
   exact(index: number): Judged<ExactDuty>;
 }
 
-/** The loop, the pump and the conditions as they are searched: as entered, or where both are against the user. */
+/** The loop, the pump and the criteria as they are searched: as entered, or in the worst case. */
 export interface SearchedEnd {
-  readonly shared: SharedLoop;
-  readonly conditions: readonly Condition[];
+  readonly sampled: SampledLoop;
+  readonly criteria: readonly Criterion[];
   readonly pumpAt?: PumpMaker | undefined;
 }
 
 /**
  * Searches the grid of a candidate's settings.
  *
- * Every setting is judged at its own duty. Where flows rise with the setting, conditions that hold from some flow on, or
+ * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on, or
  * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
- * `badEnd` each condition, of the same list, must hold there too; the duty told is the one as entered.
+ * `worstCase` each criterion, of the same list, must hold there too; the duty told is the one as entered.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function searchGrid({
   pump,
   count,
-  badEnd,
+  worstCase,
   ...end
 }: SearchedEnd & {
   readonly pump: PumpModel;
   readonly count: number;
-  readonly badEnd?: SearchedEnd | undefined;
+  readonly worstCase?: SearchedEnd | undefined;
 }): GridOutcome {
   const plain = startSearch({ ...end, pump, count });
-  const bad = badEnd === undefined ? null : startSearch({ ...badEnd, pump, count });
-  const search = bad === null ? plain : atBothEnds(plain, bad);
-  const start = Math.max(firstServed(plain), bad === null ? 0 : firstServed(bad));
+  const worst = worstCase === undefined ? null : startSearch({ ...worstCase, pump, count });
+  const search = worst === null ? plain : inBothCases(plain, worst);
+  const start = Math.max(firstServed(plain), worst === null ? 0 : firstServed(worst));
   for (let index = start; index < search.size; index++) {
     const { judgements } = search.judged(index);
     if (judgements.every(holds)) return { feasible: true, duty: search.exact(index).duty };
@@ -79,12 +79,12 @@ export function searchGrid({
   return rejection(search);
 }
 
-/** Each condition as judged at the end where it has less to spare. */
-function atBothEnds(plain: Search, bad: Search): Search {
+/** Each criterion as judged where it has less to spare: as entered or in the worst case. */
+function inBothCases(plain: Search, worst: Search): Search {
   return {
     ...plain,
     rises() {
-      const [entered, against] = [plain.rises(), bad.rises()];
+      const [entered, against] = [plain.rises(), worst.rises()];
       return {
         flow: entered.flow && against.flow,
         'flow-at-full-speed': entered['flow-at-full-speed'] && against['flow-at-full-speed'],
@@ -92,61 +92,61 @@ function atBothEnds(plain: Search, bad: Search): Search {
     },
     judged: remembered((index) => {
       const { duty, judgements } = plain.judged(index);
-      return { duty, judgements: worse(judgements, bad.judged(index).judgements) };
+      return { duty, judgements: tighterJudgements(judgements, worst.judged(index).judgements) };
     }),
     exact: remembered((index) => {
       const { duty, judgements } = plain.exact(index);
-      return { duty, judgements: worse(judgements, bad.exact(index).judgements) };
+      return { duty, judgements: tighterJudgements(judgements, worst.exact(index).judgements) };
     }),
   };
 }
 
 export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
-/** Where a condition holds, as far as is known before all settings are judged. */
-function alongOf({ conditions, rises }: Search, reason: ConditionReason): Condition['along'] {
-  const condition = conditions.find((one) => one.reason === reason);
-  return condition === undefined || condition.by === null || !rises()[condition.by] ? null : condition.along;
+/** Where a criterion holds, as far as is known before all settings are judged. */
+function alongOf({ criteria, rises }: Search, reason: CriterionReason): Criterion['along'] {
+  const criterion = criteria.find((one) => one.reason === reason);
+  return criterion === undefined || criterion.by === null || !rises()[criterion.by] ? null : criterion.along;
 }
 
 function startSearch({
-  shared,
+  sampled,
   pump,
   count,
-  conditions,
+  criteria,
   pumpAt = pumpAtSetting,
 }: SearchedEnd & { readonly pump: PumpModel; readonly count: number }): Search {
-  const { settings } = pump.pump;
+  const { settings } = pump.entered;
   const size = gridSize(settings);
   const at = remembered((index) => pumpAt(pump, { setting: settingAt(settings, index), count }));
   const judge = <Duty extends DutyFigures>(duty: Duty): Judged<Duty> => ({
     duty,
-    judgements: conditions.map((one) => one.judge(duty)),
+    judgements: criteria.map((one) => one.judge(duty)),
   });
-  let guess = shared.required?.flow;
+  let guess = sampled.required?.flow;
   const estimated = remembered((index) => {
-    const duty = estimateDuty(shared, at(index), guess);
+    const duty = estimateDuty(sampled, at(index), guess);
     // Settings are mostly looked at side by side.
     if (duty.flow > 0) guess = duty.flow;
     return duty;
   });
-  const exact = remembered((index) => judge(exactDuty(shared, at(index), estimated(index))));
+  const exact = remembered((index) => judge(exactDuty(sampled, at(index), estimated(index))));
   const judged = remembered((index): Judged<DutyFigures> => {
     const estimate = judge(estimated(index));
     const isClose = estimate.judgements.some(({ clearance }) => Math.abs(clearance) < CLOSE);
     return isClose ? exact(index) : estimate;
   });
-  const headAtRest = shared.atRest?.head ?? Number.POSITIVE_INFINITY;
+  const headAtRest = sampled.atRest?.head ?? Number.POSITIVE_INFINITY;
   const { drooping } = pump.fit.headCurve;
   const rises = remembered((): Rises => {
     if (drooping) return NOTHING_RISES;
     const firstMoving = firstIndex(size, (index) => at(index).headAt(0).head > headAtRest);
-    return risesOf({ shared, dutyAt: estimated, firstMoving, last: size - 1 });
+    return risesOf({ sampled, dutyAt: estimated, firstMoving, last: size - 1 });
   });
-  return { shared, at, size, conditions, drooping, rises: () => rises(0), judged, exact };
+  return { sampled, at, size, criteria, drooping, rises: () => rises(0), judged, exact };
 }
 
-/** The first of `size` places at which a condition holds that holds from somewhere on; `size` where it never does. */
+/** The first of `size` places at which a criterion holds that holds from somewhere on; `size` where it never does. */
 function firstIndex(size: number, holdsAt: (index: number) => boolean): number {
   let low = 0;
   let high = size;
@@ -173,7 +173,7 @@ function remembered<T>(compute: (index: number) => T): (index: number) => T {
  * The setting from which on the outlets may be served. Where the pump curve falls, its duty reaches the required flow when its
  * head at that flow reaches the required head; where that is close, the setting before is looked at as well, on its duty.
  */
-function firstServed({ drooping, size, at, shared: { required, requiredIsLeast, loop } }: Search): number {
+function firstServed({ drooping, size, at, sampled: { required, requiredIsLeast, loop } }: Search): number {
   if (drooping || !requiredIsLeast || !hasRequirement(loop.system.outlets)) return 0;
   if (required === null) return size;
   // Outlets that feed one another are served by a pump that moves nothing.
@@ -185,7 +185,7 @@ function firstServed({ drooping, size, at, shared: { required, requiredIsLeast, 
 }
 
 function rejection(search: Search): GridOutcome {
-  const failing = search.conditions.flatMap(({ reason }) => {
+  const failing = search.criteria.flatMap(({ reason }) => {
     const index = nearestTo(search, reason);
     if (holds(judgementOf(search.judged(index), reason))) return [];
     // On the exact duty, so that the figures told are those of a duty point asked for.
@@ -199,8 +199,8 @@ function rejection(search: Search): GridOutcome {
   };
 }
 
-/** Index of the setting where a condition first holds, else where it comes nearest to holding. */
-function nearestTo(search: Search, reason: ConditionReason): number {
+/** Index of the setting where a criterion first holds, else where it comes nearest to holding. */
+function nearestTo(search: Search, reason: CriterionReason): number {
   let nearest = -1;
   let clearance = Number.NEGATIVE_INFINITY;
   for (const index of whereToLook(search, reason)) {
@@ -213,7 +213,7 @@ function nearestTo(search: Search, reason: ConditionReason): number {
   return nearest;
 }
 
-function whereToLook(search: Search, reason: ConditionReason): Iterable<number> {
+function whereToLook(search: Search, reason: CriterionReason): Iterable<number> {
   const along = alongOf(search, reason);
   const last = search.size - 1;
   if (along === 'from') return [last];
@@ -221,19 +221,19 @@ function whereToLook(search: Search, reason: ConditionReason): Iterable<number> 
   return endsFirst(last);
 }
 
-/** Most conditions that hold anywhere hold at an end. */
+/** Most criteria that hold anywhere hold at an end. */
 function* endsFirst(last: number): Generator<number> {
   yield last;
   for (let index = 0; index < last; index++) yield index;
 }
 
-function judgementOf({ judgements }: Judged, reason: ConditionReason): Judgement {
+function judgementOf({ judgements }: Judged, reason: CriterionReason): Judgement {
   const found = judgements.find((one) => one.reason === reason);
-  if (found === undefined) throw new Error(`no condition gives ${reason}`);
+  if (found === undefined) throw new Error(`no criterion gives ${reason}`);
   return found;
 }
 
-/** Two conditions of which one holds from a setting on and the other only up to a lower one; else by looking at all settings. */
+/** Two criteria of which one holds from a setting on and the other only up to a lower one; else by looking at all settings. */
 function findClash(search: Search): Clash | null {
   const isFrom = ({ reason }: Judgement) => alongOf(search, reason) === 'from';
   const first = firstIndex(search.size, (index) =>
@@ -245,12 +245,12 @@ function findClash(search: Search): Clash | null {
   return met === undefined || broken === undefined ? clashOfAll(search) : [met, broken];
 }
 
-/** The two conditions that hold together least often, judged at a setting where the first holds. */
+/** The two criteria that hold together least often, judged at a setting where the first holds. */
 function clashOfAll(search: Search): Clash | null {
   const all = Array.from({ length: search.size }, (_, index) => search.judged(index).judgements);
   let clash: Clash | null = null;
   let fewest = Number.POSITIVE_INFINITY;
-  const count = search.conditions.length;
+  const count = search.criteria.length;
   for (let a = 0; a < count; a++) {
     for (let b = a + 1; b < count; b++) {
       const together = all.filter((one) => isHeld(one[a]) && isHeld(one[b])).length;

@@ -1,5 +1,5 @@
 /** What a caller may demand of a selection, and the defaults. */
-import type { HeatTerms } from '../heat.ts';
+import type { HeatTerms } from '../duty/heat.ts';
 import type { LifeCycleTerms } from '../money/candidate-life-cycle.ts';
 
 export interface Limits {

@@ -1,10 +1,11 @@
 /** Why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
-import type { DocumentPath } from '../network/network.ts';
-import { type PumpAtSetting, pumpAtSetting } from '../pump-at-setting.ts';
-import { type ShutValve, shutValves } from '../shut-valves.ts';
-import type { Judgement } from './conditions.ts';
+
+import type { SampledLoop } from '../duty/sampled-loop.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import { type ShutValve, shutValves } from '../loop/shut-valves.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { Judgement } from './criteria.ts';
 import type { Candidate } from './select.ts';
-import type { SharedLoop } from './shared-loop.ts';
 
 /** Heads in m. */
 export type RejectionCause =
@@ -29,13 +30,13 @@ export type RejectionCause =
 
 /** Null where settings and limits tell all there is. */
 export function rejectionCause(
-  { loop, atRest }: Pick<SharedLoop, 'loop' | 'atRest'>,
+  { loop, atRest }: Pick<SampledLoop, 'loop' | 'atRest'>,
   { pump, count }: Candidate,
   failing: readonly Judgement[],
 ): RejectionCause | null {
   const short = failing.find(({ reason }) => reason === 'not-enough-head');
   if (short !== undefined) {
-    const shut = shutValves(loop.loop).find(({ outlets }) => isBefore(outlets, short.outlet));
+    const shut = shutValves(loop.entered).find(({ outlets }) => isBefore(outlets, short.outlet));
     if (shut !== undefined) return named(shut, short.outlet);
     const { setting } = short;
     return atRest === null ? null : underLift(pumpAtSetting(pump, { setting, count }), atRest.head);

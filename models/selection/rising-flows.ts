@@ -1,7 +1,8 @@
 /** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
-import type { DutyFigures } from '../duty-point.ts';
-import { at } from '../network/linear-tree.ts';
-import type { SharedLoop } from './shared-loop.ts';
+
+import { at } from '../../curves/at.ts';
+import type { DutyFigures } from '../duty/duty-point.ts';
+import type { SampledLoop } from '../duty/sampled-loop.ts';
 
 export interface Rises {
   /** The total flow, and the flow of every outlet with it. */
@@ -19,12 +20,12 @@ export const NOTHING_RISES: Rises = { flow: false, 'flow-at-full-speed': false }
  * every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
  */
 export function risesOf({
-  shared: { loop, samples, atRest, required },
+  sampled: { loop, samples, atRest, required },
   dutyAt,
   firstMoving,
   last,
 }: {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly dutyAt: (index: number) => DutyFigures;
   /** Place of the first setting whose shutoff head exceeds the head needed at no flow; beyond `last` where none does. */
   readonly firstMoving: number;

@@ -1,16 +1,16 @@
 /** Which pump serves a loop at the least cost, and at which setting. */
-import type { ExactDuty } from '../duty-point.ts';
-import { annualUse } from '../energy.ts';
+import type { ExactDuty } from '../duty/duty-point.ts';
+import { annualUse } from '../duty/energy.ts';
+import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
-import type { PumpModel } from '../pump-model.ts';
-import { conditionsFor } from './conditions.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { criteriaFor } from './criteria.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
 import type { Limits, Running } from './options.ts';
-import type { SharedLoop } from './shared-loop.ts';
 
-/** The loop and its pumps at the end of their doubt that is against the user. */
-export type BadEnd = Omit<SearchedEnd, 'conditions'>;
+/** The loop and its pumps at the end of their uncertainty that is against the user. */
+export type WorstCase = Omit<SearchedEnd, 'criteria'>;
 
 export interface Candidate {
   readonly pump: PumpModel;
@@ -41,7 +41,7 @@ export interface Selection {
 }
 
 /**
- * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `badEnd` a setting
+ * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `worstCase` a setting
  * qualifies when it does there too; ranking and figures are those as entered.
  *
  * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
@@ -49,38 +49,38 @@ export interface Selection {
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function select({
-  shared,
+  sampled,
   candidates,
   limits,
   running,
-  badEnd,
+  worstCase,
 }: {
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
-  readonly badEnd?: BadEnd | undefined;
+  readonly worstCase?: WorstCase | undefined;
 }): Selection {
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
   for (const [candidate, { pump, count }] of candidates.entries()) {
-    const conditionsOn = ({ loop }: SharedLoop) =>
-      conditionsFor({ loop, pump, limits, elevation: running.elevation });
+    const criteriaOn = ({ loop }: SampledLoop) =>
+      criteriaFor({ loop, pump, limits, elevation: running.elevation });
     const outcome = searchGrid({
-      shared,
-      conditions: conditionsOn(shared),
+      sampled,
+      criteria: criteriaOn(sampled),
       pump,
       count,
-      badEnd: badEnd && { ...badEnd, conditions: conditionsOn(badEnd.shared) },
+      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) },
     });
     if (!outcome.feasible) {
       rejected.push({ candidate, outcome });
       continue;
     }
     const { duty } = outcome;
-    const standbyPower = count * pump.pump.standbyPower;
+    const standbyPower = count * pump.entered.standbyPower;
     const use = annualUse({ ...running, power: duty.power, standbyPower });
-    const heat = dutyHeat({ loop: shared.loop, pump }, duty, running);
+    const heat = dutyHeat({ loop: sampled.loop, pump }, duty, running);
     const lifeCycleCost = lifeCycleOf({ pump, count }, { ...use, heat }, running);
     ranking.push({ candidate, duty, ...use, heat, lifeCycleCost });
   }
@@ -95,7 +95,7 @@ function lifeCycleOf(
 ): number | null {
   if (lifeCycle === undefined || use.annualCost === null) return null;
   const annualCost = (heat?.inRanking === true ? withHeat : bare)(use).cost;
-  return candidateLifeCycle({ pump: pump.pump, count, annualCost }, lifeCycle);
+  return candidateLifeCycle({ pump: pump.entered, count, annualCost }, lifeCycle);
 }
 
 /** Those without a life-cycle cost come after those with one. */

@@ -1,10 +1,18 @@
 /** What would be chosen were it not for the limit of the intake screen, and the screen that would allow it. */
-import type { IntakeScreen } from '../loop.ts';
-import { type ScreenVelocities, screenVelocities } from '../screen.ts';
-import { sizeScreen } from '../screen-size.ts';
+
+import type { SampledLoop } from '../duty/sampled-loop.ts';
+import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
+import { sizeScreen } from '../intake/screen-size.ts';
+import type { IntakeScreen } from '../loop/loop.ts';
 import type { Limits, Running } from './options.ts';
-import { type BadEnd, type Candidate, type Ranked, type Rejected, type Selection, select } from './select.ts';
-import type { SharedLoop } from './shared-loop.ts';
+import {
+  type Candidate,
+  type Ranked,
+  type Rejected,
+  type Selection,
+  select,
+  type WorstCase,
+} from './select.ts';
 
 export interface WithoutScreenLimit {
   readonly ranked: Ranked;
@@ -24,15 +32,15 @@ export function withoutScreenLimit({
   ...question
 }: {
   readonly selection: Selection;
-  readonly shared: SharedLoop;
+  readonly sampled: SampledLoop;
   readonly candidates: readonly Candidate[];
   readonly limits: Limits;
   readonly running: Running;
-  readonly badEnd?: BadEnd | undefined;
+  readonly worstCase?: WorstCase | undefined;
 }): WithoutScreenLimit | null {
-  const { shared, candidates, limits } = question;
+  const { sampled, candidates, limits } = question;
   const { throughSlotVelocity: limit, cloggedFraction } = limits;
-  const screen = shared.loop.loop.intake?.screen;
+  const screen = sampled.loop.entered.intake?.screen;
   const held = selection.rejected.filter(isHeldByScreen).map(({ candidate }) => candidate);
   if (screen === undefined || limit === null || held.length === 0) return null;
   const chosen = selection.ranking[0]?.candidate;

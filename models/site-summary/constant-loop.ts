@@ -1,12 +1,13 @@
 /** The figures of a loop that runs alike all day at the setting of its pump. */
-import { annualUse } from '../energy.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement, outletFigures } from '../margins.ts';
-import { pumpAtSetting } from '../pump-at-setting.ts';
-import type { PumpModel } from '../pump-model.ts';
+import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
+import { annualUse } from '../duty/energy.ts';
+import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { hasRequirement, outletFigures } from '../network/margins.ts';
+import { pumpAtSetting } from '../pump/pump-at-setting.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { type Ranked, select } from '../selection/select.ts';
-import { estimateDuty, exactDuty, shareLoop } from '../selection/shared-loop.ts';
 import {
   type InstalledStation,
   type LoopFigures,
@@ -25,8 +26,6 @@ export interface ConstantTerms {
   readonly elevation: number;
 }
 
-const HOURS_PER_DAY = 24;
-
 /**
  * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest setting
  * that serves, and of the best of the candidates, one of each, by the rules of a selection.
@@ -35,22 +34,22 @@ const HOURS_PER_DAY = 24;
  * is none, nothing is like for like and no saving is told. Throws `SolveFailure` where network or search reach a limit.
  */
 export function constantLoop(
-  loop: LoopModel,
+  loop: CompiledLoop,
   installed: InstalledStation,
   candidates: readonly PumpModel[],
   { price, elevation }: ConstantTerms,
 ): LoopFigures {
-  const shared = shareLoop(loop);
+  const sampled = sampleLoop(loop);
   const at = pumpAtSetting(installed.pump, installed);
-  const duty = exactDuty(shared, at, estimateDuty(shared, at, shared.required?.flow));
+  const duty = exactDuty(sampled, at, estimateDuty(sampled, at, sampled.required?.flow));
   const running = { price, elevation, hoursPerDay: HOURS_PER_DAY };
-  const standbyPower = installed.count * installed.pump.pump.standbyPower;
+  const standbyPower = installed.count * installed.pump.entered.standbyPower;
   const now = annualUse({ ...running, power: duty.power, standbyPower });
   const short = shortOutlet(outletFigures(loop.system.outlets, duty.outletFlows), null);
   const figures = { ...now, power: duty.power, short, hasRequirement: hasRequirement(loop.system.outlets) };
   if (!figures.hasRequirement) return { ...figures, aboveNeed: null, otherPump: null };
   const { ranking } = select({
-    shared,
+    sampled,
     candidates: [installed, ...candidates.map((pump) => ({ pump, count: 1 }))],
     limits: DEFAULT_LIMITS,
     running,

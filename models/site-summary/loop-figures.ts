@@ -1,6 +1,8 @@
 /** What a loop with its pump uses, lacks and could save in a year. */
-import type { OutletFigures } from '../margins.ts';
-import type { PumpModel } from '../pump-model.ts';
+
+import type { OutletFigures } from '../network/margins.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { EQUAL } from '../selection/criteria.ts';
 
 export interface YearUse {
   /** kWh */
@@ -47,9 +49,6 @@ export interface LoopFigures extends YearUse {
   /** The most that another pump saves, null where none does. */
   readonly otherPump: Saving | null;
 }
-
-/** Flows count as served within this share. */
-const EQUAL = 1e-9;
 
 export function shortOutlet(outlets: readonly OutletFigures[], phase: string | null): ShortOutlet | null {
   let worst: ShortOutlet | null = null;

@@ -1,16 +1,19 @@
 /** The figures of a loop that runs by a schedule. */
+
 import type { Interval } from '../calendar/civil-year.ts';
+import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
-import type { LoopModel } from '../loop-model.ts';
-import { hasRequirement, outletFigures } from '../margins.ts';
-import type { PumpModel } from '../pump-model.ts';
+import { sampleLoop } from '../duty/sampled-loop.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { hasRequirement, outletFigures } from '../network/margins.ts';
+import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
 import type { Station } from '../schedule/phase-duty.ts';
 import { planSchedule, type SchedulePlan } from '../schedule/phase-plan.ts';
 import type { Schedule } from '../schedule/schedule.ts';
 import { scheduleUse } from '../schedule/year-use.ts';
 import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { select } from '../selection/select.ts';
-import { shareLoop } from '../selection/shared-loop.ts';
 import { flatRate, type Rates } from '../tariff/rates.ts';
 import {
   type InstalledStation,
@@ -35,11 +38,9 @@ export interface ScheduledTerms {
 /** Walking a year takes as long as judging many pumps: of the pumps that serve the loop all day, only the best are walked. */
 const WALKED_MOST = 3;
 
-const WATTS_PER_KILOWATT = 1000;
-
 /** A schedule already asks for no more than serves, so that a lower setting is nothing to find. Throws `SolveFailure`. */
 export function scheduledLoop(
-  loop: LoopModel,
+  loop: CompiledLoop,
   { schedule, installed }: { readonly schedule: Schedule; readonly installed: InstalledStation },
   candidates: readonly PumpModel[],
   terms: ScheduledTerms,
@@ -59,9 +60,9 @@ export function scheduledLoop(
     aboveNeed: null,
   };
   if (short !== null || !hasRequirement(loop.system.outlets)) return { ...figures, otherPump: null };
-  const running = { price: null, hoursPerDay: 24, elevation: terms.elevation };
+  const running = { price: null, hoursPerDay: HOURS_PER_DAY, elevation: terms.elevation };
   const all = candidates.map((pump) => ({ pump, count: 1 }));
-  const { ranking } = select({ shared: shareLoop(loop), candidates: all, limits: DEFAULT_LIMITS, running });
+  const { ranking } = select({ sampled: sampleLoop(loop), candidates: all, limits: DEFAULT_LIMITS, running });
   let best: Saving | null = null;
   for (const { candidate } of ranking.slice(0, WALKED_MOST)) {
     const pump = candidates[candidate];

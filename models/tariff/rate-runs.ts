@@ -1,10 +1,11 @@
 /** The rates of a tariff over a stretch of time, run by run. */
+
 import { civilDate } from '../calendar/civil-day.ts';
 import { dayKindIndex } from '../calendar/day-kind.ts';
+import { MINUTES_PER_DAY } from '../calendar/time-factors.ts';
 import { MS_PER_DAY, MS_PER_MINUTE, offsetAt, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import type { Rates } from './rates.ts';
 
-const MINUTES_PER_DAY = 1440;
 /** The shortest month: only beyond it can the next day be in another. */
 const DAYS_OF_EVERY_MONTH = 28;
 

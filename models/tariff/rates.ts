@@ -1,6 +1,8 @@
 /** A tariff made ready for walking the calendar: which rate holds when, by kind of day. */
+
 import { dayOfText, minuteOf } from '../calendar/civil-text.ts';
 import { DAY_KINDS, namesKind } from '../calendar/day-kind.ts';
+import { MINUTES_PER_DAY, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 import type { Tariff, TariffPeriod } from './tariff.ts';
 
 /** Through one kind of day: from `minutes[i]` on, until the next, the rate `rates[i]` holds. The first minute is 0. */
@@ -18,9 +20,6 @@ export interface Rates {
   readonly patterns: readonly (readonly DayPattern[])[];
 }
 
-const MONTHS = 12;
-const MINUTES_PER_DAY = 1440;
-
 /** Compiles a tariff whose times and dates were checked. */
 export function ratesOf(tariff: Tariff): Rates {
   const { periods, otherwise, holidays } = tariff;
@@ -29,7 +28,7 @@ export function ratesOf(tariff: Tariff): Rates {
     names: all.map(({ name }) => name),
     prices: all.map(({ price }) => price),
     holidays: new Set(holidays.flatMap((text) => dayOfText(text) ?? [])),
-    patterns: Array.from({ length: MONTHS }, (_, month) =>
+    patterns: Array.from({ length: MONTHS_PER_YEAR }, (_, month) =>
       DAY_KINDS.map((_kind, kind) => dayPattern(periods, { month: month + 1, kind })),
     ),
   };

@@ -1,10 +1,11 @@
 /** The application over an empty database in memory, with a clock and ids that tests can foretell. */
 import { buildApi } from '../../api/app.ts';
 import type { Api, AppDependencies } from '../../api/http/api.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { inlineWork } from '../../api/work/inline-work.ts';
+import { inlineWork } from '../../api/threads/same-thread.ts';
 
 const START = Date.UTC(2026, 0, 15, 12);
 

@@ -1,8 +1,8 @@
 /** One duty point against a general least-squares solver on the same equations. */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { compileLoop } from '../../models/network/compiled-loop.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { agree } from './agree.ts';
 import { type BenchRow, benchRow } from './bench-row.ts';
@@ -22,7 +22,7 @@ const DIFFERENCE = 1e-6;
 const MOST_ITERATIONS = 1000;
 
 export async function leastSquaresBench(): Promise<readonly BenchRow[]> {
-  const loop = expectValue(buildLoopModel(twelveOutlets));
+  const loop = expectValue(compileLoop(twelveOutlets));
   const { network } = loop;
   const model = thousandPumps()[PUMP];
   if (network === null || model === undefined) throw new Error('the case has no pipework or no pump');

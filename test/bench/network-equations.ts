@@ -1,6 +1,6 @@
 /** A pump on a network as plain equations: the flows of all branches and the heads of all nodes are unknown. */
 import { lossOver, type Network } from '../../models/network/network.ts';
-import type { PumpAtSetting } from '../../models/pump-at-setting.ts';
+import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 
 /**
  * Unknowns: the flow of each branch [L/s] in the order of the network, then the head at each node [m]. Equations: the
@@ -47,15 +47,15 @@ export function networkEquations(network: Network, pump: PumpAtSetting): Network
     },
     residuals: (unknowns) => {
       const values = new Float64Array(count);
-      for (const [b, { elements, mouth, parent }] of branches.entries()) {
+      for (const [b, { elements, teeLoss, parent }] of branches.entries()) {
         const flow = flowOf(unknowns, b);
         const from =
           b === 0 ? pump.headAt(flow).head - lossOver(suction, flow).head : headAtEnd(unknowns, parent);
-        const atMouth =
-          mouth === null
+        const atTee =
+          teeLoss === null
             ? 0
-            : mouth.combined * flowOf(unknowns, parent) ** 2 + mouth.side * flow * Math.abs(flow);
-        values[b] = from - lossOver(elements, flow).head - atMouth - headAtEnd(unknowns, b);
+            : teeLoss.combined * flowOf(unknowns, parent) ** 2 + teeLoss.side * flow * Math.abs(flow);
+        values[b] = from - lossOver(elements, flow).head - atTee - headAtEnd(unknowns, b);
       }
       for (const [place, b] of nodes.entries()) {
         let left = unknowns[b] ?? Number.NaN;

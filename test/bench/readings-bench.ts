@@ -4,11 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { v7 } from 'uuid';
 import { buildApi } from '../../api/app.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import type { Store } from '../../api/store/store.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { workerPool } from '../../api/work/heavy-work.ts';
+import { workerPool } from '../../api/threads/worker-pool.ts';
 import { type BenchRow, benchRow } from './bench-row.ts';
 import { median } from './median.ts';
 

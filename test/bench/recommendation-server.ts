@@ -4,18 +4,19 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { v7 } from 'uuid';
 import { buildApi } from '../../api/app.ts';
+import { recommendationRequest } from '../../api/features/recommendation/request-schema.ts';
 import type { AnswerForm } from '../../api/http/answer-form.ts';
 import type { Api } from '../../api/http/api.ts';
 import { defineRoute } from '../../api/http/define-route.ts';
 import { jsonBody } from '../../api/http/json-body.ts';
 import { noQuery } from '../../api/http/route.ts';
-import { mountRoutes } from '../../api/routes/all.ts';
-import { recommendationRequest } from '../../api/schemas/recommendation-request.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
+import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { inlineWork } from '../../api/work/inline-work.ts';
+import { inlineWork } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
 
 const EXAMPLES = new URL('../../openapi/examples/', import.meta.url);
@@ -65,6 +66,7 @@ const deps = {
   heavyWork: inlineWork,
   version: 'bench',
 };
+
 const { app } = buildApi(deps, (api) => {
   mountRoutes(api);
   bareRoute(api);

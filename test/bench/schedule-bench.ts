@@ -1,10 +1,10 @@
 /** A day's plan of a volume in duty points, and a year of a tariff in passes over 8760 numbers. */
-import { zoneAround } from '../../api/calendar/zone.ts';
+import { zoneAround } from '../../api/clock/zone.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump } from '../../models/pump-model.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { compileLoop } from '../../models/network/compiled-loop.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
 import { volumeRun } from '../../models/schedule/volume-run.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
@@ -36,10 +36,10 @@ const rates = ratesOf({
 });
 
 function planBench(): BenchRow {
-  const loop = expectValue(buildLoopModel(loopExample('loop-kelp-flume.json')));
-  const entered = pumpExample('pump-canister-250.json');
-  const pump = { ...entered, settings: { min: 1, max: 100, step: 1 } };
-  const model = { pump, fit: expectValue(fitPump(pump)) };
+  const loop = expectValue(compileLoop(loopExample('loop-kelp-flume.json')));
+  const settings = { min: 1, max: 100, step: 1 };
+  const entered = { ...pumpExample('pump-canister-250.json'), settings };
+  const model = { entered, fit: expectValue(fitPump(entered)) };
   const station = { pump: model, count: 1, limits: DEFAULT_LIMITS, elevation: 0 };
   const volume = { perDay: 100, mayStop: true, splits: true };
   const phases = [{ name: 'all', from: '00:00', volume }];

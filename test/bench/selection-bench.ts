@@ -1,13 +1,13 @@
 /** Selection among a thousand pumps against as many duty points that share nothing. */
-import { dutyPoint } from '../../models/duty-point.ts';
-import type { LoopModel } from '../../models/loop-model.ts';
-import { buildLoopModel } from '../../models/loop-model.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../models/pump-model.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import type { CompiledLoop } from '../../models/network/compiled-loop.ts';
+import { compileLoop } from '../../models/network/compiled-loop.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../models/pump/pump-model.ts';
+import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
+import { balancedLoop } from '../../models/selection/balanced-loop.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
-import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Selection, select } from '../../models/selection/select.ts';
-import { gridSize, settingAt } from '../../models/settings-grid.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { drawsFrom, mulberry32 } from '../random/draw.ts';
 import { agree } from './agree.ts';
@@ -23,19 +23,19 @@ const RUNNING = { price: 0.21, hoursPerDay: 24, elevation: 0 };
 /** Fewest of each kind among the thousand, so that neither side is a caricature. */
 const FEWEST = 150;
 
-const compiled = (): LoopModel => expectValue(buildLoopModel(twelveOutlets));
+const compiled = (): CompiledLoop => expectValue(compileLoop(twelveOutlets));
 
-/** Everything from the loop's document on, its shared figures included. */
+/** Everything from the loop's document on, its samples included. */
 function selectAmong(pumps: readonly PumpModel[]): Selection {
-  const { shared } = expectValue(prepareLoop(compiled(), 'as-built'));
+  const { sampled } = expectValue(balancedLoop(compiled(), 'as-built'));
   const candidates = pumps.map((pump) => ({ pump, count: 1 }));
-  return select({ shared, candidates, limits: DEFAULT_LIMITS, running: RUNNING });
+  return select({ sampled, candidates, limits: DEFAULT_LIMITS, running: RUNNING });
 }
 
 /** One setting of each pump's grid, drawn from a seed. */
 function drawnSettings(pumps: readonly PumpModel[]): readonly number[] {
   const draw = drawsFrom(mulberry32(1));
-  return pumps.map(({ pump: { settings } }) => settingAt(settings, draw.whole(0, gridSize(settings) - 1)));
+  return pumps.map(({ entered: { settings } }) => settingAt(settings, draw.whole(0, gridSize(settings) - 1)));
 }
 
 function coldDutyPoints(pumps: readonly PumpModel[], settings: readonly number[]): void {

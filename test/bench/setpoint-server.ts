@@ -7,12 +7,13 @@ import type { Api } from '../../api/http/api.ts';
 import { defineRoute } from '../../api/http/define-route.ts';
 import { noBody } from '../../api/http/request-body.ts';
 import { noQuery } from '../../api/http/route.ts';
-import { mountRoutes } from '../../api/routes/all.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
+import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { inlineWork } from '../../api/work/inline-work.ts';
+import { inlineWork } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
 
 const JSON_TYPE = 'application/json';
@@ -60,6 +61,7 @@ const deps = {
   heavyWork: inlineWork,
   version: 'bench',
 };
+
 const { app } = buildApi(deps, (api) => {
   mountRoutes(api);
   bareRoute(api);

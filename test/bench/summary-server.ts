@@ -2,11 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
 import { buildApp } from '../../api/app.ts';
+import { makeLogger } from '../../api/log.ts';
+import { defaultSite } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID, defaultSite } from '../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { makeLogger } from '../../api/watch/log.ts';
-import { workerPool } from '../../api/work/heavy-work.ts';
+import { workerPool } from '../../api/threads/worker-pool.ts';
 import { thousandPumps } from './thousand-pumps.ts';
 
 /** Loops and pumps of each site. */
@@ -48,7 +49,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
     if (!response.ok) throw new Error(`${method} ${path}: ${text}`);
     return JSON.parse(text).id;
   };
-  for (const { pump, fit } of pumps.slice(0, count)) {
+  for (const { entered: pump, fit } of pumps.slice(0, count)) {
     await store.insertPump({ siteId: DEFAULT_SITE_ID, id: v7(), document: pump, fit, now: Date.now() });
   }
   const pump = await sent('POST', '/v1/pumps', exampleOf('pump-canister-250'));

@@ -1,6 +1,6 @@
 /** A thousand invented pumps of all sizes: too weak, right, too strong, badly measured, with narrow limits. */
-import type { Pump } from '../../models/pump.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 import { type Draw, drawsFrom, mulberry32 } from '../random/draw.ts';
 
 const PUMPS = 1000;
@@ -42,9 +42,9 @@ function inventedPump(draw: Draw, place: number): Pump {
 export function thousandPumps(): readonly PumpModel[] {
   const draw = drawsFrom(mulberry32(SEED));
   return Array.from({ length: PUMPS }, (_, place) => {
-    const pump = inventedPump(draw, place);
-    const fit = fitPump(pump);
-    if (!fit.ok) throw new Error(`${pump.name} has no curves: ${fit.failure.code}`);
-    return { pump, fit: fit.value };
+    const entered = inventedPump(draw, place);
+    const fit = fitPump(entered);
+    if (!fit.ok) throw new Error(`${entered.name} has no curves: ${fit.failure.code}`);
+    return { entered, fit: fit.value };
   });
 }

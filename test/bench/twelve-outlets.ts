@@ -1,5 +1,5 @@
 /** A loop of twelve outlets at three heights, on three arms of four. */
-import type { Branch, PipeworkLoop } from '../../models/loop.ts';
+import type { Branch, PipeworkLoop } from '../../models/loop/loop.ts';
 
 const LITRE_PER_HOUR = 1 / 3.6e6;
 

@@ -6,8 +6,8 @@ import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serviceAt } from '../../api/cli/demo/call.ts';
 import { loadWorld } from '../../api/cli/demo/world.ts';
+import { packageFolder } from '../../api/http/examples.ts';
 import { PROBLEMS } from '../../api/http/problem-registry.ts';
-import { packageFolder } from '../../api/openapi/examples.ts';
 import { type RunningServer, startServer } from '../../api/server.ts';
 import { appUnderTest } from '../api/app-under-test.ts';
 

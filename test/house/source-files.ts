@@ -1,7 +1,7 @@
 /** The source files of the project, as the tests of the house look at them. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { packageFolder } from '../../api/openapi/examples.ts';
+import { packageFolder } from '../../api/http/examples.ts';
 
 export interface SourceFile {
   /** From the folder of the project on. */

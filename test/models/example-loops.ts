@@ -1,13 +1,13 @@
 /** Small loops and pumps that the tests of the models are made of. */
-import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop.ts';
-import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
+import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../models/loop/loop.ts';
+import { type CompiledLoop, compileLoop } from '../../models/network/compiled-loop.ts';
 import type { Network } from '../../models/network/network.ts';
+import { pipeworkSystem } from '../../models/network/pipework-system.ts';
 import { type NetworkSolution, solveNetwork } from '../../models/network/solve-network.ts';
-import { pipeworkSystem } from '../../models/pipework-system.ts';
-import type { Pump } from '../../models/pump.ts';
-import type { PumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
-import { trimNetwork } from '../../models/trim.ts';
+import { trimNetwork } from '../../models/network/trim.ts';
+import type { Pump } from '../../models/pump/pump.ts';
+import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 
 /** m3/s */
 export const LITRE_PER_HOUR = 1 / 3.6e6;
@@ -40,8 +40,8 @@ export function loopOf(discharge: Branch, facts: Partial<PipeworkLoop> = {}): Pi
   };
 }
 
-export function modelOf(loop: Parameters<typeof buildLoopModel>[0]): LoopModel {
-  const built = buildLoopModel(loop);
+export function modelOf(loop: Parameters<typeof compileLoop>[0]): CompiledLoop {
+  const built = compileLoop(loop);
   if (!built.ok) throw new Error(JSON.stringify(built.failure));
   return built.value;
 }
@@ -58,7 +58,7 @@ export function solved(network: Network, totalFlow: number, earlier?: NetworkSol
   return solution.value;
 }
 
-export function trimmedModelOf(loop: PipeworkLoop): LoopModel {
+export function trimmedModelOf(loop: PipeworkLoop): CompiledLoop {
   const model = modelOf(loop);
   const { network } = trimNetwork(networkOf(loop));
   return { ...model, network, system: pipeworkSystem(network) };
@@ -80,7 +80,7 @@ export const canister: Pump = {
 export function pumpModelOf(pump: Pump): PumpModel {
   const fit = fitPump(pump);
   if (!fit.ok) throw new Error(JSON.stringify(fit.failure));
-  return { pump, fit: fit.value };
+  return { entered: pump, fit: fit.value };
 }
 
 /** A pump that gives a stated head at a stated flow, for duties on curves of no real pump. */

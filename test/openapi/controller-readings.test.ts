@@ -1,47 +1,15 @@
 /** What the controller script measures and posts, and that nothing of it disturbs the setting. */
-import { existsSync, readFileSync } from 'node:fs';
-import type { IncomingMessage, ServerResponse } from 'node:http';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import type { ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { startServer } from '../../api/server.ts';
-import { facility } from '../api/schedule/facility.ts';
-import { type ControllerBench, controllerBench } from './controller-bench.ts';
+import { type ControllerBench, controllerBench, keepingService, setpoint } from './controller-bench.ts';
 
 let bench: ControllerBench;
 beforeEach(() => {
   bench = controllerBench();
 });
 afterEach(() => bench.dispose());
-
-interface Posted {
-  readonly url: string | undefined;
-  readonly headers: IncomingMessage['headers'];
-  readonly body: string;
-}
-
-const taken = (response: ServerResponse): void => {
-  response.writeHead(201).end('{}');
-};
-
-/** A service that tells a setting and takes readings; `take` answers them in another way. */
-async function service({ setting = '70', take = taken } = {}) {
-  const posted: Posted[] = [];
-  const address = await bench.listening((request, response) => {
-    if (request.method === 'GET') {
-      response.end(request.url?.includes('fallback') === true ? '60' : setting);
-      return;
-    }
-    let body = '';
-    request.on('data', (chunk) => {
-      body += String(chunk);
-    });
-    request.on('end', () => {
-      posted.push({ url: request.url, headers: request.headers, body });
-      take(response);
-    });
-  });
-  return { address, posted };
-}
 
 const GOOD = "printf 'power 85.7\\nflow 7533\\n'";
 
@@ -53,11 +21,11 @@ async function twoRounds(variables: Readonly<Record<string, string>>) {
 
 describe('the reading of a round', () => {
   it('is posted with the setting that the pump has run at, and the time', async () => {
-    const { address, posted } = await service();
+    const { address, posted } = await keepingService(bench);
     const before = Date.now();
     const ended = await twoRounds({ SERVICE: address, READ: bench.command('read', GOOD) });
     expect(ended).toMatchObject({ code: 0, applied: ['70', '70'], errors: '' });
-    expect(posted.map(({ url }) => url)).toEqual(['/v1/loops/flume/readings']);
+    expect(posted.map(({ url }) => url)).toEqual(['/v1/loops/kelp-flume/readings']);
     expect(posted[0]?.headers['content-type']).toBe('application/json');
     const { readings } = JSON.parse(posted[0]?.body ?? '');
     const [{ time, ...reading }] = readings;
@@ -67,21 +35,21 @@ describe('the reading of a round', () => {
   });
 
   it('is not taken where the setting has just changed, nor in the first round', async () => {
-    const { address, posted } = await service({ setting: '70' });
+    const { address, posted } = await keepingService(bench);
     const READ = bench.command('read', GOOD);
     await bench.run({ SERVICE: address, READ });
-    await bench.run({ SERVICE: (await service({ setting: '71' })).address, READ });
+    await bench.run({ SERVICE: (await keepingService(bench, { document: setpoint(71) })).address, READ });
     expect(posted).toEqual([]);
   });
 
   it('is not taken without a command for it', async () => {
-    const { address, posted } = await service();
+    const { address, posted } = await keepingService(bench);
     await twoRounds({ SERVICE: address });
     expect(posted).toEqual([]);
   });
 
   it('may have every quantity, and numbers that JSON writes otherwise', async () => {
-    const { address, posted } = await service({ setting: '070.50' });
+    const { address, posted } = await keepingService(bench, { document: setpoint(70.5) });
     const lines = 'power 085.70\\n\\nflow .5\\nhead 2.\\nsuctionPressure -12.5\\ndischargePressure 0\\n';
     await twoRounds({ SERVICE: address, READ: bench.command('read', `printf '${lines}'`) });
     const [{ time: _time, ...reading }] = JSON.parse(posted[0]?.body ?? '').readings;
@@ -96,29 +64,44 @@ describe('the reading of a round', () => {
   });
 
   it('carries the key by a header', async () => {
-    const { address, posted } = await service();
-    await twoRounds({ SERVICE: address, READ: bench.command('read', GOOD), KEY: 'secret' });
+    const { address, posted } = await keepingService(bench);
+    const KEY_FILE = join(bench.folder, 'key');
+    writeFileSync(KEY_FILE, 'secret', { mode: 0o600 });
+    await twoRounds({ SERVICE: address, READ: bench.command('read', GOOD), KEY_FILE });
     expect(posted[0]?.headers.authorization).toBe('Bearer secret');
   });
-});
 
-describe('the live service', () => {
-  it('keeps what the script has measured', async () => {
-    const lab = await facility({ change: { clock: () => new Date() } });
-    const server = await startServer({
-      fetch: (request) => lab.api.app.fetch(request),
-      host: '127.0.0.1',
-      port: 0,
-    });
-    bench.endsToo({ close: () => server.stop() });
-    const started = Date.now();
+  it('is taken in an infeasible phase too, which still ends with 4', async () => {
+    const document = setpoint(70, { feasible: false, reason: 'npsh' });
+    const { address, posted } = await keepingService(bench, { document });
+    const ended = await twoRounds({ SERVICE: address, READ: bench.command('read', GOOD) });
+    expect([ended.code, posted.length]).toEqual([4, 1]);
+  });
+
+  it('is not taken on the way to a setting, nor in the round that arrives', async () => {
+    const { address, posted } = await keepingService(bench);
     const READ = bench.command('read', GOOD);
-    const ended = await twoRounds({ SERVICE: server.url, LOOP: lab.loop, READ, TIMEOUT: '5' });
-    expect(ended).toMatchObject({ code: 0, applied: ['70', '70'], errors: '' });
-    const { items } = await (await lab.send('GET', `/v1/loops/${lab.loop}/readings`)).json();
-    expect(items).toHaveLength(1);
-    expect(items[0]).toMatchObject({ setting: 70, power: 85.7, flow: 7533 });
-    expect(Math.abs(Date.parse(items[0].time) - started)).toBeLessThan(30_000);
+    await bench.run({ SERVICE: (await keepingService(bench, { document: setpoint(50) })).address });
+    const applied: (string | undefined)[] = [];
+    for (const readings of [0, 0, 1]) {
+      applied.push((await bench.run({ SERVICE: address, READ, MAX_JUMP: '10' })).applied.at(-1));
+      expect(posted).toHaveLength(readings);
+    }
+    expect(applied).toEqual(['60', '70', '70']);
+  });
+
+  it('is not taken in the round after one in which APPLY failed, when nobody knows what the pump did', async () => {
+    const { address, posted } = await keepingService(bench);
+    const READ = bench.command('read', GOOD);
+    await bench.run({ SERVICE: address });
+    await bench.run({
+      SERVICE: (await keepingService(bench, { document: setpoint(80) })).address,
+      APPLY: 'false',
+    });
+    await bench.run({ SERVICE: address, READ });
+    expect(posted).toEqual([]);
+    await bench.run({ SERVICE: address, READ });
+    expect(posted).toHaveLength(1);
   });
 });
 
@@ -139,7 +122,7 @@ describe('a command that measures', () => {
     ['reads what it is not given', 'cat'],
     ['dies', 'kill -9 $$'],
   ])('and %s posts nothing and changes nothing', async (_what, script) => {
-    const { address, posted } = await service();
+    const { address, posted } = await keepingService(bench);
     const ended = await twoRounds({ SERVICE: address, READ: bench.command('read', script) });
     expect(ended).toMatchObject({ code: 0, applied: ['70', '70'] });
     expect(ended.errors).toContain('nothing that can be posted');
@@ -147,23 +130,10 @@ describe('a command that measures', () => {
   });
 
   it('and is not there posts nothing and changes nothing', async () => {
-    const { address, posted } = await service();
+    const { address, posted } = await keepingService(bench);
     const ended = await twoRounds({ SERVICE: address, READ: join(bench.folder, 'nothing') });
     expect(ended).toMatchObject({ code: 0, applied: ['70', '70'] });
     expect(posted).toEqual([]);
-  });
-
-  it('and hangs is ended, with all that it started, after the setting was applied', async () => {
-    const { address, posted } = await service();
-    const alive = join(bench.folder, 'alive');
-    const script = `(sleep 3; echo alive >'${alive}') &\nsleep 30`;
-    const started = Date.now();
-    const ended = await twoRounds({ SERVICE: address, READ: bench.command('read', script) });
-    expect(Date.now() - started).toBeLessThan(15_000);
-    expect(ended).toMatchObject({ code: 0, applied: ['70', '70'] });
-    expect(posted).toEqual([]);
-    await new Promise((resolve) => setTimeout(resolve, 3_000));
-    expect(existsSync(alive)).toBe(false);
   });
 
   it('does not run where the fallback is applied', async () => {
@@ -178,6 +148,7 @@ describe('a command that measures', () => {
 describe('a service that takes readings', () => {
   it.each<[string, (response: ServerResponse) => void]>([
     ['refuses', (response) => void response.writeHead(422).end('{"detail": "no"}')],
+    ['answers with a setpoint', (response) => void response.writeHead(200).end(JSON.stringify(setpoint(5)))],
     ['fails', (response) => void response.writeHead(500).end()],
     ['hangs', () => {}],
     ['hangs up', (response) => void response.destroy()],
@@ -191,7 +162,7 @@ describe('a service that takes readings', () => {
     ['sends the script elsewhere', (response) => void response.writeHead(307, { Location: '/x' }).end()],
     ['answers at length', (response) => void response.writeHead(201).end('x'.repeat(1_000_000))],
   ])('and %s changes nothing', async (_what, take) => {
-    const { address } = await service({ take });
+    const { address } = await keepingService(bench, { take: (_request, response) => take(response) });
     const ended = await twoRounds({ SERVICE: address, READ: bench.command('read', GOOD) });
     expect(ended).toMatchObject({ code: 0, applied: ['70', '70'] });
     expect(readFileSync(join(bench.folder, 'state', 'setting'), 'utf8')).toBe('70\n');

@@ -1,10 +1,10 @@
-/** The controller script against a service that lives, one that is dead, one that hangs, and some that lie. */
-import { existsSync } from 'node:fs';
+/** A round of the controller script: what it asks, what it dials, and what it refuses to start with. */
+import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type RunningServer, startServer } from '../../api/server.ts';
-import { facility } from '../api/schedule/facility.ts';
-import { type ControllerBench, controllerBench } from './controller-bench.ts';
+import { type ControllerBench, controllerBench, setpoint } from './controller-bench.ts';
+
+const DEAD = 'http://127.0.0.1:1';
 
 let bench: ControllerBench;
 beforeEach(() => {
@@ -12,122 +12,205 @@ beforeEach(() => {
 });
 afterEach(() => bench.dispose());
 
-const run: ControllerBench['run'] = (variables) => bench.run(variables);
-const listening: ControllerBench['listening'] = (answer) => bench.listening(answer);
-const saying: ControllerBench['saying'] = (setting, fallback) => bench.saying(setting, fallback);
+describe('a setpoint', () => {
+  it('is dialled, and its fallback is remembered for when the service is away', async () => {
+    const SERVICE = await bench.saying(setpoint(70));
+    expect(await bench.run({ SERVICE })).toMatchObject({ code: 0, applied: ['70'] });
+    expect(await bench.run({ SERVICE: DEAD })).toMatchObject({ code: 1, applied: ['70', '60'] });
+  });
 
-describe('the controller script', () => {
-  it('applies the setpoint of the live service, and remembers its fallback', async () => {
-    const lab = await facility();
-    const server: RunningServer = await startServer({
-      fetch: (request) => lab.api.app.fetch(request),
-      host: '127.0.0.1',
-      port: 0,
+  it('is asked for once a round, so that all of it is of one moment', async () => {
+    const asked: (string | undefined)[] = [];
+    const SERVICE = await bench.listening((request, response) => {
+      asked.push(request.url);
+      response.end(JSON.stringify(setpoint(62.5)));
     });
-    bench.endsToo({ close: () => server.stop() });
-    const first = await run({ SERVICE: server.url, LOOP: lab.loop });
-    expect(first).toMatchObject({ code: 0, applied: ['70'] });
-    const dead = await run({ SERVICE: 'http://127.0.0.1:1', LOOP: lab.loop });
-    expect(dead).toMatchObject({ code: 1, applied: ['70', '70'] });
-    const unknown = await run({ SERVICE: server.url, LOOP: 'none' });
-    expect(unknown.code).toBe(1);
+    expect(await bench.run({ SERVICE })).toMatchObject({ code: 0, applied: ['62.5'] });
+    expect(asked).toEqual(['/v1/loops/kelp-flume/setpoint']);
   });
 
-  it('falls back where the service is dead', async () => {
-    const { code, applied, errors } = await run({ SERVICE: 'http://127.0.0.1:1' });
-    expect([code, applied]).toEqual([1, ['55']]);
-    expect(errors).toContain('falling back to 55');
-  });
-
-  it('falls back where the service hangs, before the next minute', async () => {
-    const started = Date.now();
-    const { code, applied } = await run({ SERVICE: await listening(() => {}) });
-    expect([code, applied]).toEqual([1, ['55']]);
-    expect(Date.now() - started).toBeLessThan(15_000);
-  });
-
-  it('falls back where the answer stops half way', async () => {
-    const half = await listening((_request, response) => {
-      response.writeHead(200, { 'Content-Length': '2' });
-      response.write('7');
+  it('may be written in any way that is JSON, and be long', async () => {
+    const outlets = Array.from({ length: 2_000 }, (_, i) => ({ name: `outlet ${i} \u00e9\\"`, setting: i }));
+    const text = JSON.stringify(setpoint(70, { outlets }), null, 2);
+    expect(await bench.run({ SERVICE: await bench.answering(text) })).toMatchObject({
+      code: 0,
+      applied: ['70'],
     });
-    expect(await run({ SERVICE: half })).toMatchObject({ code: 1, applied: ['55'] });
   });
 
   it.each([
-    '',
-    '-5',
-    '101',
-    '1e2',
-    'NaN',
-    '70 80',
-    '70\n80',
-    '7.0.1',
-    '.',
-    '<html>70</html>',
-    '$(reboot)',
-    "70'; reboot; '",
-    '٧٠',
-    '0x46',
-    '70'.repeat(40),
-  ])('falls back where the service lies: %j', async (lie) => {
-    expect(await run({ SERVICE: await saying(lie) })).toMatchObject({ code: 1, applied: ['55'] });
+    [62.5, '62.5'],
+    [33.3333333333, '33.3333333333'],
+    [99.99999999999999, '100'],
+    [0.00001, '0.00001'],
+  ])('is dialled as a plain decimal: %d', async (setting, text) => {
+    const SERVICE = await bench.answering(
+      JSON.stringify(setpoint(0)).replace(':0,', `:${setting.toFixed(14)},`),
+    );
+    expect(await bench.run({ SERVICE })).toMatchObject({ code: 0, applied: [text] });
+    expect(await bench.run({ SERVICE, MAX_JUMP: '1' })).toMatchObject({ applied: [text, text], errors: '' });
   });
 
-  it('falls back where a status says that there is no setpoint, whatever the body', async () => {
-    const failing = await listening((_request, response) => {
-      response.writeHead(500);
-      response.end('70');
-    });
-    expect(await run({ SERVICE: failing })).toMatchObject({ code: 1, applied: ['55'] });
+  it('may come from an address with a slash at its end', async () => {
+    const SERVICE = `${await bench.saying(setpoint(70))}/`;
+    expect(await bench.run({ SERVICE })).toMatchObject({ code: 0, applied: ['70'] });
   });
 
-  it('refuses a jump above its limit, from what it has applied before', async () => {
-    expect(await run({ SERVICE: await saying('40'), MAX_JUMP: '15' })).toMatchObject({
-      code: 0,
-      applied: ['40'],
-    });
-    expect(await run({ SERVICE: await saying('55'), MAX_JUMP: '15' })).toMatchObject({ code: 0 });
-    const { code, applied, errors } = await run({ SERVICE: await saying('71'), MAX_JUMP: '15' });
-    expect([code, applied]).toEqual([1, ['40', '55', '60']]);
-    expect(errors).toContain('a jump from 55 to 71 is above 15');
-  });
-
-  it('never applies what is outside its own limits, nor remembers such a fallback', async () => {
+  it('is dialled without a fallback too, or with one outside of the limits, which is not remembered', async () => {
     const limits = { MIN: '30', MAX: '80' };
-    expect(await run({ SERVICE: await saying('90'), ...limits })).toMatchObject({ code: 1, applied: ['55'] });
-    expect(await run({ SERVICE: await saying('50', '5'), ...limits })).toMatchObject({ code: 0 });
-    expect(await run({ SERVICE: 'http://127.0.0.1:1', ...limits })).toMatchObject({
+    for (const fallback of [undefined, { setting: 5 }, { setting: '60' }, { setting: 0 }]) {
+      const SERVICE = await bench.saying(setpoint(50, { fallback }));
+      const ended = await bench.run({ SERVICE, ...limits });
+      expect(ended.code).toBe(0);
+      expect(ended.errors).toContain('no fallback within 30 to 80');
+    }
+    expect(await bench.run({ SERVICE: DEAD, ...limits })).toMatchObject({
       code: 1,
-      applied: ['55', '50', '55'],
+      applied: ['50', '50', '50', '50', '55'],
     });
   });
+});
 
-  it('sends its key by a header', async () => {
+describe('an infeasible phase', () => {
+  const SUMMARY =
+    'Danger: No setting is feasible in phase "day". Set 83 %, the highest within the screen limit.';
+  const document = setpoint(83, { feasible: false, reason: 'screen-velocity', step: 2, summary: SUMMARY });
+
+  it('is dialled and ends with 4, with its reason and the sentence of the service in the log', async () => {
+    const { code, applied, errors } = await bench.run({ SERVICE: await bench.saying(document) });
+    expect([code, applied]).toEqual([4, ['83']]);
+    expect(errors).toContain(`infeasible: screen-velocity. ${SUMMARY}\n`);
+  });
+
+  it('is followed by the fallback outside of MIN and MAX, and where it would stop the pump below MIN', async () => {
+    const SERVICE = await bench.saying(document);
+    expect(await bench.run({ SERVICE, MAX: '80' })).toMatchObject({ code: 1, applied: ['55'] });
+    const stop = await bench.saying({ ...document, setting: 0 });
+    expect(await bench.run({ SERVICE: stop, MIN: '30' })).toMatchObject({ code: 1, applied: ['55', '55'] });
+  });
+});
+
+describe('the access key', () => {
+  const KEY = `lw_abcd1234_${'x'.repeat(43)}`;
+
+  function keyFile(content: string, mode = 0o600): string {
+    const path = join(bench.folder, 'key');
+    writeFileSync(path, content);
+    chmodSync(path, mode);
+    return path;
+  }
+
+  /** The command lines of all processes, as any user can read them. */
+  function commandLines(): string {
+    return readdirSync('/proc')
+      .filter((name) => /^\d+$/.test(name))
+      .map((pid) => {
+        try {
+          return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+        } catch {
+          return '';
+        }
+      })
+      .join('\n');
+  }
+
+  it('travels from its file by a header, and stands on no command line', async () => {
     const seen: (string | undefined)[] = [];
-    const service = await listening((request, response) => {
+    let shown = '';
+    const SERVICE = await bench.listening((request, response) => {
       seen.push(request.headers.authorization);
-      response.end('50');
+      shown += commandLines();
+      response.end(JSON.stringify(setpoint(50)));
     });
-    expect(await run({ SERVICE: service, KEY: 'secret' })).toMatchObject({ code: 0, applied: ['50'] });
-    expect(seen).toEqual(['Bearer secret', 'Bearer secret']);
+    const ended = await bench.run({ SERVICE, KEY_FILE: keyFile(`${KEY}\n`) });
+    expect(ended).toMatchObject({ code: 0, applied: ['50'] });
+    expect(seen).toEqual([`Bearer ${KEY}`]);
+    expect(shown).toContain('curl');
+    expect(shown).not.toContain(KEY);
+    expect(ended.errors).not.toContain('chmod');
   });
 
-  it('says that the command failed, and does not remember what was not applied', async () => {
-    const service = await saying('50');
-    expect((await run({ SERVICE: service, APPLY: 'false' })).code).toBe(3);
-    expect(existsSync(join(bench.folder, 'state', 'setting'))).toBe(false);
+  it('is used, with a warning, from a file that others can read', async () => {
+    const SERVICE = await bench.saying(setpoint(50));
+    const { code, errors } = await bench.run({ SERVICE, KEY_FILE: keyFile(KEY, 0o644) });
+    expect(code).toBe(0);
+    expect(errors).toContain(`others can read or write ${join(bench.folder, 'key')}: use chmod 600`);
   });
 
+  it.each(['', 'a key of words', `${KEY}"\nurl = "http://elsewhere`, `${KEY}\r\n`])(
+    'that is none leads to the fallback: %j',
+    async (content) => {
+      const SERVICE = await bench.saying(setpoint(50));
+      const ended = await bench.run({ SERVICE, KEY_FILE: keyFile(content) });
+      expect(ended).toMatchObject({ code: 1, applied: ['55'] });
+    },
+  );
+
+  it('that is missing leads to the fallback', async () => {
+    const SERVICE = await bench.saying(setpoint(50));
+    const { code, applied, errors } = await bench.run({ SERVICE, KEY_FILE: join(bench.folder, 'none') });
+    expect([code, applied]).toEqual([1, ['55']]);
+    expect(errors).toContain('cannot be read, or holds no access key');
+  });
+
+  it('is not taken from the environment', async () => {
+    const seen: (string | undefined)[] = [];
+    const SERVICE = await bench.listening((request, response) => {
+      seen.push(request.headers.authorization);
+      response.end(JSON.stringify(setpoint(50)));
+    });
+    const { code, errors } = await bench.run({ SERVICE, KEY });
+    expect([code, seen]).toEqual([0, [undefined]]);
+    expect(errors).toContain('KEY_FILE');
+    expect(errors).not.toContain(KEY);
+  });
+});
+
+describe('a variable that is wrong', () => {
   it.each([
     { LOOP: '' },
+    { LOOP: 'a/../b' },
+    { LOOP: 'kelp flume' },
+    { LOOP: 'kelp_flume' },
+    { LOOP: 'kelp-flume?at=2026-01-15T12:00:00Z' },
+    { LOOP: 'kelp-flume#' },
+    { LOOP: '..' },
+    { LOOP: 'kélp' },
+    { LOOP: 'kelp\nflume' },
+    { LOOP: 'a'.repeat(65) },
     { APPLY: '' },
     { STATE: '' },
+    { STATE: '/proc/none' },
     { FALLBACK: '' },
     { FALLBACK: '120' },
+    { FALLBACK: '-5' },
+    { FALLBACK: '0', MIN: '30' },
+    { FALLBACK: '0', MAY_STOP: 'no' },
+    { MIN: 'x' },
+    { MAX: '1e2' },
+    { MIN: '60', MAX: '40' },
     { MAX_JUMP: 'x' },
+    { MAX_JUMP: '0' },
+    { MAY_STOP: 'perhaps' },
     { TIMEOUT: '0' },
-  ])('applies nothing without what it needs: %j', async (wrong) => {
-    expect(await run({ SERVICE: await saying('50'), ...wrong })).toMatchObject({ code: 2, applied: [] });
+    { TIMEOUT: 'soon' },
+    { ALARM_AFTER: '0' },
+    { ALARM_AFTER: '1.5' },
+  ])('ends with 2, and nothing is asked or dialled: %j', async (wrong) => {
+    let asked = 0;
+    const SERVICE = await bench.listening((_request, response) => {
+      asked += 1;
+      response.end(JSON.stringify(setpoint(50)));
+    });
+    const { code, applied, errors } = await bench.run({ SERVICE, ...wrong });
+    expect([code, applied, asked]).toEqual([2, [], 0]);
+    expect(errors).toContain('nothing is dialled');
+  });
+
+  it('is not a key or id of the greatest length', async () => {
+    const SERVICE = await bench.saying(setpoint(50));
+    for (const LOOP of ['kelp-flume', 'a'.repeat(64), '0198c1f2-7c1a-7b3e-9f00-0123456789ab']) {
+      expect((await bench.run({ SERVICE, LOOP })).code).toBe(0);
+    }
   });
 });

@@ -1,6 +1,6 @@
 /** What the demo shows: each loop tells its own story. */
 import { describe, expect, it } from 'vitest';
-import { screenVelocities } from '../../models/screen.ts';
+import { screenVelocities } from '../../models/intake/screen.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { expectClose } from '../expect-close.ts';
 import {
@@ -21,7 +21,7 @@ const SEAHORSES = 'loop-seahorse-bank.json';
 
 function screenMean(file: string, flow: number): number {
   const { cloggedFraction } = DEFAULT_LIMITS;
-  const screen = loopModel(file).loop.intake?.screen;
+  const screen = loopModel(file).entered.intake?.screen;
   if (screen === undefined) throw new Error(`${file} has no screen`);
   return screenVelocities({ screen, flow, cloggedFraction }).mean;
 }

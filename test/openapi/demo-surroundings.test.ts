@@ -1,9 +1,9 @@
 /** What the demo shows of animals, floods and people. */
 import { describe, expect, it } from 'vitest';
-import { drainBack } from '../../models/drain-back.ts';
+import { sampleLoop } from '../../models/duty/sampled-loop.ts';
+import { drainBack } from '../../models/hazards/drain-back.ts';
 import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { select } from '../../models/selection/select.ts';
-import { shareLoop } from '../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
 import { bestOf, candidates, installedDuty, loopModel, nameOf, selectionFor } from './demo-world.ts';
 
@@ -12,7 +12,7 @@ const POOL = 'loop-touch-pool.json';
 
 describe('the touch pool', () => {
   const asked = {
-    shared: shareLoop(loopModel(POOL)),
+    sampled: sampleLoop(loopModel(POOL)),
     candidates,
     limits: DEFAULT_LIMITS,
     running: { price: 0.21, hoursPerDay: 24, elevation: 10 },
@@ -33,7 +33,7 @@ describe('the touch pool', () => {
 });
 
 describe('the nursery raceways', () => {
-  const { loop } = loopModel(RACEWAYS);
+  const { entered: loop } = loopModel(RACEWAYS);
 
   it('flood their basin on a power cut until the siphon break is raised', () => {
     const found = drainBack(loop);

@@ -1,11 +1,12 @@
 /** The demo's pumps and loops, made ready for computing. */
-import { type DutyPoint, dutyPoint } from '../../models/duty-point.ts';
-import { buildLoopModel, type LoopModel } from '../../models/loop-model.ts';
-import { at } from '../../models/network/linear-tree.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { fitPump, type PumpModel } from '../../models/pump-model.ts';
+
+import { at } from '../../curves/at.ts';
+import { type DutyPoint, dutyPoint } from '../../models/duty/duty-point.ts';
+import { type CompiledLoop, compileLoop } from '../../models/network/compiled-loop.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
+import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
+import { balancedLoop } from '../../models/selection/balanced-loop.ts';
 import { type Balancing, DEFAULT_LIMITS, type Limits } from '../../models/selection/options.ts';
-import { prepareLoop } from '../../models/selection/prepare-loop.ts';
 import { type Candidate, type Ranked, type Selection, select } from '../../models/selection/select.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { exampleJson, loopExample, pumpExample } from './read-example.ts';
@@ -28,11 +29,11 @@ const { elevation, price }: { elevation: number; price: number } = exampleJson(m
 
 export function pumpModel(file: string, system: 'metric' | 'us' = 'metric'): PumpModel {
   const pump = pumpExample(file, system);
-  return { pump, fit: expectValue(fitPump(pump)) };
+  return { entered: pump, fit: expectValue(fitPump(pump)) };
 }
 
-export const loopModel = (file: string, system: 'metric' | 'us' = 'metric'): LoopModel =>
-  expectValue(buildLoopModel(loopExample(file, system)));
+export const loopModel = (file: string, system: 'metric' | 'us' = 'metric'): CompiledLoop =>
+  expectValue(compileLoop(loopExample(file, system)));
 
 /** Every pump once, and the three small ones together. */
 export const candidates: readonly Candidate[] = [
@@ -55,16 +56,16 @@ export function selectionFor(
     balancing = 'as-built',
   }: { readonly limits?: Partial<Limits>; readonly balancing?: Balancing } = {},
 ): Selection {
-  const { shared } = expectValue(prepareLoop(loopModel(file), balancing));
+  const { sampled } = expectValue(balancedLoop(loopModel(file), balancing));
   const running = { price, hoursPerDay: 24, elevation };
-  return select({ shared, candidates, limits: { ...DEFAULT_LIMITS, ...limits }, running });
+  return select({ sampled, candidates, limits: { ...DEFAULT_LIMITS, ...limits }, running });
 }
 
 /** The answer for one candidate by name and count; undefined where it was rejected. */
 export const rankedFor = (selection: Selection, name: string, count = 1): Ranked | undefined =>
   selection.ranking.find(({ candidate }) => nameOf(candidate) === name && countOf(candidate) === count);
 
-export const nameOf = (candidate: number): string | undefined => candidates[candidate]?.pump.pump.name;
+export const nameOf = (candidate: number): string | undefined => candidates[candidate]?.pump.entered.name;
 const countOf = (candidate: number): number | undefined => candidates[candidate]?.count;
 
 export function bestOf({ ranking: [best] }: Selection): Ranked & { readonly name: string | undefined } {

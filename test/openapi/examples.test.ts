@@ -1,10 +1,10 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { csvRows } from '../../api/http/csv-rows.ts';
-import { bestEfficiencyPoint } from '../../models/best-efficiency.ts';
-import { dutyPoint } from '../../models/duty-point.ts';
-import { pumpAtSetting } from '../../models/pump-at-setting.ts';
-import { requiredDuty } from '../../models/required-duty.ts';
+import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { requiredDuty } from '../../models/network/required-duty.ts';
+import { bestEfficiencyPoint } from '../../models/pump/best-efficiency.ts';
+import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { expectClose } from '../expect-close.ts';
 import { loopModel, manifest, pumpModel } from './demo-world.ts';

@@ -4,8 +4,8 @@ import { decodeNumber } from '../../api/units/convert.ts';
 import { parseQuantity } from '../../api/units/parse.ts';
 import { QUANTITIES, type Quantity } from '../../api/units/table.ts';
 import type { UnitSystem } from '../../api/units/unit-system.ts';
-import type { Loop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { Loop } from '../../models/loop/loop.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 
 const DIRECTORY = new URL('../../openapi/examples/', import.meta.url);
 const SEA_WATER_DENSITY = 1024;

@@ -6,7 +6,7 @@ import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../api/server.ts';
 import { sheetOf } from '../../openapi/clients/spreadsheet/make-sheet.ts';
-import { type StockedSite, stockedSite } from '../api/export/stocked-site.ts';
+import { type StockedSite, stockedSite } from '../api/features/site-copy/stocked-site.ts';
 import { recommendationAnswer } from '../api/read-answers.ts';
 import { expectClose } from '../expect-close.ts';
 import { noCalc, recalculated } from './spreadsheet-program.ts';

@@ -1,5 +1,5 @@
 /** Invented pipework of realistic sizes: suction, a tree of branches, outlets. */
-import type { Branch, Intake, Outlet, PipeworkLoop, RunElement } from '../../models/loop.ts';
+import type { Branch, Intake, Outlet, PipeworkLoop, RunElement } from '../../models/loop/loop.ts';
 import { pipeNames, standardBore } from '../reference/independent/bore.ts';
 import type { Draw } from './draw.ts';
 

@@ -1,5 +1,5 @@
 /** An invented pump that passes a flow at a head at some speed below its full one. */
-import type { HeadPoint, PowerPoint, Pump } from '../../models/pump.ts';
+import type { HeadPoint, PowerPoint, Pump } from '../../models/pump/pump.ts';
 import { speedRatio } from '../reference/independent/speed.ts';
 import type { Draw } from './draw.ts';
 

@@ -1,8 +1,8 @@
 /** Rates at which calibrations hold, and are refused. */
 import { calibrateLoop, type LoopCalibration, stationFor } from '../../models/calibration/calibrate-loop.ts';
-import type { Factors } from '../../models/calibration/factors.ts';
 import { prediction } from '../../models/calibration/prediction.ts';
 import { type Gauge, rowCollector } from '../../models/calibration/row-collector.ts';
+import type { Factors } from '../../models/pump/factors.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { normals } from './random.ts';
 import { atLeast, atMost, type RateRow, type Size, seeds, stated } from './row.ts';

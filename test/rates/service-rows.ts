@@ -1,6 +1,6 @@
 /** Rates of what is said of cleanings, stopped pumps, next readings and entries. */
 import type { Fault } from '../../models/condition/metered-loop.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { atLeast, atMost, quantile, type RateRow, type Size, seeds, stated } from './row.ts';
 import { BANK, FLUME, metered, PAIR } from './stations.ts';
 import { answerOn, type Case, isReport, readingsOf } from './year.ts';

@@ -3,8 +3,8 @@
 import type { Fault, MeteredLoop } from '../../models/condition/metered-loop.ts';
 import type { Station } from '../../models/condition/predicted.ts';
 import { stationOnMeters } from '../../models/condition/station-on-meters.ts';
-import type { PipeworkLoop } from '../../models/loop.ts';
-import type { Pump } from '../../models/pump.ts';
+import type { PipeworkLoop } from '../../models/loop/loop.ts';
+import type { Pump } from '../../models/pump/pump.ts';
 import { LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../models/example-loops.ts';
 import { canister250, kelpFlume } from '../reference/independent/kelp-flume.ts';
 

@@ -2,7 +2,7 @@
 import type { BaselineEvent } from '../../models/condition/baseline.ts';
 import { type Condition, judgeCondition } from '../../models/condition/judge-condition.ts';
 import type { Fault, MeteredLoop, Shown } from '../../models/condition/metered-loop.ts';
-import type { Reading } from '../../models/condition/reading.ts';
+import type { Reading } from '../../models/readings/reading.ts';
 import { drawsFrom, mulberry32 } from '../random/draw.ts';
 import { lasting, normals } from './random.ts';
 import { type Actual, metered, type Site } from './stations.ts';

@@ -5,8 +5,8 @@
  * g = 9.81 (or 32.2 ft/s2) where the service takes 9.80665: at a given head that moves a flow by under 0.03 %.
  * A reservoir at the far end of a pipe is an outlet at its own static head, its exit loss 0 where the book neglects it.
  */
-import type { Branch, PipeworkLoop, RunElement } from '../../models/loop.ts';
-import type { HeadPoint } from '../../models/pump.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../models/loop/loop.ts';
+import type { HeadPoint } from '../../models/pump/pump.ts';
 
 /** What drives the network: a head [m] or total flow [m3/s], or a pump by its law. */
 export type Drive =

@@ -1,5 +1,5 @@
 /** Published examples of pipes in series, in parallel, as trees between reservoirs. */
-import type { Branch } from '../../models/loop.ts';
+import type { Branch } from '../../models/loop/loop.ts';
 import { ANY_VISCOSITY, fixed, pipe, plain, reservoir, type WorkedNetwork } from './worked-network.ts';
 import { workedPumpSystems } from './worked-pump-systems.ts';
 import { twoParallel, twoParallelSource } from './worked-two-parallel.ts';

@@ -1,10 +1,11 @@
 /** A recommendation as lines for a terminal. */
 import { z } from '@hono/zod-openapi';
+import { nullable } from '../../schemas/nullable.ts';
 
 const outletSchema = z.object({
   name: z.string(),
   flow: z.number(),
-  requiredFlow: z.union([z.number(), z.null()]),
+  requiredFlow: nullable(z.number()),
 });
 
 const cautionsSchema = z.array(z.object({ code: z.string(), severity: z.string() }));
@@ -15,14 +16,14 @@ const dutySchema = z.object({
   setting: z.number(),
   power: z.number(),
   annualEnergy: z.number(),
-  annualCost: z.union([z.number(), z.null()]),
-  limitingOutlet: z.union([z.string(), z.null()]),
+  annualCost: nullable(z.number()),
+  limitingOutlet: nullable(z.string()),
   outlets: z.array(outletSchema),
   cautions: cautionsSchema,
 });
 
 export const recommendationView = z.object({
-  best: z.union([dutySchema, z.null()]),
+  best: nullable(dutySchema),
   summary: z.string(),
   /** Those of the loop, whatever the pump. */
   cautions: cautionsSchema,

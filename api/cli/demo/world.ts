@@ -1,6 +1,6 @@
 /** The demo's world: the pumps and loops of Skerry Point Marine Station, posted once. */
 import { z } from '@hono/zod-openapi';
-import { example } from '../../openapi/examples.ts';
+import { example } from '../../http/examples.ts';
 import type { Service } from './call.ts';
 
 const manifestSchema = z.object({

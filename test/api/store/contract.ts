@@ -1,6 +1,6 @@
 /** What a store must do on every database. */
 import { afterEach, beforeEach, describe } from 'vitest';
-import { defaultSite } from '../../../api/store/default-site.ts';
+import { defaultSite } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
 import { calibrations } from './contract/calibrations.ts';
 import { comparisons } from './contract/comparisons.ts';

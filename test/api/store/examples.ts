@@ -1,7 +1,7 @@
 /** Records that storage tests write. */
-import type { Loop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
-import type { PumpFit } from '../../../models/pump-model.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import type { PumpFit } from '../../../models/pump/pump-model.ts';
 
 export const T0 = Date.UTC(2026, 0, 1);
 

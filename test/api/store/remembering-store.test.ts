@@ -1,6 +1,7 @@
 /** What a store remembers is never older than what was written. */
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_SITE_ID, defaultSite } from '../../../api/store/default-site.ts';
+import { defaultSite } from '../../../api/records/site/kind.ts';
+import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
 import { rememberingStore } from '../../../api/store/remembering-store.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import type { Store } from '../../../api/store/store.ts';

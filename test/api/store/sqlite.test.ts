@@ -2,10 +2,11 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { defaultSite } from '../../../api/store/default-site.ts';
+import { ALL_PUMPS_LIMIT } from '../../../api/records/pump/kind.ts';
+import { defaultSite } from '../../../api/records/site/kind.ts';
 import { openDatabase, openSqliteStore, sqliteStore } from '../../../api/store/sqlite.ts';
 import { translated } from '../../../api/store/sqlite-errors.ts';
-import { ALL_PUMPS_LIMIT, type Store } from '../../../api/store/store.ts';
+import type { Store } from '../../../api/store/store.ts';
 import { exampleFit, exampleLoop, examplePump, T0 } from './examples.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './opened.ts';
 

@@ -1,6 +1,7 @@
 /** Writes pumps to a store and says of each write that it was acknowledged, only after it was; then keeps the store open. */
 import { writeSync } from 'node:fs';
-import { DEFAULT_SITE_ID, defaultSite } from '../../../api/store/default-site.ts';
+import { defaultSite } from '../../../api/records/site/kind.ts';
+import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import { exampleFit, examplePump, T0 } from './examples.ts';
 
@@ -12,6 +13,7 @@ if (!opened.ok) {
   say(opened.failure.code);
   process.exit(3);
 }
+
 const store = opened.value;
 const siteId = DEFAULT_SITE_ID;
 await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });

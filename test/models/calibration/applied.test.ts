@@ -8,9 +8,9 @@ import {
   calibratedLoop,
   fitOnLoop,
 } from '../../../models/calibration/applied.ts';
-import { hydraulicsOf } from '../../../models/calibration/hydraulics.ts';
-import { pumpWithHead } from '../../../models/calibration/pump-with-head.ts';
-import type { Loop } from '../../../models/loop.ts';
+import { hydraulicsOf } from '../../../models/loop/hydraulics.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import { pumpWithHead } from '../../../models/pump/pump-with-head.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, pumpModelOf } from '../example-loops.ts';
 import { curveLoop, pipedLoop } from './synthetic.ts';

@@ -1,9 +1,9 @@
 /** What seeded readings of loops whose truth is known say about them. */
 import { describe, expect, it } from 'vitest';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
-import type { ParameterName } from '../../../models/calibration/factors.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { Loop } from '../../../models/loop.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { ParameterName } from '../../../models/pump/factors.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import {
   calibrated,

@@ -1,8 +1,8 @@
 /** Changes in the course of readings, told from noise. */
 import { describe, expect, it } from 'vitest';
 import { driftOf } from '../../../models/calibration/drift.ts';
-import { rowCollector } from '../../../models/calibration/measured.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import { rowCollector } from '../../../models/calibration/measured-rows.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { normals } from './synthetic.ts';
 

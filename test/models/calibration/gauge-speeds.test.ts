@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { speedRatioAt } from '../../../curves/speed-map.ts';
 import { gaugeSpeeds } from '../../../models/calibration/gauge-speeds.ts';
-import type { Gauge, Measured } from '../../../models/calibration/measured.ts';
-import type { PumpModel } from '../../../models/pump-model.ts';
+import type { Gauge, Measured } from '../../../models/calibration/measured-rows.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, pumpModelOf } from '../example-loops.ts';
 import { AT_ONCE, calibrated, pipedLoop, trueDuty } from './synthetic.ts';

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { LoopCalibration } from '../../../models/calibration/calibrate-loop.ts';
 import type { HelpfulReading } from '../../../models/calibration/helpful-readings.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { Loop } from '../../../models/loop.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { calibrated } from './known-loops.ts';
 import { curveLoop, type Noise, normals, pipedLoop, readings } from './synthetic.ts';

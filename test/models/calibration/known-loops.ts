@@ -5,10 +5,10 @@ import {
   stationFor,
 } from '../../../models/calibration/calibrate-loop.ts';
 import { rowCollector } from '../../../models/calibration/row-collector.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { Loop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import type { Meter } from '../../../models/readings/measure.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister } from '../example-loops.ts';
 import { fitted, modelled } from './synthetic.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { speedRatioAt } from '../../../curves/speed-map.ts';
 import { measuredSpeeds } from '../../../models/calibration/measured-speeds.ts';
 import type { Gauge, Row } from '../../../models/calibration/row-collector.ts';
-import type { PumpModel } from '../../../models/pump-model.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, pumpModelOf } from '../example-loops.ts';
 import { calibrated } from './known-loops.ts';

@@ -1,7 +1,7 @@
 /** Readings that no factors bring together. */
 import { describe, expect, it } from 'vitest';
 import { isFarOff } from '../../../models/calibration/misfit.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { calibrated, curveLoop, normals, pipedLoop, readings, trueDuty } from './synthetic.ts';
 
 const TRUTH = { friction: 1, head: 1, power: 1 };

@@ -1,6 +1,6 @@
 /** Readings that fit no factors, and calibrations that may not be applied. */
 import { describe, expect, it } from 'vitest';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { calibrated } from './known-loops.ts';
 import { curveLoop, normals, pipedLoop, readings, trueDuty } from './synthetic.ts';

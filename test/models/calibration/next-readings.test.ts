@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import type { NextReading } from '../../../models/calibration/next-readings.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { Loop } from '../../../models/loop.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { calibrated, curveLoop, type Noise, normals, pipedLoop, readings } from './synthetic.ts';
 

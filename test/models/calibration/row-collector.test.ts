@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { chosenRows } from '../../../models/calibration/chosen-rows.ts';
 import { ROWS_MAX, type Row, rowCollector, type Station } from '../../../models/calibration/row-collector.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 
 const STATION: Station = {

@@ -1,15 +1,15 @@
 /** Loops whose true friction, head and power are known, read with noise. */
 
 import { type Calibration, calibrate, stationFor } from '../../../models/calibration/calibrate.ts';
-import { type Course, rowCollector } from '../../../models/calibration/measured.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import { withMoreFriction } from '../../../models/doubt/more-friction.ts';
-import { type DutyPoint, dutyPoint } from '../../../models/duty-point.ts';
-import type { Loop } from '../../../models/loop.ts';
-import { buildLoopModel, type LoopModel } from '../../../models/loop-model.ts';
-import type { Pump } from '../../../models/pump.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { fitPump, type PumpModel } from '../../../models/pump-model.ts';
+import { type Course, rowCollector } from '../../../models/calibration/measured-rows.ts';
+import { type DutyPoint, dutyPoint } from '../../../models/duty/duty-point.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import { type CompiledLoop, compileLoop } from '../../../models/network/compiled-loop.ts';
+import { withMoreFriction } from '../../../models/network/more-friction.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { fitPump, type PumpModel } from '../../../models/pump/pump-model.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister, LITRE_PER_HOUR, loopOf, outlet, pipe } from '../example-loops.ts';
 
@@ -55,9 +55,9 @@ export const pipedLoop = (): Loop =>
     ],
   });
 
-export const modelled = (loop: Loop): LoopModel => expectValue(buildLoopModel(loop));
+export const modelled = (loop: Loop): CompiledLoop => expectValue(compileLoop(loop));
 
-export const fitted = (pump: Pump): PumpModel => ({ pump, fit: expectValue(fitPump(pump)) });
+export const fitted = (pump: Pump): PumpModel => ({ entered: pump, fit: expectValue(fitPump(pump)) });
 
 /** Where the true loop with its true pump lands. */
 export const trueDuty = (loop: Loop, truth: Truth, setting: number): DutyPoint =>

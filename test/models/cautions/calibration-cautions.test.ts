@@ -1,8 +1,8 @@
 /** Cautions about a calibration, each where it applies and not else. */
 import { describe, expect, it } from 'vitest';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
-import type { ParameterName } from '../../../models/calibration/factors.ts';
-import { calibrationCautions } from '../../../models/cautions/calibration-cautions.ts';
+import { calibrationCautions } from '../../../models/cautions/measured.ts';
+import type { ParameterName } from '../../../models/pump/factors.ts';
 
 const PLAIN: Calibration = {
   parameters: [

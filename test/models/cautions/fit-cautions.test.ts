@@ -1,8 +1,8 @@
 /** The cautions about points that no curve meets. */
 import { describe, expect, it } from 'vitest';
-import { fitCautions } from '../../../models/cautions/fit-cautions.ts';
-import { headMisfit, powerMisfit } from '../../../models/cautions/misfit.ts';
-import type { Pump } from '../../../models/pump.ts';
+import { headMisfit, powerMisfit } from '../../../models/cautions/fit-misfit.ts';
+import { fitCautions } from '../../../models/cautions/pump-fit.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { BRASCH_WHYMAN_PUMP } from '../../reference/pump-curves.ts';

@@ -1,11 +1,11 @@
 /** The cautions about the suction of a pump: where water would boil, and where the pump stands. */
 import { describe, expect, it } from 'vitest';
-import { suctionCautions } from '../../../models/cautions/suction-cautions.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { conditionsFor } from '../../../models/selection/conditions.ts';
+import { suctionCautions } from '../../../models/cautions/suction.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { criteriaFor } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -32,7 +32,7 @@ const codesOf = (facts: Case) => cautionsOf(facts).map(({ code }) => code);
 
 function npshHolds(facts: Case): boolean {
   const { context, duty } = at({ ...facts, limits: { npsh: true } });
-  const condition = conditionsFor(context).find(({ reason }) => reason === 'npsh');
+  const condition = criteriaFor(context).find(({ reason }) => reason === 'npsh');
   return (condition?.judge(duty).clearance ?? Number.NaN) >= 0;
 }
 

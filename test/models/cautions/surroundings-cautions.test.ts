@@ -1,11 +1,11 @@
 /** The cautions about animals, people, reach, floods and service, each where it applies and not where it does not. */
 import { describe, expect, it } from 'vitest';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
+import { openingCautions } from '../../../models/cautions/intake.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
-import { openingCautions } from '../../../models/cautions/opening-cautions.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import type { Intake, PipeworkLoop } from '../../../models/loop.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import type { Intake, PipeworkLoop } from '../../../models/loop/loop.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Condition } from '../../../models/condition/judge-condition.ts';
 import { CLOGS, type Fault } from '../../../models/condition/metered-loop.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { BANK, FLUME, PAIR } from '../../rates/stations.ts';
 import { answerOn, type Case, dayOfRecord, readingsOf } from '../../rates/year.ts';

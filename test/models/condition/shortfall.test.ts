@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { conditionOf } from '../../../models/condition/condition.ts';
 import { predictedAt } from '../../../models/condition/predicted.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { normals } from '../calibration/synthetic.ts';
 import { LITRE_PER_HOUR } from '../example-loops.ts';

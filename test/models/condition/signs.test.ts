@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Condition, conditionOf } from '../../../models/condition/condition.ts';
 import { predictedAt, type Station } from '../../../models/condition/predicted.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { PipeworkLoop } from '../../../models/loop.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { normals } from '../calibration/synthetic.ts';
 import { LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe } from '../example-loops.ts';

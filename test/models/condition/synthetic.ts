@@ -1,9 +1,9 @@
 /** Readings of invented loops whose faults are known, with seeded noise. */
 
 import { type Predicted, predictedAt, type Station } from '../../../models/condition/predicted.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { drawsFrom, mulberry32 } from '../../random/draw.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { LITRE_PER_HOUR, modelOf, pumpModelOf } from '../example-loops.ts';

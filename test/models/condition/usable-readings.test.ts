@@ -1,7 +1,7 @@
 /** What readings can say. */
 import { describe, expect, it } from 'vitest';
-import type { Reading } from '../../../models/condition/reading.ts';
 import { usableReadings } from '../../../models/condition/usable-readings.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { FLUME, metered } from '../../rates/stations.ts';
 

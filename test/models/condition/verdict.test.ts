@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Condition, conditionOf } from '../../../models/condition/condition.ts';
-import type { Reading } from '../../../models/condition/reading.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { type Course, readingsOf, stationWith } from './synthetic.ts';
 
 const SEEDS = [1, 2, 3, 4, 5, 6, 7, 8];

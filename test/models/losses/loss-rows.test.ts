@@ -1,9 +1,9 @@
 /** Where the head goes: what the rows add up to, and the heads of a loop worked by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GRAVITY } from '../../../models/gravity.ts';
-import type { LoopModel } from '../../../models/loop-model.ts';
 import { lossRows } from '../../../models/losses/loss-rows.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
@@ -11,14 +11,14 @@ import { LITRE_PER_HOUR, loopOf, modelOf, nested, outlet, pipe, trimmedModelOf }
 
 const L = LITRE_PER_HOUR;
 
-function listed(model: LoopModel, flow: number) {
+function listed(model: CompiledLoop, flow: number) {
   const list = lossRows(model, model.system.stateAt(flow));
   if (list === null) throw new Error('the pump does work');
   return list;
 }
 
 /** Shares add up to 1, powers to rho g Q H, both within 1e-9. */
-function expectAddsUp(model: LoopModel, flow: number): void {
+function expectAddsUp(model: CompiledLoop, flow: number): void {
   const state = model.system.stateAt(flow);
   const list = lossRows(model, state);
   const ofPump = model.water.density * GRAVITY * flow * state.head;
@@ -95,7 +95,7 @@ describe('the rows of the flume', () => {
       'discharge/branches/0/run/0 pipe',
       'discharge/branches/0/run/1 valve',
       'discharge/branches/0/outlet outlet',
-      'discharge/branches/1 tee-mouth',
+      'discharge/branches/1 tee-branch',
       'discharge/branches/1/run/0 loss',
       'discharge/branches/1/branches/0/outlet outlet',
       'discharge/branches/1/branches/1/outlet outlet',
@@ -111,12 +111,12 @@ describe('the rows of the flume', () => {
   });
 
   it('carry (v_c^2 + 0.6 v_b^2)/2g at the side of the tee', () => {
-    const mouth = rows.find(({ kind }) => kind === 'tee-mouth');
+    const tee = rows.find(({ kind }) => kind === 'tee-branch');
     const bore = rows.find(({ name }) => name === 'sch80 1-1/2')?.bore ?? Number.NaN;
     const area = (Math.PI / 4) * bore ** 2;
     const combined = (7500 * L) / area;
-    const side = (mouth?.flow ?? Number.NaN) / area;
-    expectClose(mouth?.head ?? 0, (combined ** 2 + 0.6 * side ** 2) / (2 * GRAVITY), { relative: 1e-9 });
+    const side = (tee?.flow ?? Number.NaN) / area;
+    expectClose(tee?.head ?? 0, (combined ** 2 + 0.6 * side ** 2) / (2 * GRAVITY), { relative: 1e-9 });
   });
 
   it('make every way to an outlet as long as the head of the pump', () => {

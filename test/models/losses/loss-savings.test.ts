@@ -1,8 +1,8 @@
 /** Every saving against two whole selections: one of the loop as it is, one of the loop changed by hand. */
 import { describe, expect, it } from 'vitest';
-import { type Choice, choose, type Question } from '../../../models/choose.ts';
-import { annualUse } from '../../../models/energy.ts';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
+import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import { canChange, changedLoop } from '../../../models/losses/loss-changes.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';
 import { lossSavings, SAVINGS_ROWS, type Savings } from '../../../models/losses/loss-savings.ts';
@@ -40,7 +40,7 @@ const bestOf = (choice: Choice) => {
 
 function savingsOn(loop: PipeworkLoop, question: Question) {
   const choice = chosen(loop, question);
-  const { loop: told } = choice.prepared.shared;
+  const { loop: told } = choice.balanced.sampled;
   const list = lossRows(told, told.system.stateAt(bestOf(choice).duty.flow));
   if (list === null) throw new Error('the pump does work');
   const savings = lossSavings({ model: modelOf(loop), question, choice, rows: list.rows });
@@ -131,7 +131,7 @@ const EDITS: readonly Edit[] = [
   },
   {
     what: 'a split without loss',
-    row: ['discharge/branches/1', 'tee-mouth'],
+    row: ['discharge/branches/1', 'tee-branch'],
     change: 'removed',
     loop: { ...kelpFlume, discharge: { ...kelpFlume.discharge, split: undefined } },
   },
@@ -166,7 +166,7 @@ describe.each(QUESTIONS)('a saving %s', (name, question) => {
     const fine = {
       ...question,
       candidates: candidates.map(({ pump, count }) => ({
-        pump: { ...pump, pump: { ...pump.pump, settings: { min: 50, max: 100, step: 0.01 } } },
+        pump: { ...pump, entered: { ...pump.entered, settings: { min: 50, max: 100, step: 0.01 } } },
         count,
       })),
     };

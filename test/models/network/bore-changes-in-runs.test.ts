@@ -1,8 +1,8 @@
 /** Which bores a reducer or enlargement of a run joins. */
 import { describe, expect, it } from 'vitest';
-import { GRAVITY } from '../../../models/gravity.ts';
-import type { PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import { buildLoopModel } from '../../../models/loop-model.ts';
+import type { PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import { compileLoop } from '../../../models/network/compiled-loop.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
 import { loopOf, modelOf, outlet, pipe } from '../example-loops.ts';
 
@@ -109,6 +109,6 @@ describe('a change of bore is refused', () => {
       { code: 'bore-change-overstated', path: [...REDUCER_AT, 'count'] },
     ],
   ])('%s', (_, loop, failure) => {
-    expect(buildLoopModel(loop)).toEqual({ ok: false, failure });
+    expect(compileLoop(loop)).toEqual({ ok: false, failure });
   });
 });

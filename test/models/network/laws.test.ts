@@ -1,10 +1,10 @@
 /** What holds for every tree of branches: conservation, monotony, slopes, independence of the start. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Branch } from '../../../models/loop.ts';
+import type { Branch } from '../../../models/loop/loop.ts';
 import { lossOver, type Network } from '../../../models/network/network.ts';
+import { pipeworkSystem } from '../../../models/network/pipework-system.ts';
 import { largestResidual } from '../../../models/network/verify-solution.ts';
-import { pipeworkSystem } from '../../../models/pipework-system.ts';
 import { expectClose } from '../../expect-close.ts';
 import { LITRE_PER_HOUR, loopOf, nested, networkOf, outlet, pipe, solved } from '../example-loops.ts';
 
@@ -175,7 +175,7 @@ describe('a tree by hand', () => {
         ).head;
       expectClose(runLoss(other), 2 * runLoss(branch), { relative: 1e-12 });
       expect(exitLoss(other)).toBe(exitLoss(branch));
-      expectClose(other.mouth?.combined ?? 0, 2 * (branch.mouth?.combined ?? 0), { relative: 1e-12 });
+      expectClose(other.teeLoss?.combined ?? 0, 2 * (branch.teeLoss?.combined ?? 0), { relative: 1e-12 });
     }
   });
 });

@@ -1,10 +1,10 @@
 /** Published networks, solved as the duty of whatever drives them. */
 import { describe, it } from 'vitest';
 import { findRoot } from '../../../curves/find-root.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import { GRAVITY } from '../../../models/gravity.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { waterProperties } from '../../../models/water.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
+import { waterProperties } from '../../../models/physics/water.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { expectClose } from '../../expect-close.ts';
 import type { Drive, WorkedNetwork } from '../../reference/worked-network.ts';
 import { workedNetworks } from '../../reference/worked-networks.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { zoneAround } from '../../../api/calendar/zone.ts';
+import { zoneAround } from '../../../api/clock/zone.ts';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
 import { phaseRuns } from '../../../models/schedule/phase-starts.ts';
 import type { Phase } from '../../../models/schedule/schedule.ts';

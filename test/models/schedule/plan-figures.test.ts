@@ -1,9 +1,9 @@
 /** A plan worked out elsewhere and taken up again: the same settings and duties, and nothing solved twice. */
 import { describe, expect, it } from 'vitest';
-import type { LoopModel } from '../../../models/loop-model.ts';
+import { rememberedDuty } from '../../../models/duty/duty-memory.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { fallbackSetting } from '../../../models/schedule/fallback.ts';
 import { planFigures, planSchedule } from '../../../models/schedule/phase-plan.ts';
-import { rememberedDuty } from '../../../models/schedule/remembered-duty.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { volumeStride } from '../../../models/schedule/volume-choices.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
@@ -23,10 +23,10 @@ const SCHEDULE: Pick<Schedule, 'phases' | 'emergency'> = {
 };
 
 /** The loop, and how often it was solved. */
-function counted(): { readonly loop: LoopModel; readonly solves: () => number } {
+function counted(): { readonly loop: CompiledLoop; readonly solves: () => number } {
   const loop = modelOf(kelpFlume);
   let solves = 0;
-  const stateAt: LoopModel['system']['stateAt'] = (flow, near) => {
+  const stateAt: CompiledLoop['system']['stateAt'] = (flow, near) => {
     solves += 1;
     return loop.system.stateAt(flow, near);
   };

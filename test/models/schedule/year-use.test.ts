@@ -1,9 +1,9 @@
 /** A year of phases by hand: hours of the clock times the power of the duty. */
 import { describe, expect, it } from 'vitest';
-import { zoneAround } from '../../../api/calendar/zone.ts';
+import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { fallbackSetting } from '../../../models/schedule/fallback.ts';
 import { planSchedule } from '../../../models/schedule/phase-plan.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';

@@ -1,6 +1,6 @@
-/** The smallest setting of any decimals: between two steps of the grid, with the deciding condition just met. */
+/** The smallest setting of any decimals: between two steps of the grid, with the deciding criterion just met. */
 import { describe, expect, it } from 'vitest';
-import { choose, type Question } from '../../../models/choose.ts';
+import { choose, type Question } from '../../../models/assurance/choose-assured.ts';
 import { continuousDuty } from '../../../models/selection/continuous-setting.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';
@@ -14,12 +14,12 @@ function both(loop: Parameters<typeof modelOf>[0], question: Question) {
   const choice = choose(modelOf(loop), question);
   const [candidate] = question.candidates;
   if (!choice.ok || candidate === undefined) throw new Error('the question is not one');
-  const { prepared, badEnd, selection } = choice.value;
+  const { balanced, worstCase, selection } = choice.value;
   const [best] = selection.ranking;
   if (best === undefined) return null;
   const { limits, running } = question;
-  const steps = { shared: prepared.shared, badEnd, candidate, limits, running };
-  return { grid: best.duty, continuous: continuousDuty(steps, best.duty), shared: prepared.shared };
+  const steps = { sampled: balanced.sampled, worstCase, candidate, limits, running };
+  return { grid: best.duty, continuous: continuousDuty(steps, best.duty), sampled: balanced.sampled };
 }
 
 const asked = (facts: Partial<Question> = {}): Question => ({
@@ -41,7 +41,7 @@ describe('the smallest setting of any decimals', () => {
 
   it('lands at the duty that the loop requires of any pump', () => {
     const found = both(kelpFlume, asked());
-    const { required } = found?.shared ?? {};
+    const { required } = found?.sampled ?? {};
     expectClose(found?.continuous.flow ?? 0, required?.flow ?? 1, { relative: 1e-7 });
     expectClose(found?.continuous.head ?? 0, required?.head ?? 1, { relative: 1e-7 });
   });

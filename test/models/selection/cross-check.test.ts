@@ -1,13 +1,13 @@
 /** Selections of invented loops against a solution of its own algorithms: nested bisection and a scan of every setting. */
 import { describe, expect, it } from 'vitest';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { conditionsFor } from '../../../models/selection/conditions.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { gridSize, settingAt } from '../../../models/pump/settings-grid.ts';
+import { balancedLoop } from '../../../models/selection/balanced-loop.ts';
+import { criteriaFor } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
-import { gridSize, settingAt } from '../../../models/settings-grid.ts';
 import { expectClose } from '../../expect-close.ts';
 import { type RandomCase, randomCase } from '../../random-loop.ts';
 import { standardBore } from '../../reference/independent/bore.ts';
@@ -42,10 +42,10 @@ function caseOf(seed: number, balancing: Balancing): RandomCase {
   return { ...found, loop: bored };
 }
 
-function prepared(loop: PipeworkLoop, balancing: Balancing) {
-  const ready = prepareLoop(modelOf(loop), balancing);
+function balanced(loop: PipeworkLoop, balancing: Balancing) {
+  const ready = balancedLoop(modelOf(loop), balancing);
   if (!ready.ok) throw new Error(JSON.stringify(ready.failure));
-  return ready.value.shared;
+  return ready.value.sampled;
 }
 
 /** Both sides' duties agree; outlets that get next to nothing are compared with the total. */
@@ -70,9 +70,9 @@ describe.each(['as-built', 'trimmed'] as const)('invented loops %s', (balancing)
     const { loop, pump, count } = caseOf(seed, balancing);
     const question = { loop, pump, count, balancing, price: running.price, hoursPerDay: running.hoursPerDay };
     const apart = selectApart(question);
-    const shared = prepared(loop, balancing);
+    const sampled = balanced(loop, balancing);
     const candidates = [{ pump: pumpModelOf(pump), count }];
-    const { ranking, rejected } = select({ shared, candidates, limits: DEFAULT_LIMITS, running });
+    const { ranking, rejected } = select({ sampled, candidates, limits: DEFAULT_LIMITS, running });
     const [best] = ranking;
     if (!apart.feasible) {
       const failing = rejected[0]?.outcome.failing.map(({ reason }) => reason) ?? [];
@@ -90,37 +90,37 @@ describe.each(['as-built', 'trimmed'] as const)('invented loops %s', (balancing)
     const fitted = fitPump(pump);
     if (fitted === undefined) throw new Error('the pump has no curve');
     const system = systemOf(circuitFor(loop, balancing));
-    const shared = prepared(loop, balancing);
+    const sampled = balanced(loop, balancing);
     const setting = settingAt(pump.settings, Math.floor(0.6 * gridSize(pump.settings)));
     const expected = dutyOf(system, { fitted, count, setting }, density(loop.water));
-    const duty = dutyPoint(shared.loop, pumpAtSetting(pumpModelOf(pump), { setting, count }));
+    const duty = dutyPoint(sampled.loop, pumpAtSetting(pumpModelOf(pump), { setting, count }));
     expect(duty.deadHead).toBe(expected.deadHead);
     expectSameDuty(duty, expected);
   });
 
   it.each(range(200, 16))(
-    'take the first grid setting whose exact duty meets every condition (seed %d)',
+    'take the first grid setting whose exact duty meets every criterion (seed %d)',
     (seed) => {
       const { loop, pump, count } = caseOf(seed, balancing);
-      const shared = prepared(loop, balancing);
+      const sampled = balanced(loop, balancing);
       const candidate = { pump: pumpModelOf(pump), count };
       const { ranking, rejected } = select({
-        shared,
+        sampled,
         candidates: [candidate],
         limits: DEFAULT_LIMITS,
         running,
       });
-      const context = { loop: shared.loop, pump: candidate.pump, limits: DEFAULT_LIMITS, elevation: 0 };
-      const conditions = conditionsFor(context);
+      const context = { loop: sampled.loop, pump: candidate.pump, limits: DEFAULT_LIMITS, elevation: 0 };
+      const criteria = criteriaFor(context);
       const judged = range(0, gridSize(pump.settings)).map((index) => {
         const at = pumpAtSetting(candidate.pump, { setting: settingAt(pump.settings, index), count });
-        const duty = dutyPoint(shared.loop, at);
-        return { setting: duty.setting, held: conditions.map((one) => one.judge(duty).clearance >= 0) };
+        const duty = dutyPoint(sampled.loop, at);
+        return { setting: duty.setting, held: criteria.map((one) => one.judge(duty).clearance >= 0) };
       });
       const first = judged.find(({ held }) => held.every((one) => one));
       expect(ranking[0]?.duty.setting).toBe(first?.setting);
       if (first !== undefined) return;
-      const nowhere = conditions.filter((_, c) => judged.every(({ held }) => held[c] === false));
+      const nowhere = criteria.filter((_, c) => judged.every(({ held }) => held[c] === false));
       expect(rejected[0]?.outcome.failing.map(({ reason }) => reason)).toEqual(
         nowhere.map(({ reason }) => reason),
       );

@@ -1,11 +1,11 @@
 /** The heat of a duty, and what it does to the ranking. */
 import { describe, expect, it } from 'vitest';
-import type { HeatTerms } from '../../../models/heat.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { HeatTerms } from '../../../models/duty/heat.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -50,7 +50,7 @@ describe('the ranking', () => {
   const candidates = [submerged, dry].map((pump) => ({ pump, count: 1 }));
   const order = (heat?: HeatTerms) =>
     select({
-      shared: shareLoop(loop),
+      sampled: sampleLoop(loop),
       candidates,
       limits: DEFAULT_LIMITS,
       running: { ...running, heat },

@@ -1,13 +1,13 @@
 /** The flume of the worked example, whose figures a solution apart gave. */
 import { describe, expect, it } from 'vitest';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import { outletFigures } from '../../../models/margins.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import { screenVelocities } from '../../../models/screen.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { screenVelocities } from '../../../models/intake/screen.ts';
+import { outletFigures } from '../../../models/network/margins.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { LITRE_PER_HOUR, modelOf, pumpModelOf, trimmedModelOf } from '../example-loops.ts';
@@ -17,7 +17,7 @@ const pump = pumpModelOf(canister250);
 const running = { price: 0.21, hoursPerDay: 24, elevation: 0 };
 const selected = (model = loop) => {
   const [best] = select({
-    shared: shareLoop(model),
+    sampled: sampleLoop(model),
     candidates: [{ pump, count: 1 }],
     limits: DEFAULT_LIMITS,
     running,

@@ -1,10 +1,10 @@
 /** What holds of every selection when a loop loses more, or is trimmed. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import { balancedLoop } from '../../../models/selection/balanced-loop.ts';
 import { type Balancing, DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
 import { type RandomCase, randomCase } from '../../random-loop.ts';
@@ -33,7 +33,7 @@ function withoutMaximum({ outlet: end, ...branch }: Branch): Branch {
 
 /**
  * An invented case without outlet maxima and the pump's flow limits; null where the pump curve droops. Stated tees are
- * left out where outlets stand at different levels: there the mouth of a tee may give its side branch less from more,
+ * left out where outlets stand at different levels: there a tee may give its side branch less from more,
  * so that a setting that serves does not make all higher ones serve.
  */
 function plainCase(seed: number): RandomCase | null {
@@ -56,16 +56,16 @@ interface Outcome {
 }
 
 function outcome({ loop, pump, count }: RandomCase, balancing: Balancing): Outcome {
-  const prepared = prepareLoop(modelOf(loop), balancing);
-  if (!prepared.ok) throw new Error(prepared.failure.code);
-  const { shared } = prepared.value;
+  const balanced = balancedLoop(modelOf(loop), balancing);
+  if (!balanced.ok) throw new Error(balanced.failure.code);
+  const { sampled } = balanced.value;
   const candidates = [{ pump: pumpModelOf(pump), count }];
-  const { ranking } = select({ shared, candidates, limits: LIMITS, running: RUNNING });
+  const { ranking } = select({ sampled, candidates, limits: LIMITS, running: RUNNING });
   const [best] = ranking;
   return {
     setting: best?.duty.setting ?? Number.POSITIVE_INFINITY,
     cost: best?.annualCost ?? Number.POSITIVE_INFINITY,
-    limitingOutlet: shared.required?.limitingOutlet ?? null,
+    limitingOutlet: sampled.required?.limitingOutlet ?? null,
   };
 }
 

@@ -1,10 +1,10 @@
 /** More clogging, a less open screen or a stricter limit never make an infeasible loop feasible. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { IntakeScreen } from '../../../models/loop.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const RUNS = 200;
@@ -39,7 +39,7 @@ function isFeasible(drawn: Situation): boolean {
   const loop = loopOf(jet, { intake: { lossCoefficient: 0.5, screen: screenOf(drawn) } });
   const limits: Limits = { ...DEFAULT_LIMITS, cloggedFraction, throughSlotVelocity, screenBasis };
   const candidates = [{ pump, count: 1 }];
-  return select({ shared: shareLoop(modelOf(loop)), candidates, limits, running }).ranking.length > 0;
+  return select({ sampled: sampleLoop(modelOf(loop)), candidates, limits, running }).ranking.length > 0;
 }
 
 const HARDER: readonly (readonly [string, (drawn: Situation) => Situation])[] = [

@@ -2,14 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { headAtSpeed } from '../../../curves/head-curve.ts';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
-import type { PumpModel } from '../../../models/pump-model.ts';
-import { requiredDuty } from '../../../models/required-duty.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { requiredDuty } from '../../../models/network/required-duty.ts';
+import type { System, SystemState } from '../../../models/network/system.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { balancedLoop } from '../../../models/selection/balanced-loop.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { prepareLoop } from '../../../models/selection/prepare-loop.ts';
 import { select } from '../../../models/selection/select.ts';
-import type { System, SystemState } from '../../../models/system.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { modelOf, pumpModelOf, trimmedModelOf } from '../example-loops.ts';
@@ -17,16 +17,16 @@ import { modelOf, pumpModelOf, trimmedModelOf } from '../example-loops.ts';
 /*
  * Theorem. Where the head of a pump falls with flow, the least speed at which a trimmed loop gets exactly what it requires is no
  * higher than any speed at which the same loop, as built, gives every outlet at least its requirement. It holds whatever the
- * levels of the outlets, and with tees whose loss at the mouth is stated.
+ * levels of the outlets, and with tees whose loss is stated.
  *
  * Proof. As built and served, every outlet passes q_i >= R_i >= 0, and so does every branch at least the sum of the
- * requirements beyond it. All losses on the way to an outlet rise with the flows on it (the mouth of a tee with those of the
+ * requirements beyond it. All losses on the way to an outlet rise with the flows on it (a tee with those of the
  * combined leg and of its own), so that the head this way needs at exactly the required flows is at most the head H that the
  * pump gives: H_trimmed, the greatest of these, is at most H. The pump gives H at the total Q >= S, S being the sum of the
  * requirements, at its speed ratio r: H = r^2 H0(Q/r). Falling, it gives r^2 H0(S/r) >= H >= H_trimmed at the same speed;
  * and r^2 H0(S/r) rises with r where it is not below 0, so that the speed r' with r'^2 H0(S/r') = H_trimmed is at most r.
  *
- * On a grid of settings it fails: between r' and r the mouth of a tee may give its side branch less from more, and the
+ * On a grid of settings it fails: between r' and r a tee may give its side branch less from more, and the
  * steps of a controller may land there. A case of that kind is kept below.
  */
 
@@ -127,11 +127,11 @@ describe('the steps of a controller', () => {
   const pump = pumpModelOf(free);
 
   function best(balancing: 'as-built' | 'trimmed') {
-    const prepared = prepareLoop(modelOf(loop), balancing);
-    if (!prepared.ok) throw new Error(prepared.failure.code);
-    const { shared } = prepared.value;
+    const balanced = balancedLoop(modelOf(loop), balancing);
+    if (!balanced.ok) throw new Error(balanced.failure.code);
+    const { sampled } = balanced.value;
     const running = { price: null, hoursPerDay: 24, elevation: 0 };
-    const [ranked] = select({ shared, candidates: [{ pump, count }], limits: LIMITS, running }).ranking;
+    const [ranked] = select({ sampled, candidates: [{ pump, count }], limits: LIMITS, running }).ranking;
     if (ranked === undefined) throw new Error('a setting serves');
     return ranked.duty;
   }

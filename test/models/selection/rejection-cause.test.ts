@@ -1,12 +1,12 @@
 /** What stands behind a rejection: a lift too high, a droop, a shut valve, a loop that runs by itself. */
 import { describe, expect, it } from 'vitest';
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import { shutValves } from '../../../models/loop/shut-valves.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
 import { select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
-import { shutValves } from '../../../models/shut-valves.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -34,17 +34,17 @@ const drooping: Pump = {
 };
 
 function causeOf(loop: PipeworkLoop, pump = canister, limits = {}): RejectionCause | null {
-  const shared = shareLoop(modelOf(loop));
+  const sampled = sampleLoop(modelOf(loop));
   const candidate = { pump: pumpModelOf(pump), count: 1 };
   const asked = {
-    shared,
+    sampled,
     candidates: [candidate],
     limits: { ...DEFAULT_LIMITS, ...limits },
     running: RUNNING,
   };
   const [rejected] = select(asked).rejected;
   if (rejected === undefined) throw new Error('a setting serves');
-  return rejectionCause(shared, candidate, rejected.outcome.failing);
+  return rejectionCause(sampled, candidate, rejected.outcome.failing);
 }
 
 describe('the cause of a rejection', () => {

@@ -1,11 +1,11 @@
 /** Ranking, rejection and their reasons. */
 import { describe, expect, it } from 'vitest';
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
-import type { ConditionReason } from '../../../models/selection/conditions.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import type { CriterionReason } from '../../../models/selection/criteria.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const L = LITRE_PER_HOUR;
@@ -18,7 +18,7 @@ function selectFor(
   { limits, price = running.price }: { limits?: Partial<Limits>; price?: number | null } = {},
 ) {
   return select({
-    shared: shareLoop(modelOf(loop)),
+    sampled: sampleLoop(modelOf(loop)),
     candidates,
     limits: { ...DEFAULT_LIMITS, ...limits },
     running: { ...running, price },
@@ -44,8 +44,8 @@ const npshPoints = [{ flow: 0, head: 30 }];
 const small = { headPoints: canister.headPoints.map((point) => ({ ...point, flow: point.flow / 12 })) };
 const wide = outlet('wide', { requiredFlow: 200 * L, nozzleDiameter: 0.04 }, [pipe(0.04, 2)]);
 
-/** Each row breaks its own condition at every setting, and no other. */
-const ALONE: readonly [ConditionReason, PipeworkLoop, Partial<Pump>, Partial<Limits>][] = [
+/** Each row breaks its own criterion at every setting, and no other. */
+const ALONE: readonly [CriterionReason, PipeworkLoop, Partial<Pump>, Partial<Limits>][] = [
   [
     'efficiency-impossible',
     loopOf(jet(1000 * L)),
@@ -87,7 +87,7 @@ describe('a rejection', () => {
     expect(ranking).toHaveLength(1);
   });
 
-  it('names two that clash where each condition holds somewhere', () => {
+  it('names two that clash where each criterion holds somewhere', () => {
     const loop = loopOf({
       run: [pipe(0.04, 1)],
       branches: [

@@ -1,10 +1,10 @@
 /** The choice that only the intake screen forbids. */
 import { describe, expect, it } from 'vitest';
-import type { IntakeScreen } from '../../../models/loop.ts';
-import { screenVelocities } from '../../../models/screen.ts';
+import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { screenVelocities } from '../../../models/intake/screen.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
-import { shareLoop } from '../../../models/selection/shared-loop.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -25,7 +25,7 @@ function question(screen: IntakeScreen, candidates: readonly Candidate[], change
     intake: { lossCoefficient: 0.5, screen },
   });
   const asked = {
-    shared: shareLoop(modelOf(loop)),
+    sampled: sampleLoop(modelOf(loop)),
     candidates,
     limits: { ...DEFAULT_LIMITS, ...change },
     running,
@@ -58,7 +58,7 @@ describe('without the limit of the screen', () => {
     expect(question(tight, [fine, coarse], { throughSlotVelocity: null }).found).toBeNull();
     const dear: Candidate = {
       ...coarse,
-      pump: pumpModelOf({ ...coarse.pump.pump, powerPoints: [{ setting: 100, power: 40_000 }] }),
+      pump: pumpModelOf({ ...coarse.pump.entered, powerPoints: [{ setting: 100, power: 40_000 }] }),
     };
     expect(question(tight, [fine, dear]).found).toBeNull();
   });

@@ -1,8 +1,8 @@
 /** The figures of one loop of a summary, held against its duty point and a search through every setting. */
 import { describe, expect, it } from 'vitest';
-import { dutyPoint } from '../../../models/duty-point.ts';
-import { outletFigures } from '../../../models/margins.ts';
-import { pumpAtSetting } from '../../../models/pump-at-setting.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { outletFigures } from '../../../models/network/margins.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { constantLoop } from '../../../models/site-summary/constant-loop.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';

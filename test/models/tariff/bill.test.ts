@@ -7,7 +7,7 @@
  * 03:00 twice on 5 April (181 h) and skips it on 4 October (185 h). Tokyo does neither. The rest of 8760 h is base.
  */
 import { describe, expect, it } from 'vitest';
-import { zoneAround } from '../../../api/calendar/zone.ts';
+import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { eachRateRun } from '../../../models/tariff/rate-runs.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';

@@ -1,5 +1,5 @@
 /** Where pumps in parallel land on a system: the stable intersection of least flow, by a dense scan. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { crossing, type Point } from './crossing.ts';
 import type { OutletFlow, System } from './flows.ts';
 import { chooseHeadCurve, type HeadCurve, headAtFullSpeed } from './head-curve.ts';

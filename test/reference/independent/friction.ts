@@ -16,23 +16,26 @@ export function colebrook({ reynolds, relativeRoughness }: Conditions): number {
   return 4 / (low + high) ** 2;
 }
 
-interface Conditions {
+export interface Conditions {
   readonly reynolds: number;
   readonly relativeRoughness: number;
 }
 
+/** A solution of Colebrook-White. */
+export type TurbulentFactor = (conditions: Conditions) => number;
+
 /** Laminar to Re 2000, Colebrook-White from 4000, a smooth step between them. */
-export function frictionFactor(conditions: Conditions): number {
+export function frictionFactor(conditions: Conditions, turbulentFactor: TurbulentFactor = colebrook): number {
   const laminar = 64 / conditions.reynolds;
   if (conditions.reynolds <= 2000) return laminar;
-  const turbulent = colebrook(conditions);
+  const turbulent = turbulentFactor(conditions);
   if (conditions.reynolds >= 4000) return turbulent;
   const t = conditions.reynolds / 2000 - 1;
   const s = t * t * (3 - 2 * t);
   return laminar + s * (turbulent - laminar);
 }
 
-interface Pipe {
+export interface Pipe {
   readonly length: number;
   readonly diameter: number;
   readonly roughness: number;
@@ -40,10 +43,14 @@ interface Pipe {
 }
 
 /** Signed head loss [m] of a pipe at a signed flow [m3/s]. */
-export function pipeLoss({ length, diameter, roughness, viscosity }: Pipe, flow: number): number {
+export function pipeLoss(
+  { length, diameter, roughness, viscosity }: Pipe,
+  flow: number,
+  turbulentFactor: TurbulentFactor = colebrook,
+): number {
   const velocity = Math.abs(flow) / ((Math.PI * diameter ** 2) / 4);
   const reynolds = (velocity * diameter) / viscosity;
   if (reynolds === 0) return 0;
-  const factor = frictionFactor({ reynolds, relativeRoughness: roughness / diameter });
+  const factor = frictionFactor({ reynolds, relativeRoughness: roughness / diameter }, turbulentFactor);
   return (Math.sign(flow) * factor * length * velocity ** 2) / (diameter * 2 * GRAVITY);
 }

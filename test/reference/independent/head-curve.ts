@@ -1,5 +1,5 @@
 /** A pump's head curve at full speed chosen from sums of powers by leave-one-out error. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { distinct } from './distinct.ts';
 import { leastSquares } from './least-squares.ts';
 import { speedRatio } from './speed.ts';

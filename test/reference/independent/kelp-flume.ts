@@ -1,6 +1,6 @@
 /** The invented flume loop and its pump, whose figures a separate solution gave. */
-import type { PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 
 const LITRE_PER_HOUR = 1 / 3.6e6;
 

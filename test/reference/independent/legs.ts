@@ -1,5 +1,5 @@
 /** A loop's pipework as a tree of legs, each with the loss of its run as a function of flow. */
-import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../../models/loop.ts';
+import type { Branch, Outlet, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import { elementLoss, isShut, type Loss, pipeBore, quadratic, quadraticFactor } from './losses.ts';
 
 /** What of a loop the hydraulics depends on; viscosity [m2/s]. */

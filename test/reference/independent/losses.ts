@@ -1,7 +1,7 @@
 /** The head loss of one element of a run as a function of its flow. */
-import type { RunElement } from '../../../models/loop.ts';
+import type { RunElement } from '../../../models/loop/loop.ts';
 import { standardBore } from './bore.ts';
-import { pipeLoss } from './friction.ts';
+import { pipeLoss, type TurbulentFactor } from './friction.ts';
 
 export const GRAVITY = 9.80665;
 const DEFAULT_ROUGHNESS = 1.5e-6;
@@ -42,12 +42,17 @@ export function pipeBore(element: RunElement): number | undefined {
 export const isShut = (element: RunElement): boolean => 'valve' in element && element.opening === 0;
 
 /** Loss at a signed flow; `bore` finds the diameter where the element states none. */
-export function elementLoss(element: RunElement, bore: () => number, viscosity: number): Loss {
+export function elementLoss(
+  element: RunElement,
+  bore: () => number,
+  viscosity: number,
+  turbulentFactor?: TurbulentFactor,
+): Loss {
   if ('pipe' in element) {
     const diameter = bore();
     const stated = typeof element.pipe === 'string' ? undefined : element.pipe.roughness;
     const pipe = { length: element.length, diameter, roughness: stated ?? DEFAULT_ROUGHNESS, viscosity };
-    return (flow) => pipeLoss(pipe, flow);
+    return (flow) => pipeLoss(pipe, flow, turbulentFactor);
   }
   if ('loss' in element) return quadratic(element.loss.head / element.loss.flow ** 2);
   if ('valve' in element) return valveLoss(element, bore);
@@ -59,7 +64,7 @@ export function elementLoss(element: RunElement, bore: () => number, viscosity: 
   if ('lossCoefficient' in element) return quadratic(quadraticFactor(element.lossCoefficient, diameter));
   const roughness = element.roughness ?? DEFAULT_ROUGHNESS;
   const pipe = { length: element.equivalentLength, diameter, roughness, viscosity };
-  return (flow) => pipeLoss(pipe, flow);
+  return (flow) => pipeLoss(pipe, flow, turbulentFactor);
 }
 
 /** Kv [m3/h at 1 bar of water of 1000 kg/m3]; Cv = 1.15609923 Kv (IEC 60534-2-1). */

@@ -1,6 +1,6 @@
 /** Laws that every solved network obeys, seen from its answer alone. */
 import { describe, expect, it } from 'vitest';
-import type { Branch } from '../../../models/loop.ts';
+import type { Branch } from '../../../models/loop/loop.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { type OutletFlow, systemOf } from './flows.ts';

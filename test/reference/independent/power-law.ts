@@ -1,5 +1,5 @@
 /** A pump's electrical power by one fit of ln(P - standby) against speed and flow. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { distinct } from './distinct.ts';
 import { conditionNumber, leastSquares } from './least-squares.ts';
 import { speedRatio } from './speed.ts';

@@ -1,6 +1,6 @@
 /** The reference pump against laws, constructed points and published curves. */
 import { describe, expect, it } from 'vitest';
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { expectClose } from '../../expect-close.ts';
 import { workedNetworks } from '../worked-networks.ts';
 import { dutyOf, fitPump, intersections, pumpHead } from './duty.ts';

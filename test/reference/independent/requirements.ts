@@ -1,5 +1,11 @@
 /** What each outlet of a loop must get, a stated reach included. */
-import type { Leg } from './legs.ts';
+import type { Outlet } from '../../../models/loop/loop.ts';
+
+/** A tree that ends in outlets, each with the bore [m] of its last pipe. */
+interface OutletTree {
+  readonly children: readonly OutletTree[];
+  readonly end?: { readonly outlet: Outlet; readonly bore: number | undefined } | undefined;
+}
 
 export interface Need {
   readonly name: string;
@@ -13,9 +19,9 @@ function reachFlow(reach: { distance: number; velocity: number }, diameter: numb
   return count * each * Math.max(1, reach.distance / (6 * diameter));
 }
 
-export function needsOf(leg: Leg): readonly Need[] {
-  if (leg.end === undefined) return leg.children.flatMap(needsOf);
-  const { outlet, bore } = leg.end;
+export function needsOf(tree: OutletTree): readonly Need[] {
+  if (tree.end === undefined) return tree.children.flatMap(needsOf);
+  const { outlet, bore } = tree.end;
   const diameter = outlet.nozzleDiameter ?? bore;
   const nozzles = outlet.nozzleDiameter === undefined ? 1 : (outlet.nozzleCount ?? 1);
   if (outlet.reach !== undefined && diameter === undefined) throw new Error('a reach needs a bore');

@@ -1,6 +1,6 @@
 /** The smallest setting of a pump that serves a loop, by trying every setting of its grid. */
-import type { IntakeScreen, PipeworkLoop } from '../../../models/loop.ts';
-import type { Pump } from '../../../models/pump.ts';
+import type { IntakeScreen, PipeworkLoop } from '../../../models/loop/loop.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 import { type Duty, dutyOf, type FittedPump, fitPump } from './duty.ts';
 import { type System, systemOf } from './flows.ts';
 import { headAtFullSpeed, reducedPoints } from './head-curve.ts';

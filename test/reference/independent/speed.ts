@@ -1,5 +1,5 @@
 /** True speed ratio of a pump at a setting, and the settings its controller offers. */
-import type { Pump } from '../../../models/pump.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
 
 /** Straight lines between the entered (setting, speed) pairs; without them speed equals setting. */
 export function speedRatio(pump: Pump, setting: number): number {

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import type { Store } from '../../../../api/store/store.ts';
 import type { AppliedCalibration } from '../../../../models/calibration/applied.ts';
-import type { Loop } from '../../../../models/loop.ts';
+import type { Loop } from '../../../../models/loop/loop.ts';
 import { exampleFit, exampleLoop, T0 } from '../examples.ts';
 import { A, B, insertPump } from './two-sites.ts';
 

@@ -1,8 +1,8 @@
 /** What a store does with comparisons. */
 import { expect, it } from 'vitest';
-import type { StoredComparison } from '../../../../api/store/comparison-contract.ts';
+import type { StoredComparison } from '../../../../api/features/comparison/contract.ts';
 import type { Store } from '../../../../api/store/store.ts';
-import { caution } from '../../../../models/cautions/catalogue.ts';
+import { INSTALLATION } from '../../../../models/cautions/installation.ts';
 import { T0 } from '../examples.ts';
 import { A, B } from './two-sites.ts';
 
@@ -33,7 +33,7 @@ export const exampleComparison = (name: string): StoredComparison => ({
       ...{ price: 0.2, tariff: null, minutesPerFailure: 60, notes: [] },
     },
     summary: 'No option serves.',
-    cautions: [caution('estimate')],
+    cautions: [INSTALLATION.give('estimate')],
     basis: { modelVersion: '1', loops: [], pumps: [], tariffs: [], schedules: [] },
   },
   sources: {

@@ -1,7 +1,7 @@
 /** What a store does with loops. */
 import { expect, it } from 'vitest';
 import type { Store } from '../../../../api/store/store.ts';
-import { USED_BY_LIMIT } from '../../../../api/store/stored.ts';
+import { USED_BY_LIMIT } from '../../../../api/store/versions.ts';
 import { exampleLoop, T0 } from '../examples.ts';
 import { A, B, insertPump } from './two-sites.ts';
 

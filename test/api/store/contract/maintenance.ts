@@ -1,6 +1,6 @@
 /** What a store does with routine checks and their completions. */
 import { expect, it } from 'vitest';
-import type { Completion } from '../../../../api/store/completion-contract.ts';
+import type { Completion } from '../../../../api/records/completion/contract.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { dayOfText } from '../../../../models/calendar/civil-text.ts';
 import type { MaintenanceTask } from '../../../../models/maintenance/task.ts';

@@ -1,6 +1,7 @@
 /** What a store does with many pumps. */
 import { expect, it } from 'vitest';
-import type { PumpRecord, Store } from '../../../../api/store/store.ts';
+import type { PumpRecord } from '../../../../api/records/pump/kind.ts';
+import type { Store } from '../../../../api/store/store.ts';
 import { T0 } from '../examples.ts';
 import { A, insertPump } from './two-sites.ts';
 

@@ -1,7 +1,7 @@
 /** What a store does with readings. */
 import { expect, it } from 'vitest';
 import type { Store } from '../../../../api/store/store.ts';
-import type { Reading } from '../../../../models/condition/reading.ts';
+import type { Reading } from '../../../../models/readings/reading.ts';
 import { exampleLoop, T0 } from '../examples.ts';
 import { A, B } from './two-sites.ts';
 

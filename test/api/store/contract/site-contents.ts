@@ -1,7 +1,7 @@
 /** What a store does with a site as a whole. */
 import { expect, it } from 'vitest';
-import { defaultSite } from '../../../../api/store/default-site.ts';
-import type { SiteContents } from '../../../../api/store/site-contents-contract.ts';
+import type { SiteContents } from '../../../../api/features/site-copy/contract.ts';
+import { defaultSite } from '../../../../api/records/site/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleLoop, T0 } from '../examples.ts';
 import { exampleSchedule, exampleTariff } from './tariffs.ts';

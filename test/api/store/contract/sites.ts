@@ -1,6 +1,6 @@
 /** What a store does with sites. */
 import { expect, it } from 'vitest';
-import { defaultSite } from '../../../../api/store/default-site.ts';
+import { defaultSite } from '../../../../api/records/site/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { T0 } from '../examples.ts';
 import { A, B } from './two-sites.ts';

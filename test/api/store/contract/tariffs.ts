@@ -1,6 +1,6 @@
 /** What a store does with tariffs and with what goes by them. */
 import { expect, it } from 'vitest';
-import { defaultSite } from '../../../../api/store/default-site.ts';
+import { defaultSite } from '../../../../api/records/site/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { Schedule } from '../../../../models/schedule/schedule.ts';
 import type { Tariff } from '../../../../models/tariff/tariff.ts';

@@ -1,5 +1,7 @@
 /** The two sites that every contract test begins with. */
-import type { PumpRecord, Store } from '../../../../api/store/store.ts';
+
+import type { PumpRecord } from '../../../../api/records/pump/kind.ts';
+import type { Store } from '../../../../api/store/store.ts';
 import { exampleFit, examplePump, T0 } from '../examples.ts';
 
 export const A = 'site-a';

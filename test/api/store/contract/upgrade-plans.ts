@@ -1,7 +1,7 @@
 /** What a store does with upgrade plans. */
 import { expect, it } from 'vitest';
+import type { StoredUpgradePlan } from '../../../../api/features/upgrade-plan/contract.ts';
 import type { Store } from '../../../../api/store/store.ts';
-import type { StoredUpgradePlan } from '../../../../api/store/upgrade-plan-contract.ts';
 import { T0 } from '../examples.ts';
 import { A, B } from './two-sites.ts';
 

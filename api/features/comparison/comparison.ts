@@ -1,0 +1,36 @@
+/** A comparison asked for, made and ready to be stored. */
+import { type Result, success } from '../../../curves/result.ts';
+import type { Problem } from '../../http/problem.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { comparisonFigures } from './answer.ts';
+import { type ComparisonMeans, comparisonContext } from './context.ts';
+import type { StoredComparison } from './contract.ts';
+import { type KnownAssemblies, type OptionFigures, optionFigures } from './option-figures.ts';
+import type { ComparisonQuestion } from './schema.ts';
+import { comparedSources } from './sources.ts';
+
+const NAME_MAX = 120;
+
+export async function makeComparison(
+  means: ComparisonMeans,
+  question: ComparisonQuestion,
+  asked: { readonly siteId: string; readonly system: UnitSystem },
+): Promise<Result<StoredComparison, Problem>> {
+  const context = await comparisonContext(means, question, asked);
+  if (!context.ok) return context;
+  const options: OptionFigures[] = [];
+  const known: KnownAssemblies = new Map();
+  for (const [place, option] of question.options.entries()) {
+    const figures = await optionFigures(context.value, option, { place, known });
+    if (!figures.ok) return figures;
+    options.push(figures.value);
+  }
+  const sources = await comparedSources(context.value, options);
+  const name =
+    question.name ??
+    question.options
+      .map((option) => option.name)
+      .join(' / ')
+      .slice(0, NAME_MAX);
+  return success({ name, question, figures: comparisonFigures(context.value, options, sources), sources });
+}

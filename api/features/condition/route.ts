@@ -1,0 +1,82 @@
+/** The condition of a loop. */
+import { z } from '@hono/zod-openapi';
+import { rangeQuery } from '../../fields/instant.ts';
+import { queryDecimal } from '../../fields/query-field.ts';
+import { PRICE } from '../../fields/running-fields.ts';
+import type { Api } from '../../http/api.ts';
+import { defineRoute } from '../../http/define-route.ts';
+import { example } from '../../http/examples.ts';
+import { jsonAnswer } from '../../http/json-answer.ts';
+import { noBody } from '../../http/request-body.ts';
+import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import { findLoop } from '../../records/loop/kind.ts';
+import { perContext } from '../../units/per-context.ts';
+import { conditionSchema } from './answer-schema.ts';
+import { answerCondition } from './condition.ts';
+
+const query = perContext((context) =>
+  z.strictObject({
+    ...rangeQuery(context).shape,
+    price: queryDecimal(context, PRICE).optional(),
+    cleaningCost: queryDecimal(context, {
+      description:
+        'What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump.',
+      minimum: 0,
+      aboveMinimum: true,
+      maximum: 1e9,
+      example: 15,
+    }).optional(),
+  }),
+);
+
+export function conditionRoute(api: Api, loops: LoopCache): void {
+  const { store, clock, heavyWork } = api.deps;
+  defineRoute(
+    api,
+    {
+      method: 'get',
+      path: '/v1/loops/{loopId}/condition',
+      operationId: 'getCondition',
+      summary: 'What the readings of a loop mean',
+      description:
+        'What was measured since the pump was installed against what loop and pump should do at each setting: a verdict with its evidence, the trend of each measure, when an outlet falls short, and what waiting costs against cleaning.',
+      tag: 'readings',
+      query,
+      body: noBody,
+      problems: ['no-installed-pump', 'unsolved', 'unavailable'],
+      answer: jsonAnswer({
+        schema: conditionSchema,
+        description: 'The verdict and what it rests on.',
+        example: example('answers/condition'),
+        table: ({ evidence }) => ({
+          columns: [
+            { name: 'measure' },
+            { name: 'outlet' },
+            { name: 'residual' },
+            { name: 'standardError' },
+            { name: 'trendPerYear' },
+            { name: 'low' },
+            { name: 'high' },
+            { name: 'readings' },
+          ],
+          rows: evidence.map((one) => [
+            one.measure,
+            one.outlet,
+            one.residual,
+            one.standardError,
+            one.trendPerYear,
+            one.interval?.low,
+            one.interval?.high,
+            one.readings,
+          ]),
+        }),
+      }),
+    },
+    async ({ params, query: asked }) => {
+      const loop = await findLoop(store, params.loopId, null);
+      return loop.ok
+        ? answerCondition({ store, clock, heavyWork, loops }, { loop: loop.value, asked })
+        : loop;
+    },
+  );
+}

@@ -1,0 +1,88 @@
+/** A priced duty as answers carry it. */
+
+import type { z } from '@hono/zod-openapi';
+import { PERCENT } from '../../../curves/percent.ts';
+import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
+import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
+import { priceCautions } from '../../../models/cautions/money.ts';
+import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
+import { outletReaches } from '../../../models/network/outlet-reach.ts';
+import type { Trim } from '../../../models/network/trim.ts';
+import type { CriteriaContext } from '../../../models/selection/criteria.ts';
+import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
+import { toPointer } from '../../http/json-pointer.ts';
+import type { dutySchema } from './duty-schema.ts';
+import { onePumpDownAnswer } from './one-pump-down-answer.ts';
+import { surroundingsAnswer } from './surroundings-answer.ts';
+
+export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
+
+interface ToldDuty {
+  readonly candidate: number;
+  /** Null where the pump came with the request. */
+  readonly pumpId: string | null;
+  readonly context: CriteriaContext;
+  readonly duty: ExactDuty;
+  readonly use: {
+    readonly annualEnergy: number;
+    readonly annualCost: number | null;
+    readonly heat: DutyHeat;
+    readonly lifeCycleCost?: number | null;
+  };
+  readonly trims: readonly Trim[];
+  readonly uncertainty: DutyAnswer['doubt'];
+  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  readonly reachVelocity?: number | null;
+  /** Whether it has no price where the ranking goes by life-cycle cost. */
+  readonly isUnpriced?: boolean;
+}
+
+export function dutyAnswer({
+  candidate,
+  pumpId,
+  context,
+  duty,
+  use,
+  trims,
+  uncertainty,
+  reachVelocity = null,
+  isUnpriced = false,
+}: ToldDuty): DutyAnswer {
+  const { loop, pump } = context;
+  const { count, flow, head, power, efficiency, setting } = duty;
+  const figures = outletFigures(loop.system.outlets, duty.outletFlows);
+  const reaches = outletReaches(loop, duty.outletFlows, reachVelocity);
+  const tankVolume = loop.entered.tank?.volume;
+  return {
+    candidate,
+    pump: { id: pumpId, name: pump.entered.name },
+    count,
+    setting,
+    speed: PERCENT * duty.speedRatio,
+    flow,
+    head,
+    power,
+    efficiency,
+    turnover: tankVolume === undefined ? null : (SECONDS_PER_HOUR * flow) / tankVolume,
+    annualEnergy: use.annualEnergy,
+    annualCost: use.annualCost,
+    lifeCycleCost: use.lifeCycleCost ?? null,
+    limitingOutlet: limitingOutlet(figures),
+    outlets: figures.map(({ maximumFlow, ...outlet }, i) => ({ ...outlet, reach: reaches[i] ?? null })),
+    trims: trims.map(trimAnswer),
+    perPump: { flow: flow / count, power: power / count },
+    onePumpDown: onePumpDownAnswer(context, duty),
+    doubt: uncertainty,
+    ...surroundingsAnswer(context, duty),
+    heat: use.heat,
+    cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],
+  };
+}
+
+const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({
+  branch: toPointer(path),
+  outlets: [...outlets],
+  ...trim,
+  valve: valve === null ? null : toPointer(valve),
+});

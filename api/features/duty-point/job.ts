@@ -1,0 +1,55 @@
+/** The whole computation behind a duty point: from plain data to the figures of the answer. */
+import type { Intersection } from '../../../curves/intersections.ts';
+import { type Result, success } from '../../../curves/result.ts';
+import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
+import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { dutyHeat } from '../../../models/selection/duty-heat.ts';
+import type { Limits, Running } from '../../../models/selection/options.ts';
+import type { CandidateWork } from '../../question/candidates.ts';
+import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
+import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
+import { uncertaintyAnswer } from './uncertainty-answer.ts';
+
+export interface DutyPointWork {
+  readonly candidate: CandidateWork;
+  readonly setting: number;
+  readonly limits: Limits;
+  readonly running: Running;
+  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  readonly reachVelocity: number | null;
+}
+
+export interface DutyPointFigures {
+  readonly duty: DutyAnswer;
+  readonly intersections: readonly Intersection[];
+}
+
+export function computeDutyPoint(
+  loop: CompiledLoop,
+  { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
+): Result<DutyPointFigures, Unsolved> {
+  const { count, id, entered: pump } = candidate;
+  const solved = solving(() => dutyPoint(loop, pumpAtSetting(candidate, { setting, count })));
+  if (!solved.ok) return solved;
+  const duty = solved.value;
+  const context = { loop, pump: candidate, limits, elevation: running.elevation };
+  const use = {
+    ...annualUse({ ...running, power: duty.power, standbyPower: count * pump.standbyPower }),
+    heat: dutyHeat(context, duty, running),
+  };
+  const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
+  const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
+  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
+  const answer = dutyAnswer(told);
+  return success({
+    duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },
+    intersections: duty.crossings,
+  });
+}
+
+export const isLongDutyPoint = (loop: CompiledLoop): boolean =>
+  branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;

@@ -1,0 +1,38 @@
+/** Between which figures a duty lies, as answers carry it. */
+import type { Assurance } from '../../../models/assurance/assure-loop.ts';
+import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
+import { uncertaintyRange } from '../../../models/duty/uncertainty-range.ts';
+import { solving } from '../../../models/network/solve-failure.ts';
+import type { PumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import type { Running } from '../../../models/selection/options.ts';
+import type { DutyAnswer } from './duty-answer.ts';
+
+/** Null also where an end of the range is not solved within the limits. */
+export function uncertaintyAnswer({
+  pump,
+  duty,
+  running,
+  assurance,
+  land,
+  others = [],
+}: {
+  readonly pump: PumpModel;
+  readonly duty: ExactDuty;
+  readonly running: Running;
+  readonly assurance: Assurance | null;
+  /** Finds the duty of a pump on the loop. */
+  readonly land: (pump: PumpAtSetting) => ExactDuty;
+  /** Duties that the figures shall include besides. */
+  readonly others?: readonly ExactDuty[];
+}): DutyAnswer['doubt'] {
+  const asked = assurance !== null && 'grade' in assurance ? assurance.grade : null;
+  const grade = asked ?? pump.entered.grade ?? null;
+  const solved = solving(() => uncertaintyRange({ pump, grade, duty, land, others }));
+  if (!solved.ok || solved.value === null) return null;
+  const { flow, power } = solved.value;
+  const standbyPower = duty.count * pump.entered.standbyPower;
+  const energyAt = (watts: number) => annualUse({ ...running, power: watts, standbyPower }).annualEnergy;
+  return { grade, flow, power, annualEnergy: { low: energyAt(power.low), high: energyAt(power.high) } };
+}

@@ -1,0 +1,37 @@
+/** Between which figures the answer lies, in a loop's report. */
+
+import { type Markup, markup } from '../../../drawing/markup/markup.ts';
+import { table } from '../../../drawing/table.ts';
+import type { Quantity } from '../../../units/table.ts';
+import { say } from '../../../wording/numbers-in-words.ts';
+import type { LoopReport, ReportedDuty } from './report-figures.ts';
+
+const COLUMNS = [
+  { name: '' },
+  { name: 'At least', isFigure: true },
+  { name: 'As computed', isFigure: true },
+  { name: 'At most', isFigure: true },
+] as const;
+
+export function doubtSection(best: ReportedDuty, { system }: LoopReport): Markup {
+  const { doubt } = best;
+  if (doubt === null) {
+    return markup`<section><h2>Doubt</h2><p>The pump has no acceptance grade, and its points are too few to show a scatter: how far it may differ from its curve is not known.</p></section>`;
+  }
+  const row = (
+    name: string,
+    quantity: Quantity,
+    { low, high }: { readonly low: number; readonly high: number },
+    value: number,
+  ) => [name, say(low, quantity, system), say(value, quantity, system), say(high, quantity, system)];
+  const rows = [
+    row('Flow', 'flow', doubt.flow, best.flow),
+    row('Power', 'power', doubt.power, best.power),
+    row('Energy a year', 'energy', doubt.annualEnergy, best.annualEnergy),
+  ];
+  const cause =
+    doubt.grade === null
+      ? 'By the scatter of the entered points about their curve (one-sided 95 %)'
+      : `By ISO 9906 grade ${doubt.grade} and the scatter of the entered points (one-sided 95 %)`;
+  return markup`<section><h2>Doubt</h2>${table(cause, COLUMNS, rows)}</section>`;
+}

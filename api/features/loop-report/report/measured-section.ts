@@ -1,0 +1,21 @@
+/** What was measured on a loop, in its report. */
+import type { Verdict } from '../../../../models/condition/verdict.ts';
+import { type Markup, markup } from '../../../drawing/markup/markup.ts';
+import type { LoopReport } from './report-figures.ts';
+
+/** Of an instant in RFC 3339. */
+const dayOf = (instant: string | null): string => instant?.slice(0, 10) ?? '-';
+
+/** Verdicts with which the data stand. */
+const STANDING: readonly Verdict[] = ['as-expected', 'not-enough-readings'];
+
+const DEPARTS =
+  ' The recommendation rests on the data, which the loop departs from: mend what was found, or calibrate, before going by it.';
+
+/** Null where nothing was measured. */
+export function measuredSection({ measured }: LoopReport): Markup | null {
+  if (measured === null) return null;
+  const { verdict, summary, from, to, readings } = measured;
+  const departs = STANDING.includes(verdict) ? null : DEPARTS;
+  return markup`<section><h2>As measured</h2><p>${summary}</p><p>${readings.total} readings, ${dayOf(from)} to ${dayOf(to)}.${departs}</p></section>`;
+}

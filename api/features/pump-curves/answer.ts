@@ -1,0 +1,58 @@
+/** The curves of a pump as answers carry them. */
+import type { z } from '@hono/zod-openapi';
+import { fitCautions } from '../../../models/cautions/pump-fit.ts';
+import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { GRAVITY } from '../../../models/physics/gravity.ts';
+import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import type { WithoutUnits } from '../../http/answer-form.ts';
+import { DEFAULT_DENSITY } from '../../units/schema-context.ts';
+import type { curvesSchema } from './answer-schema.ts';
+
+type CurvesAnswer = WithoutUnits<z.output<ReturnType<typeof curvesSchema>>>;
+
+/** The table runs from no flow to the largest entered flow at the setting, in even steps. */
+export function curvesAnswer(
+  model: PumpModel,
+  {
+    id,
+    version,
+    setting,
+    points,
+  }: { readonly id: string; readonly version: number; readonly setting: number; readonly points: number },
+): CurvesAnswer {
+  const { headCurve, powerLaw } = model.fit;
+  const { powers, coefficients, flowScale, range, r2, standardError, residuals, leaveOneOut } = headCurve;
+  const { degreesOfFreedom, flowTerms, ...power } = powerLaw;
+  return {
+    head: {
+      powers: [...powers],
+      coefficients: [...coefficients],
+      flowScale,
+      range,
+      r2,
+      standardError,
+      residuals: [...residuals],
+      leaveOneOut,
+    },
+    power: { ...power, flowTerms: [...flowTerms] },
+    bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
+    table: curveTable(model, { setting, points }),
+    cautions: [...fitCautions(model)],
+    basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [{ id, version }] },
+  };
+}
+
+function curveTable(
+  model: PumpModel,
+  { setting, points }: { readonly setting: number; readonly points: number },
+): CurvesAnswer['table'] {
+  const pump = pumpAtSetting(model, { setting, count: 1 });
+  return Array.from({ length: points }, (_, place) => {
+    const flow = points === 1 ? pump.flowScale : (pump.flowScale * place) / (points - 1);
+    const { head } = pump.headAt(flow);
+    const power = pump.powerAt(flow);
+    return { setting, flow, head, power, efficiency: (DEFAULT_DENSITY * GRAVITY * flow * head) / power };
+  });
+}

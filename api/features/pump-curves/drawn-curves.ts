@@ -1,0 +1,51 @@
+/** The curves of a pump at a setting as points that a chart draws, in SI. */
+
+import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { pumpEnds } from '../../../models/pump/pump-at-tolerance.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { toleranceOf } from '../../../models/pump/tolerance-grades.ts';
+
+export interface FlowPoint {
+  readonly flow: number;
+  readonly head: number;
+  readonly power: number;
+}
+
+export interface HeadBand {
+  readonly flow: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const STEPS = 60;
+
+const evenly = (from: number, until: number): readonly number[] =>
+  Array.from({ length: STEPS + 1 }, (_, step) => from + ((until - from) * step) / STEPS);
+
+export const pumpPoints = (
+  pump: PumpAtSetting,
+  { from, until }: { readonly from: number; readonly until: number },
+): readonly FlowPoint[] =>
+  evenly(from, until).map((flow) => ({ flow, head: pump.headAt(flow).head, power: pump.powerAt(flow) }));
+
+/** Between which heads the pump may lie by its grade and the scatter of its points; empty where neither says anything. */
+export function headBand(
+  model: PumpModel,
+  { setting, count, until }: { readonly setting: number; readonly count: number; readonly until: number },
+): readonly HeadBand[] {
+  const { grade = null } = model.entered;
+  if (grade === null && model.fit.headCurve.standardError === null) return [];
+  const { low, high } = pumpEnds(toleranceOf(grade));
+  const [least, most] = [low(model, { setting, count }), high(model, { setting, count })];
+  return evenly(0, until).map((flow) => ({
+    flow,
+    low: Math.max(0, least.headAt(flow).head),
+    high: Math.max(0, most.headAt(flow).head),
+  }));
+}
+
+/** The largest entered flow of the pumps at a setting [m3/s]: beyond it their curves go on as tangents. */
+export const dataEnd = (
+  model: PumpModel,
+  place: { readonly setting: number; readonly count: number },
+): number => pumpAtSetting(model, place).flowScale;

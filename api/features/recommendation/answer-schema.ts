@@ -1,0 +1,192 @@
+/** The answer to the main question: which pump at which setting serves a loop at the least cost. */
+import { z } from '@hono/zod-openapi';
+import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
+import { basisSchema } from '../../fields/basis.ts';
+import { cautionSchema } from '../../fields/caution.ts';
+import { dataBasisField } from '../../fields/data-basis.ts';
+import { encodedOnce } from '../../fields/encoded-once.ts';
+import { lifeCycleTold, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
+import type { WithoutUnits } from '../../http/answer-form.ts';
+import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
+import { nullable } from '../../schemas/nullable.ts';
+import { unitsField } from '../../units/answer-units.ts';
+import { computed, computedNumber } from '../../units/computed.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { dutySchema } from '../duty-point/duty-schema.ts';
+import { drainBackField } from '../duty-point/surroundings-schema.ts';
+import { requiredDutyField } from '../required-duty-schema.ts';
+import { againstAsBuiltField } from './against-as-built-schema.ts';
+import { assuranceTold } from './assurance-request.ts';
+import { assuranceField } from './assurance-schema.ts';
+import { heatTold } from './heat-schema.ts';
+import { lossesField } from './losses-schema.ts';
+import { withoutScreenLimitField } from './without-screen-limit-schema.ts';
+
+export const REJECTION_REASONS = [...CRITERION_REASONS, 'no-setting'] as const;
+
+const reasonSchema = (context: SchemaContext) =>
+  described(context, z.enum(REJECTION_REASONS), {
+    description:
+      'A condition that holds at no setting of the candidate; `no-setting`: each holds somewhere, all nowhere.',
+    examples: ['not-enough-head'],
+  });
+
+const shortfallSchema = (context: SchemaContext) =>
+  z.strictObject({
+    outlet: described(context, z.string(), {
+      description: 'The outlet that falls short.',
+      examples: ['far end'],
+    }),
+    setting: described(context, z.number(), {
+      description: 'Setting at which it comes nearest [%].',
+      examples: [100],
+    }),
+    flow: computed(context, 'flow', { description: 'What it gets there.', example: 2590 }),
+    requiredFlow: computed(context, 'flow', { description: 'What it needs.', example: 3000 }),
+  });
+
+const rejectedSchema = perContext((context) =>
+  named(
+    context,
+    'RejectedCandidate',
+    z.strictObject({
+      candidate: described(context, z.int(), { description: 'Place in the request, from 0.', examples: [1] }),
+      pump: pumpRefSchema(context),
+      count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
+      reason: reasonSchema(context),
+      reasons: described(context, z.array(reasonSchema(context)), {
+        description: 'All of them, in a fixed order.',
+      }),
+      detail: described(context, z.string(), {
+        description: 'The reason in figures.',
+        examples: ['far end gets at most 2590 L/h at setting 100 % of the 3000 L/h it needs.'],
+      }),
+      shortfall: nullable(shortfallSchema(context)),
+    }),
+    { description: 'A candidate that no setting of its grid makes serve.' },
+  ),
+);
+
+const limitsSchema = (context: SchemaContext) =>
+  z.strictObject({
+    throughSlotVelocity: nullable(
+      computed(context, 'velocity', {
+        description: 'Highest velocity through screen slots; null: not judged.',
+        example: 0.1524,
+      }),
+    ),
+    cloggedFraction: computedNumber(context, {
+      description: 'Share of the slots taken as clogged.',
+      example: 0.5,
+    }),
+    screenBasis: described(context, z.enum(['mean', 'peak']), {
+      description: 'Which velocity of a screen rejects.',
+      examples: ['mean'],
+    }),
+    pipeVelocity: computed(context, 'velocity', {
+      description: 'Velocity in a pipe that is cautioned.',
+      example: 1.5,
+    }),
+    efficiency: computedNumber(context, {
+      description: 'Wire-to-water efficiency above which points cannot be right.',
+      example: 0.85,
+    }),
+    npsh: described(context, z.boolean(), {
+      description: 'Whether an unmet NPSH rejects.',
+      examples: [false],
+    }),
+    extrapolation: described(context, z.boolean(), {
+      description: 'Whether a duty beyond 1.1 times the largest entered flow is accepted.',
+      examples: [false],
+    }),
+  });
+
+const assumptionsSchema = (context: SchemaContext) =>
+  z.strictObject({
+    price: nullable(
+      computedNumber(context, { description: 'Money per kWh; null: no cost is told.', example: 0.21 }),
+    ),
+    tariff: nullable(
+      z.strictObject({
+        id: described(context, nullable(z.string()), {
+          description: 'Id of the tariff; null where it came with the request.',
+          examples: ['0198c0de-0000-7000-8000-000000000003'],
+        }),
+        name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
+        year: described(context, z.int(), {
+          description: 'The year of the calendar that `price` is the time mean of.',
+          examples: [2026],
+        }),
+      }),
+    ),
+    currency: described(context, z.string(), { description: 'Of every sum of money.', examples: ['EUR'] }),
+    hoursPerDay: computedNumber(context, {
+      description: 'Hours a day at the setting, standby for the rest.',
+      example: 24,
+    }),
+    balancing: described(context, z.enum(['as-built', 'trimmed']), {
+      description: 'Whether branches are throttled to their required flows.',
+      examples: ['as-built'],
+    }),
+    objective: described(context, z.enum(OBJECTIVES), {
+      description: 'What the ranking goes by.',
+      examples: ['energy-cost'],
+    }),
+    lifeCycle: lifeCycleTold(context),
+    assurance: assuranceTold(context),
+    heat: heatTold(context),
+    limits: limitsSchema(context),
+  });
+
+/** The best is the first of the ranking. */
+const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));
+
+const countsSchema = (context: SchemaContext) => {
+  const count = (description: string, example: number) =>
+    described(context, z.int(), { description, examples: [example] });
+  return z.strictObject({
+    candidates: count('Candidates judged.', 2),
+    feasible: count('Those with a setting that serves.', 1),
+    rejected: count('Those without.', 1),
+  });
+};
+
+export const recommendationSchema = perContext((context) =>
+  named(
+    context,
+    'Recommendation',
+    z.strictObject({
+      best: nullable(rankedSchema(context)),
+      ranking: described(context, z.array(rankedSchema(context)), {
+        description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
+      }),
+      rejected: described(context, z.array(rejectedSchema(context)), {
+        description: 'Candidates that serve at no setting, in the order of the request.',
+      }),
+      counts: countsSchema(context),
+      requiredDuty: requiredDutyField(context),
+      againstAsBuilt: againstAsBuiltField(context),
+      assurance: assuranceField(context),
+      losses: lossesField(context),
+      withoutScreenLimit: withoutScreenLimitField(context),
+      drainBack: drainBackField(context),
+      assumptions: assumptionsSchema(context),
+      summary: described(context, z.string(), {
+        description: 'The answer in one or two plain sentences.',
+        examples: ['Run Canister 250 at setting 70 %: 85.7 W, 751 kWh and 158 EUR a year.'],
+      }),
+      cautions: described(context, z.array(cautionSchema(context)), {
+        description: 'What to know about the loop, whatever the pump.',
+      }),
+      dataBasis: dataBasisField(context),
+      basis: basisSchema(context),
+      units: unitsField(context),
+    }),
+    { description: 'Which pump at which setting serves the loop at the least cost.' },
+  ),
+);
+
+/** Before the units are filled in. */
+export type RecommendationAnswer = WithoutUnits<z.output<ReturnType<typeof recommendationSchema>>>;

@@ -1,0 +1,152 @@
+/** The whole computation behind a recommendation: from plain data to the figures of the answer. */
+import { type Result, success } from '../../../curves/result.ts';
+import type { Assurance } from '../../../models/assurance/assure-loop.ts';
+import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
+import type { Caution } from '../../../models/cautions/catalogue.ts';
+import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
+import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { estimateDuty, exactDuty, type SampledLoop } from '../../../models/duty/sampled-loop.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import type { RequiredDuty } from '../../../models/network/required-duty.ts';
+import { solving } from '../../../models/network/solve-failure.ts';
+import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { gridSize } from '../../../models/pump/settings-grid.ts';
+import type { BalancedLoop, BalanceFailure } from '../../../models/selection/balanced-loop.ts';
+import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
+import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
+import type { Ranked } from '../../../models/selection/select.ts';
+import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
+import type { CandidateWork } from '../../question/candidates.ts';
+import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
+import { uncertaintyAnswer } from '../duty-point/uncertainty-answer.ts';
+import { type WorstCaseAnswer, worstCaseAnswer } from './assurance-answer.ts';
+import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
+import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
+import { type WithoutScreenLimitAnswer, withoutScreenLimitAnswer } from './without-screen-limit-answer.ts';
+
+export interface RecommendationWork {
+  readonly candidates: readonly CandidateWork[];
+  readonly balancing: Balancing;
+  readonly limits: Limits;
+  readonly running: Running;
+  readonly rankingLimit: number;
+  /** Null: none asked for. */
+  readonly assurance: Assurance | null;
+  readonly detail: 'plain' | 'losses';
+  /** Of the sentences that carry figures. */
+  readonly system: UnitSystem;
+}
+
+export interface RecommendationFigures {
+  readonly ranking: readonly DutyAnswer[];
+  readonly rejected: readonly RejectionAnswer[];
+  readonly feasible: number;
+  readonly requiredDuty: RequiredDuty | null;
+  /** Of the best; null without one, or without an assurance. */
+  readonly worstCase: WorstCaseAnswer;
+  readonly losses: LossesAnswer;
+  /** Null where the screen decides nothing. */
+  readonly withoutScreenLimit: WithoutScreenLimitAnswer | null;
+  readonly cautions: readonly Caution[];
+}
+
+/** `balanced` is the loop of `model`, balanced as `work` asks. */
+export function computeRecommendation(
+  { model, balanced }: { readonly model: CompiledLoop; readonly balanced: BalancedLoop },
+  work: RecommendationWork,
+): Result<RecommendationFigures, BalanceFailure> {
+  const { candidates, rankingLimit, system } = work;
+  const question = {
+    ...work,
+    candidates: candidates.map((candidate) => ({ pump: candidate, count: candidate.count })),
+  };
+  const chosen = choose(model, question, balanced);
+  if (!chosen.ok) return chosen;
+  const { sampled } = chosen.value.balanced;
+  const { ranking, rejected } = chosen.value.selection;
+  const told = solving(() => ({
+    ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
+    worstCase: worstCaseOfBest(chosen.value, work),
+    withoutScreenLimit: screenLimitAnswer(chosen.value, work),
+  }));
+  if (!told.ok) return told;
+  return success({
+    ...told.value,
+    rejected: rejected.map((one) => {
+      const candidate = candidateAt(work, one.candidate);
+      const { id, count, entered: pump } = candidate;
+      const cause = rejectionCause(sampled, { pump: candidate, count }, one.outcome.failing);
+      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
+    }),
+    feasible: ranking.length,
+    requiredDuty: sampled.required,
+    losses: work.detail === 'losses' ? lossesAnswer(model, question, chosen.value) : null,
+    cautions: loopCautions(sampled.loop),
+  });
+}
+
+function screenLimitAnswer(
+  { balanced: { sampled }, selection, worstCase }: Choice,
+  work: RecommendationWork,
+): WithoutScreenLimitAnswer | null {
+  const { candidates, limits, running } = work;
+  const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
+  const found = withoutScreenLimit({ selection, sampled, candidates: pumps, limits, running, worstCase });
+  if (found === null) return null;
+  const { id, entered: pump } = candidateAt(work, found.ranked.candidate);
+  return withoutScreenLimitAnswer(found, { id, name: pump.name });
+}
+
+function candidateAt({ candidates }: RecommendationWork, place: number): CandidateWork {
+  const candidate = candidates[place];
+  if (candidate === undefined) throw new Error(`invariant: there is no candidate ${place}`);
+  return candidate;
+}
+
+const landOn =
+  (sampled: SampledLoop) =>
+  (pump: PumpAtSetting): ExactDuty =>
+    exactDuty(sampled, pump, estimateDuty(sampled, pump, sampled.required?.flow));
+
+function rankedAnswer(
+  { candidate, duty, ...use }: Ranked,
+  choice: Choice,
+  work: RecommendationWork,
+): DutyAnswer {
+  const { limits, running, assurance } = work;
+  const { sampled, trims } = choice.balanced;
+  const pump = candidateAt(work, candidate);
+  const land = landOn(sampled);
+  const worst = dutyAtWorstCase(choice, pump, duty);
+  const others = worst === null ? [] : [worst];
+  const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
+  const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
+  const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
+  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
+}
+
+/** Null without an assurance. */
+function dutyAtWorstCase({ worstCase }: Choice, pump: CandidateWork, duty: ExactDuty): ExactDuty | null {
+  if (worstCase === undefined) return null;
+  const { sampled, pumpAt = pumpAtSetting } = worstCase;
+  return landOn(sampled)(pumpAt(pump, duty));
+}
+
+function worstCaseOfBest(choice: Choice, work: RecommendationWork): WorstCaseAnswer {
+  const [best] = choice.selection.ranking;
+  if (best === undefined || choice.worstCase === undefined) return null;
+  const worst = dutyAtWorstCase(choice, candidateAt(work, best.candidate), best.duty);
+  return worst === null ? null : worstCaseAnswer(choice.worstCase.sampled.loop.system, worst);
+}
+
+/** Where no bisection finds the setting, all settings of all candidates are judged. */
+
+export function isLongSelection(loop: CompiledLoop, candidates: readonly PumpModel[]): boolean {
+  const branches = branchesOf(loop);
+  const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
+  const settings = candidates.reduce((sum, { entered: pump }) => sum + gridSize(pump.settings), 0);
+  return branches * solves + (SETTING.own + SETTING.branch * branches) * settings > LONG;
+}

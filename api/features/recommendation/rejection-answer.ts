@@ -1,0 +1,88 @@
+/** A rejected candidate as answers carry it: the reasons, and the first of them in figures. */
+import type { z } from '@hono/zod-openapi';
+import type { CriterionReason, Judgement } from '../../../models/selection/criteria.ts';
+import type { Clash } from '../../../models/selection/grid-search.ts';
+import type { RejectionCause } from '../../../models/selection/rejection-cause.ts';
+import type { Rejected } from '../../../models/selection/select.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { say, sayNumber } from '../../wording/numbers-in-words.ts';
+import type { recommendationSchema } from './answer-schema.ts';
+import { causeWords } from './rejection-cause.ts';
+
+export type RejectionAnswer = z.output<ReturnType<typeof recommendationSchema>>['rejected'][number];
+
+export function rejectionAnswer(
+  { candidate, outcome: { failing, clash, settings } }: Rejected,
+  {
+    pump,
+    count,
+    cause,
+    system,
+  }: {
+    readonly pump: { readonly id: string | null; readonly name: string };
+    readonly count: number;
+    /** What stands behind the reasons; null where they tell all there is. */
+    readonly cause: RejectionCause | null;
+    readonly system: UnitSystem;
+  },
+): RejectionAnswer {
+  const first = failing[0];
+  const short = failing.find(({ reason }) => reason === 'not-enough-head');
+  return {
+    candidate,
+    pump,
+    count,
+    reason: first?.reason ?? 'no-setting',
+    reasons: failing.length === 0 ? ['no-setting'] : failing.map(({ reason }) => reason),
+    detail: `${first === undefined ? clashDetail(clash, settings, system) : DETAILS[first.reason](first, system)}${causeWords(cause, system)}`,
+    shortfall:
+      short === undefined || short.outlet === null
+        ? null
+        : { outlet: short.outlet, setting: short.setting, flow: short.value, requiredFlow: short.limit },
+  };
+}
+
+type Detail = (judgement: Judgement, system: UnitSystem) => string;
+
+const at = ({ setting }: Judgement): string => `at setting ${sayNumber(setting)} %`;
+
+const DETAILS = {
+  'efficiency-impossible': (one) =>
+    `The entered points give a wire-to-water efficiency of ${sayNumber(one.value)} ${at(one)}, above ${sayNumber(one.limit)}: no pump does that, so look at the head and power points.`,
+  'not-enough-head': (one, system) =>
+    `${one.outlet} gets at most ${say(one.value, 'flow', system)} ${at(one)} of the ${say(one.limit, 'flow', system)} it needs.`,
+  'outside-data': (one, system) =>
+    `The duty lies at ${say(one.value, 'flow', system)} a pump brought to full speed, beyond 1.1 times the largest entered flow (${say(one.limit, 'flow', system)}): enter points further out, or allow extrapolation.`,
+  'outlet-above-maximum': (one, system) =>
+    `${one.outlet} gets at least ${say(one.value, 'flow', system)} ${at(one)}, above its maximum of ${say(one.limit, 'flow', system)}.`,
+  'screen-velocity': (one, system) =>
+    `Water enters the screen at ${say(one.value, 'velocity', system)} ${at(one)}, above the limit of ${say(one.limit, 'velocity', system)}: a larger screen, or several, would lift that.`,
+  'pump-below-minimum': (one, system) =>
+    `Each pump runs at ${say(one.value, 'flow', system)} brought to full speed, below its minimum of ${say(one.limit, 'flow', system)}.`,
+  'pump-above-maximum': (one, system) =>
+    `Each pump runs at ${say(one.value, 'flow', system)} brought to full speed, above its maximum of ${say(one.limit, 'flow', system)}.`,
+  npsh: (one, system) => {
+    const available = `NPSH available is ${say(one.value, 'head', system)} ${at(one)}`;
+    if (one.value <= 0) return `${available}: the water boils before it reaches the pump.`;
+    return `${available}, NPSH required ${say(one.limit, 'head', system)}: the pump would cavitate.`;
+  },
+} as const satisfies Record<CriterionReason, Detail>;
+
+/** What each criterion asks a setting to give, to say which two cannot be had together. */
+const DEMANDS = {
+  'efficiency-impossible': 'a believable efficiency',
+  'not-enough-head': 'the required flows',
+  'outside-data': 'a duty inside the entered points',
+  'outlet-above-maximum': 'outlets below their maximum',
+  'screen-velocity': 'a gentle intake screen',
+  'pump-below-minimum': "the pump's minimum flow",
+  'pump-above-maximum': "a flow below the pump's maximum",
+  npsh: 'enough NPSH',
+} as const satisfies Record<CriterionReason, string>;
+
+function clashDetail(clash: Clash | null, settings: number, system: UnitSystem): string {
+  if (clash === null) return `None of the ${settings} settings meets all conditions.`;
+  const [met, broken] = clash;
+  const where = `The settings that give ${DEMANDS[met.reason]} do not give ${DEMANDS[broken.reason]}`;
+  return `${where}: none of the ${settings} settings gives both. ${DETAILS[broken.reason](broken, system)}`;
+}

@@ -1,0 +1,119 @@
+/** The main question: a loop, the pumps to choose among, what running costs. */
+import { z } from '@hono/zod-openapi';
+import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
+import { CANDIDATES_MAX } from '../../fields/limits.ts';
+import { numberField, wholeNumber } from '../../fields/number-field.ts';
+import { queryWhole } from '../../fields/query-field.ts';
+import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
+import { ID_MAX, idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
+import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
+import { pumpInput } from '../../records/pump/schema.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { assurance } from './assurance-request.ts';
+import { heat } from './heat-request.ts';
+import { limits } from './limits-request.ts';
+
+export const RANKING_DEFAULT = 20;
+
+const RANKING_LIMIT = {
+  description: 'How many candidates the ranking tells of; 20 where it is left out.',
+  minimum: 1,
+  maximum: CANDIDATES_MAX,
+  example: RANKING_DEFAULT,
+} as const;
+
+const balancing = (context: SchemaContext) =>
+  described(context, z.enum(['as-built', 'trimmed']), {
+    description: 'The pipework as it is, or with every branch throttled to its required flow.',
+    examples: ['as-built'],
+  });
+
+const objective = (context: SchemaContext) =>
+  described(context, z.enum(OBJECTIVES), {
+    description:
+      "What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`.",
+    examples: ['energy-cost'],
+  });
+
+const detail = (context: SchemaContext) =>
+  described(context, z.enum(['plain', 'losses']), {
+    description:
+      '`losses` adds where the head of the best candidate goes and what less of each would save; it takes at most 500 candidates.',
+    examples: ['plain'],
+  });
+
+const counted = perContext((context) =>
+  named(
+    context,
+    'CountedPump',
+    z.strictObject({
+      pump: pumpOrId(context),
+      count: wholeNumber(context, { ...COUNT, default: 1 }),
+    }),
+    { description: 'Several equal pumps in parallel.' },
+  ),
+);
+
+const candidate = (context: SchemaContext) =>
+  z.union([idOf(context, 'pump'), pumpInput(context), counted(context)], {
+    error: 'must be the id of a pump, a pump, or an object with pump and count',
+  });
+
+const candidates = (context: SchemaContext) =>
+  described(
+    context,
+    z
+      .array(candidate(context), {
+        error: 'must be a list of pumps',
+      })
+      .min(1)
+      .max(CANDIDATES_MAX),
+    { description: 'The pumps to choose among; all stored pumps where it is left out.' },
+  );
+
+export const recommendationRequest = perContext((context) =>
+  named(
+    context,
+    'Recommendation',
+    z.strictObject({
+      loop: loopOrId(context),
+      pumps: candidates(context).optional(),
+      price: numberField(context, PRICE).optional(),
+      tariff: tariffOrId(context).optional(),
+      currency: described(context, z.string().regex(/^[A-Z]{3}$/, 'must be three capital letters'), {
+        description: "Of the price that comes with it (ISO 4217); without a price it must be the site's.",
+        examples: ['EUR'],
+      }).optional(),
+      hoursPerDay: numberField(context, { ...HOURS_PER_DAY, default: HOURS_DEFAULT }),
+      balancing: balancing(context).default('as-built'),
+      objective: objective(context).default('energy-cost'),
+      lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
+      limits: limits(context).default(DEFAULT_LIMITS),
+      assurance: assurance(context).optional(),
+      heat: heat(context).optional(),
+      detail: detail(context).default('plain'),
+      rankingLimit: wholeNumber(context, { ...RANKING_LIMIT, default: RANKING_DEFAULT }),
+    }),
+    { description: 'Which pump at which setting serves this loop at the least cost?' },
+  ),
+);
+
+/** The same question about a stored loop, as a query. */
+export const recommendationQuery = (context: SchemaContext) =>
+  z.strictObject({
+    pump: described(context, z.string().min(1), {
+      description: 'Ids of stored pumps, separated by commas; all stored pumps where it is left out.',
+      examples: ['0198c0de,0198c0df'],
+    }).optional(),
+    ...runningQuery(context),
+    tariff: described(context, z.string().min(1).max(ID_MAX), {
+      description: 'Id of a stored tariff, in place of `price`.',
+      examples: ['0198c0de'],
+    }).optional(),
+    balancing: balancing(context).optional(),
+    objective: objective(context).optional(),
+    rankingLimit: queryWhole(context, RANKING_LIMIT).optional(),
+  });

@@ -1,0 +1,66 @@
+/** The recommendation for a stored loop, with nothing stated besides: what pictures and pages rest on. */
+import { type Result, success } from '../../../curves/result.ts';
+import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
+import type { AppDependencies } from '../../http/api.ts';
+import type { Problem } from '../../http/problem.ts';
+import { allCandidates, findCandidates } from '../../question/candidates.ts';
+import { tariffPrice } from '../../question/tariff-price.ts';
+import type { LoopRecord } from '../../records/loop/kind.ts';
+import { findSite } from '../../records/site/kind.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { type RecommendationMeans, type Recommended, recommend } from './recommendation.ts';
+import { RANKING_DEFAULT } from './request-schema.ts';
+
+interface Asked {
+  readonly loop: LoopRecord;
+  /** Undefined: all stored pumps. */
+  readonly pumps: readonly string[] | undefined;
+  readonly count: number;
+  readonly system: UnitSystem;
+}
+
+export async function storedRecommendation(
+  {
+    deps,
+    means,
+  }: { readonly deps: Pick<AppDependencies, 'store' | 'clock'>; readonly means: RecommendationMeans },
+  { loop, pumps, count, system }: Asked,
+): Promise<Result<Recommended, Problem>> {
+  const { store } = deps;
+  const place = { parameter: 'pump' };
+  const candidates =
+    pumps === undefined
+      ? await allCandidates(store, count)
+      : await findCandidates(
+          store,
+          pumps.map((pump) => ({ pump, count, path: [], place })),
+        );
+  if (!candidates.ok) return candidates;
+  const site = await findSite(store);
+  const tariff = await tariffPrice(deps, site, {}, place);
+  if (!tariff.ok) return tariff;
+  return recommend(means, {
+    site,
+    loop,
+    tariff: tariff.value,
+    candidates: candidates.value,
+    options: {
+      hoursPerDay: HOURS_DEFAULT,
+      balancing: 'as-built',
+      limits: DEFAULT_LIMITS,
+      rankingLimit: RANKING_DEFAULT,
+      detail: 'plain',
+    },
+    places: { loop: null, balancing: place, currency: place },
+    system,
+  });
+}
+
+/** A loop without any requirement has no recommendation: that is no fault of a caller who only looks at it. */
+export async function recommendationOrNull(
+  ...question: Parameters<typeof storedRecommendation>
+): Promise<Result<Recommended | null, Problem>> {
+  const recommended = await storedRecommendation(...question);
+  return !recommended.ok && recommended.failure.code === 'no-requirement' ? success(null) : recommended;
+}

@@ -1,0 +1,38 @@
+/** The catalogue of cautions. */
+import { success } from '../../../curves/result.ts';
+import { CAUTION_TABLE } from '../../../models/cautions/catalogue.ts';
+import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { Api } from '../../http/api.ts';
+import { defineRoute } from '../../http/define-route.ts';
+import { jsonAnswer } from '../../http/json-answer.ts';
+import { noBody } from '../../http/request-body.ts';
+import { noQuery } from '../../http/route.ts';
+import { cautionTableSchema } from './cautions-schema.ts';
+
+export function cautionsRoute(api: Api): void {
+  defineRoute(
+    api,
+    {
+      method: 'get',
+      path: '/v1/reference/cautions',
+      operationId: 'getCautions',
+      summary: 'The cautions',
+      description:
+        'Every caution that an answer can carry, by its code: how grave it is, what it says and on whose authority.',
+      tag: 'reference',
+      query: noQuery,
+      body: noBody,
+      answer: jsonAnswer({
+        schema: cautionTableSchema,
+        description: 'The catalogue.',
+        example: { items: CAUTION_TABLE.slice(0, 2) },
+        table: ({ items }) => ({
+          columns: [{ name: 'code' }, { name: 'severity' }, { name: 'sentence' }, { name: 'source' }],
+          rows: items.map(({ code, severity, sentence, source }) => [code, severity, sentence, source]),
+        }),
+      }),
+    },
+    async () =>
+      success({ body: { items: CAUTION_TABLE }, validator: { basis: { modelVersion: MODEL_VERSION } } }),
+  );
+}

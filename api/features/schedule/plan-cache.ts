@@ -1,0 +1,80 @@
+/** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
+
+import { LRUCache } from 'lru-cache';
+import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import { newMemory } from '../../../models/schedule/run-blocks.ts';
+import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
+import { siteYear } from '../../clock/site-time.ts';
+import { zoneAround } from '../../clock/zone.ts';
+import type { Problem } from '../../http/problem.ts';
+import { noRecord } from '../../records/write-problems.ts';
+import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
+
+export interface SteppedLoop {
+  readonly planned: PlannedLoop;
+  /** The step that holds at an instant. */
+  stepAt(instant: number): Step;
+  /** The steps that touch an interval, in order. */
+  steps(from: number, until: number): readonly Step[];
+}
+
+interface Key {
+  readonly siteId: string;
+  readonly id: string;
+}
+
+export interface PlanCache {
+  find(key: Key): Promise<Result<SteppedLoop, Problem>>;
+}
+
+const KEPT = 500;
+
+export function planCache(parts: PlanParts): PlanCache {
+  const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
+  // Those that ask while a plan is being worked out wait for that one.
+  const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
+  const planAnew = async (name: string, key: Key): Promise<Result<SteppedLoop, Problem>> => {
+    const planned = await plannedLoop(parts, key);
+    if (!planned.ok) return planned;
+    const stepped = steppedLoop(planned.value);
+    kept.set(name, stepped);
+    return success(stepped);
+  };
+  return {
+    async find(key) {
+      const versions = await parts.store.setpointVersions(key);
+      if (versions === undefined) return failed(noRecord('loop', null));
+      const name = `${key.siteId} ${key.id} ${JSON.stringify(versions)}`;
+      const known = kept.get(name);
+      if (known !== undefined) return success(known);
+      const planning = underWay.get(name) ?? planAnew(name, key).finally(() => underWay.delete(name));
+      underWay.set(name, planning);
+      return planning;
+    },
+  };
+}
+
+function steppedLoop(planned: PlannedLoop): SteppedLoop {
+  const memory = newMemory();
+  let window: { from: number; until: number; steps: readonly Step[] } = { from: 0, until: 0, steps: [] };
+  const steps = (from: number, until: number): readonly Step[] => {
+    const { plan, rates, sources } = planned;
+    const zoneName = sources.site.document.timeZone;
+    const zone = zoneAround(zoneName, siteYear(zoneName, from));
+    const calendar = { phases: plan.phases.map(({ phase }) => phase), holidays: rates.holidays, zone };
+    return stepsWithin(plan, calendar, { rates, zone }, { from, until }, memory);
+  };
+  return {
+    planned,
+    steps,
+    stepAt(instant) {
+      if (instant < window.from || instant >= window.until) {
+        window = { from: instant, until: instant + MS_PER_DAY, steps: steps(instant, instant + MS_PER_DAY) };
+      }
+      const step = window.steps.find(({ until }) => until > instant);
+      if (step === undefined) throw new Error('invariant: a phase runs at every instant');
+      return step;
+    },
+  };
+}

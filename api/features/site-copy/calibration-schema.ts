@@ -1,0 +1,99 @@
+/** Calibrations of loops in the copy of a site. */
+import { z } from '@hono/zod-openapi';
+import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
+import { bodyInstant } from '../../fields/instant.ts';
+import { numberField, wholeNumber } from '../../fields/number-field.ts';
+import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { textField } from '../../fields/text-field.ts';
+import { nullable } from '../../schemas/nullable.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import type { CopiedCalibration } from '../calibration/contract.ts';
+
+const ID_MAX = 64;
+const PARAMETERS_MAX = 10;
+
+/** The curves in it are still to be compared with those of the pump. */
+export interface UnfittedCalibration extends Omit<CopiedCalibration, 'calibration'> {
+  readonly calibration: Omit<AppliedCalibration, 'pump'> & {
+    readonly pump: { readonly id: string; readonly fit: Readonly<Record<string, unknown>> };
+  };
+}
+
+const idOf = (context: SchemaContext, noun: string) =>
+  textField(context, { description: `Id of its ${noun}.`, example: '0198f1c2', maxLength: ID_MAX });
+
+const number = (context: SchemaContext, description: string, minimum = -1e9) =>
+  numberField(context, { description, minimum, maximum: 1e9, example: 1.04 });
+
+const factor = (context: SchemaContext) =>
+  numberField(context, { description: 'A factor.', minimum: 1e-3, maximum: 1e3, example: 1.04 });
+
+const instant = (context: SchemaContext, description: string) =>
+  bodyInstant(context, { description, example: '2026-01-15T12:00:00.000Z' });
+
+const applied = (context: SchemaContext) =>
+  z.strictObject({
+    parameters: z
+      .array(
+        z.strictObject({
+          name: z.enum(['friction', 'head', 'power', 'frictionOverHead']),
+          value: number(context, 'Its value.'),
+          standardError: number(context, 'Its standard error.', 0),
+          interval: z.strictObject({
+            low: number(context, 'Its low end.'),
+            high: number(context, 'Its high end.'),
+          }),
+        }),
+      )
+      .max(PARAMETERS_MAX),
+    factors: z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
+    badEnd: z.strictObject({ friction: factor(context), head: factor(context) }),
+    pump: z.strictObject({ id: idOf(context, 'pump'), fit: z.record(z.string(), z.unknown()) }),
+    from: instant(context, 'The first reading it rests on.'),
+    to: instant(context, 'The last reading it rests on.'),
+    readings: wholeNumber(context, { description: 'How many.', minimum: 0, maximum: 1e9, example: 40 }),
+    modelVersion: textField(context, { description: 'Of the formulas.', example: '1', maxLength: ID_MAX }),
+  });
+
+const calibrationShape = (context: SchemaContext) => ({
+  loop: idOf(context, 'loop'),
+  place: wholeNumber(context, { description: 'From 1 on.', minimum: 1, maximum: 1e9, example: 1 }),
+  appliedAt: instant(context, 'When it was applied.'),
+  undoneAt: described(context, nullable(instant(context, 'When.')), {
+    description: 'When it was undone; null while it is not.',
+    examples: ['2026-01-15T12:00:00.000Z'],
+  }),
+  of: textField(context, {
+    description: 'What of the loop it is about.',
+    example: 'a81f',
+    maxLength: ID_MAX,
+  }),
+  inUse: described(context, z.boolean(), {
+    description: 'Whether the loop goes by it.',
+    examples: [true],
+  }),
+  calibration: described(context, applied(context), { description: 'What was applied.' }),
+});
+
+const CALIBRATION = { description: 'A calibration of a loop that was applied once.' };
+
+export const calibrationCopyItem = perContext((context) =>
+  named(
+    context,
+    'CalibrationCopy',
+    z.strictObject({ ...recordFields(context), ...calibrationShape(context) }),
+    CALIBRATION,
+  ),
+);
+
+export const calibrationCopyInput = perContext(
+  (context): z.ZodType<UnfittedCalibration> =>
+    named(
+      context,
+      'CalibrationCopy',
+      z.strictObject({ ...calibrationShape(context), ...acceptedFields(context) }),
+      CALIBRATION,
+    ),
+);

@@ -1,0 +1,124 @@
+/** Records that stand in the copy of a site otherwise than in answers of their own. */
+import { z } from '@hono/zod-openapi';
+import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
+import { calendarDate } from '../../fields/clock-fields.ts';
+import { bodyInstant } from '../../fields/instant.ts';
+import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { textField } from '../../fields/text-field.ts';
+import type { CopiedCompletion } from '../../records/completion/contract.ts';
+import { completionCopy, completionFields } from '../../records/completion/schema.ts';
+import { type CopiedReadings, READINGS_TOGETHER } from '../../records/reading/contract.ts';
+import { readingSchema } from '../../records/reading/schema.ts';
+import { targetFields, taskCopy, taskFields } from '../../records/task/schema.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+
+const ID_MAX = 64;
+
+const idOf = (context: SchemaContext, noun: string) =>
+  textField(context, { description: `Id of its ${noun}.`, example: '0198f1c2', maxLength: ID_MAX });
+
+/** A task as entered. */
+export const taskCopyItem = perContext((context) =>
+  named(
+    context,
+    'MaintenanceTaskCopy',
+    z.strictObject({
+      ...recordFields(context),
+      ...taskFields(context),
+      ...targetFields(context),
+      firstDue: calendarDate(context, { description: 'Due for the first time.', example: '2026-12-01' }),
+    }),
+    { description: 'A routine check as it was entered.' },
+  ),
+);
+
+export const taskCopyInput = perContext(
+  (context): z.ZodType<MaintenanceTask> =>
+    named(context, 'MaintenanceTaskCopy', taskCopy(context), {
+      description: 'A routine check as it was entered.',
+    }),
+);
+
+const COMPLETION = { description: 'One time that a check was done.' };
+
+export const completionCopyItem = perContext((context) =>
+  named(
+    context,
+    'CompletionCopy',
+    z.strictObject({
+      ...recordFields(context),
+      task: idOf(context, 'check'),
+      at: bodyInstant(context, { description: 'When it was done.', example: '2026-01-15T12:00:00.000Z' }),
+      day: calendarDate(context, {
+        description: 'The day that the clocks of the site showed.',
+        example: '2026-01-15',
+      }),
+      ...completionFields(context),
+    }),
+    COMPLETION,
+  ),
+);
+
+export const completionCopyInput = perContext(
+  (context): z.ZodType<CopiedCompletion> =>
+    named(context, 'CompletionCopy', completionCopy(context), COMPLETION),
+);
+
+const readingsShape = (context: SchemaContext) => ({
+  loop: idOf(context, 'loop'),
+  readings: described(context, z.array(readingSchema(context)).min(1).max(READINGS_TOGETHER), {
+    description: 'In the order of time.',
+  }),
+});
+
+const READINGS = { description: 'Some of the readings of a loop.' };
+
+export const readingsCopyItem = perContext((context) =>
+  named(
+    context,
+    'ReadingsCopy',
+    z.strictObject({ ...recordFields(context), ...readingsShape(context) }),
+    READINGS,
+  ),
+);
+
+export const readingsCopyInput = perContext(
+  (context): z.ZodType<CopiedReadings> =>
+    named(
+      context,
+      'ReadingsCopy',
+      z.strictObject({ ...readingsShape(context), ...acceptedFields(context) }),
+      READINGS,
+    ),
+);
+
+const COMPUTED = {
+  description:
+    'What was computed once and is kept as it is, in SI; it comes in as it went out, or it is refused.',
+};
+
+const kept = (context: SchemaContext) =>
+  described(context, z.record(z.string(), z.unknown()), {
+    description: 'Question and figures as they are stored.',
+  });
+
+export const computedCopyItem = perContext((context) =>
+  named(
+    context,
+    'ComputedCopy',
+    z.strictObject({ ...recordFields(context), document: kept(context) }),
+    COMPUTED,
+  ),
+);
+
+/** Its document is still to be looked at. */
+export const computedCopyInput = perContext((context) =>
+  named(
+    context,
+    'ComputedCopy',
+    z.strictObject({ document: kept(context), ...acceptedFields(context) }),
+    COMPUTED,
+  ),
+);

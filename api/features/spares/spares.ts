@@ -1,0 +1,123 @@
+/** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+
+import type { z } from '@hono/zod-openapi';
+import { failed, type Result, success } from '../../../curves/result.ts';
+import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
+import { sparesCautions } from '../../../models/cautions/money.ts';
+import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
+import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
+import type { WithoutUnits } from '../../http/answer-form.ts';
+import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
+import type { PumpRecord } from '../../records/pump/kind.ts';
+import { findPump } from '../../records/pump/kind.ts';
+import type { Store } from '../../store/store.ts';
+import { sayNumber } from '../../wording/numbers-in-words.ts';
+import type { sparesSchema } from './answer-schema.ts';
+import { positionsOf } from './positions.ts';
+import type { sparesRequest } from './request-schema.ts';
+
+type Request = z.output<ReturnType<typeof sparesRequest>>;
+type Answer = WithoutUnits<z.output<ReturnType<typeof sparesSchema>>>;
+
+/** A question whose counts and positions are known. */
+interface Known {
+  readonly failures: FailureCounts;
+  readonly positions: number;
+  readonly leadTimeDays: number;
+  readonly confidence: number;
+  /** Null where no stored pump took part. */
+  readonly pump: PumpRecord | null;
+}
+
+export async function answerSpares(
+  store: Store,
+  siteId: string,
+  request: Request,
+): Promise<Result<Answer, Problem>> {
+  const known = await complete(store, siteId, request);
+  return known.ok ? computeSpares(known.value) : known;
+}
+
+/** What the question leaves out, from the stored pump and the loops that have it installed. */
+async function complete(store: Store, siteId: string, request: Request): Promise<Result<Known, Problem>> {
+  const { pump: id, leadTimeDays, confidence } = request;
+  const found = id === undefined ? success(null) : await findPump(store, id, { pointer: '/pump' });
+  if (!found.ok) return found;
+  const pump = found.value;
+  const failures = request.failures ?? pump?.document.failures;
+  if (failures === undefined) {
+    const detail =
+      pump === null
+        ? 'must be stated where no pump is'
+        : 'must be stated: the pump has no failure counts of its own';
+    return failed(invalidRequest([{ pointer: '/failures', detail }]));
+  }
+  if (request.positions !== undefined) {
+    return success({ failures, positions: request.positions, leadTimeDays, confidence, pump });
+  }
+  if (pump === null) {
+    const detail = 'must be stated where no pump is';
+    return failed(invalidRequest([{ pointer: '/positions', detail }]));
+  }
+  const positions = await positionsOf(store, { siteId, pump: pump.id });
+  if (positions.outcome === 'too-many') {
+    const detail = `must be stated: more than ${positions.limit} loops have the pump installed`;
+    return failed(invalidRequest([{ pointer: '/positions', detail }]));
+  }
+  return success({ failures, positions: positions.devices, leadTimeDays, confidence, pump });
+}
+
+interface AskedShelf extends Shelf {
+  readonly meanDemand: number;
+}
+
+function computeSpares(known: Known): Result<Answer, Problem> {
+  const { failures, positions, leadTimeDays, confidence, pump } = known;
+  const rate = failureRate(failures);
+  const shelfAt = (perYear: number): Result<AskedShelf, Problem> => {
+    const meanDemand = (perYear * positions * leadTimeDays) / DAYS_PER_YEAR;
+    const shelf = sparesFor({ meanDemand, confidence });
+    return shelf.ok ? success({ ...shelf.value, meanDemand }) : failed(tooMany(meanDemand));
+  };
+  const shelf = shelfAt(rate.value);
+  if (!shelf.ok) return shelf;
+  const atHighRate = shelfAt(rate.high);
+  if (!atHighRate.ok) return atHighRate;
+  return success({
+    ...shelf.value,
+    atHighRate: atHighRate.value,
+    failuresPerDeviceYear: rate,
+    ...{ positions, leadTimeDays, confidence },
+    summary: summaryOf(known, shelf.value, atHighRate.value),
+    cautions: [...sparesCautions({ failures: failures.count })],
+    basis: {
+      modelVersion: MODEL_VERSION,
+      loop: null,
+      pumps: pump === null ? [] : [{ id: pump.id, version: pump.version }],
+    },
+  });
+}
+
+function tooMany(meanDemand: number): Problem {
+  const detail = `More than ${SPARES_MAX} spares would be needed: ${sayNumber(meanDemand)} failures are expected in one lead time.`;
+  return problem('limit-exceeded', detail, {
+    limit: SPARES_MAX,
+    actual: Math.ceil(meanDemand),
+    errors: [
+      { pointer: '/leadTimeDays', detail: 'makes for too many failures with these positions and counts' },
+    ],
+  });
+}
+
+const several = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
+
+function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
+  const probability = `${sayNumber(100 * shelf.probability)} %`;
+  const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
+  const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;
+  const seen = failures.count === 0 ? 'None of the devices watched failed; going by that, ' : '';
+  const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
+  if (atHighRate.spares === shelf.spares) return first;
+  return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
+}

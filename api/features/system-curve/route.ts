@@ -1,0 +1,94 @@
+/** The system curve of a loop. */
+import { z } from '@hono/zod-openapi';
+import { failed, success } from '../../../curves/result.ts';
+import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { LIST_MAX } from '../../fields/limits.ts';
+import { queryQuantity, queryWhole } from '../../fields/query-field.ts';
+import type { Api } from '../../http/api.ts';
+import { defineRoute } from '../../http/define-route.ts';
+import { example } from '../../http/examples.ts';
+import { jsonAnswer } from '../../http/json-answer.ts';
+import { noBody } from '../../http/request-body.ts';
+import { runHeavy } from '../../http/run-job.ts';
+import { unsolvedProblem } from '../../question/solve-problems.ts';
+import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import { dataBasisOf } from '../../records/loop/data-basis.ts';
+import { findLoop } from '../../records/loop/kind.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { systemCurveSchema } from './answer-schema.ts';
+import { computeSystemCurve, isLongSystemCurve } from './job.ts';
+
+const POINTS_DEFAULT = 21;
+
+const query = (context: SchemaContext) =>
+  z.strictObject({
+    flow: queryQuantity(context, 'flow', {
+      description:
+        'Largest total flow of the table; one and a half times the required duty where it is left out.',
+      minimum: 0,
+      aboveMinimum: true,
+      maximum: 10,
+      example: 8000,
+    }).optional(),
+    points: queryWhole(context, {
+      description: 'Rows, from no flow to the largest; 1 is the largest alone, 21 where it is left out.',
+      minimum: 1,
+      maximum: LIST_MAX,
+      example: POINTS_DEFAULT,
+    }).optional(),
+  });
+
+export function systemCurveRoute(api: Api, loops: LoopCache): void {
+  const { store, heavyWork } = api.deps;
+  defineRoute(
+    api,
+    {
+      method: 'get',
+      path: '/v1/loops/{loopId}/system-curve',
+      operationId: 'getSystemCurve',
+      summary: 'The head that a loop needs against its flow',
+      description:
+        'Whatever the pump: needed head and the flow of each outlet by total flow, and the least duty that serves every outlet.',
+      tag: 'loops',
+      query,
+      body: noBody,
+      problems: ['unsolved', 'unavailable'],
+      answer: jsonAnswer({
+        schema: systemCurveSchema,
+        description: 'The curve and the required duty.',
+        example: example('answers/system-curve'),
+        table: ({ points }) => ({
+          columns: [
+            { name: 'flow', quantity: 'flow' },
+            { name: 'head', quantity: 'head' },
+            ...(points[0]?.outlets ?? []).map(({ name }) => ({ name, quantity: 'flow' }) as const),
+          ],
+          rows: points.map(({ flow, head, outlets }) => [
+            flow,
+            head,
+            ...outlets.map((outlet) => outlet.flow),
+          ]),
+        }),
+      }),
+    },
+    async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
+      const found = await findLoop(store, params.loopId, null);
+      if (!found.ok) return found;
+      const { id, version } = found.value;
+      const ready = loops.ready(found.value, []);
+      if (!ready.ok) return ready;
+      const { model } = ready.value;
+      const work = { flow, points };
+      const done = isLongSystemCurve(model, points)
+        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.entered, work })
+        : success(computeSystemCurve(model, work));
+      if (!done.ok) return done;
+      if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
+      const basis = { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] };
+      return success({
+        body: { ...done.value.value, dataBasis: dataBasisOf(found.value), basis },
+        validator: { basis },
+      });
+    },
+  );
+}

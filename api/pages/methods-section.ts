@@ -1,5 +1,0 @@
-/** By what a report's figures were computed. */
-import { type Markup, markup } from '../markup/markup.ts';
-
-export const methodsSection = (methods: readonly string[]): Markup =>
-  markup`<section><h2>Sources and methods</h2><ul class="source">${methods.map((line) => markup`<li>${line}</li>`)}</ul></section>`;

@@ -1,0 +1,5 @@
+/** The tariff that costs were taken from, as answers tell it. */
+import type { TariffPrice } from './tariff-price.ts';
+
+export const tariffAnswer = (tariff: TariffPrice | null) =>
+  tariff === null ? null : { id: tariff.id, name: tariff.name, year: tariff.year };

@@ -1,0 +1,9 @@
+/** Completions of routine checks as answers carry them. */
+import { recordBody } from '../../fields/record-fields.ts';
+import type { CompletionRecord } from './contract.ts';
+
+export const completionBody = (record: CompletionRecord) => ({
+  ...recordBody(record),
+  task: record.taskId,
+  at: new Date(record.document.at).toISOString(),
+});

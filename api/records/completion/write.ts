@@ -1,0 +1,46 @@
+/** What is checked of a completion before it is stored, and what the store says of it. */
+import { failed, type Result, success } from '../../../curves/result.ts';
+import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
+import type { RecordKey } from '../../store/versions.ts';
+import type { Completion, CompletionRecord, CompletionStore } from './contract.ts';
+
+/** Clocks of callers may be ahead of the service's by this. */
+const CLOCK_SKEW_MS = 60_000;
+
+export const notInFuture = (at: number, now: number): Result<null, Problem> =>
+  at <= now + CLOCK_SKEW_MS
+    ? success(null)
+    : failed(invalidRequest([{ pointer: '/at', detail: 'must not be in the future' }]));
+
+const says = ({ minutes, note }: Completion): string => JSON.stringify([minutes ?? null, note ?? null]);
+
+/** A completion that is there already stands for one that says the same; one that says otherwise is refused. */
+export function settled(
+  outcome: Awaited<ReturnType<CompletionStore['insertCompletion']>>,
+  entered: Completion,
+): Result<CompletionRecord, Problem> {
+  switch (outcome.outcome) {
+    case 'inserted':
+      return success(outcome.record);
+    case 'exists':
+      if (says(outcome.record.document) === says(entered)) return success(outcome.record);
+      return failed(
+        invalidRequest([
+          { pointer: '/at', detail: `is the instant of another completion, ${outcome.record.id}` },
+        ]),
+      );
+    case 'missing':
+      return failed(noCompletion('maintenance task'));
+  }
+}
+
+export const noCompletion = (noun = 'completion'): Problem =>
+  problem('not-found', `There is no ${noun} with this id.`);
+
+export async function findCompletion(
+  store: CompletionStore,
+  key: RecordKey & { readonly taskId: string },
+): Promise<Result<CompletionRecord, Problem>> {
+  const completion = await store.getCompletion(key);
+  return completion === undefined ? failed(noCompletion()) : success(completion);
+}

@@ -1,0 +1,59 @@
+/** The tree of branches of a loop in requests and answers. */
+import { z } from '@hono/zod-openapi';
+import type { Branch } from '../../../models/loop/loop.ts';
+import { boundedList } from '../../fields/bounded-list.ts';
+import { BRANCHES_MAX } from '../../fields/limits.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { outlet } from './outlet.ts';
+import { runOf } from './run-element.ts';
+
+const splitField = (context: SchemaContext) =>
+  described(context, z.literal('tee-90'), {
+    description:
+      'Side branches lose what an equal 90 degree tee costs, the first branch being the straight run; no split loss without it.',
+    examples: ['tee-90'],
+  });
+
+function endsOnce(
+  branch: { outlet?: unknown; branches?: unknown; split?: unknown },
+  issues: z.RefinementCtx,
+): void {
+  const refuse = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
+  if (branch.outlet === undefined && branch.branches === undefined)
+    refuse([], 'must have outlet or branches');
+  if (branch.outlet !== undefined && branch.branches !== undefined) {
+    refuse(['outlet'], 'must not stand beside branches');
+  }
+  if (branch.split !== undefined && branch.branches === undefined) refuse(['split'], 'needs branches');
+}
+
+const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
+  z.strictObject({
+    run: runOf(context, 'What the water passes, in order.'),
+    outlet: outlet(context).optional(),
+    get branches() {
+      return boundedList(context, self, { min: 1, max: BRANCHES_MAX }).optional();
+    },
+    split: splitField(context).optional(),
+  });
+
+/** What was stored held together when it was read: a check while encoding would encode each level twice, and 32 levels 2^32 times. */
+const held = (context: SchemaContext, branch: ReturnType<typeof shape>): ReturnType<typeof shape> =>
+  context.side === 'answer' ? branch : branch.superRefine(endsOnce);
+
+export const branch = perContext((context): z.ZodType<Branch> => {
+  const self: z.ZodType<Branch> = named(
+    context,
+    'Branch',
+    held(
+      context,
+      shape(context, () => self),
+    ),
+    {
+      description: 'A run that ends in an outlet or splits into branches.',
+    },
+  );
+  return self;
+});

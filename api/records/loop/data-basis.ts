@@ -1,0 +1,10 @@
+/** Whether what is computed on a loop rests on what was entered, or on a calibration besides. */
+import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
+
+export type DataBasis = 'entered' | 'calibrated';
+
+export const dataBasisOf = ({
+  calibration,
+}: {
+  readonly calibration?: AppliedCalibration | null | undefined;
+}): DataBasis => (calibration === null || calibration === undefined ? 'entered' : 'calibrated');

@@ -1,0 +1,48 @@
+/** The pump that a loop has, in requests and answers. */
+import { z } from '@hono/zod-openapi';
+import type { InstalledPump } from '../../../models/loop/loop.ts';
+import { wholeNumber } from '../../fields/number-field.ts';
+import { textField } from '../../fields/text-field.ts';
+import { described, named } from '../../units/described.ts';
+import { entered } from '../../units/entered.ts';
+import { perContext } from '../../units/per-context.ts';
+
+const ID_MAX = 64;
+
+export const installed = perContext(
+  (context): z.ZodType<InstalledPump> =>
+    named(
+      context,
+      'InstalledPump',
+      z.strictObject({
+        pump: textField(context, {
+          description: 'The id of a stored pump.',
+          example: '0198f1c2',
+          maxLength: ID_MAX,
+        }),
+        count: wholeNumber(context, {
+          description: 'How many of them run side by side.',
+          minimum: 1,
+          maximum: 100,
+          example: 1,
+          default: 1,
+        }),
+        setting: entered(context, 'setting', {
+          description: 'The setting that is dialled.',
+          minimum: 0,
+          aboveMinimum: true,
+          maximum: 100,
+          example: 80,
+        }),
+        checkValves: described(context, z.boolean(), {
+          description: 'Whether each pump has a check valve behind it.',
+          examples: [true],
+        }).optional(),
+        since: described(context, z.iso.date(), {
+          description: 'The day on which it was installed.',
+          examples: ['2025-04-01'],
+        }).optional(),
+      }),
+      { description: 'The pump that a loop has.' },
+    ),
+);

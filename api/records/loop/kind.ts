@@ -1,0 +1,169 @@
+/** Loops in a database. */
+import type { Kysely } from 'kysely';
+import { failed, type Result, success } from '../../../curves/result.ts';
+import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
+import type { Loop } from '../../../models/loop/loop.ts';
+import type { Place, Problem } from '../../http/problem.ts';
+import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
+import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
+import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { pageOf, rowsToRead } from '../../store/page.ts';
+import { parsedOnce } from '../../store/parsed-once.ts';
+import { preparedRead } from '../../store/prepared-read.ts';
+import { common } from '../../store/rows.ts';
+import type { Store } from '../../store/store.ts';
+import type { LoopRow, Tables } from '../../store/tables.ts';
+import { staleOrMissing } from '../../store/version-check.ts';
+import type {
+  ExpectedVersion,
+  PageRequest,
+  RecordKey,
+  StoredRecord,
+  UnknownPump,
+} from '../../store/versions.ts';
+import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { tasksThatUse } from '../task/kind.ts';
+import { noRecord } from '../write-problems.ts';
+import {
+  type CalibrationColumns,
+  calibrationOf,
+  hydraulicsDigest,
+  NO_CALIBRATION,
+} from './calibration-column.ts';
+
+type LoopReads = Pick<Store, 'getLoop' | 'listLoops'>;
+type LoopWrites = Pick<Store, 'insertLoop' | 'replaceLoop' | 'deleteLoop'>;
+
+const contentColumns = (document: Loop) => {
+  const text = jsonText(document);
+  return {
+    name: document.name,
+    document: text,
+    digest: digestOf([text]),
+    installed_pump_id: document.installed?.pump ?? null,
+  };
+};
+
+function unknownPump({ installed }: Loop): UnknownPump {
+  // Without an installed pump only the site can be what is not there, and a caller's site is always there.
+  if (installed === undefined) throw new Error('invariant: a loop was written to a site that is not there');
+  return { outcome: 'unknown-pump', pumpId: installed.pump };
+}
+
+export function loopReads(db: Kysely<Tables>): LoopReads {
+  const byKey = preparedRead(db, ([siteId = '', id = '']) =>
+    db.selectFrom('loop').selectAll().where(isRecord({ siteId, id })),
+  );
+  return {
+    async getLoop({ siteId, id }) {
+      const [row] = await byKey([siteId, id]);
+      return row === undefined ? undefined : loopRecord(row);
+    },
+
+    async listLoops(request) {
+      const { installedPump } = request;
+      const onPage = db.selectFrom('loop').selectAll().where(mayBeOnPage(request));
+      const asked =
+        installedPump === undefined ? onPage : onPage.where('installed_pump_id', '=', installedPump);
+      const rows = await asked.orderBy('created_at').orderBy('id').limit(rowsToRead(request.limit)).execute();
+      return pageOf(rows, { limit: request.limit, read: loopRecord });
+    },
+  };
+}
+
+export const loopWrites = (db: Kysely<Tables>): LoopWrites => ({
+  async insertLoop({ siteId, id, document, now }) {
+    const insertion = db
+      .insertInto('loop')
+      .values({
+        site_id: siteId,
+        id,
+        version: 1,
+        created_at: now,
+        updated_at: now,
+        ...contentColumns(document),
+        ...NO_CALIBRATION,
+      })
+      .returningAll();
+    const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
+    return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+  },
+
+  async replaceLoop({ siteId, id, document, now, expectedVersion }) {
+    const update = db
+      .updateTable('loop')
+      .set((eb) => {
+        const isAbout = eb('calibration_of', '=', hydraulicsDigest(document));
+        const keptIfAbout = (column: keyof CalibrationColumns) =>
+          eb.case().when(isAbout).then(eb.ref(column)).else(null).end();
+        return {
+          version: eb('version', '+', 1),
+          updated_at: now,
+          ...contentColumns(document),
+          // What is written of one row is read as it was before the statement, whatever the order.
+          calibration: keptIfAbout('calibration'),
+          calibration_digest: keptIfAbout('calibration_digest'),
+          calibration_of: keptIfAbout('calibration_of'),
+        };
+      })
+      .where(isRecord({ siteId, id }))
+      .where(hasVersion(expectedVersion))
+      .returningAll();
+    const rows = await unlessReferenceBroken(() => update.execute());
+    if (rows === undefined) return unknownPump(document);
+    const [row] = rows;
+    if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
+    return await staleOrMissing(db, 'loop', { siteId, id });
+  },
+
+  async deleteLoop({ siteId, id, expectedVersion }) {
+    const deletion = db.deleteFrom('loop').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
+    const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
+    if (result === undefined) {
+      return { outcome: 'in-use', usedBy: await tasksThatUse(db, { siteId, loop: id }) };
+    }
+    if (result.numDeletedRows > 0n) return { outcome: 'deleted' };
+    return await staleOrMissing(db, 'loop', { siteId, id });
+  },
+});
+
+/** The document is as entered; what is computed on the loop rests on its calibration, where it has one. */
+
+export interface LoopRecord extends StoredRecord<Loop> {
+  readonly calibration: AppliedCalibration | null;
+}
+
+export const loopRecord = parsedOnce((row: LoopRow): LoopRecord => {
+  checkDigest(row, 'loop', [row.document]);
+  const document: Loop = JSON.parse(row.document);
+  const { calibration: text, calibration_digest } = row;
+  const calibration = text === null ? null : calibrationOf({ calibration: text, calibration_digest }, row.id);
+  return { ...common(row), document, calibration };
+});
+
+/** The installed pump is taken from `document.installed`. */
+
+export interface NewLoop extends RecordKey {
+  readonly document: Loop;
+  readonly now: number;
+}
+
+export interface LoopPageRequest extends PageRequest {
+  /** Only loops that have this pump installed. */
+  readonly installedPump?: string | undefined;
+}
+
+export interface LoopReplacement extends NewLoop {
+  readonly expectedVersion: ExpectedVersion;
+}
+
+/** `place` is null where the id stands in the path. */
+
+export async function findLoop(
+  store: Store,
+  id: string,
+  place: Place | null,
+): Promise<Result<LoopRecord, Problem>> {
+  const loop = await store.getLoop({ siteId: DEFAULT_SITE_ID, id });
+  return loop === undefined ? failed(noRecord('loop', place)) : success(loop);
+}

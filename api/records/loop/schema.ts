@@ -1,0 +1,125 @@
+/** A loop in requests and answers. */
+import { z } from '@hono/zod-openapi';
+import type { Loop } from '../../../models/loop/loop.ts';
+import { keyedUnion } from '../../fields/keyed-union.ts';
+import { LIST_MAX } from '../../fields/limits.ts';
+import { listSchema } from '../../fields/list-schema.ts';
+import { numberField } from '../../fields/number-field.ts';
+import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { nameField } from '../../fields/text-field.ts';
+import { unitsField } from '../../units/answer-units.ts';
+import { described, named } from '../../units/described.ts';
+import { entered } from '../../units/entered.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { powerCutFields } from './basin.ts';
+import { branch } from './branch.ts';
+import { checkBranches, checkShares } from './checks.ts';
+import { gauges } from './gauges.ts';
+import { installed } from './installed.ts';
+import { intake } from './intake.ts';
+import { shareOutlet } from './outlet.ts';
+import { runOf } from './run-element.ts';
+import { systemCurve } from './system-curve.ts';
+import { tank } from './tank.ts';
+import { water } from './water.ts';
+
+const commonFields = (context: SchemaContext) => ({
+  name: nameField(context, {
+    description: 'A name, 1 to 120 characters, not unique.',
+    example: 'Kelp flume',
+  }),
+  water: water(context),
+  pumpElevation: entered(context, 'elevation', {
+    description: "The pump's centreline above the surface drawn from; negative is flooded.",
+    minimum: -1000,
+    maximum: 1000,
+    example: -0.6,
+    default: 0,
+  }),
+  tank: tank(context).optional(),
+  intake: intake(context).optional(),
+  ...powerCutFields(context),
+  gauges: gauges(context).optional(),
+  frictionMultiplier: numberField(context, {
+    description: 'Multiplies the loss of every run element, of splits and of a system curve.',
+    minimum: 0.01,
+    maximum: 100,
+    example: 1,
+    default: 1,
+  }),
+  installed: installed(context).optional(),
+});
+
+const suction = (context: SchemaContext) => {
+  const run = runOf(context, 'What the water passes from intake to pump.');
+  return context.side === 'answer' ? run : run.default([]);
+};
+
+const pipeworkFields = (context: SchemaContext) => ({
+  ...commonFields(context),
+  staticHead: entered(context, 'head', {
+    description: 'Rise from the surface drawn from to the surface delivered to.',
+    minimum: -1000,
+    maximum: 1000,
+    example: 0,
+    default: 0,
+  }),
+  suction: suction(context),
+  discharge: context.side === 'answer' ? branch(context) : branch(context).superRefine(checkBranches),
+});
+
+const curveFields = (context: SchemaContext) => ({
+  ...commonFields(context),
+  systemCurve: systemCurve(context),
+  outlets: described(context, z.array(shareOutlet(context)).min(1).max(LIST_MAX).superRefine(checkShares), {
+    description: 'Where the flow leaves, in shares that add up to 1.',
+  }),
+});
+
+/** The two kinds of loop with the same further fields, each under its name. */
+function kinds<Further extends z.ZodRawShape>(
+  context: SchemaContext,
+  { suffix, further }: { suffix: string; further: Further },
+) {
+  const pipework = z.strictObject({ ...further, ...pipeworkFields(context) });
+  const curve = z.strictObject({ ...further, ...curveFields(context) });
+  type Kinds = typeof pipework | typeof curve;
+  const byPipework = named(context, `PipeworkLoop${suffix}`, pipework, {
+    description: 'A loop by its pipework.',
+  });
+  const byCurve = named(context, `SystemCurveLoop${suffix}`, curve, {
+    description: 'A loop whose pipework is not known, by its system curve.',
+  });
+  return keyedUnion<z.output<Kinds>, z.input<Kinds>>(context, [
+    { key: 'systemCurve', schema: byCurve },
+    { key: 'discharge', schema: byPipework },
+  ]);
+}
+
+/** A loop as it is entered. */
+export const loopInput = perContext(
+  (context): z.ZodType<Loop> =>
+    named(context, 'Loop', kinds(context, { suffix: '', further: acceptedFields(context) }), {
+      description: 'A loop as its user enters it.',
+    }),
+);
+
+/** A stored loop in a list. */
+export const loopItem = perContext((context) =>
+  named(context, 'LoopItem', kinds(context, { suffix: 'Item', further: recordFields(context) }), {
+    description: 'A stored loop in a list.',
+  }),
+);
+
+/** A stored loop. */
+export const loopAnswer = perContext((context) =>
+  named(
+    context,
+    'Loop',
+    kinds(context, { suffix: '', further: { ...recordFields(context), units: unitsField(context) } }),
+    { description: 'A stored loop.' },
+  ),
+);
+
+export const loopList = perContext((context) => listSchema(context, 'LoopList', loopItem(context)));

@@ -1,0 +1,195 @@
+/** Pumps made of the rows of a table, several rows a pump. */
+import { failed, type Result, success } from '../../../curves/result.ts';
+import type { Pump } from '../../../models/pump/pump.ts';
+import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { LIST_MAX } from '../../fields/limits.ts';
+import { withLine } from '../../http/csv-body.ts';
+import type { CsvColumns, CsvRows } from '../../http/csv-rows.ts';
+import { bodyErrors } from '../../http/issue-errors.ts';
+import { invalidRequest, type Problem, type ProblemError, problem } from '../../http/problem.ts';
+import { pauseAfter } from '../../threads/pause.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+import { fitPumpOrProblem } from './fit.ts';
+import { pumpInput } from './schema.ts';
+
+/** Of all pumps in one table. */
+export const PUMP_ROWS_MAX = 5_000;
+
+export const PUMP_COLUMNS = {
+  name: { quantity: 'text', required: true },
+  flow: { quantity: 'flow', required: false },
+  head: { quantity: 'head', required: false },
+  setting: { quantity: 'setting', required: false },
+  power: { quantity: 'power', required: false },
+  standbyPower: { quantity: 'power', required: false },
+  settingMin: { quantity: 'setting', required: false },
+  settingMax: { quantity: 'setting', required: false },
+  settingStep: { quantity: 'setting', required: false },
+  ratedSpeed: { quantity: 'number', required: false },
+  price: { quantity: 'number', required: false },
+  expectedLifeYears: { quantity: 'number', required: false },
+} as const satisfies CsvColumns;
+
+type Column = keyof typeof PUMP_COLUMNS;
+
+/** Columns of the pump itself: any of its rows may state them, all alike. */
+const ONCE = [
+  'standbyPower',
+  'settingMin',
+  'settingMax',
+  'settingStep',
+  'ratedSpeed',
+  'price',
+  'expectedLifeYears',
+] as const satisfies readonly Column[];
+
+const FULL = 100;
+
+/** Whoever mends ten faults will ask again. */
+const FAULTS_MAX = 10;
+
+type Row = Readonly<Partial<Record<string, number | string>>>;
+
+interface PlacedRow {
+  readonly row: Row;
+  readonly place: number;
+}
+
+export interface FittedPump {
+  readonly document: Pump;
+  readonly fit: PumpFit;
+}
+
+function byName(rows: readonly Row[]): readonly (readonly PlacedRow[])[] {
+  const groups = new Map<string, PlacedRow[]>();
+  for (const [place, row] of rows.entries()) {
+    const name = String(row.name ?? '');
+    const group = groups.get(name) ?? [];
+    group.push({ row, place });
+    groups.set(name, group);
+  }
+  return [...groups.values()];
+}
+
+function rowFault({ row, place }: PlacedRow): ProblemError | undefined {
+  if (row.name === undefined) return { pointer: `/${place}/name`, detail: 'is required' };
+  if (row.head !== undefined && row.flow === undefined)
+    return { pointer: `/${place}/flow`, detail: 'is required beside head' };
+  const saysSomething = [row.head, row.power, ...ONCE.map((column) => row[column])].some(
+    (value) => value !== undefined,
+  );
+  return saysSomething ? undefined : { pointer: `/${place}`, detail: 'has neither head nor power' };
+}
+
+/** What the pump itself is said to be, and the places of rows that say otherwise. */
+function statedOnce(group: readonly PlacedRow[]) {
+  const stated = new Map<string, PlacedRow>();
+  const faults: ProblemError[] = [];
+  for (const column of ONCE) {
+    for (const placed of group) {
+      const value = placed.row[column];
+      if (value === undefined) continue;
+      const first = stated.get(column) ?? placed;
+      stated.set(column, first);
+      if (first.row[column] !== value)
+        faults.push({
+          pointer: `/${placed.place}/${column}`,
+          detail: `differs from row ${first.place} of the same pump`,
+        });
+    }
+  }
+  return { stated, faults };
+}
+
+const filled = (members: Readonly<Record<string, number | string | undefined>>): object =>
+  Object.fromEntries(Object.entries(members).filter(([, value]) => value !== undefined));
+
+/** The pump as a body in JSON would state it, and the row and column behind each of its members. */
+function drafted(group: readonly PlacedRow[], stated: ReadonlyMap<string, PlacedRow>) {
+  const heads = group.filter(({ row }) => row.head !== undefined);
+  const powers = group.filter(({ row }) => row.power !== undefined);
+  const one = (column: Column) => stated.get(column)?.row[column];
+  const settings = filled({ min: one('settingMin'), max: one('settingMax'), step: one('settingStep') });
+  const draft = {
+    name: group[0]?.row.name,
+    headPoints: heads.map(({ row: { flow, head, setting } }) => filled({ flow, head, setting })),
+    powerPoints: powers.map(({ row: { flow, power, setting = FULL } }) => filled({ flow, power, setting })),
+    settings,
+    ...filled({
+      standbyPower: one('standbyPower'),
+      ratedSpeed: one('ratedSpeed'),
+      price: one('price'),
+      expectedLifeYears: one('expectedLifeYears'),
+    }),
+  };
+  return { draft, heads, powers };
+}
+
+const SETTING_COLUMNS: Readonly<Record<string, Column>> = {
+  min: 'settingMin',
+  max: 'settingMax',
+  step: 'settingStep',
+};
+
+/** A fault of a pump, told where its row and column stand. */
+function inTable(
+  error: ProblemError,
+  group: readonly PlacedRow[],
+  { heads, powers }: { heads: readonly PlacedRow[]; powers: readonly PlacedRow[] },
+): ProblemError {
+  const [member = '', index, field] = (error.pointer ?? '').split('/').slice(1);
+  const first = group[0]?.place ?? 0;
+  const points = member === 'headPoints' ? heads : powers;
+  if (member === 'headPoints' || member === 'powerPoints') {
+    const column = field ?? (member === 'headPoints' ? 'head' : 'power');
+    const place =
+      (index === undefined ? undefined : points[Number(index)]?.place) ?? points[0]?.place ?? first;
+    return { ...error, pointer: `/${place}/${column}` };
+  }
+  const column = member === 'settings' ? (SETTING_COLUMNS[index ?? ''] ?? 'settingMin') : member;
+  const place = group.find(({ row }) => row[column] !== undefined)?.place ?? first;
+  return { ...error, pointer: `/${place}/${column}` };
+}
+
+function pumpOf(
+  group: readonly PlacedRow[],
+  context: SchemaContext,
+): Result<FittedPump, readonly ProblemError[]> {
+  const { stated, faults } = statedOnce(group);
+  const wrong = [...group.flatMap((row) => rowFault(row) ?? []), ...faults];
+  if (wrong.length > 0) return failed(wrong);
+  const { draft, ...points } = drafted(group, stated);
+  const read = pumpInput(context).safeParse(draft);
+  const told = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
+  if (!read.success) return failed(told(bodyErrors(read.error.issues, draft)));
+  const fit = fitPumpOrProblem(read.data);
+  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(told(fit.failure.errors ?? []));
+}
+
+/** In the order in which their names first appear; faults are told by row and column. */
+export async function pumpsOfRows(
+  { rows, lines }: CsvRows,
+  context: SchemaContext,
+): Promise<Result<readonly FittedPump[], Problem>> {
+  if (rows.length > PUMP_ROWS_MAX) {
+    const facts = { limit: PUMP_ROWS_MAX, actual: rows.length };
+    return failed(problem('limit-exceeded', `The table has more than ${PUMP_ROWS_MAX} rows.`, facts));
+  }
+  const groups = byName(rows);
+  if (groups.length > LIST_MAX) {
+    const facts = { limit: LIST_MAX, actual: groups.length };
+    return failed(problem('limit-exceeded', `The table has ${groups.length} pumps.`, facts));
+  }
+  if (groups.length === 0) return failed(problem('missing-body', 'The table has no rows.'));
+  const pumps: FittedPump[] = [];
+  const errors: ProblemError[] = [];
+  for (const [place, group] of groups.entries()) {
+    if (errors.length >= FAULTS_MAX) break;
+    const pump = pumpOf(group, context);
+    if (pump.ok) pumps.push(pump.value);
+    else errors.push(...pump.failure.map((error) => withLine(error, lines)));
+    await pauseAfter(place + 1);
+  }
+  if (errors.length > 0) return failed(invalidRequest(errors));
+  return success(pumps);
+}

@@ -1,0 +1,66 @@
+/** The site: read and replaced. */
+import { failed, success } from '../../../curves/result.ts';
+import { recordBody } from '../../fields/record-fields.ts';
+import { storedExample } from '../../fields/stored-example.ts';
+import type { Api } from '../../http/api.ts';
+import { defineRoute } from '../../http/define-route.ts';
+import { example } from '../../http/examples.ts';
+import { jsonAnswer } from '../../http/json-answer.ts';
+import { jsonBody } from '../../http/json-body.ts';
+import { noBody } from '../../http/request-body.ts';
+import { noQuery } from '../../http/route.ts';
+import { writeProblem } from '../write-problems.ts';
+import type { SiteRecord } from './kind.ts';
+import { findSite } from './kind.ts';
+import { siteAnswer, siteInput } from './schema.ts';
+
+const SITE_EXAMPLE = example('site');
+
+const common = { path: '/v1/site', tag: 'site', query: noQuery } as const;
+
+const answerOf = (record: SiteRecord) => ({
+  body: recordBody(record),
+  validator: { version: record.version },
+});
+
+export function siteRoutes(api: Api): void {
+  const { store, clock } = api.deps;
+  const answer = jsonAnswer({
+    schema: siteAnswer,
+    description: 'The site.',
+    example: storedExample({ input: siteInput, answer: siteAnswer, document: SITE_EXAMPLE }),
+  });
+  defineRoute(
+    api,
+    {
+      ...common,
+      method: 'get',
+      operationId: 'getSite',
+      summary: 'Read the site',
+      description: 'The facility: its name, zone, currency, elevation and prices.',
+      body: noBody,
+      answer,
+    },
+    async () => success(answerOf(await findSite(store))),
+  );
+  defineRoute(
+    api,
+    {
+      ...common,
+      method: 'put',
+      operationId: 'replaceSite',
+      summary: 'Replace the site',
+      description: 'Writes all of the site. Prices are never converted when the currency changes.',
+      conditional: true,
+      body: jsonBody({ schema: siteInput, example: SITE_EXAMPLE }),
+      answer,
+    },
+    async ({ body, siteId, expectedVersion }) => {
+      const now = clock().getTime();
+      const written = await store.replaceSite({ siteId, document: body, now, expectedVersion });
+      return written.outcome === 'replaced'
+        ? success(answerOf(written.record))
+        : failed(writeProblem(written, 'site'));
+    },
+  );
+}

@@ -1,0 +1,27 @@
+/** Dangers said before anything else is. */
+
+import type { CautionCode } from '../../models/cautions/catalogue.ts';
+import type { Severity } from '../../models/cautions/topic.ts';
+
+interface Told {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly detail: string;
+}
+
+/** Holds of every intake that is not known to be out of reach: something to look at, not something found. */
+const ALWAYS: CautionCode = 'entrapment-people';
+
+/** The sentences of all dangers that were found, each once; empty where there are none. */
+export function dangerWords(cautions: readonly Told[]): string {
+  const found = cautions.filter(({ code, severity }) => severity === 'danger' && code !== ALWAYS);
+  const sentences = new Set(found.map(({ detail }) => detail));
+  return sentences.size === 0 ? '' : `Danger: ${[...sentences].join(' ')} `;
+}
+
+/** What to do, put after the dangers that stand against it. */
+export function afterDangers(cautions: readonly Told[], imperative: string): string {
+  const words = dangerWords(cautions);
+  if (words === '') return imperative;
+  return `${words}Only once this is settled: ${imperative.charAt(0).toLowerCase()}${imperative.slice(1)}`;
+}

@@ -1,0 +1,3 @@
+/** How many per cent make a whole. */
+
+export const PERCENT = 100;

@@ -1,0 +1,53 @@
+/** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
+import { failed, type Result, success } from '../../curves/result.ts';
+import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { solving } from '../network/solve-failure.ts';
+import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
+import type { Balancing, Limits, Running } from '../selection/options.ts';
+import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
+import { type Assurance, assureLoop } from './assure-loop.ts';
+
+export interface Question {
+  readonly candidates: readonly Candidate[];
+  readonly balancing: Balancing;
+  readonly limits: Limits;
+  readonly running: Running;
+  /** Null: settings need to serve as entered alone. */
+  readonly assurance: Assurance | null;
+}
+
+export interface Choice {
+  /** What the figures of the selection are taken on. */
+  readonly balanced: BalancedLoop;
+  /** Undefined without an assurance. */
+  readonly worstCase: WorstCase | undefined;
+  readonly selection: Selection;
+}
+
+/** `known`, the loop made ready for the same balancing, only saves time. */
+export function choose(
+  model: CompiledLoop,
+  question: Question,
+  known?: BalancedLoop,
+): Result<Choice, BalanceFailure> {
+  const { balancing, assurance } = question;
+  const plain = known === undefined ? balancedLoop(model, balancing) : success(known);
+  if (!plain.ok) return plain;
+  if (assurance === null) return selected({ balanced: plain.value, worstCase: undefined }, question);
+  const assured = assureLoop(model, { balanced: plain.value, balancing, assurance });
+  if (!assured.ok) return assured;
+  const { nominal, worstCase } = assured.value;
+  return selected({ balanced: nominal, worstCase }, question);
+}
+
+function selected(
+  { balanced, worstCase }: Omit<Choice, 'selection'>,
+  { candidates, limits, running }: Question,
+): Result<Choice, BalanceFailure> {
+  const selection = solving(() =>
+    select({ sampled: balanced.sampled, candidates, limits, running, worstCase }),
+  );
+  return selection.ok
+    ? success({ balanced, worstCase, selection: selection.value })
+    : failed(selection.failure);
+}

@@ -1,0 +1,52 @@
+/** Finds between which figures a duty lies when the pump differs from its points as far as grade and fit leave open. */
+
+import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
+import { pumpEnds } from '../pump/pump-at-tolerance.ts';
+import type { PumpModel } from '../pump/pump-model.ts';
+import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
+import type { ExactDuty } from './duty-point.ts';
+
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface UncertaintyRange {
+  /** Null: the scatter of the points about their fit alone. */
+  readonly grade: Grade | null;
+  readonly flow: Range;
+  readonly power: Range;
+}
+
+/**
+ * Flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the setting of `duty`, the least
+ * and the most of the three; the high power is (1 + tP) times the largest. `land` finds the duty of a pump on the loop;
+ * `others` are duties that the answer shall hold under too.
+ * Null where neither a grade nor the scatter of the points says anything.
+ */
+export function uncertaintyRange({
+  pump,
+  grade,
+  duty,
+  land,
+  others = [],
+}: {
+  readonly pump: PumpModel;
+  readonly grade: Grade | null;
+  readonly duty: Pick<ExactDuty, 'setting' | 'count' | 'flow'>;
+  readonly land: (pump: PumpAtSetting) => Pick<ExactDuty, 'flow'>;
+  readonly others?: readonly Pick<ExactDuty, 'flow'>[] | undefined;
+}): UncertaintyRange | null {
+  if (grade === null && pump.fit.headCurve.standardError === null) return null;
+  const tolerance = toleranceOf(grade);
+  const { low, high } = pumpEnds(tolerance);
+  const landed = [low, high].map((pumpAt) => land(pumpAt(pump, duty)));
+  const flows = [duty, ...landed, ...others].map(({ flow }) => flow);
+  const asEntered = pumpAtSetting(pump, duty);
+  const powers = flows.map((flow) => asEntered.powerAt(flow));
+  return {
+    grade,
+    flow: { low: Math.min(...flows), high: Math.max(...flows) },
+    power: { low: Math.min(...powers), high: (1 + tolerance.power) * Math.max(...powers) },
+  };
+}

@@ -1,8 +1,0 @@
-/** Whether a loop lifts water. */
-import type { LoopModel } from './loop-model.ts';
-
-/** To any outlet, up or down: heads and flows of such a loop do not go by powers of the speed. */
-export const hasStaticHead = ({ network, system }: LoopModel): boolean =>
-  network === null
-    ? system.passesWater && system.stateAt(0).head !== 0
-    : network.branches.some(({ outlet, lift }) => outlet !== null && lift !== 0);

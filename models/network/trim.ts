@@ -1,0 +1,191 @@
+/** Throttling that brings every branch of a loop level at exactly the required flows. */
+
+import { at } from '../../curves/at.ts';
+import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
+import { RATED_DENSITY } from '../components/flow-coefficient.ts';
+import { quadraticLoss } from '../components/resistance.ts';
+import type { DocumentPath } from '../loop/document-path.ts';
+import { GRAVITY } from '../physics/gravity.ts';
+import { BAR } from '../physics/unit-factors.ts';
+import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
+import { teeHead } from './tee-branch-loss.ts';
+
+export interface Trim {
+  /** The branch that is throttled, and the outlets it feeds. */
+  readonly path: DocumentPath;
+  readonly outlets: readonly string[];
+  /** Shut altogether: no outlet beyond requires a flow. The figures of the loss are then null. */
+  readonly closed: boolean;
+  /** Flow through it and head it takes away there [m3/s, m]. */
+  readonly flow: number;
+  readonly head: number | null;
+  /** K [-] on `diameter` [m]; null where no pipe of the loop gives a bore. */
+  readonly lossCoefficient: number | null;
+  readonly diameter: number | null;
+  /** m3/h at 1 bar. */
+  readonly kv: number | null;
+  /** The valve of the branch that can make the trim, and the opening [%] to set it to; null where it has none. */
+  readonly valve: DocumentPath | null;
+  readonly opening: number | null;
+}
+
+export interface TrimmedNetwork {
+  readonly network: Network;
+  readonly trims: readonly Trim[];
+}
+
+/** Head [m] of one bar of the water that Kv is rated with. */
+const RATED_BAR = BAR / (RATED_DENSITY * GRAVITY);
+/** A head below this share of the node's is rounding, not a trim. */
+const NO_TRIM = 1e-12;
+const NO_VALVE = { valve: null, opening: null } as const;
+
+/**
+ * Adds to each child of a split the loss that brings it level with the neediest, from the outlets up, at exactly the
+ * required flows; children whose requirements are all 0 are shut. The added K are then part of the network.
+ * Every outlet of the network must have a requirement.
+ */
+export function trimNetwork(network: Network): TrimmedNetwork {
+  const { branches } = network;
+  const flow = requiredFlows(branches);
+  const shut = branches.map((branch, b) => branch.shut || at(flow, b) === 0);
+  const added = new Float64Array(branches.length);
+  const headAtFarEnd = Float64Array.from(branches, (branch) => branch.lift);
+  for (let b = branches.length - 1; b >= 0; b--) {
+    const { children } = branchOf(branches, b);
+    const open = children.filter((c) => shut[c] !== true);
+    if (open.length === 0) continue;
+    const needs = open.map((c) => at(headAtFarEnd, c) + lossTo(branches, flow, c));
+    const neediest = Math.max(...needs);
+    headAtFarEnd[b] = neediest;
+    for (const [place, c] of open.entries()) {
+      const excess = neediest - (needs[place] ?? neediest);
+      added[c] = excess > NO_TRIM * Math.abs(neediest) ? excess : 0;
+    }
+  }
+  return {
+    network: {
+      ...network,
+      branches: branches.map((branch, b) => throttled(branch, at(added, b), at(flow, b), shut[b])),
+    },
+    trims: branches.flatMap((branch, b) => {
+      const isShutHere = shut[b] === true && !branch.shut && shut[branch.parent] !== true;
+      if (at(added, b) === 0 && !isShutHere) return [];
+      return [
+        describe(branch, outletsBeyond(branches, b), {
+          flow: at(flow, b),
+          head: at(added, b),
+          closed: isShutHere,
+        }),
+      ];
+    }),
+  };
+}
+
+/** Flow of every branch when each outlet gets what it requires; 0 beyond a branch that is shut. */
+function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
+  const flow = new Float64Array(branches.length);
+  for (let b = branches.length - 1; b >= 0; b--) {
+    const { outlet, parent, shut } = branchOf(branches, b);
+    if (shut) flow[b] = 0;
+    else if (outlet !== null) flow[b] = outlet.requiredFlow ?? 0;
+    if (parent >= 0) flow[parent] = at(flow, parent) + at(flow, b);
+  }
+  return flow;
+}
+
+/** Head lost from the node above a branch to its far end [m]. */
+function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
+  const { elements, teeLoss, parent } = branchOf(branches, b);
+  const own = at(flow, b);
+  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
+  return lossOver(elements, own).head + atTee;
+}
+
+function throttled(
+  branch: NetworkBranch,
+  head: number,
+  flow: number,
+  shut: boolean | undefined,
+): NetworkBranch {
+  if (shut === true) return { ...branch, shut: true };
+  if (head === 0) return branch;
+  const trim = {
+    path: branch.path,
+    kind: 'trim',
+    name: null,
+    role: null,
+    bore: branch.nearBore,
+    resistance: quadraticLoss(head / flow ** 2),
+  } as const;
+  return { ...branch, elements: [...branch.elements, trim] };
+}
+
+function describe(
+  { path, nearBore, elements }: NetworkBranch,
+  outlets: readonly string[],
+  { flow, head, closed }: { readonly flow: number; readonly head: number; readonly closed: boolean },
+): Trim {
+  if (closed)
+    return {
+      path,
+      outlets,
+      closed,
+      flow: 0,
+      head: null,
+      lossCoefficient: null,
+      diameter: nearBore,
+      kv: null,
+      ...(shuttingValve(elements) ?? NO_VALVE),
+    };
+  const velocity = nearBore === null ? null : flow / ((Math.PI / 4) * nearBore ** 2);
+  return {
+    path,
+    outlets,
+    closed,
+    flow,
+    head,
+    lossCoefficient: velocity === null ? null : (head * 2 * GRAVITY) / velocity ** 2,
+    diameter: nearBore,
+    kv: (SECONDS_PER_HOUR * flow) / Math.sqrt(head / RATED_BAR),
+    ...(trimmingValve(elements, { head, flow }) ?? NO_VALVE),
+  };
+}
+
+/** The valve, and the opening [%] to set. */
+interface ValveSetting {
+  readonly valve: DocumentPath;
+  readonly opening: number;
+}
+
+/**
+ * The first valve of a run whose part openings are known, set to lose a trim's head [m] at its flow [m3/s] besides what it
+ * loses already; null where the run has none.
+ */
+function trimmingValve(
+  elements: readonly PlacedResistance[],
+  { head, flow }: { readonly head: number; readonly flow: number },
+): ValveSetting | null {
+  for (const { path, resistance, openingFor } of elements) {
+    const opening = openingFor?.({ head: head + resistance.lossAt(flow).head, flow }) ?? null;
+    if (opening !== null) return { valve: path, opening };
+  }
+  return null;
+}
+
+/** The first valve of a run, to be shut; null where it has none. */
+function shuttingValve(elements: readonly PlacedResistance[]): ValveSetting | null {
+  const valve = elements.find(({ kind }) => kind === 'valve');
+  return valve === undefined ? null : { valve: valve.path, opening: 0 };
+}
+
+function outletsBeyond(branches: readonly NetworkBranch[], b: number): readonly string[] {
+  const { outlet, children } = branchOf(branches, b);
+  return outlet === null ? children.flatMap((c) => outletsBeyond(branches, c)) : [outlet.name];
+}
+
+function branchOf(branches: readonly NetworkBranch[], b: number): NetworkBranch {
+  const branch = branches[b];
+  if (branch === undefined) throw new Error(`branch ${b} is not in the network`);
+  return branch;
+}

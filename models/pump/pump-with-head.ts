@@ -1,0 +1,19 @@
+/** One pump, told from others by its curves, with its head multiplied. */
+
+import { calibratedFit } from './calibrated-fit.ts';
+import { type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';
+import type { PumpFit } from './pump-model.ts';
+
+/** Pumps of other curves are as they are. */
+export function pumpWithHead({ head, fit }: { readonly head: number; readonly fit: PumpFit }): PumpMaker {
+  const own = JSON.stringify(fit);
+  // A pump is made at many settings, of the same curves.
+  const known = new WeakMap<PumpFit, PumpFit>();
+  return (model, place) => {
+    const made =
+      known.get(model.fit) ??
+      (JSON.stringify(model.fit) === own ? calibratedFit(model.fit, { head, power: 1 }) : model.fit);
+    known.set(model.fit, made);
+    return pumpAtSetting({ ...model, fit: made }, place);
+  };
+}

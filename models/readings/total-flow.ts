@@ -1,0 +1,15 @@
+/** Reads the total flow of a reading. */
+import type { Reading } from './reading.ts';
+
+/** Total flow, or the sum of all outlets where each was measured. */
+export function totalFlow(reading: Reading, outlets: readonly string[]): number | undefined {
+  const { flow, outletFlows = {} } = reading;
+  if (flow !== undefined) return flow;
+  let sum = 0;
+  for (const name of outlets) {
+    const one = outletFlows[name];
+    if (one === undefined) return undefined;
+    sum += one;
+  }
+  return sum;
+}
