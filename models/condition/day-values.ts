@@ -9,7 +9,7 @@ export interface GaugeValue {
   /** Of the site's calendar. */
   readonly day: number;
   readonly residual: number;
-  readonly measured: number;
+  /** At the setting of the reading, SI. */
   readonly predicted: number;
 }
 
@@ -27,27 +27,25 @@ export interface Series {
 /**
  * One value a day, so that many readings of one day do not count as many days.
  *
+ * @param values in the order of time.
  * @param cut instant [days] that parts its day in two, as a cleaning does.
  */
 export function daysOf(values: readonly GaugeValue[], cut: number): readonly DayValue[] {
-  const days = new Map<string, GaugeValue[]>();
-  for (const value of values) {
-    const key = `${value.day} ${value.time >= cut}`;
-    const known = days.get(key);
-    if (known === undefined) days.set(key, [value]);
-    else known.push(value);
-  }
-  return [...days.values()].map((own) => {
-    const middle = (pick: (value: GaugeValue) => number) => median(own.map(pick));
-    return {
-      day: middle(({ day }) => day),
-      time: middle(({ time }) => time),
-      residual: middle(({ residual }) => residual),
-      measured: middle(({ measured }) => measured),
-      predicted: middle(({ predicted }) => predicted),
+  const days: DayValue[] = [];
+  for (let first = 0, next = 1; first < values.length; next += 1) {
+    const [start, end] = [values[first], values[next]];
+    if (start === undefined) break;
+    if (end !== undefined && end.day === start.day && end.time >= cut === start.time >= cut) continue;
+    const own = values.slice(first, next);
+    days.push({
+      ...{ day: start.day, time: own[Math.floor(own.length / 2)]?.time ?? start.time },
+      residual: median(own.map(({ residual }) => residual)),
+      predicted: median(own.map(({ predicted }) => predicted)),
       readingCount: own.length,
-    };
-  });
+    });
+    first = next;
+  }
+  return days;
 }
 
 export const residualsOf = (values: readonly DayValue[]): readonly number[] =>

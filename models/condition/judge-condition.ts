@@ -1,7 +1,7 @@
 /** Judges the condition of a loop by its readings: whether it is as entered, what changed since its baseline, what follows. */
 import { type Gauge, gaugeKey, gaugeOf, MEASURES, type Meter } from '../readings/measure.ts';
 import type { Reading } from '../readings/reading.ts';
-import { type BaselineEvent, type Baselines, baselinesOf, type ReadDay } from './baseline.ts';
+import { type BaselineEvent, type Baselines, baselinesOf } from './baseline.ts';
 import {
   type CausePair,
   explainingPairs,
@@ -92,7 +92,7 @@ const OUTLETS = { read: 40, unread: 8 } as const;
 export function judgeCondition(question: ConditionQuestion): Condition {
   const { loop, readings, events, now, dayOf, meters, price, cleaningCost } = question;
   const usable = usableReadings(loop, readings, dayOf);
-  const baselines = baselinesOf({ days: readDays(usable), events, now });
+  const baselines = baselinesOf({ days: usable.days, events, now });
   const series = baselines === null ? [] : comparedWith(baselines, usable, meters);
   const read = series.length;
   const gauges = [...series.map(({ gauge }) => gauge), ...unreadOf(loop, series)];
@@ -196,16 +196,6 @@ function comparedWith(
     const by = { baseline: isByFormer ? former : current, meters, noiseUntil };
     return values.length === 0 ? [] : [compared({ gauge, values }, by)];
   });
-}
-
-/** Each day with a reading of a pump that turned, and its first one. */
-function readDays({ gauges }: UsableReadings): readonly ReadDay[] {
-  const days = new Map<number, number>();
-  for (const { gauge, values } of gauges) {
-    if (gauge.valveClosed) continue;
-    for (const { day, time } of values) days.set(day, Math.min(time, days.get(day) ?? time));
-  }
-  return [...days].map(([day, time]) => ({ day, time })).toSorted((a, b) => a.time - b.time);
 }
 
 /** What could be read besides: of outlets the first few. */

@@ -1,9 +1,10 @@
 /** Sorts readings by what they can say, and holds each against what its setting should show. */
 import { median } from '../../curves/theil-sen.ts';
 import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
-import { type Gauge, gaugeKey, gaugeOf, isPressure } from '../readings/measure.ts';
+import { type Gauge, gaugeOf, isPressure } from '../readings/measure.ts';
 import type { Reading } from '../readings/reading.ts';
 import { slipOf, type UnitSlip } from '../readings/slip.ts';
+import type { ReadDay } from './baseline.ts';
 import type { GaugeValue } from './day-values.ts';
 import type { MeteredLoop, Shown } from './metered-loop.ts';
 
@@ -24,11 +25,18 @@ export interface SetAside extends UnitSlip {
 }
 
 export interface UsableReadings {
-  readonly gauges: readonly { readonly gauge: Gauge; readonly values: readonly GaugeValue[] }[];
+  readonly gauges: readonly GaugeValues[];
   readonly setAside: readonly SetAside[];
+  /** Each day with a reading of a pump that turned, and its first one. */
+  readonly days: readonly ReadDay[];
   /** Whether the latest reading of a pump that is set to run is of one that stands still. */
   readonly isStopped: boolean;
   readonly counts: Readonly<Record<'used' | 'stopped' | 'closedValve' | 'rareSetting', number>>;
+}
+
+interface GaugeValues {
+  readonly gauge: Gauge;
+  readonly values: readonly GaugeValue[];
 }
 
 /** Readings in the order of time; `dayOf` numbers the days of the site's calendar. */
@@ -39,27 +47,25 @@ export function usableReadings(
 ): UsableReadings {
   const solved = settingsSolved(loop, readings);
   const counts = { used: 0, stopped: 0, closedValve: 0, rareSetting: 0 };
-  const values = new Map<string, { readonly gauge: Gauge; readonly values: GaugeValue[] }>();
+  const days: ReadDay[] = [];
+  const collector = valueCollector(loop);
   let isStopped = false;
   for (const reading of readings) {
     const shown = solved.get(reading.setting);
     const sort = sortOf(loop, reading, shown);
     counts[sort] += 1;
-    if (reading.setting > 0 && shown != null) isStopped = sort === 'stopped';
-    if (shown == null || sort === 'stopped') continue;
-    const stamp = { time: reading.time / MS_PER_DAY, day: dayOf(reading.time) };
-    const found = sort === 'used' ? openValues(loop, reading, shown) : closedValues(reading, shown);
-    for (const [gauge, value] of found) {
-      const known = values.get(gaugeKey(gauge)) ?? { gauge, values: [] };
-      values.set(gaugeKey(gauge), known);
-      known.values.push({ ...value, ...stamp });
-    }
+    if (shown === undefined || shown === null) continue;
+    if (reading.setting > 0) isStopped = sort === 'stopped';
+    if (sort === 'stopped') continue;
+    const [time, day] = [reading.time / MS_PER_DAY, dayOf(reading.time)];
+    collector.add({ reading, shown, time, day, isOpen: sort === 'used' });
+    if (sort === 'used' && days.at(-1)?.day !== day) days.push({ day, time });
   }
-  const sorted = [...values.values()].map(({ gauge, values: own }) => withoutSlips(loop, gauge, own));
+  const sorted = collector.gauges().map((one) => withoutSlips(loop, one));
   return {
     gauges: sorted.map(({ gauge, kept }) => ({ gauge, values: kept })),
     setAside: sorted.flatMap(({ setAside }) => setAside),
-    ...{ isStopped, counts },
+    ...{ days, isStopped, counts },
   };
 }
 
@@ -102,35 +108,66 @@ function flowOf({ outlets }: MeteredLoop, { flow, outletFlows = {} }: Reading): 
   return flow ?? (all.every((one) => one !== undefined) ? all.reduce((sum, one) => sum + one, 0) : undefined);
 }
 
-type Value = Pick<GaugeValue, 'residual' | 'measured' | 'predicted'>;
+interface Held extends Pick<GaugeValue, 'time' | 'day'> {
+  readonly reading: Reading;
+  readonly shown: Shown;
+  /** Whether every valve is. */
+  readonly isOpen: boolean;
+}
 
-/** One value or none: what shows nothing at all has no logarithm. */
-const ratio = (gauge: Gauge, measured: number | undefined, predicted: number): readonly [Gauge, Value][] =>
-  measured !== undefined && measured > 0 && predicted > 0
-    ? [[gauge, { measured, predicted, residual: Math.log(measured / predicted) }]]
-    : [];
-
-/** The shutoff head, where the whole loop was closed and its head read. */
-const closedValues = ({ head, flow }: Reading, { shutoffHead }: Shown): readonly [Gauge, Value][] =>
-  flow === 0 ? ratio({ ...gaugeOf('head'), valveClosed: true }, head, shutoffHead) : [];
-
-const openValues = (loop: MeteredLoop, reading: Reading, shown: Shown): readonly [Gauge, Value][] => [
-  ...(['flow', 'power', 'head'] as const).flatMap((measure) =>
-    ratio(gaugeOf(measure), reading[measure], shown[measure]),
-  ),
-  ...(['suctionPressure', 'dischargePressure'] as const).flatMap((measure): [Gauge, Value][] => {
-    const [measured, predicted] = [reading[measure], shown[measure]];
-    if (measured === undefined || predicted === null) return [];
-    const residual = (measured - predicted) / (loop.pressurePerHead * shown.head);
-    return [[gaugeOf(measure), { measured, predicted, residual }]];
-  }),
-  ...loop.outlets.flatMap(({ name }, place) =>
-    ratio(gaugeOf('outletFlow', name), reading.outletFlows?.[name], shown.outletFlows[place] ?? 0),
-  ),
-];
+/** What each gauge showed, beside what is predicted. */
+function valueCollector({ outlets, pressurePerHead }: MeteredLoop) {
+  const gauges = new Map<string, { readonly gauge: Gauge; readonly values: GaugeValue[] }>();
+  const push = (key: string, make: () => Gauge, value: GaugeValue) => {
+    const known = gauges.get(key) ?? { gauge: make(), values: [] };
+    if (known.values.length === 0) gauges.set(key, known);
+    known.values.push(value);
+  };
+  // What shows nothing at all has no logarithm.
+  const ratio = (
+    key: string,
+    make: () => Gauge,
+    [measured, predicted]: readonly number[],
+    { time, day }: Held,
+  ) => {
+    if (measured === undefined || predicted === undefined || measured <= 0 || predicted <= 0) return;
+    push(key, make, { time, day, predicted, residual: Math.log(measured / predicted) });
+  };
+  const addOpen = (held: Held) => {
+    const { reading, shown, time, day } = held;
+    for (const measure of ['flow', 'power', 'head'] as const) {
+      const measured = reading[measure];
+      if (measured !== undefined) ratio(measure, () => gaugeOf(measure), [measured, shown[measure]], held);
+    }
+    for (const measure of ['suctionPressure', 'dischargePressure'] as const) {
+      const [measured, predicted] = [reading[measure], shown[measure]];
+      if (measured === undefined || predicted === null) continue;
+      const residual = (measured - predicted) / (pressurePerHead * shown.head);
+      push(measure, () => gaugeOf(measure), { time, day, predicted, residual });
+    }
+    if (reading.outletFlows === undefined) return;
+    for (const [place, { name }] of outlets.entries()) {
+      const [measured, predicted] = [reading.outletFlows[name], shown.outletFlows[place]];
+      if (measured === undefined || predicted === undefined) continue;
+      ratio(`outlet ${place}`, () => gaugeOf('outletFlow', name), [measured, predicted], held);
+    }
+  };
+  return {
+    gauges: (): readonly GaugeValues[] => [...gauges.values()],
+    add(held: Held) {
+      const { head, flow } = held.reading;
+      if (held.isOpen) addOpen(held);
+      // The shutoff head, where the whole loop was closed and its head read.
+      else if (flow === 0 && head !== undefined) {
+        const make = () => ({ ...gaugeOf('head'), valveClosed: true });
+        ratio('shutoff', make, [head, held.shown.shutoffHead], held);
+      }
+    },
+  };
+}
 
 /** Sets aside single values that differ from their neighbours by the factor of a unit. */
-function withoutSlips(loop: MeteredLoop, gauge: Gauge, values: readonly GaugeValue[]) {
+function withoutSlips(loop: MeteredLoop, { gauge, values }: GaugeValues) {
   const setAside: SetAside[] = [];
   const [least, most] = values.reduce(
     ([low, high], { residual }) => [Math.min(low, residual), Math.max(high, residual)],
