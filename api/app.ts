@@ -1,4 +1,4 @@
-/** The application: a value that answers requests and opens nothing. */
+/** Builds the application, which answers requests and opens nothing. */
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { loopbackOnly } from './access/loopback.ts';
 import { accessLog } from './http/access-log.ts';
@@ -16,7 +16,7 @@ export type { AppDependencies } from './http/api.ts';
 /** The application with the registry of its operations; `mount` mounts the routes. */
 export function buildApi(deps: AppDependencies, mount: (api: Api) => void = mountRoutes): Api {
   const app = new OpenAPIHono<RequestVariables>();
-  const api: Api = { app, deps, methods: new Map(), documentedStatuses: new Set() };
+  const api: Api = { app, deps, documentedStatuses: new Set() };
   app.notFound(answerNotFound);
   app.onError(answerFault(deps.logger));
   app.use(requestId(deps.newId));
@@ -25,9 +25,9 @@ export function buildApi(deps: AppDependencies, mount: (api: Api) => void = moun
   app.use(loopbackOnly);
   app.use(urlLimit);
   app.use(wellFormedPath);
+  app.use(refuseOtherMethods(app));
   app.openAPIRegistry.register('Problem', problemSchema);
   mount(api);
-  refuseOtherMethods(api);
   return api;
 }
 

@@ -1,19 +1,25 @@
-/** Every route of the service. */
-
+/** Mounts every route of the service, in the order of its document. */
 import { billOfMaterialsRoute } from './features/bill-of-materials/route.ts';
 import { calibrationRoutes } from './features/calibration/route.ts';
+import { comparisonPageRoutes } from './features/comparison/page-route.ts';
 import { comparisonRoutes } from './features/comparison/route.ts';
+import { conditionChartRoute } from './features/condition/chart-route.ts';
 import { conditionRoute } from './features/condition/route.ts';
 import { specificationRoute } from './features/docs/document-route.ts';
 import { probeRoutes } from './features/docs/probes-route.ts';
 import { docsRoutes } from './features/docs/route.ts';
 import { dutyPointRoute } from './features/duty-point/route.ts';
 import { leakExposureRoutes } from './features/leak-exposure/route.ts';
+import { loopChartRoute } from './features/loop-chart/route.ts';
+import { loopReportRoute } from './features/loop-report/route.ts';
 import { maintenanceCalendarRoute } from './features/maintenance/calendar-route.ts';
 import { starterTasksRoute } from './features/maintenance/starter-route.ts';
+import { pumpChartRoute } from './features/pump-curves/chart-route.ts';
 import { pumpCurvesRoute } from './features/pump-curves/route.ts';
+import { recommendationDeps } from './features/recommendation/recommendation.ts';
 import { recommendationRoutes } from './features/recommendation/route.ts';
 import { referenceRoutes } from './features/reference/route.ts';
+import { dayChartRoute } from './features/schedule/day-chart-route.ts';
 import { planCache } from './features/schedule/plan-cache.ts';
 import { scheduleRoutes } from './features/schedule/route.ts';
 import { setpointRoutes } from './features/schedule/setpoint-route.ts';
@@ -24,9 +30,8 @@ import { sparesRoute } from './features/spares/route.ts';
 import { systemCurveRoute } from './features/system-curve/route.ts';
 import { upgradePlanRoutes } from './features/upgrade-plan/route.ts';
 import type { Api } from './http/api.ts';
-import { pictureRoutes } from './picture-routes.ts';
 import { completionRoutes } from './records/completion/route.ts';
-import { loopCache } from './records/loop/compiled-loops.ts';
+import { compiledLoops } from './records/loop/compiled-loops.ts';
 import { loopRoutes } from './records/loop/route.ts';
 import { pumpImportRoute } from './records/pump/import-route.ts';
 import { pumpPointRoutes } from './records/pump/points-route.ts';
@@ -37,7 +42,8 @@ import { tariffRoutes } from './records/tariff/route.ts';
 import { maintenanceTaskRoutes } from './records/task/route.ts';
 
 export function mountRoutes(api: Api): void {
-  const loops = loopCache();
+  const loops = compiledLoops();
+  const recommending = recommendationDeps(loops, api.deps.workers);
   const plans = planCache({ ...api.deps, loops });
   siteRoutes(api);
   pumpRoutes(api);
@@ -50,14 +56,19 @@ export function mountRoutes(api: Api): void {
   tariffRoutes(api);
   scheduleRoutes(api, loops);
   setpointRoutes(api, plans);
-  pictureRoutes(api, { loops, plans });
+  pumpChartRoute(api);
+  loopChartRoute(api, recommending);
+  dayChartRoute(api, plans);
+  conditionChartRoute(api, loops);
+  comparisonPageRoutes(api);
+  loopReportRoute(api, { recommending, plans });
   readingRoutes(api, loops);
   conditionRoute(api, loops);
   calibrationRoutes(api);
-  recommendationRoutes(api, loops);
+  recommendationRoutes(api, recommending);
   screenSizeRoutes(api);
   leakExposureRoutes(api);
-  comparisonRoutes(api, loops);
+  comparisonRoutes(api, recommending);
   billOfMaterialsRoute(api);
   sparesRoute(api);
   upgradePlanRoutes(api);

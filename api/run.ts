@@ -1,4 +1,4 @@
-/** The process around the service: its environment, log, signals and exit codes. */
+/** Runs the process around the service: its environment, log, signals and exit codes. */
 import type { Logger } from 'pino';
 import { v7 as newId } from 'uuid';
 import { readEnvironment } from './environment.ts';
@@ -8,6 +8,7 @@ import { startService } from './service.ts';
 import { stopOnSignal } from './stop-on-signal.ts';
 import { workerPool } from './threads/worker-pool.ts';
 import { VERSION } from './version.ts';
+import { WORKER_FILE } from './worker-file.ts';
 
 interface App {
   readonly fetch: (request: Request, env: object) => Response | Promise<Response>;
@@ -36,18 +37,18 @@ export async function run(buildApp: (deps: AppDependencies) => App): Promise<voi
   if (!environment.ok) return refuse(environment.failure.detail);
   const logger = makeLogger({ level: environment.value.logLevel });
   exitOnUncaught(logger);
-  const heavyWork = workerPool();
+  const workers = workerPool(WORKER_FILE);
   const service = await startService({
     environment: environment.value,
     clock,
     fetchFor: (store) =>
-      buildApp({ store, clock, newId: () => newId(), logger, heavyWork, version: VERSION }).fetch,
+      buildApp({ store, clock, newId: () => newId(), logger, workers, version: VERSION }).fetch,
   });
   if (!service.ok) return refuse(service.failure.reason);
   stopOnSignal(async (signal) => {
     logger.info({ signal }, 'stopping');
     await service.value.stop();
-    await heavyWork.close();
+    await workers.close();
     logger.info('stopped');
   });
   logger.info({ url: service.value.url, version: VERSION }, 'listening');

@@ -1,4 +1,4 @@
-/** The whole service, from environment to listening. */
+/** Starts the whole service, from environment to listening. */
 import { failed, type Result, success } from '../curves/result.ts';
 import type { Environment } from './environment.ts';
 import { defaultSite } from './records/site/kind.ts';
@@ -14,7 +14,7 @@ export interface StartFailure {
   readonly reason: string;
 }
 
-interface Parts {
+interface Deps {
   readonly environment: Environment;
   readonly clock: () => Date;
   readonly fetchFor: (store: Store) => (request: Request, env: object) => Response | Promise<Response>;
@@ -48,8 +48,8 @@ const runningOver = (server: RunningServer, store: Store): RunningServer => ({
 });
 
 /** Opens the store, makes the default site at the first start, listens. What was opened is closed again on a failure. */
-export async function startService(parts: Parts): Promise<Result<RunningServer, StartFailure>> {
-  const { environment, clock, fetchFor } = parts;
+export async function startService(deps: Deps): Promise<Result<RunningServer, StartFailure>> {
+  const { environment, clock, fetchFor } = deps;
   const opened = await openSqliteStore(environment.databasePath);
   if (!opened.ok) {
     return failed({ code: 'cannot-start', reason: openReason(opened.failure, environment.databasePath) });

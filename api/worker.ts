@@ -1,11 +1,11 @@
-/** What a worker thread runs: one job by its name. */
-import { type JobInputs, type JobName, runJob } from './jobs.ts';
+/** A worker thread does one job at a time, found by its name. */
+import { jobNamed } from './jobs.ts';
 
-export interface Task<Name extends JobName> {
-  readonly name: Name;
-  readonly input: JobInputs[Name];
+export interface Task {
+  readonly name: string;
+  readonly sent: never;
 }
 
-const runTask = <Name extends JobName>({ name, input }: Task<Name>) => runJob(name, input);
+const runTask = ({ name, sent }: Task): unknown => jobNamed(name).computeSent(sent);
 
 export default runTask;

@@ -10,6 +10,7 @@ import { leaveOneOutMeanSquare } from './leave-one-out.ts';
 import { greatestSlope, powerSumSlopeAt } from './power-sum.ts';
 import { failed, type Result, success } from './result.ts';
 
+/** Why no head curve fits: index [-] of a point in the list given, speedRatio [-], distinct and needed flows [-]. */
 export type HeadCurveFailure =
   | { readonly code: 'speed-not-positive'; readonly index: number; readonly speedRatio: number }
   | { readonly code: 'too-few-distinct-flows'; readonly distinct: number; readonly needed: number }

@@ -1,4 +1,4 @@
-/** The head of a pump against its flow, as fitted. */
+/** Gives the head of a pump against its flow, as fitted. */
 import { atSpeed } from './affinity.ts';
 import { powerSumAt, powerSumSlopeAt, turningPoints } from './power-sum.ts';
 

@@ -1,4 +1,4 @@
-/** The electrical power of a pump against its speed and flow, as fitted. */
+/** Gives the electrical power of a pump against its speed and flow, as fitted. */
 
 /** Made by `fitPowerLaw` alone. Plain JSON: stored as fitted, reloaded bit for bit. */
 export interface PowerLaw {

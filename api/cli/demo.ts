@@ -8,6 +8,7 @@ import { startService } from '../service.ts';
 import { stopOnSignal } from '../stop-on-signal.ts';
 import { workerPool } from '../threads/worker-pool.ts';
 import { VERSION } from '../version.ts';
+import { WORKER_FILE } from '../worker-file.ts';
 import { serviceAt } from './demo/call.ts';
 import { dutyView, recommendationLines, recommendationView } from './demo/show.ts';
 import { comparisonLines, comparisonView } from './demo/show-comparison.ts';
@@ -32,17 +33,17 @@ async function start(once: boolean): Promise<RunningServer> {
   });
   if (!environment.ok) return stopWith(environment.failure.detail);
   const logger = makeLogger({ level: environment.value.logLevel });
-  const heavyWork = workerPool();
+  const workers = workerPool(WORKER_FILE);
   const clock = () => new Date();
-  const parts = { clock, newId: () => newId(), logger, heavyWork, version: VERSION };
+  const deps = { clock, newId: () => newId(), logger, workers, version: VERSION };
   const service = await startService({
     environment: environment.value,
     clock,
-    fetchFor: (store) => buildApp({ ...parts, store }).fetch,
+    fetchFor: (store) => buildApp({ ...deps, store }).fetch,
   });
   if (!service.ok) return stopWith(service.failure.reason);
   const { url, stop } = service.value;
-  return { url, stop: async () => void (await Promise.all([stop(), heavyWork.close()])) };
+  return { url, stop: async () => void (await Promise.all([stop(), workers.close()])) };
 }
 
 async function show(url: string): Promise<void> {

@@ -9,7 +9,7 @@ import { makeLogger } from '../log.ts';
 import { defaultSite } from '../records/site/kind.ts';
 import { DEFAULT_SITE_ID } from '../store/default-site.ts';
 import { openSqliteStore } from '../store/sqlite.ts';
-import { inlineWork } from '../threads/same-thread.ts';
+import { sameThread } from '../threads/same-thread.ts';
 import { VERSION } from '../version.ts';
 import { exampleAnswers } from './example-answers.ts';
 
@@ -32,7 +32,7 @@ async function withApi<T>(use: (api: Api) => T | Promise<T>): Promise<T> {
     clock: () => new Date(EMITTED_AT),
     newId,
     logger: makeLogger({ level: 'fatal' }),
-    heavyWork: inlineWork,
+    workers: sameThread,
   });
   try {
     return await use(api);

@@ -1,32 +1,87 @@
-/** The answers that the document shows, asked of the service itself about the demo's flume. */
+/** Asks the service itself, about the demo's flume, for the answers that the document shows. */
 import { example } from '../http/examples.ts';
-import { calibrationAnswers } from './calibration-answers.ts';
-import { maintenanceAnswers } from './maintenance-answers.ts';
-import { readingAnswers } from './reading-answers.ts';
 
 type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
+type Body = Readonly<Record<string, unknown>>;
+type Ask = (path: string, init?: RequestInit) => Promise<Body>;
+type Answers = ReadonlyMap<string, unknown>;
 
-function bodyFrom(value: unknown): Record<string, unknown> {
+function bodyFrom(value: unknown): Body {
   if (typeof value !== 'object' || value === null) throw new Error('an example is no object');
   return { ...value };
 }
 
-async function bodyOf(response: Response): Promise<Record<string, unknown>> {
-  const body: unknown = await response.json();
-  if (!response.ok) throw new Error(`an example is not accepted: ${JSON.stringify(body)}`);
-  return bodyFrom(body);
-}
+const asking =
+  (call: Fetch): Ask =>
+  async (path, init) => {
+    const response = await call(path, init);
+    const body: unknown = await response.json();
+    if (!response.ok) throw new Error(`an example is not accepted: ${JSON.stringify(body)}`);
+    return bodyFrom(body);
+  };
 
-const posting = (document: unknown): RequestInit => ({
-  method: 'POST',
-  headers: { 'Content-Type': 'application/json' },
+const sending = (
+  method: 'POST' | 'PUT',
+  document: unknown,
+  headers: Readonly<Record<string, string>> = {},
+): RequestInit => ({
+  method,
+  headers: { 'Content-Type': 'application/json', ...headers },
   body: JSON.stringify(document),
 });
 
-async function post(call: Fetch, path: string, document: unknown): Promise<string> {
-  const { id } = await bodyOf(await call(path, posting(document)));
+const ANY_VERSION = { 'If-Match': '*' };
+
+async function stored(ask: Ask, path: string, document: unknown): Promise<string> {
+  const { id } = await ask(path, sending('POST', document));
   return String(id);
 }
+
+/** The ids of what is asked about. */
+interface World {
+  readonly pump: string;
+  readonly weak: string;
+  readonly loop: string;
+  /** With a schedule and its pump installed. */
+  readonly scheduled: string;
+  readonly plan: string;
+}
+
+async function storedWorld(ask: Ask): Promise<World> {
+  await ask('/v1/site', sending('PUT', example('site'), ANY_VERSION));
+  const pump = await stored(ask, '/v1/pumps', example('pump-canister-250'));
+  const weak = await stored(ask, '/v1/pumps', example('pump-inline-60'));
+  const flume = bodyFrom(example('loop-kelp-flume'));
+  const loop = await stored(ask, '/v1/loops', flume);
+  const installed = { pump, count: 1, setting: 80, checkValves: true };
+  const scheduled = await stored(ask, '/v1/loops', {
+    ...flume,
+    name: 'Kelp flume by day and night',
+    installed,
+  });
+  await ask(`/v1/loops/${scheduled}/schedule`, sending('PUT', example('schedule')));
+  const bank = { pump: weak, count: 3, setting: 90, checkValves: true };
+  await stored(ask, '/v1/loops', { ...bodyFrom(example('loop-seahorse-bank')), installed: bank });
+  const plan = await stored(ask, '/v1/upgrade-plans', example('upgrade-plan'));
+  return { pump, weak, loop, scheduled, plan };
+}
+
+const questionsOf = ({ pump, weak, loop, scheduled, plan }: World): Readonly<Record<string, string>> => ({
+  'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
+  'answers/system-curve.json': `/v1/loops/${loop}/system-curve?flow=9000&points=3`,
+  'answers/duty-point.json': `/v1/loops/${loop}/duty-point?pump=${pump}&setting=70`,
+  'answers/recommendation.json': `/v1/loops/${loop}/recommendation?pump=${pump},${weak}`,
+  'answers/schedule.json': `/v1/loops/${scheduled}/schedule?year=2026`,
+  'answers/setpoint.json': `/v1/loops/${scheduled}/setpoint`,
+  'answers/setpoints.json': `/v1/loops/${scheduled}/setpoints`,
+  'answers/summary.json': '/v1/summary',
+  'answers/upgrade-plan.json': `/v1/upgrade-plans/${plan}`,
+  'answers/upgrade-plans.json': '/v1/upgrade-plans',
+  'answers/export.json': '/v1/export',
+  'answers/water.json': '/v1/reference/water?temperature=25&salinity=35',
+  'answers/pipes.json': '/v1/reference/pipes',
+  'answers/fittings.json': '/v1/reference/fittings',
+});
 
 /** Questions of records that are stored, by the name of the example that is sent. */
 const POSTED = {
@@ -36,66 +91,68 @@ const POSTED = {
 };
 
 /** By file name in openapi/examples, in the order they are asked for; `call` reaches a service without any record. */
-export async function exampleAnswers(call: Fetch): Promise<ReadonlyMap<string, unknown>> {
-  const headers = { 'Content-Type': 'application/json', 'If-Match': '*' };
-  await bodyOf(await call('/v1/site', { method: 'PUT', headers, body: JSON.stringify(example('site')) }));
-  const pump = await post(call, '/v1/pumps', example('pump-canister-250'));
-  const weak = await post(call, '/v1/pumps', example('pump-inline-60'));
-  const loop = await post(call, '/v1/loops', example('loop-kelp-flume'));
-  const installed = { pump, count: 1, setting: 80, checkValves: true };
-  const document = {
-    ...bodyFrom(example('loop-kelp-flume')),
-    name: 'Kelp flume by day and night',
-    installed,
-  };
-  const scheduled = await post(call, '/v1/loops', document);
-  const put = {
-    method: 'PUT',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify(example('schedule')),
-  };
-  await bodyOf(await call(`/v1/loops/${scheduled}/schedule`, put));
-  const bank = { pump: weak, count: 3, setting: 90, checkValves: true };
-  await post(call, '/v1/loops', { ...bodyFrom(example('loop-seahorse-bank')), installed: bank });
-  const plan = await post(call, '/v1/upgrade-plans', example('upgrade-plan'));
-  const questions = {
-    'answers/curves.json': `/v1/pumps/${pump}/curves?setting=70&points=4`,
-    'answers/system-curve.json': `/v1/loops/${loop}/system-curve?flow=9000&points=3`,
-    'answers/duty-point.json': `/v1/loops/${loop}/duty-point?pump=${pump}&setting=70`,
-    'answers/recommendation.json': `/v1/loops/${loop}/recommendation?pump=${pump},${weak}`,
-    'answers/schedule.json': `/v1/loops/${scheduled}/schedule?year=2026`,
-    'answers/setpoint.json': `/v1/loops/${scheduled}/setpoint`,
-    'answers/setpoints.json': `/v1/loops/${scheduled}/setpoints`,
-    'answers/summary.json': '/v1/summary',
-    'answers/upgrade-plan.json': `/v1/upgrade-plans/${plan}`,
-    'answers/upgrade-plans.json': '/v1/upgrade-plans',
-    'answers/export.json': '/v1/export',
-    'answers/water.json': '/v1/reference/water?temperature=25&salinity=35',
-    'answers/pipes.json': '/v1/reference/pipes',
-    'answers/fittings.json': '/v1/reference/fittings',
-  };
+export async function exampleAnswers(call: Fetch): Promise<Answers> {
+  const ask = asking(call);
+  const world = await storedWorld(ask);
   const answers = new Map<string, unknown>();
-  for (const [file, path] of Object.entries(questions)) {
-    const body = await bodyOf(await call(path));
-    answers.set(file, withFirstItems(body));
+  for (const [file, path] of Object.entries(questionsOf(world))) {
+    answers.set(file, withFirstItems(await ask(path)));
   }
   for (const [file, { path, document }] of Object.entries(POSTED)) {
-    answers.set(file, await bodyOf(await call(path, posting(example(document)))));
+    answers.set(file, await ask(path, sending('POST', example(document))));
   }
-  answers.set('answers/comparisons.json', await bodyOf(await call('/v1/comparisons')));
-  const ask = async (path: string, init?: RequestInit) => bodyOf(await call(path, init));
-  const others = [
-    ...(await maintenanceAnswers(ask, scheduled)),
-    ...(await readingAnswers(ask, scheduled)),
-    ...(await calibrationAnswers(ask, pump)),
-  ];
-  return new Map([...answers, ...others]);
+  answers.set('answers/comparisons.json', await ask('/v1/comparisons'));
+  return new Map([
+    ...answers,
+    ...(await maintenanceAnswers(ask, world.scheduled)),
+    ...(await readingAnswers(ask, world.scheduled)),
+    ...(await calibrationAnswers(ask, world.pump)),
+  ]);
 }
 
 const SHOWN_ITEMS = 3;
 
 /** A long table is shown by its first rows. */
-function withFirstItems(body: Record<string, unknown>): unknown {
+function withFirstItems(body: Body): unknown {
   const { items } = body;
   return Array.isArray(items) ? { ...body, items: items.slice(0, SHOWN_ITEMS) } : body;
+}
+
+async function maintenanceAnswers(ask: Ask, loop: string): Promise<Answers> {
+  const tasks = '/v1/maintenance-tasks';
+  const id = await stored(ask, tasks, { ...bodyFrom(example('maintenance-task')), loop });
+  const completion = await ask(`${tasks}/${id}/completions`, sending('POST', example('completion')));
+  const starter = await ask(`/v1/loops/${loop}/starter-tasks`, sending('POST', example('starter-tasks')));
+  return new Map<string, unknown>([
+    ['answers/completion.json', completion],
+    ['answers/completions.json', await ask(`${tasks}/${id}/completions`)],
+    ['answers/maintenance-task.json', await ask(`${tasks}/${id}`)],
+    ['answers/maintenance-tasks.json', await ask(`${tasks}?limit=3`)],
+    ['answers/starter-tasks.json', starter],
+  ]);
+}
+
+async function readingAnswers(ask: Ask, loop: string): Promise<Answers> {
+  const path = `/v1/loops/${loop}`;
+  await ask(`${path}/readings`, sending('POST', example('readings')));
+  return new Map([
+    ['answers/readings.json', await ask(`${path}/readings?limit=2`)],
+    ['answers/condition.json', await ask(`${path}/condition?cleaningCost=15`)],
+  ]);
+}
+
+/** Of a flume of its own with this pump installed, which is measured first. */
+async function calibrationAnswers(ask: Ask, pump: string): Promise<Answers> {
+  const installed = { pump, count: 1, setting: 80 };
+  const flume = { ...bodyFrom(example('loop-kelp-flume')), name: 'Kelp flume, measured', installed };
+  const id = await stored(ask, '/v1/loops', flume);
+  await ask(`/v1/loops/${id}/readings`, sending('POST', example('readings-calibration')));
+  const path = `/v1/loops/${id}/calibration`;
+  const request = bodyFrom(example('calibration'));
+  const computed = await ask(path, sending('POST', request));
+  await ask(path, sending('POST', { ...request, apply: true }, ANY_VERSION));
+  return new Map<string, unknown>([
+    ['answers/calibration.json', computed],
+    ['answers/calibrations.json', await ask(path)],
+  ]);
 }

@@ -1,5 +1,4 @@
-/** The clocks of a time zone of the IANA database over some years, for models that know no zones. */
-import { LRUCache } from 'lru-cache';
+/** Reads the clocks of a time zone of the IANA database over some years, for models that know no zones. */
 import { IANAZone } from 'luxon';
 import { dayNumber } from '../../models/calendar/civil-day.ts';
 import {
@@ -8,24 +7,24 @@ import {
   type OffsetChange,
   type ZoneOffsets,
 } from '../../models/calendar/zone-offsets.ts';
+import { oncePerObject } from '../caches/once-per-object.ts';
 
 /** Years known around the one that is asked about: what runs at new year began in the year before. */
 const YEARS_AROUND = 1;
-const KEPT = 64;
 
-const kept = new LRUCache<string, ZoneOffsets>({ max: KEPT });
-
-/** Offsets of a zone from the year before to the end of the year after, remembered. */
-export function zoneAround(zoneName: string, year: number): ZoneOffsets {
-  const key = `${zoneName} ${year}`;
-  const known = kept.get(key);
-  if (known !== undefined) return known;
+/** The package has one object for each zone, so that the offsets of a zone and a year are found once. */
+const offsetsAround = oncePerObject((zone: IANAZone, ofYear: string): ZoneOffsets => {
+  const year = Number(ofYear);
   const startOf = (when: number) => dayNumber({ year: when, month: 1, day: 1 }) * MS_PER_DAY;
-  const range = { from: startOf(year - YEARS_AROUND), until: startOf(year + YEARS_AROUND + 1) };
-  const made = offsetsWithin(zoneName, range);
-  kept.set(key, made);
-  return made;
-}
+  return offsetsWithin(zone.name, {
+    from: startOf(year - YEARS_AROUND),
+    until: startOf(year + YEARS_AROUND + 1),
+  });
+});
+
+/** Offsets of a zone from the year before to the end of the year after. */
+export const zoneAround = (zoneName: string, year: number): ZoneOffsets =>
+  offsetsAround(IANAZone.create(zoneName), String(year));
 
 /**
  * Sampled every day, and each change found to the millisecond. That misses none: in the compiled zone database no zone has

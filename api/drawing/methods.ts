@@ -1,4 +1,4 @@
-/** What the figures of reports are computed by, with sources. */
+/** Names the methods behind the figures of reports, with their sources. */
 
 export const LOOP_METHODS = [
   'Water: density by UNESCO EOS-80 (Fofonoff and Millard 1983), viscosity by Sharqawy et al. 2010.',

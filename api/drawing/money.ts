@@ -1,4 +1,4 @@
-/** Sums of money as pages show them. */
+/** Writes sums of money as pages show them. */
 
 /** With the decimals that the currency has; an unknown currency has two. Null: no price is set. */
 export function money(sum: number | null, currency: string): string {

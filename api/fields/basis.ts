@@ -1,9 +1,10 @@
-/** What a derived answer was computed from. */
+/** A computed answer names the versions that it follows from. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
+import { MODEL_VERSION } from '../../models/model-version.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 
 const recordSchema = (context: SchemaContext, of: string) =>
   z.strictObject({
@@ -38,3 +39,26 @@ export const basisSchema = perContext((context) =>
     { description: 'The versions that the figures rest on.' },
   ),
 );
+
+export type Basis = z.output<ReturnType<typeof basisSchema>>;
+
+/** Null where it came with the request. */
+interface Versioned {
+  readonly id: string | null;
+  readonly version: number | null;
+}
+
+const versionOf = ({ id, version }: Versioned): Versioned => ({ id, version });
+
+/** `loop`: null where none took part; `pumps`: in the order of the candidates. */
+export const basisOf = ({
+  loop,
+  pumps,
+}: {
+  readonly loop: Versioned | null;
+  readonly pumps: readonly Versioned[];
+}): Basis => ({
+  modelVersion: MODEL_VERSION,
+  loop: loop === null ? null : versionOf(loop),
+  pumps: pumps.map(versionOf),
+});

@@ -1,10 +1,9 @@
-/** A list of limited length that is given up after a few faulty items. */
+/** Reads a list of limited length, and stops after a few faulty items. */
+
 import { z } from '@hono/zod-openapi';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { FAULTS_MAX } from './limits.ts';
 import { relayIssues } from './relay-issues.ts';
-
-/** Telling faults is costlier than reading what is right; whoever mends ten of them will ask again. */
-const FAULTY_ITEMS_MAX = 10;
 
 interface Bounds {
   readonly min?: number;
@@ -29,7 +28,7 @@ export function boundedList<T>(
         else {
           relayIssues(payload, { issues: read.error.issues, at: [index] });
           faulty += 1;
-          if (faulty === FAULTY_ITEMS_MAX) break;
+          if (faulty === FAULTS_MAX) break;
         }
       }
       return items;

@@ -1,4 +1,4 @@
-/** A caution as answers carry it. */
+/** Documents a caution in answers. */
 import { z } from '@hono/zod-openapi';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';

@@ -1,10 +1,10 @@
-/** By what a recommendation ranks, and the terms of a life-cycle cost. */
+/** Documents what a recommendation ranks by, and the terms of a life-cycle cost. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
 import { DISCOUNT_RATE, ENERGY_INFLATION, INFLATION, LABOUR_RATE, YEARS } from './money-fields.ts';
 import { checkGrowth } from './money-growth.ts';
+import { nullable } from './nullable.ts';
 import { numberField, wholeNumber } from './number-field.ts';
 
 export const OBJECTIVES = ['energy-cost', 'life-cycle-cost'] as const;
@@ -48,8 +48,8 @@ export type AskedLifeCycle = z.output<ReturnType<typeof lifeCycleTerms>>;
 const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
-/** In an answer: null where the ranking goes by energy. */
-export const lifeCycleTold = perContext((context) =>
+/** In an answer: null where the ranking is by energy. */
+export const reportedLifeCycle = perContext((context) =>
   described(
     context,
     nullable(

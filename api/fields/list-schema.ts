@@ -1,9 +1,9 @@
-/** A page of a list in answers. */
+/** Documents a page of a list. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../schemas/nullable.ts';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
+import { nullable } from './nullable.ts';
 
 export const listSchema = <Item extends z.ZodType>(context: SchemaContext, name: string, item: Item) =>
   named(

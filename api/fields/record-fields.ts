@@ -1,4 +1,4 @@
-/** The fields that the service gives to everything it stores. */
+/** Documents the fields that the service gives to everything it stores. */
 import { z } from '@hono/zod-openapi';
 import type { StoredRecord } from '../store/versions.ts';
 import { unitInForce } from '../units/convert.ts';

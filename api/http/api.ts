@@ -1,8 +1,8 @@
-/** The application while its routes are being mounted. */
+/** Names the application while its routes are being mounted, and all that it takes from outside. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Logger } from 'pino';
 import type { Store } from '../store/store.ts';
-import type { HeavyWork } from '../threads/worker-pool.ts';
+import type { WorkerPool } from '../threads/worker-pool.ts';
 
 /** All that the application takes from outside. It opens nothing, listens to nothing, reads no clock of its own. */
 export interface AppDependencies {
@@ -10,8 +10,8 @@ export interface AppDependencies {
   readonly clock: () => Date;
   readonly newId: () => string;
   readonly logger: Logger;
-  /** Where computations run that would hold up other requests. */
-  readonly heavyWork: HeavyWork;
+  /** Where jobs run that would delay other requests. */
+  readonly workers: WorkerPool;
   readonly version: string;
 }
 
@@ -22,8 +22,6 @@ export interface RequestVariables {
 export interface Api {
   readonly app: OpenAPIHono<RequestVariables>;
   readonly deps: AppDependencies;
-  /** The methods that each routing path answers; the rest is 405. */
-  readonly methods: Map<string, Set<string>>;
   /** The statuses of problems that the OpenAPI document shows so far. */
   readonly documentedStatuses: Set<number>;
 }

@@ -1,4 +1,4 @@
-/** A CSV body read through the schema of its rows. */
+/** Reads a CSV body through the schema of its rows. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';

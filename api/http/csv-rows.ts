@@ -1,4 +1,4 @@
-/** CSV text as rows of named fields. */
+/** Reads CSV text as rows of named fields. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { acceptedUnits, type Quantity } from '../units/table.ts';
@@ -33,7 +33,7 @@ const HEADER_CELL = /^(.+?)(?: ?\[([^[\]]{1,20})\])?$/;
 const DECIMAL = /^-?\d*\.?\d+$/;
 const ROW_BYTES_MAX = 10_000;
 /** So many columns are named to a caller who named another. */
-const TOLD_COLUMNS = 20;
+const NAMED_COLUMNS = 20;
 
 /** Rows of unlike length come mostly from where the decimal mark is a comma. */
 const UNEVEN: ReadonlySet<string> = new Set([
@@ -98,14 +98,14 @@ function headerCells(texts: readonly string[], columns: CsvColumns): readonly He
   });
 }
 
-function columnsTold(columns: CsvColumns): string {
+function columnList(columns: CsvColumns): string {
   const names = Object.keys(columns);
-  const more = names.length > TOLD_COLUMNS ? ` and ${names.length - TOLD_COLUMNS} more` : '';
-  return `${names.slice(0, TOLD_COLUMNS).join(', ')}${more}`;
+  const more = names.length > NAMED_COLUMNS ? ` and ${names.length - NAMED_COLUMNS} more` : '';
+  return `${names.slice(0, NAMED_COLUMNS).join(', ')}${more}`;
 }
 
 function headerFault({ text, name, unit, column }: HeaderCell, columns: CsvColumns): string | undefined {
-  if (column === undefined) return `"${text}" is no column here; columns are ${columnsTold(columns)}`;
+  if (column === undefined) return `"${text}" is no column here; columns are ${columnList(columns)}`;
   if (unit === undefined) return undefined;
   const { quantity } = column;
   if (quantity === 'number' || quantity === 'text') return `"${text}" has a unit; ${name} has none`;

@@ -1,4 +1,4 @@
-/** Mounts a route on the application, documented and guarded alike. */
+/** Mounts a route on the application, where it is documented and guarded like every other. */
 import type { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { failed, type Result, success } from '../../curves/result.ts';
@@ -70,8 +70,8 @@ function answerWith<O>(
   if (validator !== undefined) {
     const etag = etagOf(validator, c.req.path, asked);
     headers.set('ETag', etag);
-    const mayStand = !('version' in validator && validator.derived);
-    if (method === 'get' && mayStand && matchesAny(c.req.header('if-none-match'), etag)) {
+    const mayHold = !('version' in validator && validator.derived);
+    if (method === 'get' && mayHold && matchesAny(c.req.header('if-none-match'), etag)) {
       return success(new Response(null, { status: 304, headers }));
     }
   }
@@ -130,8 +130,6 @@ export function defineRoute<const P extends string, Q extends z.ZodObject, B, O>
   const kept = { ...route, query: perContext(route.query) };
   const method = route.method.toUpperCase();
   const path = route.path.replaceAll(/\{(\w+)\}/g, ':$1');
-  const methods = api.methods.get(path) ?? new Set<string>();
-  api.methods.set(path, methods.add(method));
   api.app.on(method, path, async (c: Ctx) => {
     const response = await serve(c, kept, handler);
     return response.ok ? response.value : answerProblem(c, response.failure);

@@ -1,4 +1,4 @@
-/** A route as an operation of the OpenAPI document. */
+/** Documents a route as an operation of the OpenAPI document. */
 import { z } from '@hono/zod-openapi';
 import { documentedContext } from '../units/schema-context.ts';
 import { UNIT_SYSTEMS } from '../units/unit-system.ts';

@@ -1,5 +1,6 @@
-/** What is answered where no route does: wrong method, unknown path, a fault. */
-import type { Context } from 'hono';
+/** Answers where no route does: a wrong method, an unknown path, a fault. */
+import type { Context, MiddlewareHandler } from 'hono';
+import { methodNotAllowed } from 'hono/method-not-allowed';
 import type { Logger } from 'pino';
 import { StoreFault } from '../store/store-fault.ts';
 import { answerProblem } from './answer-problem.ts';
@@ -8,25 +9,21 @@ import { type Problem, problem } from './problem.ts';
 
 type Ctx = Context<RequestVariables>;
 
-/** After the last route: any other method of a path that is there is 405. */
-export function refuseOtherMethods({ app, methods }: Api): void {
-  for (const [path, known] of methods) {
-    const allowed = [...known, ...(known.has('GET') ? ['HEAD'] : [])].sort().join(', ');
-    app.all(path, (c) =>
-      answerProblem(
-        c,
-        problem('method-not-allowed', `${c.req.method} does not apply to ${c.req.path}; ${allowed} do.`, {
-          headers: { Allow: allowed },
-        }),
-      ),
-    );
-  }
-}
+/** Any other method of a path that is there is 405. */
+export const refuseOtherMethods = (app: Api['app']): MiddlewareHandler<RequestVariables> =>
+  methodNotAllowed({
+    app,
+    onMethodNotAllowed(c: Ctx, methods) {
+      const allowed = methods.toSorted().join(', ');
+      const detail = `${c.req.method} does not apply to ${c.req.path}; ${allowed} do.`;
+      return answerProblem(c, problem('method-not-allowed', detail, { headers: { Allow: allowed } }));
+    },
+  });
 
 export const answerNotFound = (c: Ctx): Response =>
   answerProblem(c, problem('not-found', `There is nothing at ${c.req.path}.`));
 
-/** What went wrong inside is for the log; the client is told only what it can act on. */
+/** What went wrong inside is for the log; the client learns only what it can act on. */
 function faultProblem(error: Error): Problem {
   if (error instanceof StoreFault && error.code === 'store-full') {
     return problem('storage-full', 'The disk is full; nothing was stored.');

@@ -1,4 +1,4 @@
-/** Issues of a schema turned into errors at the deepest member that they concern. */
+/** Turns issues of a schema into errors at the deepest member that they concern. */
 import type { z } from '@hono/zod-openapi';
 import { type PathPart, toPointer, valueAt } from './json-pointer.ts';
 import type { ProblemError } from './problem.ts';
@@ -40,7 +40,7 @@ function misfit(issues: readonly Issue[], input: unknown): Misfit {
   return { issues, wrongKind, unknownKeys, missingKeys };
 }
 
-/** The option whose keys the input comes closest to; undefined where two come as close and the input tells them not apart. */
+/** The option whose keys the input comes closest to; undefined where two come as close and the input does not decide between them. */
 function closestOption(options: readonly (readonly Issue[])[], input: unknown): readonly Issue[] | undefined {
   const fitting = options.map((issues) => misfit(issues, input)).filter(({ wrongKind }) => !wrongKind);
   fitting.sort((a, b) => a.unknownKeys - b.unknownKeys || a.missingKeys - b.missingKeys);

@@ -1,6 +1,8 @@
-/** An answer in JSON, and by way of it in CSV or as one plain value. */
+/** Writes an answer in JSON, and from that in CSV or as one plain value. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
+import { oncePerObject } from '../caches/once-per-object.ts';
+import { writtenOnce } from '../caches/written-once.ts';
 import { answerUnits } from '../units/answer-units.ts';
 import { quantitiesOf } from '../units/quantity-of.ts';
 import { documentedContext, type SchemaContext, schemaContext } from '../units/schema-context.ts';
@@ -8,7 +10,6 @@ import type { UnitSystem } from '../units/unit-system.ts';
 import { negotiate } from './accept.ts';
 import type { AnswerForm, MediaType } from './answer-form.ts';
 import { type Table, writeCsv } from './csv.ts';
-import { oncePerAnswer } from './once-per-answer.ts';
 import { pointedValue } from './pointed-value.ts';
 import { type Problem, problem } from './problem.ts';
 
@@ -22,14 +23,6 @@ interface JsonAnswer<Schema extends z.ZodType> {
   readonly status?: 200 | 201;
   /** The table that CSV shows, from the answer as it leaves. */
   readonly table?: (wire: z.input<Schema>) => Table;
-}
-
-function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 /** Also without quantities, so that lists and records all look alike. */
@@ -53,15 +46,16 @@ function negotiated(accept: string | undefined, hasTable: boolean): Result<Media
 /** What the query states about the form wins over the header Accept. */
 export function jsonAnswer<Schema extends z.ZodType>(form: JsonAnswer<Schema>): AnswerForm<z.output<Schema>> {
   const { schema, table, description, example, status = 200 } = form;
-  const documented = lazily(() => schema(documentedContext('answer')));
-  const quantities = lazily(() => quantitiesOf(documented()));
-  const statesUnits = lazily(() => quantities().length > 0 || hasUnits(documented()));
+  const documented = writtenOnce(() => schema(documentedContext('answer')));
+  const quantities = writtenOnce(() => quantitiesOf(documented()));
+  const statesUnits = writtenOnce(() => quantities().length > 0 || hasUnits(documented()));
   const withUnits = (body: unknown, system: UnitSystem) =>
     typeof body === 'object' && statesUnits() ? { ...body, units: answerUnits(quantities(), system) } : body;
-  const encoded = oncePerAnswer((body, system) => {
+  const write = (body: unknown, system: UnitSystem) => {
     const wire = encode(schema(schemaContext({ system, side: 'answer' })), withUnits(body, system));
-    return { wire, text: lazily(() => JSON.stringify(wire)) };
-  });
+    return { wire, text: writtenOnce(() => JSON.stringify(wire)) };
+  };
+  const written = oncePerObject<object, [UnitSystem], ReturnType<typeof write>>(write);
   return {
     status,
     hasTable: table !== undefined,
@@ -72,7 +66,8 @@ export function jsonAnswer<Schema extends z.ZodType>(form: JsonAnswer<Schema>): 
       return negotiated(accept, table !== undefined);
     },
     write(body, { system, pointer }, mediaType) {
-      const { wire, text: whole } = encoded(body, system);
+      const isObject = typeof body === 'object' && body !== null;
+      const { wire, text: whole } = isObject ? written(body, system) : write(body, system);
       if (pointer !== undefined) {
         const text = pointedValue(wire, pointer);
         return text.ok ? success({ text: text.value, contentType: 'text/plain; charset=utf-8' }) : text;

@@ -1,4 +1,4 @@
-/** A JSON body read through a schema. */
+/** Reads a JSON body through a schema. */
 import type { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import {

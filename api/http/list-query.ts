@@ -1,4 +1,4 @@
-/** The query parameters of a list. */
+/** Documents the query parameters of a list. */
 import { z } from '@hono/zod-openapi';
 import { queryWhole } from '../fields/query-field.ts';
 import { nameField } from '../fields/text-field.ts';

@@ -1,10 +1,10 @@
-/** One value of an answer as plain text. */
+/** Answers one value of an answer as plain text. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { plainDecimal } from '../wording/plain-decimal.ts';
 import { toPointer, valueAt } from './json-pointer.ts';
 import { invalidRequest, type Problem, problem } from './problem.ts';
 
-function summaryOf(answer: unknown): string | undefined {
+function sentenceOf(answer: unknown): string | undefined {
   const summary = valueAt(answer, ['summary']);
   return typeof summary === 'string' ? summary : undefined;
 }
@@ -37,7 +37,7 @@ function membersOf(value: unknown): string {
 export function pointedValue(answer: unknown, path: readonly string[]): Result<string, Problem> {
   const value = valueAt(answer, path);
   if (value === undefined || value === null) {
-    const detail = summaryOf(answer) ?? `The answer has no value at ${toPointer(path)}.`;
+    const detail = sentenceOf(answer) ?? `The answer has no value at ${toPointer(path)}.`;
     const errors = [{ parameter: 'pointer', detail: whyNot(answer, path) }];
     return failed(problem('no-value', detail, { errors }));
   }

@@ -1,4 +1,4 @@
-/** The error body as the OpenAPI document shows it. */
+/** Documents the body of errors. */
 import { z } from '@hono/zod-openapi';
 import { PROBLEMS } from './problem-registry.ts';
 import { PROBLEM_ERRORS_MAX, problemType } from './problem-response.ts';

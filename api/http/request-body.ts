@@ -1,4 +1,4 @@
-/** What a route takes as its body: how it is read, how it is documented. */
+/** Names what a route takes as its body: how it is read, how it is documented. */
 import type { z } from '@hono/zod-openapi';
 import { type Result, success } from '../../curves/result.ts';
 import type { UnitSystem } from '../units/unit-system.ts';

@@ -1,4 +1,4 @@
-/** A route as data: what it takes, what it answers, what its handler is given. */
+/** Describes a route as data: what it takes, what it answers, what its handler is given. */
 import { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
 import type { ExpectedVersion } from '../store/versions.ts';

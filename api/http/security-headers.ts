@@ -1,4 +1,4 @@
-/** Headers that keep a browser from doing more with an answer than showing it. */
+/** Keeps a browser from doing more with an answer than showing it. */
 import type { MiddlewareHandler } from 'hono';
 
 const HEADERS = {
@@ -15,7 +15,10 @@ const OWN_STYLE = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestor
 const isPage = (contentType: string | null): boolean =>
   contentType !== null && /^(image\/svg\+xml|text\/html)\b/.test(contentType);
 
-/** Those that a handler has set itself stay. */
+/**
+ * Those that a handler has set itself stay. The middleware of the web package has one policy for all answers; here that of pictures
+ * and pages differs from that of data.
+ */
 export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
   const { headers } = c.res;

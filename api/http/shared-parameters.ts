@@ -1,4 +1,4 @@
-/** Which of the shared query parameters a route has. */
+/** Says which of the shared query parameters a route has. */
 import type { SharedParameters } from './common-query.ts';
 
 interface Facts {

@@ -1,4 +1,4 @@
-/** The tariff that costs were taken from, as answers tell it. */
+/** Names in an answer the tariff that costs were taken from. */
 import type { TariffPrice } from './tariff-price.ts';
 
 export const tariffAnswer = (tariff: TariffPrice | null) =>

@@ -1,4 +1,4 @@
-/** The price of a tariff for a pump that runs alike at all hours. */
+/** Computes the price of a tariff for a pump that runs alike at all hours. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';

@@ -1,4 +1,4 @@
-/** Writes that the store refused, as problems. */
+/** Turns writes that the store refused into problems. */
 import { invalidRequest, type Place, type Problem, problem } from '../http/problem.ts';
 import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/versions.ts';
 

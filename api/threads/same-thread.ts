@@ -1,9 +1,7 @@
-/** Long work in the thread that asks for it: for programs that answer nobody else meanwhile. */
+/** Does long jobs in the thread that asks for them, in programs that answer nobody else meanwhile. */
+import type { WorkerPool } from './worker-pool.ts';
 
-import { runJob } from '../jobs.ts';
-import type { HeavyWork } from './worker-pool.ts';
-
-export const inlineWork: HeavyWork = {
-  run: async (name, input) => runJob(name, input),
+export const sameThread: WorkerPool = {
+  run: async ({ computeSent }, sent) => computeSent(sent),
   close: async () => {},
 };

@@ -1,33 +1,32 @@
-/** Where long work runs: beside the thread that answers requests, so that a big batch does not delay a small question. */
+/** Does long jobs in worker threads, so that these do not delay the requests that the main thread answers. */
 import { Piscina } from 'piscina';
-import type { JobInputs, JobName, JobResults } from '../jobs.ts';
+import type { SentJob } from './job.ts';
 
-export interface HeavyWork {
+export interface WorkerPool {
   /** Rejects with `TooMuchWaiting` when the queue is full. */
-  run<Name extends JobName>(name: Name, input: JobInputs[Name]): Promise<JobResults[Name]>;
+  run<Sent, Plain>(job: SentJob<Sent, Plain>, sent: Sent): Promise<Plain>;
   close(): Promise<void>;
 }
 
-/** More work is waiting than the service takes on. */
+/** More jobs are waiting than the service takes on. */
 export class TooMuchWaiting extends Error {}
 
 const THREADS = 2;
 const WAITING_MOST = 32;
 
-/** Threads start when the first job comes, and end after a minute without one. */
-export function workerPool(): HeavyWork {
-  const extension = import.meta.url.endsWith('.ts') ? 'ts' : 'js';
+/** `workerFile` exports, by default, a function of a name and what is sent. Threads start with the first job and end after a minute without one. */
+export function workerPool(workerFile: URL): WorkerPool {
   const pool = new Piscina({
-    filename: new URL(`../worker.${extension}`, import.meta.url).href,
+    filename: workerFile.href,
     minThreads: 0,
     maxThreads: THREADS,
     maxQueue: WAITING_MOST,
     idleTimeout: 60_000,
   });
   return {
-    run: (name, input) => {
+    run: ({ name }, sent) => {
       if (pool.queueSize >= WAITING_MOST) return Promise.reject(new TooMuchWaiting());
-      return pool.run({ name, input });
+      return pool.run({ name, sent });
     },
     close: () => pool.close(),
   };

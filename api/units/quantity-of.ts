@@ -1,4 +1,4 @@
-/** Which quantities the codecs inside a schema carry. */
+/** Finds the quantities that the codecs inside a schema carry. */
 import type { z } from '@hono/zod-openapi';
 import type { Quantity } from './table.ts';
 

@@ -1,4 +1,4 @@
-/** Figures as sentences tell them: four digits and the unit in force. */
+/** Writes figures as sentences show them, with four digits and the unit in force. */
 
 import { encodeNumber, unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';

@@ -1,4 +1,4 @@
-/** Every caution that an answer can carry: how grave, in what words, on whose authority. */
+/** Gathers every caution that an answer can carry: how grave, in what words, on whose authority. */
 import { CONDITION } from './condition.ts';
 import { ENTERED_RANGE } from './entered-range.ts';
 import { FLOW_REGION } from './flow-region.ts';

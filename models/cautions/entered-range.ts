@@ -1,4 +1,4 @@
-/** Cautions about a duty beyond what was entered of the pump: its points, its speeds, its settings. */
+/** Gives the cautions about a duty beyond what was entered of the pump: its points, its speeds, its settings. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { isOnGrid } from '../pump/settings-grid.ts';

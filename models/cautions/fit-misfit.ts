@@ -1,12 +1,12 @@
-/** How far entered points lie from the curve fitted to them, as shares that no unit changes. */
+/** Measures how far entered points lie from the curve fitted to them, as shares that no unit changes. */
 import { powerAt } from '../../curves/power-law.ts';
 import { speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 
 export interface Misfit {
-  /** Root mean square over the points, a share. */
+  /** Root mean square over the points, a share [-]. */
   readonly meanSquareRoot: number;
-  /** Place of the point farthest off, and how far, a share. */
+  /** Place of the point farthest off [-], and how far, a share [-]. */
   readonly farthest: { readonly index: number; readonly share: number };
 }
 

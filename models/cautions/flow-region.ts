@@ -1,4 +1,4 @@
-/** Cautions about a flow at which a pump is not to be kept. */
+/** Gives the cautions about a flow at which a pump is not to be kept. */
 import { preferredRegion } from '../pump/preferred-region.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { EQUAL } from '../selection/criteria.ts';

@@ -1,4 +1,4 @@
-/** Cautions about how a loop is built and wired, whatever it pumps. */
+/** Gives the cautions about how a loop is built and wired, whatever it pumps. */
 import { drainBack } from '../hazards/drain-back.ts';
 import type { Loop } from '../loop/loop.ts';
 import { serviceLacks } from '../loop/serviceability.ts';

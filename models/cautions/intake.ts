@@ -1,4 +1,4 @@
-/** Cautions about intakes, their screens, and what they may hold fast. */
+/** Gives the cautions about intakes, their screens, and what they can trap. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { coveredIntake } from '../intake/covered-intake.ts';
 import { screenVelocities } from '../intake/screen.ts';
@@ -74,7 +74,7 @@ export const INTAKE = topic({
 
 type IntakeCaution = CautionOf<typeof INTAKE>;
 
-/** The caution about people at intakes that they may reach; `screens` share the flow, 1 for a bare intake. */
+/** The caution about people at intakes that they may reach; `screens` [-] share the flow, 1 for a bare intake. */
 export const entrapment = (screens: number): IntakeCaution =>
   INTAKE.give(screens > 1 ? 'entrapment-several' : 'entrapment-people');
 
@@ -136,7 +136,10 @@ export function submergenceCautions(
   return INTAKE.when(intake.depth < minimumSubmergence({ flow, diameter: bore }), 'submergence');
 }
 
-/** What a screen that was sized for a flow means for animals and people; `count` screens share the flow. */
+/**
+ * What a screen that was sized for a flow means for animals and people: its count [-], its slots or holes and the
+ * smallest animal [m].
+ */
 export function sizedScreenCautions({
   count,
   smallestAnimal,

@@ -1,4 +1,4 @@
-/** Cautions about figures that rest on what was measured. */
+/** Gives the cautions about figures that rest on what was measured. */
 import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
 import type { Calibration } from '../calibration/calibrate.ts';
 import type { SettledParameter } from '../calibration/next-readings.ts';

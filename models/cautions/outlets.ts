@@ -1,4 +1,4 @@
-/** Cautions about what the outlets of a loop receive. */
+/** Gives the cautions about what the outlets of a loop receive. */
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type OutletFigures, outletFigures } from '../network/margins.ts';
 import { EQUAL } from '../selection/criteria.ts';

@@ -1,4 +1,4 @@
-/** Cautions about the flows in pipes and splits of a loop whose pipework is known. */
+/** Gives the cautions about the flows in pipes and splits of a loop whose pipework is known. */
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

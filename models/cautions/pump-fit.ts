@@ -1,4 +1,4 @@
-/** Cautions about the curves fitted to a pump's points, whatever the loop. */
+/** Gives the cautions about the curves fitted to a pump's points, whatever the loop. */
 
 import { type HeadCurve, headAt } from '../../curves/head-curve.ts';
 import { PERCENT } from '../../curves/percent.ts';

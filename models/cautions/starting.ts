@@ -1,4 +1,4 @@
-/** Cautions about whether a pump moves water from rest, and to which of several duties. */
+/** Gives the cautions about whether a pump moves water from rest, and to which of several duties. */
 import { dutyPoint, type ExactDuty } from '../duty/duty-point.ts';
 import { solving } from '../network/solve-failure.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';

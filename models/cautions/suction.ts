@@ -1,4 +1,4 @@
-/** Cautions about what a pump draws through: the pressure before it, and where it stands. */
+/** Gives the cautions about what a pump draws through: the pressure before it, and its height. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
@@ -46,7 +46,7 @@ export function suctionCautions(
   return [...SUCTION.when(isAbove, 'submerged-above-surface'), ...pressureCautions(context, duty)];
 }
 
-/** Water that boils on its way needs no points of the pump to be told. */
+/** That water boils on its way is found without any points of the pump. */
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly CautionOf<typeof SUCTION>[] {
   const { available, required } = npshFigures(context)(duty);
   if (required === null) {

@@ -1,4 +1,4 @@
-/** Cautions about phases, prices by time and running on a battery. */
+/** Gives the cautions about phases, prices by time and running on a battery. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -29,7 +29,12 @@ export const TIME = topic({
   },
 });
 
-/** `infeasible`: names of the phases that no setting serves; `stride`: every how manieth setting a volume is planned among. */
+/**
+ * What a schedule rests on, and what it does not serve.
+ *
+ * @param facts infeasible, names of the phases that no setting serves; stride [-], every how many settings one is a
+ *   choice for a volume.
+ */
 export function scheduleCautions({
   infeasible,
   hasBattery,
@@ -48,7 +53,7 @@ export function scheduleCautions({
   ];
 }
 
-/** `phase`: name of the phase that a setpoint is of; null for a loop without a schedule. */
+/** Whether a setpoint serves its phase; `phase` is its name, null for a loop without a schedule. */
 export const setpointCautions = ({
   feasible,
   phase,
@@ -59,9 +64,11 @@ export const setpointCautions = ({
   TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]);
 
 /**
- * Round the clock the time-mean price is exact; with fewer hours it stands in for hours that nobody stated.
+ * Whether costs rest on a mean price: round the clock that is exact; with fewer hours it replaces hours that
+ * were not stated.
  *
- * `tariff` is the name of the tariff that the price is of; null where the price was stated.
+ * @param of tariff, the name of the tariff that the price is of, null where the price was stated; hoursPerDay [h]
+ *   0..24.
  */
 export const meanPriceCautions = ({
   tariff,

@@ -1,4 +1,4 @@
-/** Cautions about routine checks and whoever does them. */
+/** Gives the cautions about routine checks and whoever does them. */
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

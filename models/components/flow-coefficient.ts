@@ -1,4 +1,4 @@
-/** Resistance of a valve by its rated flow coefficient. */
+/** Finds the resistance of a valve from its rated flow coefficient. */
 
 import { failed, type Result, success } from '../../curves/result.ts';
 import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';

@@ -1,13 +1,16 @@
-/** Standard plastic pipe sizes by name. */
+/** Lists standard plastic pipe sizes by name. */
 import { INCH } from '../physics/unit-factors.ts';
 
-/** Lengths in m; `insideDiameter` is the mean bore, computed from the standard's minimum wall and wall tolerance. */
+/** A row of the table. */
 export interface PipeSize {
   readonly name: string;
   readonly standard: string;
   readonly nominal: string;
+  /** [m] */
   readonly outsideDiameter: number;
+  /** [m] */
   readonly minimumWall: number;
+  /** Mean bore [m], computed from the standard's minimum wall and wall tolerance. */
   readonly insideDiameter: number;
   readonly source: string;
 }

@@ -1,11 +1,13 @@
-/** Losses of valves by name, fully open or part open. */
+/** Lists the losses of valves by name, fully open or part open. */
 import type { NamedLoss } from './named-loss.ts';
 import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
 import type { Role } from './role.ts';
 
-/** Loss coefficient [-] added to that of the valve fully open, at an opening [%]. */
+/** A valve that is part open. */
 export interface PartOpening {
+  /** [%] */
   readonly opening: number;
+  /** Added to the loss coefficient of the valve fully open [-]. */
   readonly addedLossCoefficient: number;
 }
 

@@ -3,19 +3,25 @@ import type { Assessed } from './assess-series.ts';
 import { cameAbout, cameGradually } from './onset.ts';
 import type { PressureGaps } from './pressure-gaps.ts';
 
+/** What is measured by a meter that may be in error. */
+export const METERS = ['flow', 'power', 'head'] as const;
+
+/** Two units that are mixed up, or apparent power taken for active power. */
+export const UNIT_MIX_UPS = [
+  'gallons-and-litres',
+  'hours-and-minutes',
+  'watts-and-kilowatts',
+  'apparent-power',
+  'feet-and-metres',
+  'kilopascals-and-metres',
+  'psi-and-kilopascals',
+  'psi-and-metres',
+] as const;
+
 /** What the readings differ by: flow, power or head measured is about `factor` times what it should be. */
 export interface MeterSlip {
-  readonly meter: 'flow' | 'power' | 'head';
-  readonly likely:
-    | 'gallons-and-litres'
-    | 'hours-and-minutes'
-    | 'watts-and-kilowatts'
-    | 'apparent-power'
-    | 'feet-and-metres'
-    | 'kilopascals-and-metres'
-    | 'psi-and-kilopascals'
-    | 'psi-and-metres'
-    | null;
+  readonly meter: (typeof METERS)[number];
+  readonly likely: (typeof UNIT_MIX_UPS)[number] | null;
   /** The known factor that it comes close to; null where there is none. */
   readonly factor: number | null;
 }

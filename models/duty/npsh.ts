@@ -1,32 +1,41 @@
-/** Net positive suction head, available against required. */
+/** Finds the net positive suction head, available and required. */
 import { atmosphericPressure } from '../physics/atmosphere.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { vapourPressure } from '../physics/vapour-pressure.ts';
 
-/** Heads, elevations [m]; temperature [degC]; density [kg/m3]. */
+/** What a pump draws from. */
 export interface SuctionSide {
-  /** Of the site above sea level. */
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
+  /** Of the water [degC]. */
   readonly temperature: number;
+  /** Of the water [kg/m3]. */
   readonly density: number;
-  /** Of the pump's centreline above the surface drawn from; negative is flooded. */
+  /** Of the pump's centreline above the surface drawn from [m]; negative is flooded. */
   readonly pumpElevation: number;
-  /** Everything lost from the surface to the pump, screen and intake included. */
+  /** Everything lost from the surface to the pump, screen and intake included [m]. */
   readonly suctionLoss: number;
 }
 
-/** Pressures [Pa] absolute, density [kg/m3], heads [m]. */
+/** The same by known pressures. */
 export interface SuctionPressures {
+  /** Absolute [Pa]. */
   readonly surfacePressure: number;
+  /** Absolute [Pa]. */
   readonly vapourPressure: number;
+  /** [kg/m3] */
   readonly density: number;
+  /** [m] */
   readonly pumpElevation: number;
+  /** [m] */
   readonly suctionLoss: number;
 }
 
-/** Head [m] required at a flow [m3/s], at full speed. */
+/** A point of the head required, at full speed. */
 export interface NpshPoint {
+  /** [m3/s] */
   readonly flow: number;
+  /** [m] */
   readonly head: number;
 }
 
@@ -36,6 +45,10 @@ const LEAST_SPEED_RATIO = 0.8;
 /**
  * NPSH available [m] to a pump that draws from an open surface:
  * (p_atm(elevation) - p_vap(temperature))/(rho g) - pumpElevation - suctionLoss, p_vap that of fresh water.
+ *
+ * @param side elevation [m] -500..11000; temperature [degC]; density rho [kg/m3]; pumpElevation and suctionLoss [m].
+ * @returns negative where the water would boil before the pump.
+ * Errors: throws a RangeError outside the elevations of the standard atmosphere.
  */
 export function npshAvailable(side: SuctionSide): number {
   return npshFromPressures({
@@ -45,16 +58,19 @@ export function npshAvailable(side: SuctionSide): number {
   });
 }
 
-/** NPSH available [m] for known pressures; negative where the liquid would boil. */
+/**
+ * NPSH available [m] by known pressures: (p_surface - p_vap)/(rho g) - pumpElevation - suctionLoss; negative where
+ * the liquid would boil.
+ */
 export function npshFromPressures(side: SuctionPressures): number {
   const pressureHead = (side.surfacePressure - side.vapourPressure) / (side.density * GRAVITY);
   return pressureHead - side.pumpElevation - side.suctionLoss;
 }
 
 /**
- * NPSH required [m] at speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held at the ends.
+ * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held at the ends.
  *
- * @param duty points at full speed in any order; flow [m3/s] of one pump; speedRatio [-] above 0.
+ * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump; speedRatio r [-] above 0.
  * @returns null without points.
  */
 export function npshRequired(duty: {

@@ -6,23 +6,30 @@ import type { PumpModel } from '../pump/pump-model.ts';
 import { type Grade, toleranceOf } from '../pump/tolerance-grades.ts';
 import type { ExactDuty } from './duty-point.ts';
 
+/** An interval. */
 export interface Range {
+  /** [m3/s] or [W]. */
   readonly low: number;
+  /** [m3/s] or [W]. */
   readonly high: number;
 }
 
+/** Between which figures a duty lies. */
 export interface UncertaintyRange {
   /** Null: the scatter of the points about their fit alone. */
   readonly grade: Grade | null;
+  /** [m3/s] */
   readonly flow: Range;
+  /** [W] */
   readonly power: Range;
 }
 
 /**
- * Flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the setting of `duty`, the least
- * and the most of the three; the high power is (1 + tP) times the largest. `land` finds the duty of a pump on the loop;
- * `others` are duties that the answer shall hold under too.
- * Null where neither a grade nor the scatter of the points says anything.
+ * The least and the most flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the
+ * setting of a duty; the high power is (1 + tP) times the largest, tP that of the grade.
+ *
+ * @param of land, which finds the duty of a pump on the loop; others, duties that the range must include too.
+ * @returns null where there is neither a grade nor a scatter of the points.
  */
 export function uncertaintyRange({
   pump,

@@ -1,9 +1,9 @@
-/** The intake screen that a flow takes: how long, and how many or how wide where length does not help. */
+/** Sizes the intake screen that a flow takes: how long, and how many or how wide where length is not enough. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
 import { type ScreenVelocities, SLOT_DISCHARGE_COEFFICIENT, screenVelocities } from './screen.ts';
 
-/** A screen but for its length, and for the count that share the flow; lengths [m] and open fraction above 0. */
+/** A screen but for its length, and for the count that share the flow: lengths [m] and open fraction [-] above 0. */
 export type ScreenToSize = { readonly openFraction: number } & (
   | { readonly shape: 'cylinder'; readonly diameter: number }
   | { readonly shape: 'flat'; readonly width: number }
@@ -17,9 +17,12 @@ export interface SizedScreen {
   readonly singleDiameter: number | null;
 }
 
+/** More screens than are counted. */
 export interface TooManyScreens {
   readonly code: 'too-many-screens';
+  /** The most [-]. */
   readonly limit: number;
+  /** That it would take [-]. */
   readonly actual: number;
 }
 

@@ -1,4 +1,4 @@
-/** Several loops made one: their outlets on one pump. */
+/** Joins several loops into one, so that all their outlets are served by one pump. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { WaterState } from '../physics/water.ts';
 import type { Branch, Intake, Loop, PipeworkLoop, RunElement } from './loop.ts';
@@ -12,7 +12,7 @@ export interface Consolidation {
   readonly intake?: Intake | undefined;
 }
 
-/** `place` is that of the loop that does not fit. */
+/** Why loops cannot be joined; `place` [-] is that of the loop, from 0, that does not fit. */
 export type ConsolidationFailure =
   | { readonly code: 'no-pipework'; readonly place: number }
   | { readonly code: 'other-water'; readonly place: number }
@@ -24,7 +24,7 @@ const NAME_MAX = 120;
 const isSame = (a: WaterState, b: WaterState): boolean =>
   a.temperature === b.temperature && a.salinity === b.salinity;
 
-/** Names tell their loop, which makes them differ; those of loops of one name are counted. */
+/** Names begin with that of their loop, which makes them differ; those of loops of one name are counted. */
 function renamed(branch: Branch, name: (outlet: string) => string, lift: number): Branch {
   const { outlet, branches } = branch;
   return {
@@ -60,9 +60,12 @@ function prefixes(loops: readonly Loop[]): readonly string[] {
 }
 
 /**
- * The joined loop: one suction, a manifold, and behind it the discharge of each loop. Static heads of the loops move to their
- * outlets; the pump stands at the height of the first; tank and installed pump are left out.
- * Fails on a loop known by its system curve alone, of other water, or of another friction multiplier than the first.
+ * The joined loop: one suction, a manifold, and behind it the discharge of each loop.
+ *
+ * Static heads of the loops move to their outlets, whose names get that of their loop; pump elevation, water and
+ * friction multiplier are those of the first loop; tank and installed pump are left out.
+ * Errors: `no-pipework` for a loop known by its system curve alone; `other-water` and `other-friction` where a loop
+ *   differs from the first.
  */
 export function consolidatedLoop({
   loops,

@@ -1,4 +1,4 @@
-/** What of a loop decides its flows: a calibration is about this, whatever the loop is called and is asked to give. */
+/** Picks from a loop what decides its flows, whatever it is called and is asked to give. */
 import type { Branch, Loop, Outlet } from './loop.ts';
 
 /** Plain data without names, requirements and limits; equal for loops that a calibration of one fits alike. */

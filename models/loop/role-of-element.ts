@@ -21,7 +21,7 @@ export function roleOf(element: RunElement): Role | null {
   return (findBoreChange(element.fitting) ?? findFitting(element.fitting))?.role ?? null;
 }
 
-/** How many pieces of a role a run has. */
+/** How many pieces [-] of a role a run has. */
 export const countOf = (run: readonly RunElement[], role: Role): number =>
   run.reduce((sum, element) => sum + (roleOf(element) === role ? piecesOf(element) : 0), 0);
 

@@ -1,4 +1,4 @@
-/** Where the head of a pump goes: every element of a loop with the head it takes and its share of the hydraulic power. */
+/** Lists every element of a loop with the head it takes and its share of the hydraulic power. */
 
 import { at } from '../../curves/at.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
@@ -11,18 +11,21 @@ import { GRAVITY } from '../physics/gravity.ts';
 
 export type LossKind = PlacedResistance['kind'] | 'tee-branch' | 'lift' | 'system-curve';
 
+/** An element and what it takes. */
 export interface LossRow {
   readonly path: DocumentPath;
   readonly kind: LossKind;
   /** Table name of the element, or the outlet's own; null where it has none. */
   readonly name: string | null;
+  /** That its velocity is taken in [m]; null without one. */
   readonly bore: number | null;
-  /** Flow through it [m3/s] and head it takes from that flow [m]; both negative where water runs backwards. */
+  /** Through it [m3/s]; negative where water runs backwards. */
   readonly flow: number;
+  /** Taken from that flow [m]; negative where water runs backwards. */
   readonly head: number;
   /** rho g Q H of the row [W]; negative where water comes down. */
   readonly power: number;
-  /** Of the hydraulic power of the pump. */
+  /** Of the hydraulic power of the pump [-]. */
   readonly share: number;
 }
 
@@ -36,8 +39,12 @@ export interface LossList {
 }
 
 /**
- * The rows of a solved state of a loop. Losses and lifts along every path add up to the head of the pump, so that their
- * powers add up to rho g Q H. A lift of 0 has no row. Null where the pump does no work on the water.
+ * The rows of a solved state of a loop.
+ *
+ * Losses and lifts along every path add up to the head of the pump, so that their powers add up to rho g Q H
+ * (test/models/losses/loss-rows.test.ts).
+ * A lift of 0 has no row.
+ * @returns heads [m], flows [m3/s], powers [W]; null where the pump does no work on the water.
  */
 export function lossRows(loop: CompiledLoop, state: SystemState): LossList | null {
   const perFlowAndHead = loop.water.density * GRAVITY;

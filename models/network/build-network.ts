@@ -32,10 +32,12 @@ interface Position {
 /**
  * Compiles the pipework of a loop.
  *
- * Bores are inherited as `inheritedBores` says; the discharge's root inherits from the suction. The intake's loss acts
- * on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the last pipe.
- * `frictionMultiplier` multiplies every element of a run and the losses at tees, not intake or outlets.
- * Fails on an unknown name or an element whose bore cannot be told, with the place in the document.
+ * Bores are inherited as `inheritedBores` gives them; the discharge's root inherits from the suction. The intake's
+ * loss acts on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the
+ * last pipe. `frictionMultiplier` multiplies every element of a run and the losses at tees, not intake or outlets.
+ * @returns the network with heads in m, flows in m3/s.
+ * Errors: those of `placeRun`; `element-without-diameter` for a tee or an outlet with a loss whose bore no pipe
+ *   gives. Each names the place in the document.
  */
 export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure> {
   const { kinematicViscosity } = waterProperties(loop.water);

@@ -1,4 +1,4 @@
-/** The system of a loop whose pipework is known. */
+/** Makes the system of a loop whose pipework is known. */
 
 import { at } from '../../curves/at.ts';
 import { inSeries, lossOf } from '../components/loss-terms.ts';
@@ -8,7 +8,12 @@ import { solveNetwork } from './solve-network.ts';
 import type { System, SystemState } from './system.ts';
 import { ALLOWED_RESIDUAL, largestResidual } from './verify-solution.ts';
 
-/** Wraps a network: suction losses on the total flow in series with the discharge's tree. */
+/**
+ * The system of a network: suction losses on the total flow in series with the discharge's tree.
+ *
+ * Errors: its `stateAt` throws `SolveFailure` where the network does not settle, or its solution does not verify to
+ *   1e-9.
+ */
 export function pipeworkSystem(network: Network): System {
   const outletOf = (branch: number): NetworkOutlet => {
     const outlet = network.branches[branch]?.outlet;

@@ -1,4 +1,4 @@
-/** The resistances of a run's elements, each at the bore it belongs to. */
+/** Places the resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { findBoreChange } from '../components/bore-change.ts';
 import { findFitting } from '../components/fittings.ts';
@@ -15,7 +15,10 @@ import { inheritedBores, pipeBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
 
-/** What can be wrong with pipework that has the right form; `path` names the member. */
+/**
+ * What can be wrong with pipework that has the right form; `path` names the member, openings in [%], roughness and
+ * bore in [m].
+ */
 export type NetworkFailure =
   | BoreChangeFailure
   | { readonly code: 'unknown-pipe'; readonly path: DocumentPath; readonly name: string }
@@ -35,10 +38,11 @@ export type NetworkFailure =
     }
   | { readonly code: 'element-without-diameter'; readonly path: DocumentPath };
 
+/** A run whose elements have their bores. */
 export interface PlacedRun {
   readonly elements: readonly PlacedResistance[];
   readonly shut: boolean;
-  /** Bore [m] of the first element that has one, stated or inherited; null where none has. */
+  /** Bore of the first element that has one, stated or inherited [m]; null where none has. */
   readonly firstSizedBore: number | null;
 }
 
@@ -52,8 +56,12 @@ interface Placing {
 }
 
 /**
- * Places a run: friction, fittings and valves times `multiplier`.
- * Fails at the first element whose name is unknown or whose bore cannot be told.
+ * Places the elements of a run, their losses times `multiplier`.
+ *
+ * @param placing the run and its path in the document; upstream and downstream, bores [m] of the pipes before and
+ *   beyond it; kinematicViscosity [m2/s] above 0; multiplier [-] above 0.
+ * Errors: at the first element whose name is unknown, whose opening no table gives, whose wall is too rough, or whose
+ *   bore no pipe gives.
  */
 export function placeRun({
   run,

@@ -1,4 +1,4 @@
-/** A system known at sample flows and interpolated between them: what many pumps share when one loop is looked at. */
+/** Samples a system at flows in a geometric row, and interpolates between them. */
 import { at } from '../../curves/at.ts';
 import type { System, SystemState } from './system.ts';
 
@@ -12,17 +12,20 @@ const SQUARE = 1e-9;
 /** Below sample -LEAST_SAMPLE the system is solved as asked, not interpolated. */
 const LEAST_SAMPLE = 120;
 
+/** Total flows between two ends. */
 export interface FlowRange {
+  /** [m3/s] */
   readonly from: number;
+  /** [m3/s] */
   readonly to: number;
 }
 
 export interface SampledSystem {
-  /** Needed head [m] and its slope [s/m2] at a total flow of 0 or more [m3/s]. */
+  /** Needed head [m] and its slope [s/m2] at a total flow [m3/s] of 0 or more. */
   headAt(flow: number): { readonly head: number; readonly slope: number };
-  /** By outlet [m3/s]. */
+  /** Flows of the outlets [m3/s] at a total flow [m3/s]. */
   outletFlowsAt(flow: number): readonly number[];
-  /** A state to start an exact solve from; undefined below the least sample. */
+  /** A state to start an exact solve from, at a total flow [m3/s]; undefined below the least sample. */
   near(flow: number): SystemState | undefined;
   /** Whether no outlet falls with the total flow at any sample around a range of it [m3/s]. */
   outletsRise(range: FlowRange): boolean;
@@ -38,8 +41,10 @@ interface Interval {
 /**
  * Cubic Hermite interpolation of head and outlet flows over the total flow, from exact states and slopes at flows in
  * a geometric row, each solved when first needed.
+ *
  * Accuracy: 1e-6 relative where the flow regime of every pipe is one; up to 1e-4 where a pipe changes regime between
- * samples. So decisions closer than that are taken on an exact state.
+ *   samples (test/models/network/sampled-system.test.ts). So decisions closer than that are taken on an exact state.
+ * Errors: throws `SolveFailure` where a sample does not settle.
  */
 export function sampledSystem(system: System): SampledSystem {
   const samples = new Map<number, SystemState>();

@@ -1,4 +1,4 @@
-/** Which way the side branches of tees run: outward, inward, or resting between the two. */
+/** Decides which way the side branches of tees run: outward, inward, or resting between the two. */
 import { figureAt } from './branch-arrays.ts';
 import { combinedHead } from './tee-branch-loss.ts';
 import { branchAt, type Tree, type TreeState } from './tree.ts';
@@ -13,8 +13,10 @@ export type SideDirection = 'outward' | 'resting' | 'inward';
 const SIGN_SHARE = 1e-10;
 
 /**
- * The directions that the state asks for where they differ from the present ones; null when all agree. Velocity heads up to
- * `noHead` [m] decide nothing.
+ * The directions that a state asks for where they differ from the present ones; null where all agree.
+ *
+ * @param state flows [m3/s] and heads [m] of all branches.
+ * @param rules oneAtATime, to change a single branch; noHead [m], a velocity head up to which decides nothing.
  */
 export function nextDirections(
   tree: Tree,

@@ -1,4 +1,4 @@
-/** The balance of heads along every branch of a tree, linearised at a state. */
+/** Balances the heads along every branch of a tree, linearised at a state. */
 import { figureAt } from './branch-arrays.ts';
 import type { LinearTree } from './linear-tree.ts';
 import type { SideDirection } from './side-directions.ts';
@@ -11,23 +11,27 @@ const LEAST_FLOW = 1e-9;
 /** Heads balance to this share of the largest loss; the rounding of the heads themselves allows a little more. */
 const BALANCE = 1e-12;
 const ROUNDING = 4e-15;
-/** Nobody can tell a head [m] as small as this from none. */
+/** A head as small as this counts as none [m]. */
 const NO_HEAD = 1e-20;
 /** A branch without a loss is given this share of the steepest slope, and never less than this [s/m2]. */
 const LEAST_SLOPE_SHARE = 1e-9;
 const LEAST_SLOPE = 1e-6;
 
+/** The equations at a state, and how well it balances. */
 export interface TreeEquations {
   readonly linear: LinearTree;
+  /** Of the residuals [m2]. */
   readonly sumOfSquares: number;
-  /** Largest residual [m], and the residual that counts as balanced. */
+  /** Largest residual [m]. */
   readonly worst: number;
+  /** Residual that counts as balanced [m]. */
   readonly allowed: number;
 }
 
-/** The arrays that one set of equations stands in, until the next one there. */
+/** The arrays that one set of equations lies in, until the next one there. */
 export type EquationBuffers = Pick<LinearTree, 'held' | 'residual' | 'lossSlope' | 'combinedSlope'>;
 
+/** Buffers for a tree of `size` branches [-]. */
 export const equationBuffers = (size: number): EquationBuffers => ({
   held: new Uint8Array(size),
   residual: new Float64Array(size),
@@ -35,7 +39,14 @@ export const equationBuffers = (size: number): EquationBuffers => ({
   combinedSlope: new Float64Array(size),
 });
 
-/** Residuals and slopes of all branches but the root at a state; held branches (shut, or resting at a tee) have none. */
+/**
+ * Residuals [m] and slopes [s/m2] of all branches but the root at a state: head where a branch begins - its losses -
+ * head at its far end.
+ *
+ * Held branches (closed, or resting at a tee) have none.
+ * @param directions of the side branches of tees, by branch.
+ * @param state flows [m3/s] and heads [m] by branch, and the buffers that the equations are written in.
+ */
 export function equationsAt(
   tree: Tree,
   directions: readonly SideDirection[],

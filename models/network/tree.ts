@@ -1,4 +1,4 @@
-/** A network's shape in arrays, and a state of it: the form that its solver steps through. */
+/** Holds a network's shape in arrays, and finds a state of it for its solver to start from. */
 
 import { at } from '../../curves/at.ts';
 import { type HeadLoss, inSeries, type LossTerms, lossOf } from '../components/loss-terms.ts';
@@ -13,24 +13,28 @@ const LEAST_SLOPE = 1e-3;
 /** Lifts that differ by less than this [m], or share of them, are one. */
 const SAME_LEVEL = 1e-13;
 
+/** A network's shape in arrays by branch index. */
 export interface Tree {
   readonly branches: readonly NetworkBranch[];
   readonly parent: Int32Array;
   readonly isOutlet: Uint8Array;
   /** All elements of each branch in one. */
   readonly losses: readonly LossTerms[];
-  /** The open branches that leave a tee sideways. */
+  /** Indices [-] of the open branches that leave a tee sideways. */
   readonly sideBranches: readonly number[];
   /** Highest less lowest outlet that water can reach [m]; 0 where that is rounding. */
   readonly liftRange: number;
 }
 
-/** Flow of each branch [m3/s] and head at its far end [m]; flows obey continuity at every node. */
+/** A state of a tree; flows obey continuity at every node. */
 export interface TreeState {
+  /** Of each branch [m3/s]. */
   readonly flow: Float64Array;
+  /** At the far end of each branch [m]. */
   readonly head: Float64Array;
 }
 
+/** The shape of a network in arrays. */
 export function treeOf({ branches }: Network): Tree {
   return {
     branches,
@@ -49,6 +53,7 @@ export function lossAt({ losses }: Tree, index: number, flow: number): HeadLoss 
   return lossOf(terms, flow);
 }
 
+/** A branch by its index [-]; throws where there is none, which is a bug. */
 export function branchAt({ branches }: Tree, index: number): NetworkBranch {
   const branch = branches[index];
   if (branch === undefined) throw new Error(`branch ${index} is not in the network`);
@@ -57,15 +62,19 @@ export function branchAt({ branches }: Tree, index: number): NetworkBranch {
 
 /** An earlier solution of the same network. */
 export interface EarlierFlows {
+  /** Of each branch [m3/s]. */
   readonly flows: readonly number[];
-  /** d(branch flow)/d(total flow). */
+  /** d(branch flow)/d(total flow) [-]. */
   readonly flowSlopes: readonly number[];
 }
 
 /**
- * A state to start from. Where all outlets are at one level: the flows of `earlier` scaled to the total flow, else a split
- * by turbulent conductances. Where not: the flows of `earlier` carried along their slopes, else those of a network of
- * linear losses that the difference of levels drives as well.
+ * A state to start from: flows [m3/s] and heads [m].
+ *
+ * Where all outlets are at one level: the flows of `earlier` scaled to the total flow, else a split by turbulent
+ * conductances. Where not: the flows of `earlier` carried along their slopes, else those of a network of linear
+ * losses that the difference of levels drives as well.
+ * @param totalFlow [m3/s] of 0 or more.
  */
 export function initialState(tree: Tree, totalFlow: number, earlier?: EarlierFlows): TreeState {
   const range = tree.liftRange;

@@ -1,4 +1,4 @@
-/** A second look at a solved network: does the answer alone satisfy continuity and heads? */
+/** Checks from the answer alone that a solved network satisfies continuity and heads. */
 import { at } from '../../curves/at.ts';
 import { lossOver, type Network } from './network.ts';
 import type { NetworkSolution } from './solve-network.ts';
@@ -14,10 +14,13 @@ const LEAST_HEAD = 1e-9;
 const RESTING_SHARE = 1e-9;
 
 /**
- * The largest relative residual of a solution: of continuity at each node, and of the head from the start of the discharge
- * down to each outlet, walked afresh from the flows. Heads beyond a shut branch are not those of the node it leaves, so
- * that the walk starts again there from the head solved for; beyond a side branch that rests likewise, and
- * that one must be driven by no more than the velocity head that holds it, and by no less than nothing.
+ * The largest relative residual [-] of a solution: of continuity at each node, and of the head from the start of the
+ * discharge down to each outlet, walked afresh from the flows.
+ *
+ * Heads beyond a closed branch are not those of the node it leaves, so that the walk starts again there from the head
+ * solved for; beyond a side branch that rests likewise, and that one must be driven by no more than the velocity head
+ * that holds it, and by no less than nothing.
+ * @returns the larger of flow missing/largest flow and head missing/longest way of losses and lift.
  */
 export function largestResidual({ branches }: Network, { flows, heads, rootHead }: NetworkSolution): number {
   let largestFlow = LEAST_FLOW;

@@ -1,10 +1,13 @@
-/** The curves of a pump with its head and power multiplied. */
+/** Multiplies the head and power of the curves of a pump. */
 import type { HeadCurve } from '../../curves/head-curve.ts';
 import type { PowerLaw } from '../../curves/power-law.ts';
 import type { Factors } from './factors.ts';
 import type { PumpFit } from './pump-model.ts';
 
-/** H' = head x H and P' = power x P, standby included, at every flow and speed; errors of the head's fit go with it. */
+/**
+ * The curves with H' = head x H and P' = power x P, standby included, at every flow and speed; factors [-] above 0.
+ * Errors of the head's fit change with it.
+ */
 export function calibratedFit(fit: PumpFit, { head, power }: Pick<Factors, 'head' | 'power'>): PumpFit {
   if (head === 1 && power === 1) return fit;
   return { ...fit, headCurve: timesHead(fit.headCurve, head), powerLaw: timesPower(fit.powerLaw, power) };
@@ -24,8 +27,7 @@ const timesPower = (law: PowerLaw, factor: number): PowerLaw => ({
   standbyPower: factor * law.standbyPower,
 });
 
-/** Friction times one factor and the head of one pump, told by its curves, times another. */
-
+/** Friction times a factor [-], and the head of the pump of some curves times another [-]. */
 export interface CalibratedAssurance {
   readonly calibration: { readonly friction: number; readonly head: number; readonly fit: PumpFit };
 }

@@ -1,4 +1,4 @@
-/** The flows at which a pump is best kept. */
+/** Finds the flows at which a pump is best kept. */
 import { bestEfficiencyPoint } from './best-efficiency.ts';
 import type { PumpFit } from './pump-model.ts';
 
@@ -18,7 +18,9 @@ const latest = new WeakMap<PumpFit, { readonly density: number; readonly region:
 /**
  * The preferred operating region of a pump at full speed [m3/s]: 70 to 120 % of its best-efficiency flow.
  *
- * Null where power does not depend on flow. `max` is infinite where efficiency still rises at the largest entered flow.
+ * @param water density [kg/m3].
+ * @returns null where power does not depend on flow; `max` is infinite where efficiency still rises at the largest
+ *   entered flow.
  * Source: ANSI/HI 9.6.3 (as trade articles give it), for pumps of low and middle specific speed.
  */
 export function preferredRegion(

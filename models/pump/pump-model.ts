@@ -1,4 +1,4 @@
-/** A pump made ready for computing: its points with the curves fitted to them. */
+/** Fits the curves of a pump to its points. */
 import { fitHeadCurve, type HeadCurveFailure } from '../../curves/fit-head-curve.ts';
 import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';
@@ -15,7 +15,9 @@ export interface PumpFit {
   readonly powerLaw: PowerLaw;
 }
 
+/** A pump made ready for computing. */
 export interface PumpModel {
+  /** As its user entered it. */
   readonly entered: Pump;
   readonly fit: PumpFit;
 }
@@ -30,7 +32,12 @@ export type PumpFailure = (SpeedMapFailure | HeadCurveFailure | PowerLawFailure 
   readonly path: DocumentPath;
 };
 
-/** Fits head and power of a pump at true speed; fails with the place in its document that does not allow it. */
+/**
+ * Fits head and power of a pump at true speed.
+ *
+ * Errors: those of `buildSpeedMap`, `fitHeadCurve`, `fitPowerLaw`; `power-beyond-range` where the fitted law leaves
+ *   1e-9..1e12 W at the lowest or the highest setting. Each names the place in the document of the pump.
+ */
 export function fitPump(pump: Pump): Result<PumpFit, PumpFailure> {
   const speedMap = buildSpeedMap(pump.speedMap, pump.settings);
   if (!speedMap.ok) return failed({ ...speedMap.failure, path: at('speedMap', speedMap.failure) });

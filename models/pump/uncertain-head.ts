@@ -7,8 +7,9 @@ import type { GradeTolerance } from './tolerance-grades.ts';
 /** `low`: the least head and flow that the pump may give; `high`: the most. */
 export type ToleranceEnd = 'low' | 'high';
 
-/** At full speed throughout. */
+/** A head curve at full speed, at one end. */
 export interface UncertainHead {
+  /** Head [m] and its slope [s/m2] at a flow [m3/s]. */
   headAt(flow: number): { readonly head: number; readonly slope: number };
   /** Flows [m3/s] at which the curve turns between rising and falling, ascending. */
   readonly turningFlows: readonly number[];
@@ -20,8 +21,11 @@ interface Scaling {
 }
 
 /**
+ * The head curve at one end of what grade and fit leave open.
+ *
  * Low: H(Q) = min((1 - tH) H0(Q), H0(Q/(1 - tQ))) - t s; high: max((1 + tH) H0(Q), H0(Q/(1 + tQ))) + t s, with H0 the
- * fitted curve [m], s its standard error and t the one-sided 95 % quantile of Student for its degrees of freedom.
+ * fitted curve [m], s its standard error [m] and t the one-sided 95 % quantile of Student for its degrees of freedom.
+ * @param tolerance tH and tQ [-] of the grade.
  * A fit without a standard error adds nothing.
  */
 export function uncertainHead(curve: HeadCurve, tolerance: GradeTolerance, end: ToleranceEnd): UncertainHead {

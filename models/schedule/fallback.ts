@@ -1,4 +1,4 @@
-/** The one setting that serves every phase, for a controller that is on its own. */
+/** Finds the one setting that serves every phase, for a controller that has lost its connection. */
 import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
@@ -8,8 +8,11 @@ import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 
 /**
- * The smallest grid setting, from the highest of all phases up, at which the criteria of every phase hold; the highest of
- * all phases where none is. A volume is served by the setting that moves it steadily in the time to the next start.
+ * The one setting [% of full] for a controller that has lost its connection.
+ *
+ * The smallest grid setting, from the highest of all phases up, at which the criteria of every phase hold; the
+ * highest of all phases where none is. A volume is served by the setting that moves it steadily in the time to the
+ * next start.
  */
 export function fallbackSetting({ phases, station }: SchedulePlan): number {
   const starts = phases.map(({ phase }) => phase.from);

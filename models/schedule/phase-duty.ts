@@ -1,4 +1,4 @@
-/** The setting of a pump that serves one set of required flows. */
+/** Finds the setting of a pump that serves one set of required flows. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -11,15 +11,19 @@ import { type Criterion, criteriaFor } from '../selection/criteria.ts';
 import { holds, searchGrid } from '../selection/grid-search.ts';
 import type { Limits } from '../selection/options.ts';
 
-/** A pump on a loop, with what a selection of its settings goes by. */
+/** A pump on a loop, with what a selection of its settings is judged by. */
 export interface Station {
   readonly pump: PumpModel;
+  /** Equal pumps in parallel [-]. */
   readonly count: number;
   readonly limits: Limits;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }
 
+/** How a phase runs. */
 export interface PhaseDuty {
+  /** [% of full] */
   readonly setting: number;
   /** False: no setting serves, and this is the highest inside the pump's own limits. */
   readonly feasible: boolean;
@@ -29,9 +33,11 @@ export interface PhaseDuty {
 const OWN_LIMITS: ReadonlySet<Criterion['reason']> = new Set(['pump-below-minimum', 'pump-above-maximum']);
 
 /**
- * The smallest grid setting at which every criterion holds; where none does, the highest that keeps to the flow limits of the
- * pump itself, else the highest of all. `loop` differs from that of `sampled` in its requirements alone.
- * Throws `SolveFailure` where network or search reach a limit.
+ * The smallest grid setting at which every criterion holds; where none does, the highest that keeps to the flow
+ * limits of the pump itself, else the highest of all.
+ *
+ * @param sampled the loop, from which `loop` differs in its requirements alone.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function phaseDuty(sampled: SampledLoop, loop: CompiledLoop, station: Station): PhaseDuty {
   const { pump, count } = station;
@@ -46,7 +52,7 @@ export function phaseDuty(sampled: SampledLoop, loop: CompiledLoop, station: Sta
   return { setting: duty.setting, feasible: false, duty };
 }
 
-/** The exact duty of a pump at any setting, on the grid or off it. */
+/** The exact duty of a pump at any setting [% of full], on the grid or off it. */
 export function dutyAt(sampled: SampledLoop, { pump, count }: Station, setting: number): ExactDuty {
   const at = pumpAtSetting(pump, { setting, count });
   return exactDuty(sampled, at, estimateDuty(sampled, at, sampled.required?.flow));

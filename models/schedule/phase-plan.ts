@@ -1,4 +1,4 @@
-/** What each phase of a schedule asks of the pump, worked out once for all its runs. */
+/** Works out what each phase of a schedule asks of the pump, once for all its runs. */
 
 import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';

@@ -1,4 +1,4 @@
-/** What to dial from one instant to another, step by step. */
+/** Lists what to set from one instant to another, step by step. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
 import type { Settings } from '../pump/pump.ts';
@@ -10,8 +10,9 @@ import { lastSetting, type Memory, volumesOf } from './run-blocks.ts';
 import { type Prices, volumeRun } from './volume-run.ts';
 
 export interface Step extends Interval {
+  /** Place in the schedule [-]. */
   readonly phase: number;
-  /** [%]; 0 is stopped. */
+  /** [% of full]; 0 is stopped. */
   readonly setting: number;
   readonly feasible: boolean;
 }
@@ -19,7 +20,7 @@ export interface Step extends Interval {
 /** Long enough to hold the start of the run before the one that is asked about. */
 const RUN_BEFORE = 1;
 
-/** The steps that touch an interval, whole, in order. Ramps go by the minute, on the grid of the pump's settings. */
+/** The steps that touch an interval, whole, in order. Ramps change every minute, on the grid of the pump's settings. */
 export function stepsWithin(
   plan: SchedulePlan,
   calendar: PhaseCalendar,

@@ -1,4 +1,4 @@
-/** One run of a phase that moves a volume, as settings by time. */
+/** Plans one run of a phase that moves a volume, as settings by time. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { instantOf, MS_PER_DAY, MS_PER_HOUR, offsetAt, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';
@@ -18,8 +18,9 @@ export interface Prices {
 export interface VolumeRun {
   readonly blocks: readonly Block[];
   readonly feasible: boolean;
-  /** Cost above what no plan can be cheaper than, and that bound; null where the volume is out of reach. */
+  /** Cost above what no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly gap: number | null;
+  /** What no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly bound: number | null;
 }
 

@@ -1,4 +1,4 @@
-/** The criteria that a setting must meet, each named by the reason it gives when it fails. */
+/** Judges a setting by criteria, each named by the reason it gives when it fails. */
 
 import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
@@ -8,7 +8,7 @@ import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Limits } from './options.ts';
 
-/** In the order in which they are told. */
+/** In the order in which answers give them. */
 export const CRITERION_REASONS = [
   'efficiency-impossible',
   'not-enough-head',
@@ -22,30 +22,37 @@ export const CRITERION_REASONS = [
 
 export type CriterionReason = (typeof CRITERION_REASONS)[number];
 
-/** A criterion as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
+/** A criterion as found at one duty. */
 export interface Judgement {
   readonly reason: CriterionReason;
   /** The outlet that decides, where one does. */
   readonly outlet: string | null;
+  /** Of the duty [% of full]. */
   readonly setting: number;
+  /** Judged: a flow [m3/s], a velocity [m/s], a head [m] or an efficiency [-]. */
   readonly value: number;
+  /** In the unit of the value [as value]. */
   readonly limit: number;
+  /** Relative distance to the limit [-]: the criterion holds where it is not negative. */
   readonly clearance: number;
 }
 
+/** A criterion that a duty is judged by. */
 export interface Criterion {
   readonly reason: CriterionReason;
-  /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
+  /** What it follows: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
   readonly by: 'flow' | 'flow-at-full-speed' | null;
   /** Where that rises with the setting: held from some setting on, up to some setting, or neither. */
   readonly along: 'from' | 'up-to' | null;
   judge(duty: DutyFigures): Judgement;
 }
 
+/** What a duty is judged by. */
 export interface CriteriaContext {
   readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }
 

@@ -1,4 +1,4 @@
-/** The smallest grid setting at which every criterion holds, for one candidate. */
+/** Finds the smallest grid setting at which every criterion holds, for one candidate. */
 import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
@@ -12,6 +12,7 @@ import { tighterJudgements } from './tighter-judgements.ts';
 /** Two criteria that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];
 
+/** What a search of the grid found; `settings` [-] were looked at. */
 export type GridOutcome =
   | { readonly feasible: true; readonly duty: ExactDuty }
   | {
@@ -36,7 +37,7 @@ interface Search {
   readonly size: number;
   readonly criteria: readonly Criterion[];
   readonly drooping: boolean;
-  /** What rises with the setting: where a criterion goes by it, `along` tells where the criterion holds. */
+  /** What rises with the setting: where a criterion follows it, `along` says where the criterion holds. */
   rises(): Rises;
   judged(index: number): Judged;
   exact(index: number): Judged<ExactDuty>;
@@ -50,12 +51,13 @@ export interface SearchedEnd {
 }
 
 /**
- * Searches the grid of a candidate's settings.
+ * Searches the grid of a candidate's settings for the smallest at which every criterion holds.
  *
- * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on, or
- * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
- * `worstCase` each criterion, of the same list, must hold there too; the duty told is the one as entered.
- * Throws `SolveFailure` where network or search reach a limit.
+ * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on,
+ * or up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With
+ * a `worstCase` each criterion, of the same list, must hold there too; the duty given is the one as entered.
+ * @param search count [-] of equal pumps in parallel.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function searchGrid({
   pump,
@@ -101,6 +103,7 @@ function inBothCases(plain: Search, worst: Search): Search {
   };
 }
 
+/** Whether a criterion holds as judged. */
 export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
 /** Where a criterion holds, as far as is known before all settings are judged. */
@@ -188,7 +191,7 @@ function rejection(search: Search): GridOutcome {
   const failing = search.criteria.flatMap(({ reason }) => {
     const index = nearestTo(search, reason);
     if (holds(judgementOf(search.judged(index), reason))) return [];
-    // On the exact duty, so that the figures told are those of a duty point asked for.
+    // On the exact duty, so that the figures given are those of a duty point asked for.
     return [judgementOf(search.exact(index), reason)];
   });
   return {

@@ -1,4 +1,4 @@
-/** Which pump serves a loop at the least cost, and at which setting. */
+/** Selects the pump that serves a loop at the least cost, and its setting. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { SampledLoop } from '../duty/sampled-loop.ts';
@@ -12,23 +12,30 @@ import type { Limits, Running } from './options.ts';
 /** The loop and its pumps at the end of their uncertainty that is against the user. */
 export type WorstCase = Omit<SearchedEnd, 'criteria'>;
 
+/** One or several equal pumps. */
 export interface Candidate {
   readonly pump: PumpModel;
+  /** In parallel [-]. */
   readonly count: number;
 }
 
+/** A feasible candidate at its smallest feasible setting. */
 export interface Ranked {
-  /** Place in the request. */
+  /** Place in the request [-]. */
   readonly candidate: number;
   readonly duty: ExactDuty;
+  /** [kWh/year] */
   readonly annualEnergy: number;
+  /** [money/year]; null without a price. */
   readonly annualCost: number | null;
   readonly heat: DutyHeat;
-  /** Present value; null where it is not asked for, or a price of pump or energy is not known. */
+  /** Present value [money]; null where it is not asked for, or a price of pump or energy is not known. */
   readonly lifeCycleCost: number | null;
 }
 
+/** A candidate without a feasible setting. */
 export interface Rejected {
+  /** Place in the request [-]. */
   readonly candidate: number;
   readonly outcome: Extract<GridOutcome, { feasible: false }>;
 }
@@ -41,12 +48,13 @@ export interface Selection {
 }
 
 /**
- * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `worstCase` a setting
- * qualifies when it does there too; ranking and figures are those as entered.
+ * Judges every candidate at its smallest feasible setting and ranks those that have one.
  *
- * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
- * heater where that is asked for.
- * Throws `SolveFailure` where network or search reach a limit.
+ * With a `worstCase` a setting is feasible when every criterion holds there too; ranking and figures are those as
+ * entered.
+ * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the
+ * request; cost and energy with those of chiller or heater where that is asked for.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function select({
   sampled,

@@ -1,4 +1,4 @@
-/** The figures of a loop that runs alike all day at the setting of its pump. */
+/** Finds the figures of a loop that runs alike all day at the setting of its pump. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
@@ -20,18 +20,19 @@ import {
 } from './loop-figures.ts';
 
 export interface ConstantTerms {
-  /** Money per kWh; null: not known. */
+  /** [money/kWh]; null: not known. */
   readonly price: number | null;
   /** Of the site [m]. */
   readonly elevation: number;
 }
 
 /**
- * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest setting
- * that serves, and of the best of the candidates, one of each, by the rules of a selection.
+ * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest
+ * feasible setting, and of the best of the candidates, one of each, by the rules of a selection.
  *
- * Where the setting of now leaves an outlet short, other pumps are held against the setting that would serve; where there
- * is none, nothing is like for like and no saving is told. Throws `SolveFailure` where network or search reach a limit.
+ * Where the present setting leaves an outlet below its required flow, other pumps are compared with the feasible
+ * setting; where there is none, nothing is like for like and no saving is given.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function constantLoop(
   loop: CompiledLoop,

@@ -1,4 +1,4 @@
-/** The figures of a loop that runs by a schedule. */
+/** Finds the figures of a loop that runs by a schedule. */
 
 import type { Interval } from '../calendar/civil-year.ts';
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
@@ -32,13 +32,19 @@ export interface ScheduledTerms {
   readonly zone: ZoneOffsets;
   /** A year of the calendar. */
   readonly interval: Interval;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }
 
 /** Walking a year takes as long as judging many pumps: of the pumps that serve the loop all day, only the best are walked. */
 const WALKED_MOST = 3;
 
-/** A schedule already asks for no more than serves, so that a lower setting is nothing to find. Throws `SolveFailure`. */
+/**
+ * What a loop uses in a year of its schedule, and what another pump would save.
+ *
+ * A schedule already asks for no more than is required, so that there is no lower setting to find.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
+ */
 export function scheduledLoop(
   loop: CompiledLoop,
   { schedule, installed }: { readonly schedule: Schedule; readonly installed: InstalledStation },

@@ -5,7 +5,7 @@ import { makeLogger } from '../../api/log.ts';
 import { defaultSite } from '../../api/records/site/kind.ts';
 import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { inlineWork } from '../../api/threads/same-thread.ts';
+import { sameThread } from '../../api/threads/same-thread.ts';
 
 const START = Date.UTC(2026, 0, 15, 12);
 
@@ -42,7 +42,7 @@ export async function appUnderTest(
   const now = clock().getTime();
   await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now });
   const { logger, logLines } = memoryLog();
-  const deps = { store, clock, newId, logger, heavyWork: inlineWork, version: '0.0.0-test' };
+  const deps = { store, clock, newId, logger, workers: sameThread, version: '0.0.0-test' };
   const api = buildApi({ ...deps, ...options.change }, options.mount);
   return { api, logLines, call: async (path, init) => api.app.request(`http://localhost${path}`, init) };
 }

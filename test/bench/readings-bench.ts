@@ -10,6 +10,7 @@ import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import type { Store } from '../../api/store/store.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
+import { WORKER_FILE } from '../../api/worker-file.ts';
 import { type BenchRow, benchRow } from './bench-row.ts';
 import { median } from './median.ts';
 
@@ -152,7 +153,7 @@ export async function readingsBench(): Promise<readonly BenchRow[]> {
   const opened = await openSqliteStore(join(directory, 'readings.sqlite'));
   if (!opened.ok) throw new Error(`no database: ${opened.failure.code}`);
   const store = opened.value;
-  const heavyWork = workerPool();
+  const workers = workerPool(WORKER_FILE);
   try {
     await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
     const { app } = buildApi({
@@ -160,7 +161,7 @@ export async function readingsBench(): Promise<readonly BenchRow[]> {
       clock: () => new Date(START + 2 * 365 * DAY),
       newId: () => v7(),
       logger: makeLogger({ level: 'fatal' }),
-      heavyWork,
+      workers,
       version: 'bench',
     });
     const call: Call = async (path, init) => app.request(`http://localhost${path}`, init);
@@ -178,7 +179,7 @@ export async function readingsBench(): Promise<readonly BenchRow[]> {
       { ...byDay, detail: `${byDay.detail}; ${filled}` },
     ];
   } finally {
-    await heavyWork.close();
+    await workers.close();
     await store.close();
     rmSync(directory, { recursive: true });
   }

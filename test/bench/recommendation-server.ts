@@ -16,7 +16,7 @@ import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
 import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { inlineWork } from '../../api/threads/same-thread.ts';
+import { sameThread } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
 
 const EXAMPLES = new URL('../../openapi/examples/', import.meta.url);
@@ -63,7 +63,7 @@ const deps = {
   clock: () => new Date(),
   newId: () => v7(),
   logger,
-  heavyWork: inlineWork,
+  workers: sameThread,
   version: 'bench',
 };
 

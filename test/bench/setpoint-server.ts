@@ -13,7 +13,7 @@ import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
 import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
-import { inlineWork } from '../../api/threads/same-thread.ts';
+import { sameThread } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
 
 const JSON_TYPE = 'application/json';
@@ -58,7 +58,7 @@ const deps = {
   clock: () => new Date(),
   newId: () => v7(),
   logger,
-  heavyWork: inlineWork,
+  workers: sameThread,
   version: 'bench',
 };
 

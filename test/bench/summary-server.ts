@@ -8,6 +8,7 @@ import { startServer } from '../../api/server.ts';
 import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
+import { WORKER_FILE } from '../../api/worker-file.ts';
 import { thousandPumps } from './thousand-pumps.ts';
 
 /** Loops and pumps of each site. */
@@ -27,7 +28,7 @@ const EXAMPLES = [
 const exampleOf = (file: string) =>
   JSON.parse(readFileSync(new URL(`../../openapi/examples/${file}.json`, import.meta.url), 'utf8'));
 
-const heavyWork = workerPool();
+const workers = workerPool(WORKER_FILE);
 const pumps = thousandPumps();
 
 async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
@@ -36,7 +37,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
   const store = opened.value;
   await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
   const app = buildApp({
-    ...{ store, heavyWork, version: 'bench' },
+    ...{ store, workers, version: 'bench' },
     clock: () => new Date(),
     newId: () => v7(),
     logger: makeLogger({ level: 'fatal' }),

@@ -1,4 +1,4 @@
-/** A comparison as lines for a terminal: its options side by side, element by element. */
+/** Shows a comparison as lines for a terminal, its options column by column. */
 import { z } from '@hono/zod-openapi';
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 
@@ -32,14 +32,14 @@ export function comparisonLines({
       .map((cell, place) => cell.padStart((options[place]?.name.length ?? 0) + GAP))
       .join('')}`;
   const money = (value: number) => value.toFixed(0);
-  const told = COST_ELEMENTS.filter((element) => options.some(({ elements }) => elements[element] !== 0));
+  const shown = COST_ELEMENTS.filter((element) => options.some(({ elements }) => elements[element] !== 0));
   return [
     `${name}: present value over ${years} years in ${currency}`,
     row(
       '',
       options.map((option) => option.name),
     ),
-    ...told.map((element) =>
+    ...shown.map((element) =>
       row(
         element,
         options.map(({ elements }) => money(elements[element] ?? 0)),

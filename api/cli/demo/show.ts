@@ -1,6 +1,6 @@
-/** A recommendation as lines for a terminal. */
+/** Shows a recommendation as lines for a terminal. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 
 const outletSchema = z.object({
   name: z.string(),

@@ -1,4 +1,4 @@
-/** The demo's world: the pumps and loops of Skerry Point Marine Station, posted once. */
+/** Posts the demo's world: the pumps and loops of Skerry Point Marine Station. */
 import { z } from '@hono/zod-openapi';
 import { example } from '../../http/examples.ts';
 import type { Service } from './call.ts';

@@ -1,4 +1,4 @@
-/** A whole chart: its title, plots one above another over a common axis, what they mean, notes. */
+/** Puts a whole chart together: its title, plots one above another over a common axis, its legend, its notes. */
 import { type Markup, markup } from '../markup/markup.ts';
 import { shortened } from '../markup/name-text.ts';
 import { acrossAxisDrawn, upAxisDrawn } from './axes-drawn.ts';
@@ -17,7 +17,7 @@ export interface Panel {
   readonly height: number;
   /** What is cut off at the edges. */
   readonly inside?: (plot: Plot) => readonly (Markup | null)[];
-  /** What may stand over them: marks and the names of lines. */
+  /** What may cover them: marks and the names of lines. */
   readonly over?: (plot: Plot) => readonly (Markup | null)[];
 }
 
@@ -92,9 +92,9 @@ export function drawSheet(sheet: Sheet): Markup {
   const notesTop = legendTop + laid.height + MARGIN.bottom;
   const lines = notes.flatMap((note) => wrapped(note, { width: WIDTH - 2 * MARGIN.top, size: TYPE.small }));
   const height = notesTop + NOTE_ROW * lines.length + MARGIN.bottom;
-  const told = lines.map((text, row) =>
+  const texts = lines.map((text, row) =>
     words(text, [MARGIN.top, notesTop + NOTE_ROW * (row + 0.5)], { size: TYPE.small, ink: 'slate' }),
   );
   const labels = markup`role="img" aria-labelledby="${id}-title ${id}-description"`;
-  return markup`<svg xmlns="http://www.w3.org/2000/svg" ${labels} lang="en" width="${WIDTH}" height="${height}" viewBox="0 0 ${WIDTH} ${height}" font-family="${FACES}"><title id="${id}-title">${title}</title><desc id="${id}-description">${description}</desc>${patterns ?? null}<rect width="${WIDTH}" height="${height}" fill="${INKS.paper}"/>${headDrawn(sheet)}${panels.map(panelDrawn)}${legendDrawn(laid, legendTop)}${told}</svg>`;
+  return markup`<svg xmlns="http://www.w3.org/2000/svg" ${labels} lang="en" width="${WIDTH}" height="${height}" viewBox="0 0 ${WIDTH} ${height}" font-family="${FACES}"><title id="${id}-title">${title}</title><desc id="${id}-description">${description}</desc>${patterns ?? null}<rect width="${WIDTH}" height="${height}" fill="${INKS.paper}"/>${headDrawn(sheet)}${panels.map(panelDrawn)}${legendDrawn(laid, legendTop)}${texts}</svg>`;
 }

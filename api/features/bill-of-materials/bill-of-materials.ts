@@ -1,13 +1,14 @@
-/** The bill of materials of a loop: from the question to the figures of the answer. */
+/** Computes the bill of materials of a loop, from the request to its answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { billCautions } from '../../../models/cautions/money.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { billOfMaterials } from '../../../models/money/bill-of-materials.ts';
 import { type MaterialPrice, priceBill } from '../../../models/money/bill-price.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import { findVersionedLoop } from '../../question/sources.ts';
+import { findStoredLoop } from '../../question/sources.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
@@ -25,7 +26,7 @@ export async function answerBill(
   request: Request,
   system: UnitSystem,
 ): Promise<Result<Answer, Problem>> {
-  const found = await findVersionedLoop(store, request.loop);
+  const found = await findStoredLoop(store, request.loop);
   if (!found.ok) return found;
   const { id, version, document: loop } = found.value;
   if (!('discharge' in loop)) {
@@ -49,9 +50,9 @@ export async function answerBill(
       priced.total === null || priced.unpriced.length > 0
         ? null
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },
-    summary: summaryOf(priced, { currency, unnamed: bill.unnamed.length }),
+    summary: sentenceOf(priced, { currency, unnamed: bill.unnamed.length }),
     cautions: [...billCautions()],
-    basis: { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] },
+    basis: basisOf({ loop: { id, version }, pumps: [] }),
   });
 }
 
@@ -59,7 +60,7 @@ export async function answerBill(
 const perMetre = (price: MaterialPrice, system: UnitSystem): MaterialPrice =>
   price.soldBy === undefined ? { ...price, price: price.price / decodeNumber(1, 'length', system) } : price;
 
-function summaryOf(
+function sentenceOf(
   { materials, total, unpriced }: Pick<Answer, 'materials' | 'total' | 'unpriced'>,
   { currency, unnamed }: { readonly currency: string; readonly unnamed: number },
 ): string {

@@ -1,8 +1,9 @@
-/** The question what a loop's pipework is made of, and what it costs. */
+/** Documents the request for a bill of materials. */
+
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
-import { numberField } from '../../fields/number-field.ts';
+import { enteredMoney } from '../../fields/money.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
 import { textField } from '../../fields/text-field.ts';
 import { loopOrId } from '../../records/inline/stored-or-inline.ts';
@@ -20,11 +21,9 @@ const price = perContext((context) =>
         example: 'pipe, sch80 1-1/2',
         maxLength: 200,
       }),
-      price: numberField(context, {
+      price: enteredMoney(context, {
         description:
           'Money of one piece; of a pipe, of one unit of length (m or ft), or of one length as it is sold.',
-        minimum: 0,
-        maximum: 1e9,
         example: 14.5,
       }),
       soldBy: entered(context, 'length', {

@@ -1,4 +1,4 @@
-/** What a loop's pipework is made of. */
+/** Answers what the pipework of a loop is made of, and what that costs. */
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';

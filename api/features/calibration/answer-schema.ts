@@ -1,16 +1,16 @@
-/** What readings say about friction, head and power. */
+/** Documents the factors of friction, head and power that readings determine. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { calibrationParameter, marginDoubt, misfitSchema, nextReadingSchema } from './parts-schema.ts';
+import { calibrationParameter, marginUncertainty, misfitSchema, nextReadingSchema } from './parts-schema.ts';
 
 const REASONS = [
   'no-power-readings',
@@ -65,7 +65,7 @@ const limitingSchema = (context: SchemaContext) =>
         example: 0.12,
       }),
     ),
-    doubt: described(context, nullable(marginDoubt(context)), {
+    doubt: described(context, nullable(marginUncertainty(context)), {
       description: 'What the readings leave open of it; null where they say nothing about flows.',
     }),
   });

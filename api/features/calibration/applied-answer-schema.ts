@@ -1,8 +1,8 @@
-/** The calibrations of a loop that were applied. */
+/** Documents the calibrations of a loop that were applied. */
 import { z } from '@hono/zod-openapi';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

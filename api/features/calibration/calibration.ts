@@ -1,4 +1,5 @@
-/** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+/** Calibrates a stored loop by its readings, and applies the factors where that is asked for. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
@@ -7,8 +8,9 @@ import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { calibrationCautions } from '../../../models/cautions/measured.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -19,15 +21,16 @@ import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
-import { calibrationSummary } from './sentence.ts';
+import { calibrationJob } from './job.ts';
+import { calibrationSentence } from './sentence.ts';
 
-interface Means {
+interface Deps {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
+  readonly workers: WorkerPool;
 }
 
 interface Asked {
@@ -53,7 +56,7 @@ interface Read {
 
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
-  { store, heavyWork }: Means,
+  { store, workers }: Deps,
   { siteId, loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
@@ -76,8 +79,8 @@ async function readAll(
   const { settings } = document;
   const setting = Math.min(settings.max, Math.max(settings.min, installed.setting));
   const { count, pump: fitted } = installation;
-  const done = await runHeavy(heavyWork, 'calibration', {
-    loop: loop.document,
+  const done = await runJob(workers, calibrationJob, {
+    ready: model.value,
     work: { pump: fitted, count, setting, measured: measured.value },
   });
   if (!done.ok) return done;
@@ -88,13 +91,13 @@ async function readAll(
 /** Every reading before it is taken, none of which is later than now. */
 const justAfter = (now: number): number => now + 1;
 
-export async function answerCalibration(means: Means, asked: Asked): Promise<Result<Calibrated, Problem>> {
-  const now = means.clock().getTime();
-  const read = await readAll(means, asked, asked.to ?? justAfter(now));
+export async function answerCalibration(deps: Deps, asked: Asked): Promise<Result<Calibrated, Problem>> {
+  const now = deps.clock().getTime();
+  const read = await readAll(deps, asked, asked.to ?? justAfter(now));
   if (!read.ok) return read;
   const { calibration, model, pump, from } = read.value;
   const to = asked.to ?? now;
-  const loop = asked.apply ? await applied(means, asked, { ...read.value, now, to }) : success(asked.loop);
+  const loop = asked.apply ? await applied(deps, asked, { ...read.value, now, to }) : success(asked.loop);
   if (!loop.ok) return loop;
   return success({
     loop: loop.value,
@@ -103,19 +106,15 @@ export async function answerCalibration(means: Means, asked: Asked): Promise<Res
       readings: { used: calibration.used, rows: calibration.rows, from: from === 0 ? null : from, to },
       applied: asked.apply,
       dataBasis: dataBasisOf(loop.value),
-      summary: calibrationSummary(calibration, asked.apply),
+      summary: calibrationSentence(calibration, asked.apply),
       cautions: [...calibrationCautions(calibration), ...loopCautions(model)],
-      basis: {
-        modelVersion: MODEL_VERSION,
-        loop: { id: loop.value.id, version: loop.value.version },
-        pumps: [{ id: pump.id, version: pump.version }],
-      },
+      basis: basisOf({ loop: loop.value, pumps: [pump] }),
     },
   });
 }
 
 async function applied(
-  { store }: Means,
+  { store }: Deps,
   { siteId, loop }: Asked,
   { calibration, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {

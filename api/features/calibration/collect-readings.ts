@@ -1,4 +1,4 @@
-/** All readings of a loop in a stretch of time, brought together into rows. */
+/** Collects all readings of a loop in a period into rows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type MeasuredRows, rowCollector, type Station } from '../../../models/calibration/measured-rows.ts';
 import { type Problem, problem } from '../../http/problem.ts';

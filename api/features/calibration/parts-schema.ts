@@ -1,6 +1,6 @@
-/** Parts that answers about calibrations are made of. */
+/** Documents the parts that answers about calibrations share. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -22,7 +22,7 @@ export const calibrationParameter = (context: SchemaContext) =>
     interval: interval(context, { low: 1.24, high: 1.41 }),
   });
 
-export const marginDoubt = (context: SchemaContext) =>
+export const marginUncertainty = (context: SchemaContext) =>
   z.strictObject({
     standardError: computedNumber(context, {
       description: 'Standard error of the margin; of the relative total flow where no outlet requires one.',
@@ -77,7 +77,7 @@ export const nextReadingSchema = (context: SchemaContext) =>
     predicted: described(context, shownSchema(context), {
       description: 'What it would show, as far as is known.',
     }),
-    margin: described(context, nullable(marginDoubt(context)), {
+    margin: described(context, nullable(marginUncertainty(context)), {
       description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
     }),
     parameters: described(context, z.array(calibrationParameter(context)), {

@@ -1,4 +1,4 @@
-/** What readings of a loop say about its friction and its pump: asked, put to use, undone. */
+/** Calibrates a loop, lists its calibrations, undoes the last one. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';

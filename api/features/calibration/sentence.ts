@@ -1,4 +1,4 @@
-/** What a calibration tells, in words. */
+/** Puts a calibration into sentences. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import { SEPARATE } from '../../../models/calibration/identifiability.ts';
@@ -93,14 +93,14 @@ function misfitWords({ misfits }: Calibration): string {
   return ` Not all fits together: ${words} is ${sayNumber(PERCENT * Math.abs(worst.off))} % ${side} what they give${others}.`;
 }
 
-export function calibrationSummary(calibration: Calibration, applied: boolean): string {
+export function calibrationSentence(calibration: Calibration, applied: boolean): string {
   const { parameters, nextReadings } = calibration;
   const [next] = nextReadings;
-  const told =
+  const factors =
     parameters.length === 0
       ? 'The readings tell none of friction, head and power.'
       : parameters.map(parameterWords).join(' ');
   const use = applied ? ' The loop is computed with it from now on.' : '';
   const best = next === undefined ? '' : ` Most would be gained by reading ${readingWords(next)}.`;
-  return `${told}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
+  return `${factors}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
 }

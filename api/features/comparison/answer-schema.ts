@@ -1,12 +1,12 @@
-/** A comparison in answers. */
+/** Documents a comparison in answers. */
 import { z } from '@hono/zod-openapi';
 import { SENSITIVE_INPUTS } from '../../../models/money/sensitivity.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { listSchema } from '../../fields/list-schema.ts';
-import { money } from '../../fields/money-answer.ts';
+import { money } from '../../fields/money.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** The figures of a comparison as its answer tells them. */
+/** Answers a comparison from its figures. */
 import { comparisonCautions } from '../../../models/cautions/money.ts';
 import { breakEvenPrice, breakEvenValueAtRisk, type Rival } from '../../../models/money/break-even.ts';
 import { type LifeCycle, lifeCycle } from '../../../models/money/life-cycle.ts';
@@ -11,8 +11,8 @@ import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources } from './contract.ts';
 import { comparisonNotes } from './notes.ts';
 import type { OptionFigures } from './option-figures.ts';
-import { comparisonSummary } from './sentence.ts';
-import { basisOf } from './sources.ts';
+import { comparisonSentence } from './sentence.ts';
+import { comparisonBasis } from './sources.ts';
 
 type OptionAnswer = ComparisonFigures['options'][number];
 type AssemblyAnswer = OptionAnswer['assemblies'][number];
@@ -27,15 +27,15 @@ export function comparisonFigures(
   const answers = options.map((_, place) => optionAnswer(context, options, cycles, place));
   const cheapest = cheapestOf(answers.map((answer, place) => ({ ...answer, place })));
   const other = cheapestOf(answers.map((answer, place) => ({ ...answer, place })).slice(1));
-  const told = other === null ? undefined : answers[other];
+  const compared = other === null ? undefined : answers[other];
   const rival = rivalOf(options, other);
   const currency = site.document.currency;
   return {
     currency,
     options: answers,
     cheapest,
-    breakEvenPrice: told?.breakEvenPrice ?? null,
-    breakEvenValueAtRisk: told?.breakEvenValueAtRisk ?? null,
+    breakEvenPrice: compared?.breakEvenPrice ?? null,
+    breakEvenValueAtRisk: compared?.breakEvenValueAtRisk ?? null,
     sensitivity: rival === null ? [] : [...sensitivity(rival, terms)],
     assumptions: {
       ...terms,
@@ -43,9 +43,9 @@ export function comparisonFigures(
       tariff: energyPrice.tariff?.document.name ?? null,
       notes: [...comparisonNotes(context, options)],
     },
-    summary: comparisonSummary(answers, { cheapest, years: terms.years, currency }),
+    summary: comparisonSentence(answers, { cheapest, years: terms.years, currency }),
     cautions: [...comparisonCautions({ countsRisk: options.some(({ asked }) => asked.risk !== undefined) })],
-    basis: basisOf(sources),
+    basis: comparisonBasis(sources),
   };
 }
 

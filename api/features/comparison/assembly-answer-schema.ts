@@ -1,8 +1,8 @@
-/** A pump, or several in parallel, of an option of a comparison, in answers. */
+/** Documents an assembly of an option in answers: a pump, or several in parallel. */
 import { z } from '@hono/zod-openapi';
-import { money } from '../../fields/money-answer.ts';
-import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { money } from '../../fields/money.ts';
+import { nullable } from '../../fields/nullable.ts';
+import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

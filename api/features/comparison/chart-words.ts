@@ -1,4 +1,4 @@
-/** What the chart of a comparison says in words. */
+/** Describes the chart of a comparison in words. */
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { isolatedName, plainName } from '../../drawing/markup/name-text.ts';
@@ -38,7 +38,7 @@ export function comparisonLegend({ options }: ChartedComparison, chart: string):
 }
 
 export function comparisonDescription({ options, currency, name }: ChartedComparison): string {
-  const told = options.flatMap((option) => {
+  const sentences = options.flatMap((option) => {
     const parts = COST_ELEMENTS.filter((element) => option.elements[element] !== 0).map(
       (element) => `${element} ${sayNumber(option.elements[element])}`,
     );
@@ -48,5 +48,5 @@ export function comparisonDescription({ options, currency, name }: ChartedCompar
       ...(even === '' ? [] : [`${even}.`]),
     ];
   });
-  return [`Life-cycle costs in ${plainName(name)}, as present values.`, ...told].join(' ');
+  return [`Life-cycle costs in ${plainName(name)}, as present values.`, ...sentences].join(' ');
 }

@@ -1,22 +1,22 @@
-/** A comparison asked for, made and ready to be stored. */
+/** Makes the comparison that a request asks for, ready to be stored. */
+
 import { type Result, success } from '../../../curves/result.ts';
+import { NAME_MAX } from '../../fields/text-field.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { comparisonFigures } from './answer.ts';
-import { type ComparisonMeans, comparisonContext } from './context.ts';
+import { type ComparisonDeps, comparisonContext } from './context.ts';
 import type { StoredComparison } from './contract.ts';
 import { type KnownAssemblies, type OptionFigures, optionFigures } from './option-figures.ts';
 import type { ComparisonQuestion } from './schema.ts';
 import { comparedSources } from './sources.ts';
 
-const NAME_MAX = 120;
-
 export async function makeComparison(
-  means: ComparisonMeans,
+  deps: ComparisonDeps,
   question: ComparisonQuestion,
   asked: { readonly siteId: string; readonly system: UnitSystem },
 ): Promise<Result<StoredComparison, Problem>> {
-  const context = await comparisonContext(means, question, asked);
+  const context = await comparisonContext(deps, question, asked);
   if (!context.ok) return context;
   const options: OptionFigures[] = [];
   const known: KnownAssemblies = new Map();

@@ -1,4 +1,4 @@
-/** What the options of a comparison are computed with. */
+/** Gathers what the options of a comparison are computed with. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MoneyTerms } from '../../../models/money/terms.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';
@@ -8,20 +8,15 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { findTariff } from '../../records/tariff/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecommendationMeans } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
-export interface ComparisonMeans {
-  readonly deps: Pick<AppDependencies, 'store' | 'clock' | 'newId' | 'heavyWork'>;
-  readonly loops: LoopCache;
-  readonly recommending: RecommendationMeans;
-}
+export type ComparisonDeps = Pick<AppDependencies, 'store' | 'clock' | 'newId'> & RecommendationDeps;
 
 /** A tariff by itself, whether stored or sent along; the id is null of one sent along. */
 export interface NamedTariff {
@@ -38,7 +33,7 @@ export interface EnergyPrice {
   readonly isStated: boolean;
 }
 
-export interface ComparisonContext extends ComparisonMeans {
+export interface ComparisonContext extends ComparisonDeps {
   readonly siteId: string;
   readonly site: SiteRecord;
   readonly system: UnitSystem;
@@ -52,11 +47,11 @@ export interface ComparisonContext extends ComparisonMeans {
 }
 
 export async function comparisonContext(
-  means: ComparisonMeans,
+  deps: ComparisonDeps,
   question: ComparisonQuestion,
   { siteId, system }: { readonly siteId: string; readonly system: UnitSystem },
 ): Promise<Result<ComparisonContext, Problem>> {
-  const { store, clock } = means.deps;
+  const { store, clock } = deps;
   const site = await findSite(store);
   const { currency } = site.document;
   if (question.currency !== undefined && question.currency !== currency) {
@@ -65,11 +60,11 @@ export async function comparisonContext(
   }
   const now = clock().getTime();
   const year = siteYear(site.document.timeZone, now);
-  const energyPrice = await energyPriceOf(means, question, { site, year });
+  const energyPrice = await energyPriceOf(deps, question, { site, year });
   if (!energyPrice.ok) return energyPrice;
   const { years, discountRate, inflation, energyInflation = inflation, minutesPerFailure } = question;
   return success({
-    ...means,
+    ...deps,
     ...{ siteId, site, system, minutesPerFailure, year, now },
     terms: { years, discountRate, inflation, energyInflation },
     labourRate: question.labourRate ?? site.document.labourRate ?? 0,
@@ -78,7 +73,7 @@ export async function comparisonContext(
 }
 
 async function energyPriceOf(
-  { deps: { store } }: ComparisonMeans,
+  { store }: ComparisonDeps,
   { price, tariff }: ComparisonQuestion,
   { site, year }: { readonly site: SiteRecord; readonly year: number },
 ): Promise<Result<EnergyPrice, Problem>> {

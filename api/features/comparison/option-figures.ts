@@ -1,14 +1,16 @@
-/** An option of a comparison: its assemblies, and its costs in today's money. */
+/** Computes an option of a comparison: its assemblies, and its costs in today's money. */
 import { setImmediate } from 'node:timers/promises';
 import { type Result, success } from '../../../curves/result.ts';
+import { type Attention, attentionOf } from '../../../models/maintenance/attention.ts';
+import { taskWork } from '../../../models/maintenance/task.ts';
 import type { DeviceAttention } from '../../../models/money/device-attention.ts';
 import { type FailureMode, lossesPerYear, type RiskTerms } from '../../../models/money/expected-loss.ts';
 import type { CostElement, ExtraCost, OptionCosts } from '../../../models/money/option-costs.ts';
 import type { Problem } from '../../http/problem.ts';
+import type { TaskChoice } from '../../records/task/contract.ts';
 import { type AssemblyFigures, assemblyFigures } from './assembly/assembly-figures.ts';
 import type { AskedAssembly } from './assembly/assembly-loop.ts';
 import type { ComparisonContext } from './context.ts';
-import { optionChecks } from './option-checks.ts';
 import type { ComparisonQuestion, EXTRA_KINDS } from './schema.ts';
 
 export type AskedOption = ComparisonQuestion['options'][number];
@@ -19,7 +21,7 @@ export interface OptionFigures {
   readonly costs: OptionCosts;
   /** Losses a year at the ends of the failure rates' intervals. */
   readonly lossRange: { readonly low: number; readonly high: number };
-  /** kWh a year by the doubt in the curves. */
+  /** kWh a year by the uncertainty of the curves. */
   readonly energyRange: { readonly low: number; readonly high: number };
 }
 
@@ -129,3 +131,37 @@ function lossesOf(
 
 const energyAt = (assemblies: readonly AssemblyFigures[], end: 'low' | 'high'): number =>
   sum(assemblies.map(({ running }) => running.energyRange?.[end] ?? running.annualEnergy));
+
+/** A check of the wet end that a pump's own service covers counts once, as that service. */
+interface Checked {
+  readonly of: Pick<TaskChoice, 'loop' | 'pump'>;
+  readonly isServiced: boolean;
+}
+
+function checkedBy(assemblies: readonly AssemblyFigures[]): readonly Checked[] {
+  const all = new Map<string, Checked>();
+  for (const { found, candidate } of assemblies) {
+    const isServiced = candidate?.entered.service !== undefined;
+    for (const { id } of found?.parts ?? []) {
+      if (id !== null) all.set(`loop ${id}`, { of: { loop: id }, isServiced });
+    }
+    const pump = candidate?.id ?? null;
+    if (pump !== null) all.set(`pump ${pump}`, { of: { pump }, isServiced });
+  }
+  return [...all.values()];
+}
+
+/** The routine checks of the loops and pumps of an option, each once: hours, and money for parts, a year. */
+async function optionChecks(
+  { store, siteId, labourRate }: ComparisonContext,
+  assemblies: readonly AssemblyFigures[],
+): Promise<Pick<Attention, 'hours' | 'parts'>> {
+  const works = [];
+  for (const { of, isServiced } of checkedBy(assemblies)) {
+    const tasks = await store.allMaintenanceTasks({ siteId, ...of });
+    for (const { document } of tasks.outcome === 'all' ? tasks.records : []) {
+      if (document.kind !== 'wet-end-service' || !isServiced) works.push(taskWork(document));
+    }
+  }
+  return attentionOf(works, labourRate);
+}

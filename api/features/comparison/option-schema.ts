@@ -1,9 +1,9 @@
-/** An option of a comparison in answers: its costs by element and year, and what they rest on. */
+/** Documents an option of a comparison in answers: its costs by element and year, and what they follow from. */
 import { z } from '@hono/zod-openapi';
 import type { ByElement, COST_ELEMENTS, CostElement } from '../../../models/money/option-costs.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { money } from '../../fields/money-answer.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { money } from '../../fields/money.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,4 +1,4 @@
-/** The picture and the printable report of a comparison. */
+/** Answers with the picture and the printable report of a comparison. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';

@@ -1,4 +1,4 @@
-/** Comparisons of life-cycle costs: made and stored, listed, read, deleted. */
+/** Makes, stores, lists, reads and deletes comparisons of life-cycle costs. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { Api } from '../../http/api.ts';
@@ -11,11 +11,9 @@ import { noContent } from '../../http/no-content.ts';
 import { problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { answerCache } from '../../question/answer-cache.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { writeProblem } from '../../records/write-problems.ts';
 import type { Store } from '../../store/store.ts';
-import type { Recommended } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 import { makeComparison } from './comparison.ts';
 import type { ComparisonRecord } from './contract.ts';
@@ -53,10 +51,9 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   });
 };
 
-function makingRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, newId, heavyWork } = api.deps;
-  const recommending = { loops, heavyWork, answers: answerCache<Recommended>() };
-  const means = { deps: { store, clock, newId, heavyWork }, loops, recommending };
+function makingRoute(api: Api, recommending: RecommendationDeps): void {
+  const { store, clock, newId } = api.deps;
+  const deps = { ...recommending, store, clock, newId };
   defineRoute(
     api,
     {
@@ -72,7 +69,7 @@ function makingRoute(api: Api, loops: LoopCache): void {
       problems: ['no-requirement', 'unsolved', 'unavailable'],
     },
     async ({ body, siteId, system }) => {
-      const made = await makeComparison(means, body, { siteId, system });
+      const made = await makeComparison(deps, body, { siteId, system });
       if (!made.ok) return made;
       const kept = { siteId, id: newId(), document: made.value, now: clock().getTime() };
       const { record } = await store.insertComparison(kept);
@@ -149,8 +146,8 @@ function routesOfOne(api: Api): void {
   );
 }
 
-export function comparisonRoutes(api: Api, loops: LoopCache): void {
-  makingRoute(api, loops);
+export function comparisonRoutes(api: Api, recommending: RecommendationDeps): void {
+  makingRoute(api, recommending);
   listRoute(api);
   routesOfOne(api);
 }

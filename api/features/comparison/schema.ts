@@ -1,7 +1,9 @@
-/** The question which of several options costs least over the years. */
+/** Documents the request for a comparison of options over years. */
+
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { MINUTES_PER_FAILURE } from '../../fields/life-cycle-terms.ts';
+import { signedMoney } from '../../fields/money.ts';
 import {
   DISCOUNT_RATE,
   ENERGY_INFLATION,
@@ -39,10 +41,8 @@ const extra = perContext((context) =>
         description: 'The cost element it counts as; pipework counts as purchase.',
         examples: ['installation'],
       }),
-      cost: numberField(context, {
+      cost: signedMoney(context, {
         description: 'Money of today, each time; negative where it brings money.',
-        minimum: -1e9,
-        maximum: 1e9,
         example: 180,
       }),
       year: wholeNumber(context, {

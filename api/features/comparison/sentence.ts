@@ -1,11 +1,11 @@
-/** A comparison in a few sentences. */
+/** Puts a comparison into a few sentences. */
 import { COST_ELEMENTS, type CostElement } from '../../../models/money/option-costs.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { ComparisonFigures } from './answer-schema.ts';
 
 type Option = ComparisonFigures['options'][number];
 
-interface Telling {
+interface Terms {
   readonly cheapest: number | null;
   readonly years: number;
   readonly currency: string;
@@ -13,13 +13,13 @@ interface Telling {
 
 const years = (count: number): string => `${sayNumber(count)} ${count === 1 ? 'year' : 'years'}`;
 
-export function comparisonSummary(options: readonly Option[], told: Telling): string {
+export function comparisonSentence(options: readonly Option[], terms: Terms): string {
   const short = options.filter(({ feasible }) => !feasible).map(({ name }) => name);
   const lacking = short.length === 0 ? '' : ` Not every outlet is served by ${short.join(', ')}.`;
-  return `${answerOf(options, told)}${lacking}`;
+  return `${answerOf(options, terms)}${lacking}`;
 }
 
-function answerOf(options: readonly Option[], { cheapest, years: span, currency }: Telling): string {
+function answerOf(options: readonly Option[], { cheapest, years: span, currency }: Terms): string {
   const best = cheapest === null ? undefined : options[cheapest];
   if (best === undefined || cheapest === null) return 'No option serves.';
   const worth = (value: number) => `${sayNumber(value, 6)} ${currency}`;

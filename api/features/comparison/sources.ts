@@ -1,4 +1,4 @@
-/** The stored versions that a comparison rests on, and whether they still stand. */
+/** Names the stored versions that a comparison follows from, and says whether they still hold. */
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
@@ -36,7 +36,7 @@ async function checksText(
 }
 
 export async function comparedSources(
-  { site, siteId, energyPrice, deps: { store } }: ComparisonContext,
+  { site, siteId, energyPrice, store }: ComparisonContext,
   options: readonly OptionFigures[],
 ): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);
@@ -59,7 +59,7 @@ export async function comparedSources(
   };
 }
 
-export const basisOf = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
+export const comparisonBasis = ({ loops, pumps, tariffs, schedules }: ComparisonSources) => ({
   modelVersion: MODEL_VERSION,
   loops: [...loops],
   pumps: [...pumps],

@@ -1,4 +1,4 @@
-/** Comparisons as tables: an option a row, and stored comparisons. */
+/** Makes a comparison a table, an option a row, and stored comparisons another. */
 import type { z } from '@hono/zod-openapi';
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 import type { Table } from '../../http/csv.ts';

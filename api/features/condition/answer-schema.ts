@@ -1,9 +1,10 @@
-/** What readings say of a loop. */
+/** Documents the condition of a loop. */
 import { z } from '@hono/zod-openapi';
+import { METERS, UNIT_MIX_UPS } from '../../../models/condition/meter-error.ts';
 import { VERDICTS } from '../../../models/condition/verdict.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -30,30 +31,15 @@ const slipSchema = perContext((context) =>
     context,
     'MeterSlip',
     z.strictObject({
-      meter: described(context, z.enum(['flow', 'power', 'head']), {
+      meter: described(context, z.enum(METERS), {
         description: 'The meter in doubt.',
         examples: ['flow'],
       }),
-      likely: described(
-        context,
-        nullable(
-          z.enum([
-            'gallons-and-litres',
-            'hours-and-minutes',
-            'watts-and-kilowatts',
-            'apparent-power',
-            'feet-and-metres',
-            'kilopascals-and-metres',
-            'psi-and-kilopascals',
-            'psi-and-metres',
-          ]),
-        ),
-        {
-          description:
-            'What was probably mistaken for what: a factor of 3.785 (US gallons) or 4.546, of 60, of 1000, volt-amperes for watts, feet, psi or kilopascals for metres, psi for kilopascals; null where the figure merely does not fit.',
-          examples: ['gallons-and-litres'],
-        },
-      ),
+      likely: described(context, nullable(z.enum(UNIT_MIX_UPS)), {
+        description:
+          'What was probably mistaken for what: a factor of 3.785 (US gallons) or 4.546, of 60, of 1000, volt-amperes for watts, feet, psi or kilopascals for metres, psi for kilopascals; null where the figure merely does not fit.',
+        examples: ['gallons-and-litres'],
+      }),
       factor: nullable(
         computedNumber(context, {
           description: 'Measured is about so many times what it should be; null where no factor is known.',

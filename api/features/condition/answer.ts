@@ -1,4 +1,4 @@
-/** The condition of a loop as its answer carries it. */
+/** Answers the condition of a loop from its figures. */
 import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
@@ -18,7 +18,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { conditionSchema } from './answer-schema.ts';
-import { conditionSummary, dateOf } from './sentence.ts';
+import { conditionSentence, dateOf } from './sentence.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 
@@ -116,7 +116,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
     formerOutlets: formerOutlets(model, readings),
     isSampled: total > readings.length,
-    tellsDate: shortfall !== null,
+    hasDate: shortfall !== null,
     asksForService: verdict !== 'as-expected' && verdict !== 'not-enough-readings',
   });
   return [...ofCondition, ...loopCautions(model)];
@@ -151,7 +151,7 @@ export function conditionAnswer(facts: Facts): Answer {
   const { name } = loop.document;
   return {
     verdict,
-    summary: conditionSummary(figures, { name, currency: site.document.currency }),
+    summary: conditionSentence(figures, { name, currency: site.document.currency }),
     evidence: assessed.map(evidenceOf),
     meterSlip: slip === null ? null : { ...slip },
     places: [...places],

@@ -1,16 +1,16 @@
-/** The condition of a loop, as its answer tells it, made ready for its chart. */
+/** Takes the figures of the chart from the answer about a loop's condition. */
 import { PERCENT } from '../../../curves/percent.ts';
 import { isolatedName } from '../../drawing/markup/name-text.ts';
 import type { ConditionFigures, Residual, ResidualSeries } from './figures.ts';
 
-interface ToldPoint {
+interface ReportedPoint {
   readonly time: string;
   /** A share. */
   readonly residual: number;
 }
 
 /** What the chart takes of the answer: `evidence` and `series` are of the same things in the same order. */
-interface ToldCondition {
+interface ReportedCondition {
   readonly verdict: string;
   readonly summary: string;
   readonly evidence: readonly {
@@ -20,8 +20,8 @@ interface ToldCondition {
   readonly series: readonly {
     readonly measure: string;
     readonly outlet: string | null;
-    readonly points: readonly ToldPoint[];
-    readonly line: { readonly from: ToldPoint; readonly to: ToldPoint } | null;
+    readonly points: readonly ReportedPoint[];
+    readonly line: { readonly from: ReportedPoint; readonly to: ReportedPoint } | null;
   }[];
 }
 
@@ -37,13 +37,13 @@ const NAMES: Readonly<Record<string, string>> = {
   outletFlow: 'flow of',
 };
 
-const residualOf = ({ time, residual }: ToldPoint): Residual => ({
+const residualOf = ({ time, residual }: ReportedPoint): Residual => ({
   time: Date.parse(time),
   percent: PERCENT * residual,
 });
 
-function seriesOf(told: ToldCondition, place: number): ResidualSeries | null {
-  const [one, evidence] = [told.series[place], told.evidence[place]];
+function seriesOf(reported: ReportedCondition, place: number): ResidualSeries | null {
+  const [one, evidence] = [reported.series[place], reported.evidence[place]];
   if (one === undefined || evidence === undefined) return null;
   const { measure, outlet, points, line } = one;
   const { trendPerYear, interval } = evidence;
@@ -65,13 +65,13 @@ function seriesOf(told: ToldCondition, place: number): ResidualSeries | null {
   };
 }
 
-export function chartedCondition(told: ToldCondition, loopName: string): ConditionFigures {
-  const series = told.series.slice(0, SHOWN_MOST).flatMap((_, place) => seriesOf(told, place) ?? []);
+export function chartedCondition(reported: ReportedCondition, loopName: string): ConditionFigures {
+  const series = reported.series.slice(0, SHOWN_MOST).flatMap((_, place) => seriesOf(reported, place) ?? []);
   const times = series.flatMap(({ points }) => points.map(({ time }) => time));
   return {
     loopName,
-    verdict: told.verdict.replaceAll('-', ' '),
-    summary: told.summary,
+    verdict: reported.verdict.replaceAll('-', ' '),
+    summary: reported.summary,
     from: times.reduce((least, time) => Math.min(least, time), times[0] ?? 0),
     until: times.reduce((most, time) => Math.max(most, time), times[0] ?? 0),
     series,

@@ -1,4 +1,4 @@
-/** The picture of the condition of a loop. */
+/** Answers with the picture of the condition of a loop. */
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
 import { SVG_EXAMPLE } from '../../drawing/svg-example.ts';
@@ -7,13 +7,13 @@ import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { pageAnswer } from '../../http/page-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { conditionChart } from './chart.ts';
 import { chartedCondition } from './chart-figures.ts';
 import { answerCondition } from './condition.ts';
 
-export function conditionChartRoute(api: Api, loops: LoopCache): void {
+export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
   const { store, version } = api.deps;
   defineRoute(
     api,

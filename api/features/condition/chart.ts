@@ -1,4 +1,4 @@
-/** How far what was measured on a loop departs from what is predicted, and where that is going. */
+/** Draws how far measurements on a loop depart from what is predicted, and their trend. */
 
 import { type Axis, linearAxis } from '../../drawing/kit/axis.ts';
 import { dateAxis } from '../../drawing/kit/date-axis.ts';
@@ -77,7 +77,7 @@ function legendOf(series: readonly ResidualSeries[]): readonly LegendRow[] {
 }
 
 function descriptionOf({ loopName, summary, series }: ConditionFigures): string {
-  const told = series.map((one) => {
+  const lines = series.map((one) => {
     const { name, points } = one;
     const trend = trendWords(one);
     return `${points.length} departures of ${name}${trend === '' ? '' : `; trend of ${trend}`}.`;
@@ -85,6 +85,6 @@ function descriptionOf({ loopName, summary, series }: ConditionFigures): string 
   return [
     `Departures of what was measured on ${plainName(loopName)} from what is predicted.`,
     summary,
-    ...told,
+    ...lines,
   ].join(' ');
 }

@@ -1,24 +1,28 @@
-/** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+/** Judges the condition of a stored loop by its readings. */
+
+import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Remedy } from '../../../models/condition/condition.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import type { ReadingChoice } from '../../records/reading/contract.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { conditionAnswer, type RemedySource } from './answer.ts';
-import { computeCondition, isLongCondition } from './job.ts';
+import { conditionJob } from './job.ts';
 import { upkeepOf } from './maintenance-history.ts';
-import { readingsJudged } from './readings-judged.ts';
 
 export interface ConditionAsked {
   readonly from?: number | undefined;
@@ -27,15 +31,15 @@ export interface ConditionAsked {
   readonly cleaningCost?: number | undefined;
 }
 
-interface Services {
+interface Deps {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
-  readonly loops: LoopCache;
+  readonly workers: WorkerPool;
+  readonly loops: CompiledLoops;
 }
 
 export async function answerCondition(
-  { store, clock, heavyWork, loops }: Services,
+  { store, clock, workers, loops }: Deps,
   { loop, asked }: { readonly loop: LoopRecord; readonly asked: ConditionAsked },
 ): Promise<Result<ReturnType<typeof answerOf>, Problem>> {
   const { installed } = loop.document;
@@ -46,8 +50,8 @@ export async function answerCondition(
   if (!range.ok) return range;
   const pump = await findPump(store, installed.pump, { pointer: '/installed/pump' });
   if (!pump.ok) return pump;
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const compiled = loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
   const site = await findSite(store);
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
@@ -59,7 +63,7 @@ export async function answerCondition(
   const [first, last] = [readings[0], readings.at(-1)];
   const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
-  const { model } = ready.value;
+  const model = compiled.value;
   const work = {
     pump: { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
     count: installed.count,
@@ -69,9 +73,7 @@ export async function answerCondition(
     cleanings,
     costs: { cleaning: costOf('cleaning'), service: costOf('service') },
   };
-  const done = isLongCondition(model, work)
-    ? await runHeavy(heavyWork, 'condition', { loop: model.entered, work })
-    : success(computeCondition(model, work));
+  const done = await runJob(workers, conditionJob, { ready: model, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
@@ -88,14 +90,44 @@ function answerOf(
   rest: { readonly tariff: unknown; readonly changes: number; readonly upkeep: unknown },
 ) {
   const { loop, pump, site, schedule } = facts;
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: [{ id: pump.id, version: pump.version }],
-  };
+  const basis = basisOf({ loop, pumps: [pump] });
   const body = conditionAnswer({ ...facts, basis });
   return {
     body,
     validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version } },
   };
+}
+
+/** So many are judged one by one; a year has 526 minutes each thousandth part. */
+const JUDGED_MOST = 20_000;
+/** Days that one statement samples: other requests are served between two of them. */
+const DAYS_AT_ONCE = 28;
+/** Ranges longer than this many statements are sampled by fewer, larger ones. */
+const STATEMENTS_MOST = 60;
+
+interface JudgedReadings {
+  readonly readings: readonly Reading[];
+  /** How many there are in the range. */
+  readonly total: number;
+}
+
+/** All readings of a range, or a sample of them where they are many. */
+async function readingsJudged(store: Store, choice: ReadingChoice): Promise<JudgedReadings> {
+  const { range } = await store.readingSpan(choice);
+  if (range === null) return { readings: [], total: 0 };
+  const from = Math.max(choice.from, range.first);
+  const before = Math.min(choice.before, range.last + 1);
+  const total = await store.countReadings({ ...choice, from, before });
+  if (total <= JUDGED_MOST) {
+    return { readings: await store.readingsBetween({ ...choice, from, before, limit: JUDGED_MOST }), total };
+  }
+  const apart = Math.ceil((before - from) / JUDGED_MOST);
+  const step = Math.max(DAYS_AT_ONCE * MS_PER_DAY, Math.ceil((before - from) / STATEMENTS_MOST));
+  const readings: Reading[] = [];
+  for (let at = from; at < before; at += step) {
+    const end = Math.min(before, at + step);
+    readings.push(...(await store.sampledReadings({ ...choice, from: at, before: end, apart })));
+    await setImmediate();
+  }
+  return { readings, total };
 }

@@ -1,6 +1,6 @@
-/** One thing that was measured on a loop, against what its data give. */
+/** Documents one measure of a loop against what the model predicts. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,4 +1,4 @@
-/** The whole computation behind the condition of a loop: from readings to verdict, trends and dates. */
+/** The job of a condition computes verdict, trends and dates from the readings of a loop. */
 import type { Result } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { type Condition, type ConditionQuestion, conditionOf } from '../../../models/condition/condition.ts';
@@ -7,19 +7,19 @@ import { MEASURES } from '../../../models/condition/residuals.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 
 export interface ConditionWork extends Omit<ConditionQuestion, 'station'> {
   readonly pump: PumpModel;
   readonly count: number;
 }
 
-export type ConditionFigures = Condition;
-
-export const computeCondition = (
-  loop: CompiledLoop,
-  { pump, count, ...question }: ConditionWork,
-): Result<ConditionFigures, Unsolved> =>
-  solving(() => conditionOf({ ...question, station: { loop, pump, count } }));
+export const conditionJob = loopJob<ConditionWork, Result<Condition, Unsolved>>({
+  name: 'condition',
+  isLong: isLongCondition,
+  compute: (loop, { pump, count, ...question }) =>
+    solving(() => conditionOf({ ...question, station: { loop, pump, count } })),
+});
 
 /** Readings that are judged in about 50 ms, and network solves, in branches solved. */
 const LONG = { readings: 2_000, branches: 30_000 } as const;
@@ -35,7 +35,7 @@ function pairsOf(readings: ConditionWork['readings'], outlets: number): number {
   return (series * Math.min(POINTS_MOST, days) ** 2) / 2;
 }
 
-export function isLongCondition({ network, system }: CompiledLoop, { readings }: ConditionWork): boolean {
+function isLongCondition({ network, system }: CompiledLoop, { readings }: ConditionWork): boolean {
   const settings = new Set(readings.map(({ setting }) => setting)).size;
   const metered = readings.some(({ outletFlows }) => outletFlows !== undefined) ? system.outlets.length : 0;
   const branches = network?.branches.length ?? 1;

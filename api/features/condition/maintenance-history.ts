@@ -1,4 +1,4 @@
-/** What is done to a loop and its pump against drift: when it was done, what it costs once. */
+/** Finds when a loop and its pump were cleaned and serviced, and what each costs. */
 import type { Remedy } from '../../../models/condition/condition.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../../models/maintenance/task.ts';
@@ -15,7 +15,7 @@ export interface RemedyCost {
 }
 
 export interface Upkeep {
-  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, as completions tell. */
+  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, by completions. */
   readonly cleanings: readonly number[];
   readonly costs: Readonly<Record<Remedy, RemedyCost | null>>;
 }

@@ -1,7 +1,7 @@
-/** Residuals of a measure day by day, for a picture of them. */
+/** Documents the residuals of a measure day by day, for a picture of them. */
 import { z } from '@hono/zod-openapi';
 import { MEASURES } from '../../../models/condition/residuals.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,6 +1,8 @@
-/** The condition of a loop. */
+/** Answers with the condition of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { rangeQuery } from '../../fields/instant.ts';
+import { MONEY_MAX } from '../../fields/money.ts';
 import { queryDecimal } from '../../fields/query-field.ts';
 import { PRICE } from '../../fields/running-fields.ts';
 import type { Api } from '../../http/api.ts';
@@ -8,7 +10,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
 import { conditionSchema } from './answer-schema.ts';
@@ -23,14 +25,14 @@ const query = perContext((context) =>
         'What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump.',
       minimum: 0,
       aboveMinimum: true,
-      maximum: 1e9,
+      maximum: MONEY_MAX,
       example: 15,
     }).optional(),
   }),
 );
 
-export function conditionRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+export function conditionRoute(api: Api, loops: CompiledLoops): void {
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -74,9 +76,7 @@ export function conditionRoute(api: Api, loops: LoopCache): void {
     },
     async ({ params, query: asked }) => {
       const loop = await findLoop(store, params.loopId, null);
-      return loop.ok
-        ? answerCondition({ store, clock, heavyWork, loops }, { loop: loop.value, asked })
-        : loop;
+      return loop.ok ? answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked }) : loop;
     },
   );
 }

@@ -1,4 +1,4 @@
-/** The condition of a loop in a few plain sentences. */
+/** Puts the condition of a loop into a few plain sentences. */
 import type { Assessed } from '../../../models/condition/assess-series.ts';
 import type { Condition } from '../../../models/condition/condition.ts';
 import { ofNow } from '../../../models/condition/current-series.ts';
@@ -51,10 +51,10 @@ const ELSE_WORDS =
 
 const percent = (share: number): string => `${sayNumber(Math.abs(100 * share), 2)} %`;
 
-/** Less than no meter shows is not told as a difference. */
-const TOLD_LEAST = 0.001;
-/** Heads and pressures are told besides flow and power where they are off by more. */
-const TOLD_BESIDE = 0.05;
+/** Less than any meter shows is not stated as a difference. */
+const STATED_LEAST = 0.001;
+/** Heads and pressures are stated besides flow and power where their residual is larger. */
+const STATED_TOO_LEAST = 0.05;
 
 const NAMES: Readonly<Record<Assessed['measure'], string>> = {
   flow: 'flow',
@@ -67,7 +67,7 @@ const NAMES: Readonly<Record<Assessed['measure'], string>> = {
 
 function said({ measure, residual }: Assessed): string {
   const name = NAMES[measure];
-  if (Math.abs(residual) < TOLD_LEAST) return `${name} is within ${percent(TOLD_LEAST)} of`;
+  if (Math.abs(residual) < STATED_LEAST) return `${name} is within ${percent(STATED_LEAST)} of`;
   const ofHead = measure.endsWith('Pressure') ? ' of the head' : '';
   return `${name} is ${percent(residual)}${ofHead} ${residual < 0 ? 'below' : 'above'}`;
 }
@@ -77,11 +77,11 @@ export const dateOf = (instant: number): string => new Date(instant).toISOString
 /** What was last measured, in a clause. */
 function levelWords(now: readonly Assessed[]): string {
   const [flow, power] = [flowOf(now), now.find(({ measure }) => measure === 'power')];
-  const beside = now.filter(
+  const others = now.filter(
     ({ measure, residual }) =>
-      (measure === 'head' || measure.endsWith('Pressure')) && Math.abs(residual) > TOLD_BESIDE,
+      (measure === 'head' || measure.endsWith('Pressure')) && Math.abs(residual) > STATED_TOO_LEAST,
   );
-  const levels = [flow, power, ...beside].flatMap((one) => (one === null || one === undefined ? [] : [one]));
+  const levels = [flow, power, ...others].flatMap((one) => (one === null || one === undefined ? [] : [one]));
   return levels.length === 0 ? '' : ` Now ${levels.map(said).join(', ')} what the data give.`;
 }
 
@@ -113,7 +113,7 @@ function waitingWords({ waiting, remedy }: Condition, currency: string): string 
 }
 
 /** `name` is that of the loop. */
-export function conditionSummary(
+export function conditionSentence(
   condition: Condition,
   { name, currency }: { readonly name: string; readonly currency: string },
 ): string {

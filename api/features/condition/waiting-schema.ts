@@ -1,6 +1,6 @@
-/** What it costs to put up with a drift, against what it costs to end it. */
+/** Documents what a drift costs, against what ending it costs. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,6 +1,7 @@
-/** The service's own specification. */
+/** Answers with the service's own specification. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
+import { writtenOnce } from '../../caches/written-once.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
@@ -13,7 +14,7 @@ const specification = z
   .openapi('Specification', { description: 'A document of OpenAPI 3.1.' });
 
 export function specificationRoute(api: Api): void {
-  let document: ReturnType<typeof openApiDocument> | undefined;
+  const document = writtenOnce(() => ({ ...openApiDocument(api) }));
   defineRoute(
     api,
     {
@@ -31,9 +32,6 @@ export function specificationRoute(api: Api): void {
         example: { openapi: '3.1.0', info: { title: 'Loopwright', version: '0.1.0' }, paths: {} },
       }),
     },
-    async () => {
-      document ??= openApiDocument(api);
-      return success({ body: { ...document } });
-    },
+    async () => success({ body: document() }),
   );
 }

@@ -1,11 +1,10 @@
-/** The reference page, served from the package: nothing on it comes from another host. */
+/** Serves the reference page from the package, so that nothing on it comes from another host. */
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { answerProblem } from '../../http/answer-problem.ts';
+import { writtenOnce } from '../../caches/written-once.ts';
 import type { Api } from '../../http/api.ts';
 import { matchesAny } from '../../http/etag.ts';
-import { problem } from '../../http/problem.ts';
 import { DOCS_PAGE, DOCS_PATHS, DOCS_START, DOCS_STYLE } from './page.ts';
 
 // Scripts and requests of its own origin alone; the package draws its icons from data and sets styles on elements.
@@ -43,38 +42,20 @@ const PARTS: readonly Part[] = [
   { path: DOCS_PATHS.packageStyle, contentType: TYPES.style, read: ofPackage('swagger-ui.css') },
 ];
 
-/** Read when first asked for. */
-function once({ contentType, read }: Part) {
-  let made: { readonly text: string; readonly headers: Readonly<Record<string, string>> } | undefined;
-  return () => {
-    if (made === undefined) {
-      const text = read();
-      const etag = `"${createHash('sha256').update(text).digest('hex').slice(0, 32)}"`;
-      made = {
-        text,
-        headers: { 'Content-Type': contentType, ETag: etag, 'Content-Security-Policy': POLICY },
-      };
-    }
-    return made;
-  };
+function written({ contentType, read }: Part) {
+  const text = read();
+  const etag = `"${createHash('sha256').update(text).digest('hex').slice(0, 32)}"`;
+  return { text, headers: { 'Content-Type': contentType, ETag: etag, 'Content-Security-Policy': POLICY } };
 }
 
 /** No operations of the interface, so that the OpenAPI document does not show them. */
 export function docsRoutes({ app }: Api): void {
   for (const part of PARTS) {
-    const made = once(part);
+    const made = writtenOnce(() => written(part));
     app.get(part.path, (c) => {
       const { text, headers } = made();
-      const isKnown = matchesAny(c.req.header('if-none-match'), headers.ETag ?? '');
+      const isKnown = matchesAny(c.req.header('if-none-match'), headers.ETag);
       return new Response(isKnown ? null : text, { status: isKnown ? 304 : 200, headers });
     });
-    app.all(part.path, (c) =>
-      answerProblem(
-        c,
-        problem('method-not-allowed', `${c.req.method} does not apply to ${c.req.path}; GET, HEAD do.`, {
-          headers: { Allow: 'GET, HEAD' },
-        }),
-      ),
-    );
   }
 }

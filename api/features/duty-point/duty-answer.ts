@@ -1,4 +1,4 @@
-/** A priced duty as answers carry it. */
+/** A priced duty is answered with its outlets, its surroundings and what holds with one pump at rest. */
 
 import type { z } from '@hono/zod-openapi';
 import { PERCENT } from '../../../curves/percent.ts';
@@ -6,19 +6,22 @@ import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { priceCautions } from '../../../models/cautions/money.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { onePumpDown } from '../../../models/duty/one-pump-down.ts';
+import { coveredIntake } from '../../../models/intake/covered-intake.ts';
+import { screenVelocities } from '../../../models/intake/screen.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
 import { outletReaches } from '../../../models/network/outlet-reach.ts';
+import { solving } from '../../../models/network/solve-failure.ts';
 import type { Trim } from '../../../models/network/trim.ts';
-import type { CriteriaContext } from '../../../models/selection/criteria.ts';
+import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
+import { type CriteriaContext, EQUAL } from '../../../models/selection/criteria.ts';
 import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { dutySchema } from './duty-schema.ts';
-import { onePumpDownAnswer } from './one-pump-down-answer.ts';
-import { surroundingsAnswer } from './surroundings-answer.ts';
 
 export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
-interface ToldDuty {
+interface DutyFacts {
   readonly candidate: number;
   /** Null where the pump came with the request. */
   readonly pumpId: string | null;
@@ -32,9 +35,9 @@ interface ToldDuty {
   };
   readonly trims: readonly Trim[];
   readonly uncertainty: DutyAnswer['doubt'];
-  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
-  /** Whether it has no price where the ranking goes by life-cycle cost. */
+  /** Whether it has no price where the ranking is by life-cycle cost. */
   readonly isUnpriced?: boolean;
 }
 
@@ -48,7 +51,7 @@ export function dutyAnswer({
   uncertainty,
   reachVelocity = null,
   isUnpriced = false,
-}: ToldDuty): DutyAnswer {
+}: DutyFacts): DutyAnswer {
   const { loop, pump } = context;
   const { count, flow, head, power, efficiency, setting } = duty;
   const figures = outletFigures(loop.system.outlets, duty.outletFlows);
@@ -86,3 +89,35 @@ const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'
   ...trim,
   valve: valve === null ? null : toPointer(valve),
 });
+
+/** What the loop still gets with one pump at rest. */
+function onePumpDownAnswer(
+  { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
+  duty: ExactDuty,
+): DutyAnswer['onePumpDown'] {
+  if (duty.flow === 0) return null;
+  const down = solving(() => onePumpDown(loop, pump, duty));
+  if (!down.ok || down.value === null) return null;
+  const { outletFlows, ...figures } = down.value;
+  const outlets = outletFigures(loop.system.outlets, outletFlows);
+  return {
+    ...figures,
+    served: outlets.every(({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL)),
+    outlets: outlets.map(({ name, flow, requiredFlow, margin }) => ({ name, flow, requiredFlow, margin })),
+  };
+}
+
+/** What the duty does to the animals and the people around the loop. */
+function surroundingsAnswer(
+  { loop, pump, limits: { cloggedFraction }, elevation }: CriteriaContext,
+  duty: ExactDuty,
+): Pick<DutyAnswer, 'screen' | 'coveredIntake'> {
+  const covered = coveredIntake(loop, pumpAtSetting(pump, duty), { elevation });
+  const screen = loop.entered.intake?.screen;
+  if (screen === undefined) return { screen: null, coveredIntake: covered };
+  const { mean, peak } = screenVelocities({ screen, flow: duty.flow, cloggedFraction });
+  return {
+    screen: { meanVelocity: mean, peakVelocity: peak, cloggedFraction },
+    coveredIntake: covered,
+  };
+}

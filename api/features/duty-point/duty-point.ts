@@ -1,4 +1,5 @@
-/** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+/** Answers the duty point of a stored loop, for the pump and the price that are meant. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
@@ -6,27 +7,27 @@ import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
-import { dutyPointSummary } from '../../answers/duty-words.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { settingProblem } from '../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
-import { computeDutyPoint, isLongDutyPoint } from './job.ts';
+import { dutyPointJob } from './job.ts';
+import { dutyPointSentence } from './sentence.ts';
 
 /** What a query may state. */
 export interface DutyPointQuestion {
@@ -35,7 +36,7 @@ export interface DutyPointQuestion {
   readonly count?: number | undefined;
   readonly price?: number | undefined;
   readonly hoursPerDay?: number | undefined;
-  /** Velocity [m/s] to tell the reach of outlets to. */
+  /** Velocity [m/s] down to which the reach of outlets is given. */
   readonly velocity?: number | undefined;
 }
 
@@ -69,15 +70,15 @@ async function choosePump(
   return success({ pump: pump.value, setting, count: asked.count ?? (isInstalled ? installed.count : 1) });
 }
 
-interface DutyPointMeans {
+interface DutyPointDeps {
   readonly clock: () => Date;
   readonly store: Store;
-  readonly heavyWork: HeavyWork;
-  readonly loops: LoopCache;
+  readonly workers: WorkerPool;
+  readonly loops: CompiledLoops;
 }
 
 export async function answerDutyPoint(
-  { store, clock, heavyWork, loops }: DutyPointMeans,
+  { store, clock, workers, loops }: DutyPointDeps,
   {
     loop,
     asked,
@@ -88,8 +89,8 @@ export async function answerDutyPoint(
   const chosen = await choosePump(store, document.installed, asked);
   if (!chosen.ok) return chosen;
   const site = await findSite(store);
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const compiled = loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
   const { pump, setting, count } = chosen.value;
   const { elevation, currency } = site.document;
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
@@ -99,18 +100,12 @@ export async function answerDutyPoint(
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
-  const done = isLongDutyPoint(ready.value.model)
-    ? await runHeavy(heavyWork, 'dutyPoint', { loop: ready.value.model.entered, work })
-    : success(computeDutyPoint(ready.value.model, work));
+  const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
   const { duty, intersections } = done.value.value;
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: [{ id: pump.id, version: pump.version }],
-  };
-  const summary = dutyPointSummary(duty, { loopName: document.name, currency, system });
+  const basis = basisOf({ loop, pumps: [pump] });
+  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system });
   return success({
     body: {
       ...duty,

@@ -1,4 +1,4 @@
-/** The whole computation behind a duty point: from plain data to the figures of the answer. */
+/** The job of a duty point computes where a pump at a setting meets a loop, and what that takes. */
 import type { Intersection } from '../../../curves/intersections.ts';
 import { type Result, success } from '../../../curves/result.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
@@ -11,6 +11,7 @@ import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import type { Limits, Running } from '../../../models/selection/options.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
 import { uncertaintyAnswer } from './uncertainty-answer.ts';
 
@@ -19,7 +20,7 @@ export interface DutyPointWork {
   readonly setting: number;
   readonly limits: Limits;
   readonly running: Running;
-  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity: number | null;
 }
 
@@ -28,7 +29,13 @@ export interface DutyPointFigures {
   readonly intersections: readonly Intersection[];
 }
 
-export function computeDutyPoint(
+export const dutyPointJob = loopJob<DutyPointWork, Result<DutyPointFigures, Unsolved>>({
+  name: 'duty-point',
+  isLong: (loop) => branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG,
+  compute,
+});
+
+function compute(
   loop: CompiledLoop,
   { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
 ): Result<DutyPointFigures, Unsolved> {
@@ -43,13 +50,10 @@ export function computeDutyPoint(
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
   const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
-  const told = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
-  const answer = dutyAnswer(told);
+  const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
+  const answer = dutyAnswer(facts);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...loopCautions(loop)] },
     intersections: duty.crossings,
   });
 }
-
-export const isLongDutyPoint = (loop: CompiledLoop): boolean =>
-  branchesOf(loop) * (SOLVES.dutyPoint + idleSolves(loop)) > LONG;

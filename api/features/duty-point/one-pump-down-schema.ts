@@ -1,6 +1,6 @@
-/** What a loop still gets when one of its parallel pumps stands still. */
+/** Documents what a loop still gets when one of its parallel pumps is stopped. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

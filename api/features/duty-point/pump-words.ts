@@ -1,4 +1,4 @@
-/** A pump, or several alike, in a few words. */
+/** Names a pump, or several alike, in a few words. */
 
 /** `2 x Canister 120`. */
 export const pumpWords = ({

@@ -1,4 +1,4 @@
-/** Where a pump at a setting lands on a loop. */
+/** Answers where a pump at a setting meets the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { queryDecimal, queryQuantity } from '../../fields/query-field.ts';
 import { runningQuery } from '../../fields/running-fields.ts';
@@ -7,7 +7,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { dutyPointSchema } from './answer-schema.ts';
@@ -41,8 +41,8 @@ const query = (context: SchemaContext) =>
     ...runningQuery(context),
   });
 
-export function dutyPointRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -81,7 +81,7 @@ export function dutyPointRoute(api: Api, loops: LoopCache): void {
     async ({ params, query: asked, system }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok
-        ? answerDutyPoint({ store, clock, heavyWork, loops }, { loop: loop.value, asked, system })
+        ? answerDutyPoint({ store, clock, workers, loops }, { loop: loop.value, asked, system })
         : loop;
     },
   );

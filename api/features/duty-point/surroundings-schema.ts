@@ -1,6 +1,6 @@
-/** What a duty does to the animals, the temperature and the people around a loop. */
+/** Documents what a duty does to the animals, the temperature and the people around a loop. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

@@ -1,4 +1,4 @@
-/** Between which figures a duty lies, as answers carry it. */
+/** Answers the intervals of the figures of a duty. */
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { annualUse } from '../../../models/duty/energy.ts';

@@ -1,8 +1,8 @@
-/** What a leak lets out. */
+/** Documents what a leak lets out. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,11 +1,11 @@
-/** The whole computation behind a leak exposure: from plain data to the figures of the answer. */
+/** Computes the exposure to a leak, from the request to its answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { SECONDS_PER_MINUTE } from '../../../models/calendar/time-factors.ts';
 import { leakCautions } from '../../../models/cautions/installation.ts';
 import { type LeakFailure, type LeakFigures, leak } from '../../../models/hazards/leak.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -22,9 +22,9 @@ export function computeLeak(request: Request, system: UnitSystem): Result<Answer
   if (!figures.ok) return failed(leakProblem(figures.failure, system));
   return success({
     ...figures.value,
-    summary: summaryOf(figures.value, system),
+    summary: sentenceOf(figures.value, system),
     cautions: [...leakCautions()],
-    basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [] },
+    basis: basisOf({ loop: null, pumps: [] }),
   });
 }
 
@@ -41,7 +41,7 @@ function leakProblem(failure: LeakFailure, system: UnitSystem): Problem {
   }
 }
 
-function summaryOf({ flow, timeToHole, volume, floodDepth }: LeakFigures, system: UnitSystem): string {
+function sentenceOf({ flow, timeToHole, volume, floodDepth }: LeakFigures, system: UnitSystem): string {
   const minutes = sayNumber(timeToHole / SECONDS_PER_MINUTE);
   const depth = floodDepth === null ? '' : `, ${say(floodDepth, 'depth', system)} deep on the floor`;
   return `${say(flow, 'flow', system)} leave at first; after ${minutes} min ${say(volume, 'volume', system)} are out${depth}.`;

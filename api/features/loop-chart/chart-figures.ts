@@ -1,9 +1,9 @@
-/** What the chart of a stored loop shows: which pump at which setting, where it lands, what the loop needs. */
+/** Gathers what the chart of a stored loop shows: a pump at a setting, its duty point, the curve of the loop. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { AppDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
@@ -11,9 +11,9 @@ import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { answerDutyPoint } from '../duty-point/duty-point.ts';
-import type { RecommendationMeans } from '../recommendation/recommendation.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { recommendationOrNull } from '../recommendation/stored-recommendation.ts';
-import { computeSystemCurve, isLongSystemCurve, type SystemCurveFigures } from '../system-curve/job.ts';
+import { type SystemCurveFigures, systemCurveJob } from '../system-curve/job.ts';
 import { chartedFlow } from './chart.ts';
 import type { LoopFigures, SettingOrigin, ShownPump } from './figures.ts';
 import { measuredPoints } from './measured-points.ts';
@@ -25,10 +25,7 @@ export interface LoopChartQuestion {
   readonly count?: number | undefined;
 }
 
-export interface ChartMeans {
-  readonly deps: AppDependencies;
-  readonly means: RecommendationMeans;
-}
+export type LoopChartDeps = AppDependencies & RecommendationDeps;
 
 interface Asked {
   readonly loop: LoopRecord;
@@ -52,7 +49,7 @@ const SYSTEM_POINTS = 49;
 
 /** The pump and the setting asked for; else those installed; else those recommended; null where none serves. */
 async function choose(
-  parts: ChartMeans,
+  deps: LoopChartDeps,
   { loop, asked, system }: Asked,
 ): Promise<Result<ChosenPump | null, Problem>> {
   const { installed } = loop.document;
@@ -64,7 +61,7 @@ async function choose(
   if (installed !== undefined && pump === installed.pump && isAsInstalled) {
     return success({ pump, setting: installed.setting, count: installed.count, origin: 'installed' });
   }
-  const recommended = await recommendationOrNull(parts, {
+  const recommended = await recommendationOrNull(deps, {
     loop,
     pumps: pump === undefined ? undefined : [pump],
     count: count ?? 1,
@@ -85,14 +82,14 @@ async function choose(
 }
 
 async function shownPump(
-  { deps, means }: ChartMeans,
+  deps: LoopChartDeps,
   { loop, system }: Pick<Asked, 'loop' | 'system'>,
   chosen: ChosenPump,
 ): Promise<Result<{ readonly shown: ShownPump; readonly basis: unknown }, Problem>> {
   const { origin, ...question } = chosen;
   const pump = await findPump(deps.store, chosen.pump, { parameter: 'pump' });
   if (!pump.ok) return pump;
-  const answered = await answerDutyPoint({ ...deps, loops: means.loops }, { loop, asked: question, system });
+  const answered = await answerDutyPoint(deps, { loop, asked: question, system });
   if (!answered.ok) return answered;
   const { intersections, ...duty } = answered.value.body;
   const model = { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) };
@@ -103,44 +100,42 @@ async function shownPump(
 }
 
 async function systemCurve(
-  { deps, means }: ChartMeans,
+  deps: LoopChartDeps,
   loop: LoopRecord,
   flow: number | null,
 ): Promise<Result<SystemCurveFigures, Problem>> {
-  const ready = means.loops.ready(loop, []);
-  if (!ready.ok) return ready;
-  const work = { flow, points: SYSTEM_POINTS };
-  const done = isLongSystemCurve(ready.value.model, SYSTEM_POINTS)
-    ? await runHeavy(deps.heavyWork, 'systemCurve', { loop: ready.value.model.entered, work })
-    : success(computeSystemCurve(ready.value.model, work));
+  const compiled = deps.loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
+  const asked = { ready: compiled.value, work: { flow, points: SYSTEM_POINTS } };
+  const done = await runJob(deps.workers, systemCurveJob, asked);
   if (!done.ok) return done;
   return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));
 }
 
 /** The chart of a loop with a pump that was chosen already; null: the system alone. */
 export async function chosenChartFigures(
-  parts: ChartMeans,
+  deps: LoopChartDeps,
   question: { readonly loop: LoopRecord; readonly system: UnitSystem },
   chosen: ChosenPump | null,
 ): Promise<Result<Charted, Problem>> {
   const { loop, system } = question;
-  const pump = chosen === null ? success(null) : await shownPump(parts, question, chosen);
+  const pump = chosen === null ? success(null) : await shownPump(deps, question, chosen);
   if (!pump.ok) return pump;
   const shown = pump.value?.shown ?? null;
-  const ready = parts.means.loops.ready(loop, []);
-  if (!ready.ok) return ready;
-  const { density } = ready.value.model.water;
+  const compiled = deps.loops.compile(loop, []);
+  if (!compiled.ok) return compiled;
+  const { density } = compiled.value.water;
   const setting = shown?.duty.setting ?? null;
-  const { store } = parts.deps;
+  const { store } = deps;
   const { installed, gauges } = loop.document;
   const since = installed === undefined ? 0 : sinceInstalled(installed, await findSite(store));
   const lately = await measuredPoints(store, { loop: loop.id, density, gauges, setting, since });
   const measured = lately.points;
-  const asNeeded = await systemCurve(parts, loop, null);
+  const asNeeded = await systemCurve(deps, loop, null);
   if (!asNeeded.ok) return asNeeded;
   const { requiredDuty } = asNeeded.value;
   const flow = chartedFlow({ required: requiredDuty, shown, measured });
-  const curve = flow === null ? asNeeded : await systemCurve(parts, loop, flow);
+  const curve = flow === null ? asNeeded : await systemCurve(deps, loop, flow);
   if (!curve.ok) return curve;
   const needed = curve.value.points;
   return success({
@@ -150,9 +145,9 @@ export async function chosenChartFigures(
 }
 
 export async function loopChartFigures(
-  parts: ChartMeans,
+  deps: LoopChartDeps,
   question: Asked,
 ): Promise<Result<Charted, Problem>> {
-  const chosen = await choose(parts, question);
-  return chosen.ok ? chosenChartFigures(parts, question, chosen.value) : chosen;
+  const chosen = await choose(deps, question);
+  return chosen.ok ? chosenChartFigures(deps, question, chosen.value) : chosen;
 }

@@ -1,4 +1,4 @@
-/** What was lately measured on a loop, as points for its chart. */
+/** Finds what was measured recently on a loop, as points for its chart. */
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Gauges } from '../../../models/loop/loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
@@ -46,8 +46,8 @@ export async function measuredPoints(
     const { flow } = reading;
     if (flow === undefined || flow <= 0) return [];
     const isAtSetting = setting !== null && Math.abs(reading.setting - setting) <= SAME_SETTING;
-    const told = { pressurePerHead: density * GRAVITY, rise: velocityRise(gauges, flow) };
-    return [{ flow, head: headOfReading(reading, told) ?? null, isAtSetting }];
+    const terms = { pressurePerHead: density * GRAVITY, rise: velocityRise(gauges, flow) };
+    return [{ flow, head: headOfReading(reading, terms) ?? null, isAtSetting }];
   });
   return { points, basis: changes };
 }

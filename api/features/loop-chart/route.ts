@@ -1,4 +1,4 @@
-/** The picture of a pump against the system curve of a loop. */
+/** Answers with the picture of a pump against the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
@@ -12,8 +12,9 @@ import { noBody } from '../../http/request-body.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import { loopChart } from './chart.ts';
-import { type ChartMeans, loopChartFigures } from './chart-figures.ts';
+import { loopChartFigures } from './chart-figures.ts';
 
 const query = (context: SchemaContext) =>
   z.strictObject({
@@ -33,8 +34,8 @@ const query = (context: SchemaContext) =>
     count: queryWhole(context, COUNT).optional(),
   });
 
-export function loopChartRoute(api: Api, means: ChartMeans['means']): void {
-  const { deps } = api;
+export function loopChartRoute(api: Api, recommending: RecommendationDeps): void {
+  const deps = { ...api.deps, ...recommending };
   defineRoute(
     api,
     {
@@ -58,7 +59,7 @@ export function loopChartRoute(api: Api, means: ChartMeans['means']): void {
     async ({ params, query: asked, system }) => {
       const loop = await findLoop(deps.store, params.loopId, null);
       if (!loop.ok) return loop;
-      const charted = await loopChartFigures({ deps, means }, { loop: loop.value, asked, system });
+      const charted = await loopChartFigures(deps, { loop: loop.value, asked, system });
       if (!charted.ok) return charted;
       const { figures, basis } = charted.value;
       const body = markupText(loopChart(figures, { id: 'loop' }));

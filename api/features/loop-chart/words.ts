@@ -1,4 +1,4 @@
-/** What the chart of a loop says in words. */
+/** Describes the chart of a loop in words. */
 
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';
@@ -34,12 +34,13 @@ const requiredWords = ({ required, system }: LoopFigures, name: (text: string) =
     ? ''
     : `needed: ${say(required.flow, 'flow', system)} at ${say(required.head, 'head', system)}, where ${name(required.limitingOutlet)} just gets its flow`;
 
-function doubtWords({ duty: { doubt } }: ShownPump, { system }: LoopFigures): string {
-  const cause = doubt === null || doubt.grade === null ? '' : `acceptance grade ${doubt.grade} and `;
+function uncertaintyWords({ duty: { doubt: uncertainty } }: ShownPump, { system }: LoopFigures): string {
+  const cause =
+    uncertainty === null || uncertainty.grade === null ? '' : `acceptance grade ${uncertainty.grade} and `;
   const flow =
-    doubt === null
+    uncertainty === null
       ? ''
-      : `: flow from ${say(doubt.flow.low, 'flow', system)} to ${say(doubt.flow.high, 'flow', system)}`;
+      : `: flow from ${say(uncertainty.flow.low, 'flow', system)} to ${say(uncertainty.flow.high, 'flow', system)}`;
   return `where the pump curve may lie, by ${cause}the scatter of its points${flow}`;
 }
 
@@ -47,9 +48,9 @@ export function loopLegend(
   figures: LoopFigures,
   {
     isBeyond,
-    isDoubtful,
+    isUncertain,
     isCrossedAgain,
-  }: { readonly isBeyond: boolean; readonly isDoubtful: boolean; readonly isCrossedAgain: boolean },
+  }: { readonly isBeyond: boolean; readonly isUncertain: boolean; readonly isCrossedAgain: boolean },
 ): readonly LegendRow[] {
   const { shown, required, needed } = figures;
   const rows: LegendRow[] = [];
@@ -58,7 +59,7 @@ export function loopLegend(
     rows.push({ sample: { line: PUMP_LINE }, text: pumpWords(shown, shortName) });
     if (isBeyond)
       rows.push({ sample: { line: BEYOND_LINE }, text: 'the same beyond its entered points: a guess' });
-    if (isDoubtful) rows.push({ sample: { band: 'haze' }, text: doubtWords(shown, figures) });
+    if (isUncertain) rows.push({ sample: { band: 'haze' }, text: uncertaintyWords(shown, figures) });
   }
   if (needed.length > 0)
     rows.push({ sample: { line: SYSTEM_LINE }, text: 'system curve: the head that the loop needs' });

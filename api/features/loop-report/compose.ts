@@ -1,4 +1,4 @@
-/** All that the report of a stored loop tells, gathered. */
+/** Gathers all that the report of a stored loop shows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
@@ -10,7 +10,7 @@ import { findSite } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { answerCondition } from '../condition/condition.ts';
 import { answerDutyPoint } from '../duty-point/duty-point.ts';
-import { type ChartMeans, type ChosenPump, chosenChartFigures } from '../loop-chart/chart-figures.ts';
+import { type ChosenPump, chosenChartFigures, type LoopChartDeps } from '../loop-chart/chart-figures.ts';
 import { storedRecommendation } from '../recommendation/stored-recommendation.ts';
 import type { DayFigures } from '../schedule/day.ts';
 import { dayFigures, siteDay } from '../schedule/day-figures.ts';
@@ -26,7 +26,7 @@ interface ReportQuestion {
   readonly system: UnitSystem;
 }
 
-type ReportMeans = ChartMeans & { readonly plans: PlanCache };
+type LoopReportDeps = LoopChartDeps & { readonly plans: PlanCache };
 
 interface Reported {
   readonly report: LoopReport;
@@ -34,30 +34,30 @@ interface Reported {
 }
 
 async function presentDuty(
-  { deps, means }: ChartMeans,
+  deps: LoopChartDeps,
   { loop, system }: ReportQuestion,
 ): Promise<Result<{ readonly duty: ReportedDuty; readonly basis: unknown } | null, Problem>> {
   if (loop.document.installed === undefined) return success(null);
-  const answered = await answerDutyPoint({ ...deps, loops: means.loops }, { loop, asked: {}, system });
+  const answered = await answerDutyPoint(deps, { loop, asked: {}, system });
   if (!answered.ok) return answered;
   return success({ duty: answered.value.body, basis: answered.value.validator.basis });
 }
 
 /** Null where no pump is installed, or nothing was measured since it was. */
 async function measuredCondition(
-  { deps, means }: ChartMeans,
+  deps: LoopChartDeps,
   { loop }: ReportQuestion,
-): Promise<Result<{ readonly told: Measured; readonly basis: unknown } | null, Problem>> {
+): Promise<Result<{ readonly body: Measured; readonly basis: unknown } | null, Problem>> {
   if (loop.document.installed === undefined) return success(null);
-  const answered = await answerCondition({ ...deps, loops: means.loops }, { loop, asked: {} });
+  const answered = await answerCondition(deps, { loop, asked: {} });
   if (!answered.ok) return answered;
   const { body, validator } = answered.value;
-  return success(body.readings.total === 0 ? null : { told: body, basis: validator.basis });
+  return success(body.readings.total === 0 ? null : { body, basis: validator.basis });
 }
 
 /** Null where the loop has no schedule. */
 async function scheduledDay(
-  { plans }: ReportMeans,
+  { plans }: LoopReportDeps,
   { siteId, loop, system }: ReportQuestion,
   day: number,
 ): Promise<Result<{ readonly figures: DayFigures; readonly basis: unknown } | null, Problem>> {
@@ -82,23 +82,23 @@ function chosenPump(best: ReportedDuty | null, { pumps, count }: ReportQuestion)
 }
 
 export async function loopReportOf(
-  parts: ReportMeans,
+  deps: LoopReportDeps,
   question: ReportQuestion,
 ): Promise<Result<Reported, Problem>> {
   const { loop, system } = question;
-  const { store, clock, version } = parts.deps;
-  const recommended = await storedRecommendation(parts, question);
+  const { store, clock, version } = deps;
+  const recommended = await storedRecommendation(deps, question);
   if (!recommended.ok) return recommended;
   const { body: recommendation, validator } = recommended.value;
-  const present = await presentDuty(parts, question);
+  const present = await presentDuty(deps, question);
   if (!present.ok) return present;
-  const measured = await measuredCondition(parts, question);
+  const measured = await measuredCondition(deps, question);
   if (!measured.ok) return measured;
-  const charted = await chosenChartFigures(parts, question, chosenPump(recommendation.best, question));
+  const charted = await chosenChartFigures(deps, question, chosenPump(recommendation.best, question));
   if (!charted.ok) return charted;
   const site = await findSite(store);
   const day = siteDay(site.document.timeZone, clock().getTime());
-  const scheduled = await scheduledDay(parts, question, day);
+  const scheduled = await scheduledDay(deps, question, day);
   if (!scheduled.ok) return scheduled;
   const others = [present, measured, charted, scheduled].map(({ value }) => value?.basis);
   return success({
@@ -107,7 +107,7 @@ export async function loopReportOf(
       loop,
       recommendation,
       present: present.value?.duty ?? null,
-      measured: measured.value?.told ?? null,
+      measured: measured.value?.body ?? null,
       chart: charted.value.figures,
       day: scheduled.value?.figures ?? null,
       date: textOfDate(civilDate(day)),

@@ -1,4 +1,4 @@
-/** The printable report of a loop. */
+/** Answers with the printable report of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';
@@ -11,7 +11,7 @@ import { noBody } from '../../http/request-body.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { ChartMeans } from '../loop-chart/chart-figures.ts';
+import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import type { PlanCache } from '../schedule/plan-cache.ts';
 import { loopReportOf } from './compose.ts';
 import { loopReport } from './report/report.ts';
@@ -28,9 +28,9 @@ const query = (context: SchemaContext) =>
 
 export function loopReportRoute(
   api: Api,
-  { means, plans }: { readonly means: ChartMeans['means']; readonly plans: PlanCache },
+  { recommending, plans }: { readonly recommending: RecommendationDeps; readonly plans: PlanCache },
 ): void {
-  const { deps } = api;
+  const deps = { ...api.deps, ...recommending, plans };
   defineRoute(
     api,
     {
@@ -54,7 +54,7 @@ export function loopReportRoute(
       const loop = await findLoop(deps.store, params.loopId, null);
       if (!loop.ok) return loop;
       const asked = { siteId, loop: loop.value, pumps: pump?.split(','), count, system };
-      const reported = await loopReportOf({ deps, means, plans }, asked);
+      const reported = await loopReportOf(deps, asked);
       if (!reported.ok) return reported;
       const { report, basis } = reported.value;
       return success({ body: loopReport(report), validator: { basis } });

@@ -1,4 +1,4 @@
-/** The routine checks of a site as a calendar. */
+/** Answers with the routine checks of a site as a calendar. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';

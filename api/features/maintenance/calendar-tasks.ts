@@ -1,4 +1,4 @@
-/** The routine checks that a calendar shows, with the names of what they are of. */
+/** Finds the routine checks that a calendar shows, with the names of their loops and pumps. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';

@@ -1,19 +1,38 @@
-/** The starter set of a loop: the routine checks that common practice asks of it. */
-import { failed, success } from '../../../curves/result.ts';
+/** Stores the starter set of a loop: the routine checks that common practice asks of it. */
+
+import { z } from '@hono/zod-openapi';
+import { failed, type Result, success } from '../../../curves/result.ts';
+import type { Caution } from '../../../models/cautions/catalogue.ts';
 import { workCautions } from '../../../models/cautions/upkeep.ts';
-import { dangersOf } from '../../../models/maintenance/task.ts';
+import { missingFrom, starterSet } from '../../../models/maintenance/starter-set.ts';
+import { dangersOf, type MaintenanceTask } from '../../../models/maintenance/task.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
+import { type Problem, problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
-import { findLoop } from '../../records/loop/kind.ts';
-import { taskItemBody } from '../../records/task/answer.ts';
+import { findLoop, type LoopRecord } from '../../records/loop/kind.ts';
+import { dateText, taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
-import { taskProblem, taskView } from '../../records/task/view.ts';
-import { starterRequest } from './starter-schema.ts';
-import { starterTasks } from './starter-tasks.ts';
+import { type FirstDue, firstDueField } from '../../records/task/schema.ts';
+import { firstDay, taskProblem, taskView } from '../../records/task/view.ts';
+import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
+import type { Store } from '../../store/store.ts';
+import { named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+
+const starterRequest = perContext((context) =>
+  named(
+    context,
+    'StarterRequest',
+    z.strictObject({
+      firstDue: firstDueField(context).optional(),
+    }),
+    { description: 'When the checks are due for the first time; today where it is left out.' },
+  ),
+);
 
 export function starterTasksRoute(api: Api): void {
   const { store, clock, newId } = api.deps;
@@ -58,3 +77,38 @@ export function starterTasksRoute(api: Api): void {
     },
   );
 }
+
+interface Asked {
+  readonly firstDue: FirstDue | undefined;
+  readonly view: { readonly timeZone: string; readonly today: number };
+}
+
+interface StarterTasks {
+  readonly documents: readonly MaintenanceTask[];
+  readonly kept: number;
+  readonly cautions: readonly Caution[];
+}
+
+/** The starter set of a stored loop, less what it has. */
+async function starterTasks(
+  store: Store,
+  loop: LoopRecord,
+  { firstDue, view }: Asked,
+): Promise<Result<StarterTasks, Problem>> {
+  const installed = loop.document.installed?.pump;
+  const pump =
+    installed === undefined ? undefined : await store.getPump({ siteId: DEFAULT_SITE_ID, id: installed });
+  const there = await store.allMaintenanceTasks({ siteId: DEFAULT_SITE_ID, loop: loop.id });
+  if (there.outcome === 'too-many') return failed(tooMany(there));
+  const set = starterSet(loop.document, pump?.document ?? null);
+  if (!set.ok) return failed(tooMany(set.failure));
+  const due = firstDue === undefined ? dateText(view.today) : firstDay(firstDue, view.timeZone);
+  const documents = missingFrom(
+    there.records.map(({ document }) => document),
+    set.value.tasks,
+  ).map((task) => ({ ...task, loop: loop.id, firstDue: due }));
+  return success({ documents, kept: there.records.length, cautions: set.value.cautions });
+}
+
+const tooMany = ({ limit, actual }: { readonly limit: number; readonly actual: number }): Problem =>
+  problem('limit-exceeded', `The loop asks for ${actual} checks; ${limit} are the most.`, { limit, actual });

@@ -1,8 +1,8 @@
-/** The curves fitted to a pump's points, with what a sceptic wants to know of the fit. */
+/** Documents the curves fitted to a pump's points, with the quality of the fit. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,11 +1,12 @@
-/** The curves of a pump as answers carry them. */
+/** Answers the curves of a pump. */
+
 import type { z } from '@hono/zod-openapi';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { DEFAULT_DENSITY } from '../../units/schema-context.ts';
 import type { curvesSchema } from './answer-schema.ts';
@@ -40,7 +41,7 @@ export function curvesAnswer(
     bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
     table: curveTable(model, { setting, points }),
     cautions: [...fitCautions(model)],
-    basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [{ id, version }] },
+    basis: basisOf({ loop: null, pumps: [{ id, version }] }),
   };
 }
 

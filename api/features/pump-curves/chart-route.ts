@@ -1,4 +1,4 @@
-/** The picture of a pump's curves. */
+/** Answers with the picture of a pump's curves. */
 import { success } from '../../../curves/result.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { markupText } from '../../drawing/markup/markup.ts';

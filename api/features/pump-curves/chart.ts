@@ -1,4 +1,4 @@
-/** The head and power of a pump at several settings, as fitted and as entered. */
+/** Draws the head and power of a pump at several settings, as fitted and as entered. */
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
@@ -76,7 +76,7 @@ export function pumpChart(
 
 const settingName = (setting: number): string => `${sayNumber(setting)} %`;
 
-/** A line's name stands at its end. */
+/** A line has its name at its end. */
 function curveNames({ curves, system }: Figures, plot: Plot, of: 'head' | 'power'): readonly Markup[] {
   const [flow, value] = [inUnit('flow', system), inUnit(of, system)];
   return curves.flatMap(({ setting, points }) => {
@@ -179,7 +179,7 @@ function legendOf(figures: Figures): readonly LegendRow[] {
 
 function descriptionOf(figures: Figures): string {
   const { model, curves, system } = figures;
-  const told = curves.map(({ setting, points }) => {
+  const lines = curves.map(({ setting, points }) => {
     const [first, last] = [points[0], points.at(-1)];
     if (first === undefined || last === undefined) return '';
     const to = `${say(last.head, 'head', system)} and ${say(last.power, 'power', system)} at ${say(last.flow, 'flow', system)}`;
@@ -188,7 +188,7 @@ function descriptionOf(figures: Figures): string {
   const best = bestWords(figures);
   return [
     `Two plots over flow: head above, electrical power below. ${model.entered.headPoints.length} points of head and ${model.entered.powerPoints.length} of power were entered.`,
-    ...told,
+    ...lines,
     ...(best === '' ? [] : [`The ${best}.`]),
   ].join(' ');
 }

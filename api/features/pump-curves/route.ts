@@ -1,4 +1,4 @@
-/** The curves fitted to a pump. */
+/** Answers with the curves fitted to a pump. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { LIST_MAX } from '../../fields/limits.ts';

@@ -1,26 +1,26 @@
-/** The answer to the main question: which pump at which setting serves a loop at the least cost. */
+/** Documents a recommendation: the pump and the setting that serve a loop at the least cost. */
 import { z } from '@hono/zod-openapi';
 import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { encodedOnce } from '../../fields/encoded-once.ts';
-import { lifeCycleTold, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
+import { OBJECTIVES, reportedLifeCycle } from '../../fields/life-cycle-terms.ts';
+import { nullable } from '../../fields/nullable.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
-import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { dutySchema } from '../duty-point/duty-schema.ts';
+import { requiredDutyField } from '../duty-point/required-duty-schema.ts';
 import { drainBackField } from '../duty-point/surroundings-schema.ts';
-import { requiredDutyField } from '../required-duty-schema.ts';
 import { againstAsBuiltField } from './against-as-built-schema.ts';
-import { assuranceTold } from './assurance-request.ts';
+import { reportedAssurance } from './assurance-request.ts';
 import { assuranceField } from './assurance-schema.ts';
-import { heatTold } from './heat-schema.ts';
+import { reportedHeat } from './heat-schema.ts';
 import { lossesField } from './losses-schema.ts';
 import { withoutScreenLimitField } from './without-screen-limit-schema.ts';
 
@@ -134,9 +134,9 @@ const assumptionsSchema = (context: SchemaContext) =>
       description: 'What the ranking goes by.',
       examples: ['energy-cost'],
     }),
-    lifeCycle: lifeCycleTold(context),
-    assurance: assuranceTold(context),
-    heat: heatTold(context),
+    lifeCycle: reportedLifeCycle(context),
+    assurance: reportedAssurance(context),
+    heat: reportedHeat(context),
     limits: limitsSchema(context),
   });
 

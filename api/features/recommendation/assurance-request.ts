@@ -1,4 +1,4 @@
-/** What the setting of a recommendation shall still serve under. */
+/** Documents what the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import type { CalibratedAssurance } from '../../../models/pump/calibrated-fit.ts';
@@ -53,7 +53,7 @@ const stated = (context: SchemaContext) =>
     { key: 'frictionMultiplier', schema: byFriction(context) },
   ]);
 
-/** Told apart from an object by its kind, so that a fault of an object is told where it is. */
+/** Distinguished from an object by its type, so that a fault of an object is named where it is. */
 const calibration = ({ documented }: SchemaContext): z.ZodType<'calibration'> =>
   documented ? z.literal('calibration') : z.string().pipe(z.literal('calibration'));
 
@@ -73,7 +73,7 @@ export const assurance = (context: SchemaContext): z.ZodType<AskedAssurance> =>
   );
 
 /** As answers repeat it. */
-export const assuranceTold = (context: SchemaContext) =>
+export const reportedAssurance = (context: SchemaContext) =>
   described(
     context,
     z.union([byGrade(context), byMargin(context), byFriction(context), z.literal('calibration'), z.null()]),

@@ -1,7 +1,7 @@
-/** What an assurance costs a year, and what it is held against. */
+/** Documents what an assurance costs a year, and the worst case behind it. */
 import { z } from '@hono/zod-openapi';
-import { pumpRefSchema } from '../../schemas/answers/pump-ref.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
+import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';

@@ -1,20 +1,20 @@
-/** The best of a question asked otherwise, to hold the answer against. */
+/** Computes the best candidates of the same question without trims or assurance, to compare with. */
 import { type Result, success } from '../../../curves/result.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import type { RecommendationFigures, RecommendationWork } from './job.ts';
 
-export interface BestsBeside {
+export interface Baselines {
   /** As built, where the question is about trimmed pipework. */
   readonly asBuilt: DutyAnswer | null;
   /** Without the assurance, where the question states one. */
   readonly unassured: DutyAnswer | null;
 }
 
-export async function bestsBeside(
+export async function computeBaselines(
   work: RecommendationWork,
   compute: (work: RecommendationWork) => Promise<Result<RecommendationFigures, Problem>>,
-): Promise<Result<BestsBeside, Problem>> {
+): Promise<Result<Baselines, Problem>> {
   const bestWith = async (
     other: Partial<RecommendationWork>,
   ): Promise<Result<DutyAnswer | null, Problem>> => {

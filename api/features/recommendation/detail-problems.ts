@@ -1,4 +1,4 @@
-/** What a recommendation may not be asked for, as problems that name the place. */
+/** Refuses what a recommendation cannot be asked for, at its place in the request. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type AppliedCalibration, calibratedAssurance } from '../../../models/calibration/applied.ts';
@@ -24,7 +24,7 @@ export function statedAssurance(
 /** Null where the detail can be given. */
 export function detailProblem(detail: 'plain' | 'losses', candidates: number): Problem | null {
   if (detail === 'plain' || candidates <= LOSSES_CANDIDATES) return null;
-  const told = `losses looks at no more than ${LOSSES_CANDIDATES} candidates, not ${candidates}: name those to choose among`;
+  const text = `losses looks at no more than ${LOSSES_CANDIDATES} candidates, not ${candidates}: name those to choose among`;
   const over = { limit: LOSSES_CANDIDATES, actual: candidates };
-  return invalidRequest([{ pointer: '/detail', detail: told, ...over }]);
+  return invalidRequest([{ pointer: '/detail', detail: text, ...over }]);
 }

@@ -1,11 +1,11 @@
-/** The terms of heat that an answer was made under. */
+/** Documents the terms of heat behind an answer. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-export const heatTold = (context: SchemaContext) =>
+export const reportedHeat = (context: SchemaContext) =>
   described(
     context,
     nullable(

@@ -1,4 +1,4 @@
-/** The whole computation behind a recommendation: from plain data to the figures of the answer. */
+/** The job of a recommendation chooses among candidates, and computes what its answer says about each. */
 import { type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
@@ -12,19 +12,19 @@ import { solving } from '../../../models/network/solve-failure.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
-import type { BalancedLoop, BalanceFailure } from '../../../models/selection/balanced-loop.ts';
+import { type BalanceFailure, balancedLoop } from '../../../models/selection/balanced-loop.ts';
 import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
-import { rejectionCause } from '../../../models/selection/rejection-cause.ts';
-import type { Ranked } from '../../../models/selection/select.ts';
+import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
+import type { Ranked, Rejected } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
+import { oncePerObject } from '../../caches/once-per-object.ts';
 import type { CandidateWork } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
-import type { UnitSystem } from '../../units/unit-system.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
 import { uncertaintyAnswer } from '../duty-point/uncertainty-answer.ts';
 import { type WorstCaseAnswer, worstCaseAnswer } from './assurance-answer.ts';
 import { type LossesAnswer, lossesAnswer } from './losses-answer.ts';
-import { type RejectionAnswer, rejectionAnswer } from './rejection-answer.ts';
 import { type WithoutScreenLimitAnswer, withoutScreenLimitAnswer } from './without-screen-limit-answer.ts';
 
 export interface RecommendationWork {
@@ -36,13 +36,16 @@ export interface RecommendationWork {
   /** Null: none asked for. */
   readonly assurance: Assurance | null;
   readonly detail: 'plain' | 'losses';
-  /** Of the sentences that carry figures. */
-  readonly system: UnitSystem;
+}
+
+export interface RejectedCandidate extends Rejected {
+  /** Null where settings and limits are the whole reason. */
+  readonly cause: RejectionCause | null;
 }
 
 export interface RecommendationFigures {
   readonly ranking: readonly DutyAnswer[];
-  readonly rejected: readonly RejectionAnswer[];
+  readonly rejected: readonly RejectedCandidate[];
   readonly feasible: number;
   readonly requiredDuty: RequiredDuty | null;
   /** Of the best; null without one, or without an assurance. */
@@ -53,33 +56,41 @@ export interface RecommendationFigures {
   readonly cautions: readonly Caution[];
 }
 
-/** `balanced` is the loop of `model`, balanced as `work` asks. */
-export function computeRecommendation(
-  { model, balanced }: { readonly model: CompiledLoop; readonly balanced: BalancedLoop },
+/** The samples of a loop serve every question about it. */
+const balanced = oncePerObject(balancedLoop);
+
+export const recommendationJob = loopJob<RecommendationWork, Result<RecommendationFigures, BalanceFailure>>({
+  name: 'recommendation',
+  isLong: (loop, { detail, candidates }) => detail === 'losses' || isLongSelection(loop, candidates),
+  compute,
+});
+
+function compute(
+  model: CompiledLoop,
   work: RecommendationWork,
 ): Result<RecommendationFigures, BalanceFailure> {
-  const { candidates, rankingLimit, system } = work;
+  const balancedModel = balanced(model, work.balancing);
+  if (!balancedModel.ok) return balancedModel;
+  const { candidates, rankingLimit } = work;
   const question = {
     ...work,
     candidates: candidates.map((candidate) => ({ pump: candidate, count: candidate.count })),
   };
-  const chosen = choose(model, question, balanced);
+  const chosen = choose(model, question, balancedModel.value);
   if (!chosen.ok) return chosen;
   const { sampled } = chosen.value.balanced;
   const { ranking, rejected } = chosen.value.selection;
-  const told = solving(() => ({
+  const solved = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
     worstCase: worstCaseOfBest(chosen.value, work),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
-  if (!told.ok) return told;
+  if (!solved.ok) return solved;
   return success({
-    ...told.value,
+    ...solved.value,
     rejected: rejected.map((one) => {
-      const candidate = candidateAt(work, one.candidate);
-      const { id, count, entered: pump } = candidate;
-      const cause = rejectionCause(sampled, { pump: candidate, count }, one.outcome.failing);
-      return rejectionAnswer(one, { pump: { id, name: pump.name }, count, cause, system });
+      const pump = candidateAt(work, one.candidate);
+      return { ...one, cause: rejectionCause(sampled, { pump, count: pump.count }, one.outcome.failing) };
     }),
     feasible: ranking.length,
     requiredDuty: sampled.required,
@@ -100,7 +111,10 @@ function screenLimitAnswer(
   return withoutScreenLimitAnswer(found, { id, name: pump.name });
 }
 
-function candidateAt({ candidates }: RecommendationWork, place: number): CandidateWork {
+export function candidateAt(
+  { candidates }: Pick<RecommendationWork, 'candidates'>,
+  place: number,
+): CandidateWork {
   const candidate = candidates[place];
   if (candidate === undefined) throw new Error(`invariant: there is no candidate ${place}`);
   return candidate;
@@ -143,8 +157,7 @@ function worstCaseOfBest(choice: Choice, work: RecommendationWork): WorstCaseAns
 }
 
 /** Where no bisection finds the setting, all settings of all candidates are judged. */
-
-export function isLongSelection(loop: CompiledLoop, candidates: readonly PumpModel[]): boolean {
+function isLongSelection(loop: CompiledLoop, candidates: readonly PumpModel[]): boolean {
   const branches = branchesOf(loop);
   const solves = SOLVES.shared + (SOLVES.candidate + idleSolves(loop)) * candidates.length;
   const settings = candidates.reduce((sum, { entered: pump }) => sum + gridSize(pump.settings), 0);

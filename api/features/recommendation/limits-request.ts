@@ -1,8 +1,8 @@
-/** What a caller may demand of a selection. */
+/** Documents the limits that a caller may set for a selection. */
 import { z } from '@hono/zod-openapi';
 import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,4 +1,4 @@
-/** Where the head of the best candidate goes, as answers carry it. */
+/** Answers where the head of the best candidate is lost. */
 import type { Choice, Question } from '../../../models/assurance/choose-assured.ts';
 import { largerPipe } from '../../../models/components/larger-pipe.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';
@@ -47,13 +47,16 @@ function savingsAnswer({ name }: LossRow, savings: Savings | undefined): Savings
   const wider = name === null ? null : largerPipe(name);
   const { boreUp, halved, removed } = savings;
   return {
-    boreUp: boreUp === null || wider === null ? null : { pipe: wider.name, ...told(boreUp) },
-    halved: halved === null ? null : told(halved),
-    removed: removed === null ? null : told(removed),
+    boreUp: boreUp === null || wider === null ? null : { pipe: wider.name, ...savingAnswer(boreUp) },
+    halved: halved === null ? null : savingAnswer(halved),
+    removed: removed === null ? null : savingAnswer(removed),
   };
 }
 
-const told = ({ grid, continuous }: Saving): { grid: Saving['grid']; continuous: Saving['continuous'] } => ({
+const savingAnswer = ({
+  grid,
+  continuous,
+}: Saving): { grid: Saving['grid']; continuous: Saving['continuous'] } => ({
   grid,
   continuous,
 });

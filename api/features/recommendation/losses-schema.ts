@@ -1,6 +1,6 @@
-/** Where the head of a pump goes, in money. */
+/** Documents where the head of a pump is lost, and what that costs. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';

@@ -1,4 +1,4 @@
-/** What a recommendation is asked about: loop, candidates and what the caller states besides. */
+/** Names what a recommendation is asked about: a loop, candidates, options. */
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import type { Balancing, Limits } from '../../../models/selection/options.ts';
 import type { AskedLifeCycle, Objective } from '../../fields/life-cycle-terms.ts';
@@ -6,7 +6,7 @@ import type { Place } from '../../http/problem.ts';
 import type { Candidate } from '../../question/candidates.ts';
 import type { SelectionPlaces } from '../../question/solve-problems.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
-import type { VersionedLoop } from '../../records/loop/compiled-loops.ts';
+import type { StoredLoop } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { AskedAssurance } from './assurance-request.ts';
@@ -32,7 +32,7 @@ export interface RecommendationOptions {
 
 export interface RecommendationQuestion {
   readonly site: SiteRecord;
-  readonly loop: VersionedLoop;
+  readonly loop: StoredLoop;
   readonly candidates: readonly Candidate[];
   readonly options: RecommendationOptions;
   /** Null where prices are flat. */

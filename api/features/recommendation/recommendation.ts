@@ -1,131 +1,94 @@
-/** The main job: a loop, candidates and what running costs, turned into the answer of a recommendation. */
+/** Computes a recommendation, and keeps its figures for those who ask again. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { borrowedCalibration } from '../../../models/cautions/measured.ts';
-import { meanPriceCautions } from '../../../models/cautions/time.ts';
-import { drainBack } from '../../../models/hazards/drain-back.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import { oncePerObject } from '../../caches/once-per-object.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
-import type { AnswerCache } from '../../question/answer-cache.ts';
-import { type SelectionPlaces, selectionProblem } from '../../question/solve-problems.ts';
-import { tariffAnswer } from '../../question/tariff-answer.ts';
+import { runJob } from '../../http/run-job.ts';
+import { type AnswerCache, answerCache } from '../../question/answer-cache.ts';
+import { selectionProblem } from '../../question/solve-problems.ts';
 import type { TariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache, ReadyLoop, VersionedLoop } from '../../records/loop/compiled-loops.ts';
-import { dataBasisOf } from '../../records/loop/data-basis.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import { againstAsBuilt } from './against-as-built.ts';
-import type { RecommendationAnswer } from './answer-schema.ts';
-import { assuranceAnswer } from './assurance-answer.ts';
-import { bestsBeside } from './baselines.ts';
-import { questionKey } from './cache-key.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import { type ComputedRecommendation, type Recommended, recommendationAnswer } from './answer.ts';
+import { computeBaselines } from './baselines.ts';
 import { detailProblem, statedAssurance } from './detail-problems.ts';
-import {
-  computeRecommendation,
-  isLongSelection,
-  type RecommendationFigures,
-  type RecommendationWork,
-} from './job.ts';
+import { type RecommendationFigures, type RecommendationWork, recommendationJob } from './job.ts';
 import { statedLifeCycle } from './life-cycle-question.ts';
-import { lifeCycleWords } from './life-cycle-sentence.ts';
 import type { RecommendationOptions, RecommendationQuestion } from './question.ts';
-import { recommendationSummary } from './sentence.ts';
-import { screenLimitWords } from './without-screen-limit-answer.ts';
 
-export interface Recommended {
-  readonly body: RecommendationAnswer;
-  /** All that the answer follows from besides the query: the basis it states, and the site. */
-  readonly validator: { readonly basis: unknown };
+/** Answers about more candidates are too large to keep many of. */
+const CANDIDATES_MAX = 50;
+const KEPT_RECOMMENDATIONS = 200;
+
+export interface RecommendationDeps {
+  readonly loops: CompiledLoops;
+  readonly workers: WorkerPool;
+  readonly answers: AnswerCache<ComputedRecommendation>;
 }
 
-export interface RecommendationMeans {
-  readonly loops: LoopCache;
-  readonly heavyWork: HeavyWork;
-  readonly answers: AnswerCache<Recommended>;
-}
+export const recommendationDeps = (loops: CompiledLoops, workers: WorkerPool): RecommendationDeps => ({
+  ...{ loops, workers },
+  answers: answerCache({ max: KEPT_RECOMMENDATIONS }),
+});
 
-export const recommend = (
-  means: RecommendationMeans,
-  question: RecommendationQuestion,
-): Promise<Result<Recommended, Problem>> =>
-  means.answers.answer(questionKey(question), () => recommendAnew(means, question));
+/** The same answer for the same figures, so that it is also written once. */
+const answered = oncePerObject(recommendationAnswer);
 
-async function recommendAnew(
-  { loops, heavyWork }: RecommendationMeans,
+export async function recommend(
+  deps: RecommendationDeps,
   question: RecommendationQuestion,
 ): Promise<Result<Recommended, Problem>> {
-  const { site, loop, options, places, system } = question;
+  const computed = await deps.answers.answer(cacheKey(question), () => compute(deps, question));
+  return computed.ok ? success(answered(computed.value, question.system)) : computed;
+}
+
+/**
+ * All that the figures follow from, as a text. Stored records are in it by id and version, which never mean something else
+ * later: an import, which may bring them back changed, raises the version of the site. Null for a question with a loop or a
+ * pump that came with the request, and for one that rests on more than it states.
+ */
+export function cacheKey({
+  site,
+  loop,
+  candidates,
+  system: _system,
+  places: _places,
+  ...stated
+}: RecommendationQuestion): string | null {
+  const isStored = loop.id !== null && candidates.every(({ id }) => id !== null);
+  if (!isStored || stated.options.assurance !== undefined || candidates.length > CANDIDATES_MAX) return null;
+  const pumps = candidates.map(({ id, version, count }) => [id, version, count]);
+  return JSON.stringify([site.id, site.version, loop.id, loop.version, pumps, stated]);
+}
+
+async function compute(
+  { loops, workers }: RecommendationDeps,
+  question: RecommendationQuestion,
+): Promise<Result<ComputedRecommendation, Problem>> {
   const asked = workAsked(question);
   if (!asked.ok) return asked;
   const { work, currency } = asked.value;
-  const { candidates, balancing, limits } = work;
-  const { price, hoursPerDay, heat } = work.running;
-  const ready = loops.ready(loop, ['loop']);
-  if (!ready.ok) return ready;
-  const where = { heavyWork, loop, ready: ready.value, places };
-  const compute = (one: RecommendationWork) => computeHereOrThere({ ...where, work: one });
-  const figures = await compute(work);
+  const model = loops.compile(question.loop, ['loop']);
+  if (!model.ok) return model;
+  const figuresOf = (one: RecommendationWork) =>
+    computeFigures(workers, question, { ready: model.value, work: one });
+  const figures = await figuresOf(work);
   if (!figures.ok) return figures;
-  const beside = await bestsBeside(work, compute);
-  if (!beside.ok) return beside;
-  const { asBuilt, unassured } = beside.value;
-  const { ranking, rejected, feasible, requiredDuty, worstCase, losses, cautions } = figures.value;
-  const { withoutScreenLimit } = figures.value;
-  const { screen } = loop.document.intake ?? {};
-  const best = ranking[0] ?? null;
-  const assured = work.assurance === null ? null : assuranceAnswer(best, unassured, worstCase);
-  const telling = {
-    ...{ loopName: loop.document.name, currency, system, candidates: candidates.length, rejected, cautions },
-    ...{ limits, assured: options.assurance ?? null, assurance: assured, heat },
-  };
-  const basis = {
-    modelVersion: MODEL_VERSION,
-    loop: { id: loop.id, version: loop.version },
-    pumps: question.candidates.map(({ id, version }) => ({ id, version })),
-  };
-  return success({
-    body: {
-      best,
-      ranking: [...ranking],
-      rejected: [...rejected],
-      counts: { candidates: candidates.length, feasible, rejected: rejected.length },
-      requiredDuty,
-      againstAsBuilt: againstAsBuilt(best, asBuilt),
-      assurance: assured,
-      losses,
-      withoutScreenLimit,
-      drainBack: drainBack(loop.document),
-      assumptions: {
-        ...{ price, currency, hoursPerDay, balancing, objective: options.objective ?? 'energy-cost', limits },
-        lifeCycle: work.running.lifeCycle ?? null,
-        tariff: tariffAnswer(question.tariff),
-        assurance: options.assurance ?? null,
-        heat: heat ?? null,
-      },
-      summary: `${recommendationSummary(best, telling)}${screenLimitWords(withoutScreenLimit, { limits, screen, currency, system })}${lifeCycleWords(best, work.running.lifeCycle, currency)}`,
-      cautions: [...cautions, ...cautionsBeside(question, hoursPerDay)],
-      dataBasis: dataBasisOf(loop),
-      basis,
-    },
-    validator: { basis: { ...basis, site: site.version, tariff: question.tariff } },
-  });
+  const baselines = await computeBaselines(work, figuresOf);
+  if (!baselines.ok) return baselines;
+  return success({ question, work, currency, figures: figures.value, baselines: baselines.value });
 }
-
-/** Of what the figures rest on besides the loop: its calibration, the tariff. */
-const cautionsBeside = ({ loop, candidates, tariff }: RecommendationQuestion, hoursPerDay: number) => [
-  ...borrowedCalibration(loop.calibration, candidates),
-  ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay }),
-];
 
 interface Asked {
   readonly work: RecommendationWork;
   readonly currency: string;
 }
 
-/** What is to be computed, and the money that it is told in. */
+/** What is to be computed, and the currency of its money. */
 function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
-  const { site, loop, options, places, system } = question;
+  const { site, loop, options, places } = question;
   const candidates = question.candidates.map((one) => ({ ...one, fit: fitOnLoop(one, loop.calibration) }));
   const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
   if (!money.ok) return money;
@@ -140,7 +103,7 @@ function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
   const { elevation } = site.document;
   const running = { price, hoursPerDay, elevation, heat, lifeCycle: lifeCycle.value };
   const stated = { balancing, limits, assurance: assurance.value, detail };
-  return success({ work: { ...stated, candidates, running, rankingLimit, system }, currency });
+  return success({ work: { ...stated, candidates, running, rankingLimit }, currency });
 }
 
 /** Stored prices are in the site's currency and are never converted. */
@@ -160,28 +123,15 @@ function moneyOf(
   return success({ price: price ?? tariff?.price ?? site.price, currency });
 }
 
-async function computeHereOrThere({
-  heavyWork,
-  loop,
-  ready,
-  work,
-  places,
-}: {
-  readonly heavyWork: HeavyWork;
-  readonly loop: VersionedLoop;
-  readonly ready: ReadyLoop;
-  readonly work: RecommendationWork;
-  readonly places: SelectionPlaces;
-}): Promise<Result<RecommendationFigures, Problem>> {
-  const failedOn = { ...places, isInline: loop.id === null };
-  if (work.detail === 'losses' || isLongSelection(ready.model, work.candidates)) {
-    const done = await runHeavy(heavyWork, 'recommendation', { loop: ready.model.entered, work });
-    if (!done.ok) return done;
-    return done.value.ok ? done.value : failed(selectionProblem(done.value.failure, failedOn));
-  }
-  const balanced = ready.balanced(work.balancing);
-  const figures = balanced.ok
-    ? computeRecommendation({ model: ready.model, balanced: balanced.value }, work)
-    : balanced;
-  return figures.ok ? figures : failed(selectionProblem(figures.failure, failedOn));
+async function computeFigures(
+  workers: WorkerPool,
+  { loop, places }: RecommendationQuestion,
+  asked: { readonly ready: CompiledLoop; readonly work: RecommendationWork },
+): Promise<Result<RecommendationFigures, Problem>> {
+  const done = await runJob(workers, recommendationJob, asked);
+  if (!done.ok) return done;
+  const figures = done.value;
+  return figures.ok
+    ? figures
+    : failed(selectionProblem(figures.failure, { ...places, isInline: loop.id === null }));
 }

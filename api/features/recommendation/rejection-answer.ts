@@ -1,28 +1,25 @@
-/** A rejected candidate as answers carry it: the reasons, and the first of them in figures. */
+/** Answers why a candidate is rejected, the first reason in figures. */
 import type { z } from '@hono/zod-openapi';
 import type { CriterionReason, Judgement } from '../../../models/selection/criteria.ts';
 import type { Clash } from '../../../models/selection/grid-search.ts';
 import type { RejectionCause } from '../../../models/selection/rejection-cause.ts';
-import type { Rejected } from '../../../models/selection/select.ts';
+import { toPointer } from '../../http/json-pointer.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { recommendationSchema } from './answer-schema.ts';
-import { causeWords } from './rejection-cause.ts';
+import type { RejectedCandidate } from './job.ts';
 
 export type RejectionAnswer = z.output<ReturnType<typeof recommendationSchema>>['rejected'][number];
 
 export function rejectionAnswer(
-  { candidate, outcome: { failing, clash, settings } }: Rejected,
+  { candidate, outcome: { failing, clash, settings }, cause }: RejectedCandidate,
   {
     pump,
     count,
-    cause,
     system,
   }: {
     readonly pump: { readonly id: string | null; readonly name: string };
     readonly count: number;
-    /** What stands behind the reasons; null where they tell all there is. */
-    readonly cause: RejectionCause | null;
     readonly system: UnitSystem;
   },
 ): RejectionAnswer {
@@ -85,4 +82,20 @@ function clashDetail(clash: Clash | null, settings: number, system: UnitSystem):
   const [met, broken] = clash;
   const where = `The settings that give ${DEMANDS[met.reason]} do not give ${DEMANDS[broken.reason]}`;
   return `${where}: none of the ${settings} settings gives both. ${DETAILS[broken.reason](broken, system)}`;
+}
+
+/** Why a candidate fails beyond its settings, with a blank before it; empty for null. */
+export function causeWords(cause: RejectionCause | null, system: UnitSystem): string {
+  switch (cause?.code) {
+    case undefined:
+      return '';
+    case 'shut-valve':
+      return ` The valve ${toPointer(cause.path)} of the loop is shut: no water passes to ${cause.outlet}.`;
+    case 'lift-above-shutoff':
+      return ` The lift is more than the pump gives at no flow: the loop needs ${say(cause.lift, 'head', system)} before any water moves, against a shutoff head of ${say(cause.shutoff, 'head', system)} at setting ${sayNumber(cause.setting)} %.`;
+    case 'does-not-start':
+      return ` From rest the pump does not start the flow: the loop needs ${say(cause.lift, 'head', system)} before any water moves, against a shutoff head of ${say(cause.shutoff, 'head', system)} at setting ${sayNumber(cause.setting)} %, although its drooping curve reaches ${say(cause.summit, 'head', system)} at a flow.`;
+    case 'runs-by-itself':
+      return ` The loop runs by itself: the water falls ${say(cause.fall, 'head', system)} to its outlets, and a pump only adds to that.`;
+  }
 }

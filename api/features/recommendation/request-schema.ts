@@ -1,20 +1,47 @@
-/** The main question: a loop, the pumps to choose among, what running costs. */
+/** Documents the request for a recommendation: a loop, candidates, the cost of running. */
+
 import { z } from '@hono/zod-openapi';
+import type { HeatTerms } from '../../../models/duty/heat.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { ID_MAX } from '../../fields/id-field.ts';
 import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
 import { CANDIDATES_MAX } from '../../fields/limits.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { queryWhole } from '../../fields/query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
-import { ID_MAX, idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
+import { idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
 import { pumpInput } from '../../records/pump/schema.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { assurance } from './assurance-request.ts';
-import { heat } from './heat-request.ts';
 import { limits } from './limits-request.ts';
+
+const heat = perContext(
+  (context): z.ZodType<HeatTerms> =>
+    named(
+      context,
+      'HeatTerms',
+      z.strictObject({
+        cop: numberField(context, {
+          description: 'Coefficient of performance of the chiller or heater: heat moved over electricity.',
+          minimum: 0.1,
+          maximum: 100,
+          example: 3,
+        }),
+        mode: described(context, z.enum(['cooling', 'heating']), {
+          description: "Whether a chiller takes the pump's heat away, or a heater is spared it.",
+          examples: ['cooling'],
+        }),
+        inRanking: described(context, z.boolean(), {
+          description: 'Whether the ranking counts what that costs or spares; not where it is left out.',
+          examples: [false],
+        }).default(false),
+      }),
+      { description: 'Asks what the heat of a pump costs a chiller, or spares a heater.' },
+    ),
+);
 
 export const RANKING_DEFAULT = 20;
 

@@ -1,4 +1,4 @@
-/** The main job: which pump at which setting serves a loop at the least cost. */
+/** Answers which pump at which setting serves a loop at the least cost. */
 import { success } from '../../../curves/result.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
@@ -9,15 +9,13 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { answerCache } from '../../question/answer-cache.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
-import { candidateRequests, densityOfLoop, findVersionedLoop } from '../../question/sources.ts';
+import { candidateRequests, densityOfLoop, findStoredLoop } from '../../question/sources.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { recommendationSchema } from './answer-schema.ts';
-import { type RecommendationMeans, type Recommended, recommend } from './recommendation.ts';
+import { type RecommendationDeps, recommend } from './recommendation.ts';
 import { RANKING_DEFAULT, recommendationQuery, recommendationRequest } from './request-schema.ts';
 import { rankingTable } from './table.ts';
 
@@ -31,7 +29,7 @@ const answer = () =>
     table: rankingTable,
   });
 
-function byBody(api: Api, means: RecommendationMeans): void {
+function byBody(api: Api, deps: RecommendationDeps): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -54,7 +52,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
     },
     async ({ body, system }) => {
       const { loop: asked, pumps, tariff: _tariff, ...options } = body;
-      const loop = await findVersionedLoop(store, asked);
+      const loop = await findStoredLoop(store, asked);
       if (!loop.ok) return loop;
       const candidates =
         pumps === undefined
@@ -64,7 +62,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
       const site = await findSite(store);
       const tariff = await tariffPrice(api.deps, site, body, { pointer: '/tariff' });
       if (!tariff.ok) return tariff;
-      const answered = await recommend(means, {
+      const answered = await recommend(deps, {
         site,
         tariff: tariff.value,
         loop: loop.value,
@@ -85,7 +83,7 @@ function byBody(api: Api, means: RecommendationMeans): void {
   );
 }
 
-function byQuery(api: Api, means: RecommendationMeans): void {
+function byQuery(api: Api, deps: RecommendationDeps): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -114,7 +112,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
       const site = await findSite(store);
       const tariff = await tariffPrice(api.deps, site, query, { parameter: 'tariff' });
       if (!tariff.ok) return tariff;
-      return recommend(means, {
+      return recommend(deps, {
         site,
         tariff: tariff.value,
         loop: loop.value,
@@ -136,8 +134,7 @@ function byQuery(api: Api, means: RecommendationMeans): void {
   );
 }
 
-export function recommendationRoutes(api: Api, loops: LoopCache): void {
-  const means = { loops, heavyWork: api.deps.heavyWork, answers: answerCache<Recommended>() };
-  byBody(api, means);
-  byQuery(api, means);
+export function recommendationRoutes(api: Api, deps: RecommendationDeps): void {
+  byBody(api, deps);
+  byQuery(api, deps);
 }

@@ -1,38 +1,59 @@
-/** Answers told in one or two plain sentences. */
+/** Puts a recommendation into one or two plain sentences, and one for each thing that decides besides. */
 import type { Caution } from '../../../models/cautions/catalogue.ts';
-import { limitingWords, type Telling, useWords } from '../../answers/duty-words.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
+import type { LifeCycleTerms } from '../../../models/money/candidate-life-cycle.ts';
 import { afterDangers } from '../../wording/dangers.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
-import { type Notes, summaryNotes, unassuredWords } from './sentence-notes.ts';
+import { limitingWords, type SentenceTerms, useWords } from '../duty-point/sentence.ts';
+import type { RecommendationAnswer } from './answer-schema.ts';
+import { type Notes, noteSentences, unassuredWords } from './note-sentences.ts';
+import { screenLimitWords } from './without-screen-limit-answer.ts';
 
-/** Dangers first, then pump, setting, watts, kWh, cost, limiting outlet and what else decided; or why there is none. */
-export function recommendationSummary(
-  best: DutyAnswer | null,
-  {
-    rejected,
-    candidates,
-    cautions,
-    ...telling
-  }: Telling &
-    Notes & {
-      readonly candidates: number;
-      readonly rejected: readonly { readonly pump: { readonly name: string }; readonly detail: string }[];
-      /** Those of the loop, whatever the pump. */
-      readonly cautions: readonly Caution[];
-    },
-): string {
-  const { loopName, currency, system } = telling;
-  if (best !== null) {
-    const setting = `setting ${sayNumber(best.setting)} %`;
-    const run = `Run ${pumpWords(best)} at ${setting} on ${loopName}: ${useWords(best, currency)}.`;
-    const dangers = afterDangers([...best.cautions, ...cautions], run);
-    return `${dangers}${limitingWords(best, system)}${summaryNotes(best, telling)}`;
-  }
+interface Facts extends SentenceTerms, Notes {
+  readonly candidates: number;
+  readonly rejected: readonly { readonly pump: { readonly name: string }; readonly detail: string }[];
+  /** Those of the loop, whatever the pump. */
+  readonly cautions: readonly Caution[];
+  readonly withoutScreenLimit: RecommendationAnswer['withoutScreenLimit'];
+  /** Of the loop. */
+  readonly screen: IntakeScreen | undefined;
+  /** Undefined where the ranking is by energy. */
+  readonly lifeCycle: LifeCycleTerms | undefined;
+}
+
+export function recommendationSentence(best: DutyAnswer | null, facts: Facts): string {
+  const choice = best === null ? withoutChoice(facts) : choiceWords(best, facts);
+  const screenLimit = screenLimitWords(facts.withoutScreenLimit, facts);
+  return `${choice}${screenLimit}${lifeCycleWords(best, facts)}`;
+}
+
+/** Dangers first, then pump, setting, watts, kWh, cost, limiting outlet and what else decided. */
+function choiceWords(best: DutyAnswer, facts: Facts): string {
+  const { loopName, currency, system, cautions } = facts;
+  const setting = `setting ${sayNumber(best.setting)} %`;
+  const run = `Run ${pumpWords(best)} at ${setting} on ${loopName}: ${useWords(best, currency)}.`;
+  const dangers = afterDangers([...best.cautions, ...cautions], run);
+  return `${dangers}${limitingWords(best, system)}${noteSentences(best, facts)}`;
+}
+
+/** Why there is none. */
+function withoutChoice(facts: Facts): string {
+  const { loopName, candidates, rejected } = facts;
   const [first] = rejected;
   if (first === undefined) return `There is no pump to judge for ${loopName}: enter one first.`;
   const none =
     candidates === 1 ? 'The candidate does not serve' : `None of the ${candidates} candidates serves`;
-  return `${none} ${loopName} at any setting. ${first.pump.name}: ${first.detail}${unassuredWords(telling)}`;
+  return `${none} ${loopName} at any setting. ${first.pump.name}: ${first.detail}${unassuredWords(facts)}`;
+}
+
+/** The life-cycle cost of the best; empty where the ranking is by energy. */
+function lifeCycleWords(
+  best: DutyAnswer | null,
+  { lifeCycle, currency }: Pick<Facts, 'lifeCycle' | 'currency'>,
+): string {
+  const cost = best?.lifeCycleCost ?? null;
+  if (lifeCycle === undefined || cost === null) return '';
+  return ` Bought anew it costs ${sayNumber(cost, 6)} ${currency} over ${lifeCycle.years} years, the least of all that serve.`;
 }

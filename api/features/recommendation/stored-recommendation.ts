@@ -1,4 +1,4 @@
-/** The recommendation for a stored loop, with nothing stated besides: what pictures and pages rest on. */
+/** Recommends a pump for a stored loop by defaults alone, for pictures and pages. */
 import { type Result, success } from '../../../curves/result.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
@@ -9,7 +9,8 @@ import { tariffPrice } from '../../question/tariff-price.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { type RecommendationMeans, type Recommended, recommend } from './recommendation.ts';
+import type { Recommended } from './answer.ts';
+import { type RecommendationDeps, recommend } from './recommendation.ts';
 import { RANKING_DEFAULT } from './request-schema.ts';
 
 interface Asked {
@@ -21,10 +22,7 @@ interface Asked {
 }
 
 export async function storedRecommendation(
-  {
-    deps,
-    means,
-  }: { readonly deps: Pick<AppDependencies, 'store' | 'clock'>; readonly means: RecommendationMeans },
+  deps: Pick<AppDependencies, 'store' | 'clock'> & RecommendationDeps,
   { loop, pumps, count, system }: Asked,
 ): Promise<Result<Recommended, Problem>> {
   const { store } = deps;
@@ -40,7 +38,7 @@ export async function storedRecommendation(
   const site = await findSite(store);
   const tariff = await tariffPrice(deps, site, {}, place);
   if (!tariff.ok) return tariff;
-  return recommend(means, {
+  return recommend(deps, {
     site,
     loop,
     tariff: tariff.value,

@@ -1,4 +1,4 @@
-/** The ranking of a recommendation as a table, its cautions by their codes. */
+/** Makes the ranking of a recommendation a table, its cautions by their codes. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { recommendationSchema } from './answer-schema.ts';

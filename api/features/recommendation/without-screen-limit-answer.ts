@@ -1,4 +1,4 @@
-/** The choice that only the intake screen forbids, as answers carry and tell it. */
+/** Answers and words the choice that only the intake screen forbids. */
 import type { z } from '@hono/zod-openapi';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import type { Limits } from '../../../models/selection/options.ts';

@@ -1,4 +1,6 @@
-/** The catalogue of cautions. */
+/** Answers with the catalogue of cautions. */
+
+import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { CAUTION_TABLE } from '../../../models/cautions/catalogue.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
@@ -7,7 +9,40 @@ import { defineRoute } from '../../http/define-route.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { cautionTableSchema } from './cautions-schema.ts';
+import { described, named } from '../../units/described.ts';
+import { perContext } from '../../units/per-context.ts';
+import type { SchemaContext } from '../../units/schema-context.ts';
+
+const cautionRow = (context: SchemaContext) =>
+  z.strictObject({
+    code: described(context, z.string(), {
+      description: 'Stable code by which answers name it.',
+      examples: ['screen-uneven'],
+    }),
+    severity: described(context, z.enum(['note', 'warning', 'danger']), {
+      description: 'How grave it is.',
+      examples: ['warning'],
+    }),
+    sentence: described(context, z.string(), {
+      description: 'What it says; answers add in brackets what it is about.',
+      examples: ['Water runs faster than the velocity limit in a pipe.'],
+    }),
+    source: described(context, z.string(), {
+      description: 'On whose authority.',
+      examples: ['common practice'],
+    }),
+  });
+
+const cautionTableSchema = perContext((context) =>
+  named(
+    context,
+    'CautionTable',
+    z.strictObject({
+      items: described(context, z.array(cautionRow(context)), { description: 'A row a code.' }),
+    }),
+    { description: 'Every caution that an answer can carry.' },
+  ),
+);
 
 export function cautionsRoute(api: Api): void {
   defineRoute(

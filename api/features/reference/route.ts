@@ -1,4 +1,4 @@
-/** The tables that figures rest on, each row with its source. */
+/** Answers with the tables that figures follow from, each row with its source. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { BORE_CHANGES, type BoreChange } from '../../../models/components/bore-change.ts';

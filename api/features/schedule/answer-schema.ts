@@ -1,11 +1,11 @@
-/** A schedule as it is stored, with what it makes of a year. */
+/** Documents a stored schedule with its figures of a year. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from '../../records/schedule/schema.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

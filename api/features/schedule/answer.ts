@@ -1,4 +1,4 @@
-/** A schedule with what it makes of a year, as answers carry it. */
+/** Answers a schedule with its figures of a year. */
 
 import type { z } from '@hono/zod-openapi';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
@@ -33,7 +33,7 @@ export function scheduleAnswer(
   );
   const cost = isPriced ? `they cost ${sayNumber(total.cost)} ${currency}` : 'no price is set';
   const { emergency, ...body } = recordBody(record);
-  const ofLoop = loopCautions(sources.ready.model);
+  const ofLoop = loopCautions(sources.model);
   return {
     ...body,
     phases: plan.phases.map((one, place) => phaseAnswer(one, phases[place], money)),

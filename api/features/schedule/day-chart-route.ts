@@ -1,4 +1,4 @@
-/** The picture of a loop's day. */
+/** Answers with the picture of a loop's day. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';

@@ -1,4 +1,4 @@
-/** The settings, flow, power and price of a loop through one day. */
+/** Draws the settings, flow, power and price of a loop through one day. */
 
 import { inUnit, quantityAxis } from '../../drawing/in-units.ts';
 import { type Axis, linearAxis } from '../../drawing/kit/axis.ts';
@@ -9,6 +9,7 @@ import { drawSheet, type Panel } from '../../drawing/kit/sheet.ts';
 import { TYPE, words } from '../../drawing/kit/words.ts';
 import { type Markup, markup } from '../../drawing/markup/markup.ts';
 import { isolatedName, plainName, shortened, shortName } from '../../drawing/markup/name-text.ts';
+import { FULL_SETTING } from '../../fields/full-setting.ts';
 import { unitInForce } from '../../units/convert.ts';
 import type { DayFigures, DayStep } from './day.ts';
 import { DAY_LINE, SHORT_LINE } from './day-styles.ts';
@@ -16,7 +17,6 @@ import { dayDescription, dayLegend, dayNotes, daySubtitle } from './day-words.ts
 
 const HEIGHT = { phases: 24, setting: 110, flow: 90, power: 90, price: 80 } as const;
 const TICKS = 4;
-const FULL_SETTING = 100;
 /** A name in less room than this says nothing [px]. */
 const NAME_ROOM = 26;
 

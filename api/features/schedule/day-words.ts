@@ -1,4 +1,4 @@
-/** What the chart of a day says in words. */
+/** Describes the chart of a day in words. */
 import { MS_PER_HOUR } from '../../../models/calendar/zone-offsets.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';
@@ -7,7 +7,7 @@ import type { DayFigures } from './day.ts';
 import { SHORT_LINE } from './day-styles.ts';
 
 const USUAL_HOURS = 24;
-const TOLD_STEPS = 12;
+const STEPS_IN_WORDS = 12;
 
 const totalWords = ({ energy, cost, currency, system }: DayFigures): string =>
   `${say(energy, 'energy', system)}${cost === null ? '' : ` and ${sayNumber(cost)} ${currency}`}`;
@@ -35,15 +35,15 @@ export function dayNotes(figures: DayFigures): readonly string[] {
 
 export function dayDescription(figures: DayFigures): string {
   const { steps, loopName, date, timeZone, system } = figures;
-  const told = steps.slice(0, TOLD_STEPS).map(({ startsAt, setting, flow, power, phase }) => {
+  const sentences = steps.slice(0, STEPS_IN_WORDS).map(({ startsAt, setting, flow, power, phase }) => {
     const named = phase === null ? '' : ` (${plainName(phase)})`;
     return `From ${startsAt}${named}: ${sayNumber(setting)} %, ${say(flow, 'flow', system)}, ${say(power, 'power', system)}.`;
   });
-  const more = steps.length > TOLD_STEPS ? [`${steps.length - TOLD_STEPS} more steps follow.`] : [];
+  const more = steps.length > STEPS_IN_WORDS ? [`${steps.length - STEPS_IN_WORDS} more steps follow.`] : [];
   const short = isShort(figures) ? ['At some of them no setting gives all that is required.'] : [];
   return [
     `Setting, flow, electrical power and price of ${plainName(loopName)} through ${date}, ${timeZone}; pump ${pumpWords(figures, plainName)}; ${totalWords(figures)}.`,
-    ...told,
+    ...sentences,
     ...more,
     ...short,
   ].join(' ');

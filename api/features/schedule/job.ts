@@ -1,6 +1,6 @@
-/** The whole computation behind a loop's plan: from plain data to the figures that telling settings and costs takes. */
+/** The job of a schedule plans the phases of a loop: the setting of each, and one for all of them. */
 
-import type { Result } from '../../../curves/result.ts';
+import { type Result, success } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
@@ -26,6 +26,9 @@ import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { branchesOf, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
+import { compiled } from '../../records/loop/compile.ts';
+import { type SentLoop, sendLoop } from '../../records/loop/loop-job.ts';
+import type { Job } from '../../threads/job.ts';
 
 export interface PlanWork {
   readonly schedule: Pick<Schedule, 'phases' | 'emergency'>;
@@ -40,16 +43,50 @@ export interface PlanWork {
   readonly year: number;
 }
 
-export interface PlannedFigures {
+export interface PlannedSchedule {
+  readonly plan: SchedulePlan;
+  /** The setting for a controller that is on its own. */
+  readonly fallback: number;
+}
+
+/** The same as plain data. */
+interface PlannedFigures {
   readonly figures: PlanFigures;
   readonly fallback: number;
 }
 
-/** Walks the day and the year once, so that every duty they take is among the figures. */
-export function computePlan(loop: CompiledLoop, work: PlanWork): Result<PlannedFigures, Unsolved> {
+export const scheduleJob: Job<
+  CompiledLoop,
+  PlanWork,
+  Result<PlannedSchedule, Unsolved>,
+  SentLoop<PlanWork>,
+  Result<PlannedFigures, Unsolved>
+> = {
+  name: 'schedule',
+  isLong: (loop, { schedule, station }) => isLongPlan(loop, schedule, station.pump.entered),
+  compute,
+  send: sendLoop,
+  computeSent: ({ loop, work }) => computeFigures(compiled(loop), work),
+  receive(done, loop, { schedule, station }) {
+    if (!done.ok) return done;
+    const { figures, fallback } = done.value;
+    return success({ plan: planSchedule(schedule, loop, station, figures), fallback });
+  },
+};
+
+function compute(loop: CompiledLoop, { schedule, station }: PlanWork): Result<PlannedSchedule, Unsolved> {
   return solving(() => {
-    const plan = planSchedule(work.schedule, loop, work.station);
-    const fallback = fallbackSetting(plan);
+    const plan = planSchedule(schedule, loop, station);
+    return { plan, fallback: fallbackSetting(plan) };
+  });
+}
+
+/** Walks the day and the year once, so that every duty they take is among the figures. */
+function computeFigures(loop: CompiledLoop, work: PlanWork): Result<PlannedFigures, Unsolved> {
+  const planned = compute(loop, work);
+  if (!planned.ok) return planned;
+  const { plan, fallback } = planned.value;
+  return solving(() => {
     walk(plan, work);
     return { figures: planFigures(plan), fallback };
   });
@@ -82,8 +119,7 @@ function walk(plan: SchedulePlan, { installedSetting, timeZone, tariff, price, f
 }
 
 /** Each set of openings is sampled, each phase finds its required duty and its setting; volumes look at their whole grid. */
-
-export function isLongPlan(
+function isLongPlan(
   loop: CompiledLoop,
   { phases, emergency }: Pick<Schedule, 'phases' | 'emergency'>,
   { settings }: Pump,
@@ -106,5 +142,4 @@ export function isLongPlan(
 }
 
 /** Duties of a ramp, each a few solves. */
-
-export const RAMP = { duties: 17, solves: 4 } as const;
+const RAMP = { duties: 17, solves: 4 } as const;

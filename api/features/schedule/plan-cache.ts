@@ -1,6 +1,5 @@
-/** Planned loops kept while the versions that they rest on still hold: controllers ask every minute. */
+/** Keeps planned loops by the versions that they follow from, since controllers ask every minute. */
 
-import { LRUCache } from 'lru-cache';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
@@ -8,8 +7,9 @@ import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
+import { answerCache } from '../../question/answer-cache.ts';
 import { noRecord } from '../../records/write-problems.ts';
-import { type PlannedLoop, type PlanParts, plannedLoop } from './planned-loop.ts';
+import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
 export interface SteppedLoop {
   readonly planned: PlannedLoop;
@@ -28,29 +28,18 @@ export interface PlanCache {
   find(key: Key): Promise<Result<SteppedLoop, Problem>>;
 }
 
-const KEPT = 500;
+const KEPT_PLANS = 500;
 
-export function planCache(parts: PlanParts): PlanCache {
-  const kept = new LRUCache<string, SteppedLoop>({ max: KEPT });
-  // Those that ask while a plan is being worked out wait for that one.
-  const underWay = new Map<string, Promise<Result<SteppedLoop, Problem>>>();
-  const planAnew = async (name: string, key: Key): Promise<Result<SteppedLoop, Problem>> => {
-    const planned = await plannedLoop(parts, key);
-    if (!planned.ok) return planned;
-    const stepped = steppedLoop(planned.value);
-    kept.set(name, stepped);
-    return success(stepped);
-  };
+export function planCache(deps: PlanDeps): PlanCache {
+  const answers = answerCache<SteppedLoop>({ max: KEPT_PLANS });
   return {
     async find(key) {
-      const versions = await parts.store.setpointVersions(key);
+      const versions = await deps.store.setpointVersions(key);
       if (versions === undefined) return failed(noRecord('loop', null));
-      const name = `${key.siteId} ${key.id} ${JSON.stringify(versions)}`;
-      const known = kept.get(name);
-      if (known !== undefined) return success(known);
-      const planning = underWay.get(name) ?? planAnew(name, key).finally(() => underWay.delete(name));
-      underWay.set(name, planning);
-      return planning;
+      return answers.answer(`${key.siteId} ${key.id} ${JSON.stringify(versions)}`, async () => {
+        const planned = await plannedLoop(deps, key);
+        return planned.ok ? success(steppedLoop(planned.value)) : planned;
+      });
     },
   };
 }

@@ -1,18 +1,20 @@
-/** A loop with its installed pump, phases and prices, made ready for telling settings. */
+/** Plans a loop with its installed pump, phases and prices, ready to give settings. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import type { SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../../models/tariff/rates.ts';
 import { siteYear } from '../../clock/site-time.ts';
+import { type Basis, basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { Store } from '../../store/store.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import { type WorkedPlan, workPlan } from './run-plan.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import type { PlannedSchedule } from './job.ts';
+import { runPlan } from './run-plan.ts';
 import { type LoopSources, loadSources, ratesFor } from './sources.ts';
 
 export interface PlannedLoop {
@@ -23,21 +25,17 @@ export interface PlannedLoop {
   /** Of a tariff or a flat price; without either, volumes are moved at the least energy. */
   readonly rates: Rates;
   readonly isPriced: boolean;
-  readonly basis: {
-    readonly modelVersion: string;
-    readonly loop: { readonly id: string; readonly version: number };
-    readonly pumps: readonly { readonly id: string; readonly version: number }[];
-  };
-  /** What tells two answers apart besides the basis that they state. */
+  readonly basis: Basis;
+  /** What distinguishes two answers besides the basis that they state. */
   readonly versions: unknown;
 }
 
 /** A loop that keeps one setting all day. */
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
-/** Only a loop without a schedule goes by its own requirements. */
-function requirementProblem({ ready }: LoopSources, schedule: unknown): Problem | null {
-  if (schedule !== null || hasRequirement(ready.model.system.outlets)) return null;
+/** Only a loop without a schedule is planned by its own requirements. */
+function requirementProblem({ model }: LoopSources, schedule: unknown): Problem | null {
+  if (schedule !== null || hasRequirement(model.system.outlets)) return null;
   const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
   return problem('no-requirement', detail);
 }
@@ -46,7 +44,7 @@ function requirementProblem({ ready }: LoopSources, schedule: unknown): Problem 
 export function planned(
   sources: LoopSources,
   schedule: ScheduleRecord | null,
-  worked: WorkedPlan,
+  worked: PlannedSchedule,
 ): PlannedLoop {
   const { loop, pump, site, tariff } = sources;
   const rates = ratesFor(sources);
@@ -56,11 +54,7 @@ export function planned(
     ...worked,
     rates: rates ?? flatRate(1),
     isPriced: rates !== null,
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: { id: loop.id, version: loop.version },
-      pumps: [{ id: pump.id, version: pump.version }],
-    },
+    basis: basisOf({ loop, pumps: [pump] }),
     versions: [
       site.version,
       schedule === null ? null : [schedule.version, schedule.createdAt],
@@ -69,28 +63,28 @@ export function planned(
   };
 }
 
-export interface PlanParts {
+export interface PlanDeps {
   readonly store: Store;
-  readonly loops: LoopCache;
-  readonly heavyWork: HeavyWork;
+  readonly loops: CompiledLoops;
+  readonly workers: WorkerPool;
   readonly clock: () => Date;
 }
 
 /** The loop of an id with its schedule, planned. */
 export async function plannedLoop(
-  parts: PlanParts,
+  deps: PlanDeps,
   key: { readonly siteId: string; readonly id: string },
 ): Promise<Result<PlannedLoop, Problem>> {
-  const loop = await findLoop(parts.store, key.id, null);
+  const loop = await findLoop(deps.store, key.id, null);
   if (!loop.ok) return loop;
-  const schedule = (await parts.store.getSchedule(key)) ?? null;
-  const sources = await loadSources(parts, loop.value, schedule?.document.tariff ?? null);
+  const schedule = (await deps.store.getSchedule(key)) ?? null;
+  const sources = await loadSources(deps, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);
   if (lacking !== null) return failed(lacking);
-  const from = parts.clock().getTime();
+  const from = deps.clock().getTime();
   const year = siteYear(sources.value.site.document.timeZone, from);
   const phases = schedule?.document ?? ALL_DAY;
-  const worked = await workPlan(parts.heavyWork, sources.value, { phases, from, year });
+  const worked = await runPlan(deps.workers, sources.value, { phases, from, year });
   return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

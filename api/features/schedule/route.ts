@@ -1,4 +1,4 @@
-/** The schedule of a loop: read with its figures, written, deleted. */
+/** Reads a schedule with its figures, stores it, deletes it. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
@@ -14,7 +14,7 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
@@ -24,7 +24,7 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 import { scheduleAnswer } from './answer.ts';
 import { scheduleSchema } from './answer-schema.ts';
 import { planned } from './planned-loop.ts';
-import { workPlan } from './run-plan.ts';
+import { runPlan } from './run-plan.ts';
 import { type LoopSources, loadSources } from './sources.ts';
 import { scheduleTable } from './table.ts';
 import { scheduleYear } from './year.ts';
@@ -64,7 +64,7 @@ interface Asked {
 async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: asked }: Asked) {
   const from = deps.clock().getTime();
   const year = asked ?? siteYear(sources.site.document.timeZone, from);
-  const worked = await workPlan(deps.heavyWork, sources, { phases: schedule, from, year });
+  const worked = await runPlan(deps.workers, sources, { phases: schedule, from, year });
   if (!worked.ok) return worked;
   return success((record: ScheduleRecord) => {
     const loop = planned(sources, record, worked.value);
@@ -77,7 +77,7 @@ async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: 
 
 const noSchedule = (): Problem => problem('not-found', 'The loop has no schedule.');
 
-function readRoute(api: Api, loops: LoopCache): void {
+function readRoute(api: Api, loops: CompiledLoops): void {
   const { store } = api.deps;
   defineRoute(
     api,
@@ -102,8 +102,8 @@ function readRoute(api: Api, loops: LoopCache): void {
       const sources = await loadSources({ store, loops }, loop.value, schedule.document.tariff);
       if (!sources.ok) return sources;
       const asked = { schedule: schedule.document, year: query.year };
-      const tell = await workedOut(api, sources.value, asked);
-      return tell.ok ? tell.value(schedule) : tell;
+      const worked = await workedOut(api, sources.value, asked);
+      return worked.ok ? worked.value(schedule) : worked;
     },
   );
 }
@@ -127,7 +127,7 @@ async function written(
   }
 }
 
-function writeRoute(api: Api, loops: LoopCache): void {
+function writeRoute(api: Api, loops: CompiledLoops): void {
   const { store, clock } = api.deps;
   defineRoute(
     api,
@@ -149,10 +149,10 @@ function writeRoute(api: Api, loops: LoopCache): void {
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
       if (!sources.ok) return sources;
-      const misfit = scheduleProblem(document, sources.value.ready.model);
+      const misfit = scheduleProblem(document, sources.value.model);
       if (misfit !== null) return failed(misfit);
-      const tell = await workedOut(api, sources.value, { schedule: document, year: undefined });
-      if (!tell.ok) return tell;
+      const worked = await workedOut(api, sources.value, { schedule: document, year: undefined });
+      if (!worked.ok) return worked;
       const done = await written(api, {
         siteId,
         id: params.loopId,
@@ -161,7 +161,7 @@ function writeRoute(api: Api, loops: LoopCache): void {
         expectedVersion: isConditional ? expectedVersion : 'none',
       });
       if (!done.ok) return done;
-      const answered = tell.value(done.value.record);
+      const answered = worked.value(done.value.record);
       if (!answered.ok || !done.value.isNew) return answered;
       return success({
         ...answered.value,
@@ -197,7 +197,7 @@ function deleteRoute(api: Api): void {
   );
 }
 
-export function scheduleRoutes(api: Api, loops: LoopCache): void {
+export function scheduleRoutes(api: Api, loops: CompiledLoops): void {
   readRoute(api, loops);
   writeRoute(api, loops);
   deleteRoute(api);

@@ -1,23 +1,15 @@
-/** The plan of a loop's phases, worked out here or, where that is long, in a thread of its own. */
-import { failed, type Result, success } from '../../../curves/result.ts';
+/** Plans the phases of a loop with its installed pump. */
+import { failed, type Result } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import { solving } from '../../../models/network/solve-failure.ts';
-import { fallbackSetting } from '../../../models/schedule/fallback.ts';
 import type { Station } from '../../../models/schedule/phase-duty.ts';
-import { planSchedule, type SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import type { Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import { isLongPlan } from './job.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import { type PlannedSchedule, scheduleJob } from './job.ts';
 import type { LoopSources } from './sources.ts';
-
-export interface WorkedPlan {
-  readonly plan: SchedulePlan;
-  readonly fallback: number;
-}
 
 interface Planning {
   readonly phases: Pick<Schedule, 'phases' | 'emergency'>;
@@ -33,29 +25,19 @@ const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
   elevation: site.document.elevation,
 });
 
-export async function workPlan(
-  heavyWork: HeavyWork,
+export async function runPlan(
+  workers: WorkerPool,
   sources: LoopSources,
   { phases, from, year }: Planning,
-): Promise<Result<WorkedPlan, Problem>> {
-  const { ready, pump, installed, site, tariff } = sources;
-  const station = stationOf(sources);
-  if (!isLongPlan(ready.model, phases, pump.document)) {
-    const solved = solving(() => {
-      const plan = planSchedule(phases, ready.model, station);
-      return { plan, fallback: fallbackSetting(plan) };
-    });
-    return solved.ok ? solved : failed(unsolvedProblem(solved.failure));
-  }
+): Promise<Result<PlannedSchedule, Problem>> {
+  const { model, installed, site, tariff } = sources;
   const work = {
-    ...{ schedule: phases, station, installedSetting: installed.setting, from, year },
+    ...{ schedule: phases, station: stationOf(sources), installedSetting: installed.setting, from, year },
     timeZone: site.document.timeZone,
     tariff: tariff?.document ?? null,
     price: site.document.price ?? 1,
   };
-  const done = await runHeavy(heavyWork, 'plan', { loop: ready.model.entered, work });
+  const done = await runJob(workers, scheduleJob, { ready: model, work });
   if (!done.ok) return done;
-  if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const { figures, fallback } = done.value.value;
-  return success({ plan: planSchedule(phases, ready.model, station, figures), fallback });
+  return done.value.ok ? done.value : failed(unsolvedProblem(done.value.failure));
 }

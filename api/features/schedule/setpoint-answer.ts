@@ -1,4 +1,5 @@
-/** What a controller is to dial, as answers carry it. */
+/** Answers what a controller is to set. */
+
 import type { z } from '@hono/zod-openapi';
 import type { ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
@@ -63,13 +64,13 @@ export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffse
   const answer = stepAnswer(planned, step, zone);
   const context = { ...plan.station, loop: one.loop };
   const named = answer.phase === null ? '' : ` (${answer.phase})`;
-  const doubt = step.feasible ? '' : ' It does not give what is required.';
-  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.ready.model)];
+  const shortage = step.feasible ? '' : ' It does not give what is required.';
+  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.model)];
   return {
     ...answer,
     outlets: outletAnswers(one, { outletFlows }),
     fallback: { setting: fallback },
-    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
+    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${shortage}`,
     cautions: [...setpointCautions(answer), ...found],
     dataBasis: dataBasisOf(sources.loop),
     basis,

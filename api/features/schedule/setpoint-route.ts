@@ -1,14 +1,15 @@
-/** What a controller is to set, now and in the next 24 hours. */
-
+/** Answers what a controller is to set, now and in the next 24 hours. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../../curves/result.ts';
-import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import { MS_PER_DAY, type ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { Step } from '../../../models/schedule/setpoints.ts';
+import { oncePerObject } from '../../caches/once-per-object.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { describedInstant } from '../../fields/instant.ts';
 import type { Api } from '../../http/api.ts';
+import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
@@ -17,9 +18,9 @@ import { noBody } from '../../http/request-body.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { PlanCache, SteppedLoop } from './plan-cache.ts';
+import type { PlannedLoop } from './planned-loop.ts';
 import { setpointAnswer, setpointsAnswer } from './setpoint-answer.ts';
 import { setpointSchema, setpointsSchema } from './setpoint-schema.ts';
-import { setpointsTable } from './setpoints-table.ts';
 
 const query = perContext((context) =>
   z.strictObject({
@@ -38,21 +39,23 @@ const common = {
   problems: ['no-installed-pump', 'no-requirement', 'unsolved'],
 } as const;
 
-/** The zone around an instant, and what a computation in it gives. */
-function inZone<T>(
-  { planned }: SteppedLoop,
-  instant: number,
-  tell: (zone: ReturnType<typeof zoneAround>) => T,
-): Result<T, Problem> {
-  const { timeZone } = planned.sources.site.document;
-  const told = solving(() => tell(zoneAround(timeZone, siteYear(timeZone, instant))));
-  return told.ok ? told : failed(unsolvedProblem(told.failure));
+function solved<T>(compute: () => T): Result<T, Problem> {
+  const computed = solving(compute);
+  return computed.ok ? computed : failed(unsolvedProblem(computed.failure));
 }
+
+function zoneAt({ sources }: PlannedLoop, instant: number): ZoneOffsets {
+  const { timeZone } = sources.site.document;
+  return zoneAround(timeZone, siteYear(timeZone, instant));
+}
+
+/** One answer a step, so that it is also written once. */
+const answersOf = oncePerObject(({ planned }: SteppedLoop) =>
+  oncePerObject((step: Step) => setpointAnswer(planned, step, zoneAt(planned, step.from))),
+);
 
 function setpointRoute(api: Api, plans: PlanCache): void {
   const { clock } = api.deps;
-  // One answer a step, so that it is also written once.
-  const answers = new WeakMap<Step, ReturnType<typeof setpointAnswer>>();
   defineRoute(
     api,
     {
@@ -75,10 +78,9 @@ function setpointRoute(api: Api, plans: PlanCache): void {
       if (!found.ok) return found;
       const { planned, stepAt } = found.value;
       const instant = at ?? clock().getTime();
-      return inZone(found.value, instant, (zone) => {
+      return solved(() => {
         const step = stepAt(instant);
-        const body = answers.get(step) ?? setpointAnswer(planned, step, zone);
-        answers.set(step, body);
+        const body = answersOf(found.value)(step);
         return { body, validator: { basis: [planned.basis, planned.versions, step.from, step.until] } };
       });
     },
@@ -107,9 +109,9 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
       if (!found.ok) return found;
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
-      return inZone(found.value, instant, (zone) => {
+      return solved(() => {
         const list = steps(instant, instant + MS_PER_DAY);
-        const body = setpointsAnswer(planned, list, zone);
+        const body = setpointsAnswer(planned, list, zoneAt(planned, instant));
         const edges = [list[0]?.from, list.at(-1)?.until, list.length];
         return { body, validator: { basis: [planned.basis, planned.versions, edges] } };
       });
@@ -121,3 +123,28 @@ export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }
+
+type Wire = z.input<ReturnType<typeof setpointsSchema>>;
+
+const COLUMNS = [
+  { name: 'from' },
+  { name: 'until' },
+  { name: 'phase' },
+  { name: 'setting', quantity: 'setting' },
+  { name: 'feasible' },
+  { name: 'power', quantity: 'power' },
+  { name: 'flow', quantity: 'flow' },
+] as const;
+
+const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
+  columns: COLUMNS,
+  rows: items.map(({ from, until, phase, setting, feasible, power, flow }) => [
+    from,
+    until,
+    phase,
+    setting,
+    feasible,
+    power,
+    flow,
+  ]),
+});

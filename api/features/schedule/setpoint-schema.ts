@@ -1,9 +1,9 @@
-/** What a controller is to dial. */
+/** Documents what a controller is to set. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,9 +1,10 @@
-/** The records that the plan of a loop follows from. */
+/** Loads the records that the plan of a loop follows from. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { flatRate, type Rates, ratesOf } from '../../../models/tariff/rates.ts';
 import { type Problem, problem } from '../../http/problem.ts';
-import type { LoopCache, ReadyLoop } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
@@ -19,13 +20,13 @@ export interface LoopSources {
   readonly loop: LoopRecord;
   readonly installed: InstalledPump;
   readonly pump: PumpRecord;
-  readonly ready: ReadyLoop;
+  readonly model: CompiledLoop;
   readonly tariff: TariffRecord | null;
 }
 
 /** `tariffId`: that of a schedule; null: the site's. */
 export async function loadSources(
-  { store, loops }: { readonly store: Store; readonly loops: LoopCache },
+  { store, loops }: { readonly store: Store; readonly loops: CompiledLoops },
   loop: LoopRecord,
   tariffId: string | null,
 ): Promise<Result<LoopSources, Problem>> {
@@ -36,12 +37,12 @@ export async function loadSources(
   const site = await findSite(store);
   const pump = await findPump(store, installed.pump, null);
   if (!pump.ok) return pump;
-  const ready = loops.ready(loop, []);
-  if (!ready.ok) return ready;
+  const model = loops.compile(loop, []);
+  if (!model.ok) return model;
   const id = tariffId ?? site.document.tariff;
   const tariff = id === null ? success(null) : await findTariff(store, id, { pointer: '/tariff' });
   if (!tariff.ok) return tariff;
-  return success({ site, loop, installed, pump: pump.value, ready: ready.value, tariff: tariff.value });
+  return success({ site, loop, installed, pump: pump.value, model: model.value, tariff: tariff.value });
 }
 
 /** Null where nothing is priced. */

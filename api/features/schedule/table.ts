@@ -1,4 +1,4 @@
-/** The phases of a schedule as a table. */
+/** Makes the phases of a schedule a table. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { scheduleSchema } from './answer-schema.ts';

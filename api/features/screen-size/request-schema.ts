@@ -1,4 +1,4 @@
-/** The question which intake screen a flow takes. */
+/** Documents the request for the size of an intake screen. */
 import { z } from '@hono/zod-openapi';
 import { DEFAULT_LIMITS, THROUGH_SLOT_VELOCITY } from '../../../models/selection/options.ts';
 import { bore, extent } from '../../fields/lengths.ts';

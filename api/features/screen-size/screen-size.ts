@@ -1,9 +1,10 @@
-/** The whole computation behind a screen size: from plain data to the figures of the answer. */
+/** Computes the size of an intake screen, from the request to its answer. */
+
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { sizedScreenCautions } from '../../../models/cautions/intake.ts';
 import { LONGEST_IN_DIAMETERS, type SizedScreen, sizeScreen } from '../../../models/intake/screen-size.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -33,13 +34,13 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
     openFraction: screen.openFraction,
     meanVelocity: velocities.mean,
     peakVelocity: velocities.peak,
-    summary: summaryOf(sized.value, request, system),
+    summary: sentenceOf(sized.value, request, system),
     cautions: [...sizedScreenCautions({ ...request, count: screen.count })],
-    basis: { modelVersion: MODEL_VERSION, loop: null, pumps: [] },
+    basis: basisOf({ loop: null, pumps: [] }),
   });
 }
 
-function summaryOf(
+function sentenceOf(
   { screen, singleDiameter }: SizedScreen,
   { flow, throughSlotVelocity }: Request,
   system: UnitSystem,

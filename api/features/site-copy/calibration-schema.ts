@@ -1,17 +1,18 @@
-/** Calibrations of loops in the copy of a site. */
+/** Documents calibrations of loops in the copy of a site. */
+
 import { z } from '@hono/zod-openapi';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
+import { ID_MAX, idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { textField } from '../../fields/text-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { CopiedCalibration } from '../calibration/contract.ts';
 
-const ID_MAX = 64;
 const PARAMETERS_MAX = 10;
 
 /** The curves in it are still to be compared with those of the pump. */
@@ -22,7 +23,7 @@ export interface UnfittedCalibration extends Omit<CopiedCalibration, 'calibratio
 }
 
 const idOf = (context: SchemaContext, noun: string) =>
-  textField(context, { description: `Id of its ${noun}.`, example: '0198f1c2', maxLength: ID_MAX });
+  idField(context, { description: `Id of its ${noun}.` });
 
 const number = (context: SchemaContext, description: string, minimum = -1e9) =>
   numberField(context, { description, minimum, maximum: 1e9, example: 1.04 });

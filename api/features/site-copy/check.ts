@@ -1,6 +1,8 @@
-/** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
+/** Checks the records of a copied site as if each were stored by itself. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import { FAULTS_MAX } from '../../fields/limits.ts';
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
@@ -19,19 +21,16 @@ import type { UnseenDocument } from './kinds-schema.ts';
 import type { CopiedRecord, SiteCopy } from './read.ts';
 import { referenceFaults } from './references.ts';
 
-interface Means {
+interface Deps {
   readonly now: number;
   readonly newId: () => string;
 }
-
-/** Whoever mends ten faults will ask again. */
-const FAULTS_MAX = 10;
 
 type Errors = ProblemError[];
 
 const asRecord = <Document extends object>(
   { id, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
-  { now, newId }: Means,
+  { now, newId }: Deps,
 ): StoredRecord<Document> => ({
   id: id ?? newId(),
   version,
@@ -41,7 +40,7 @@ const asRecord = <Document extends object>(
   document,
 });
 
-function told(errors: Errors, { errors: found = [] }: Problem, at: readonly PathPart[] = []): void {
+function addErrors(errors: Errors, { errors: found = [] }: Problem, at: readonly PathPart[] = []): void {
   errors.push(...found.map((error) => ({ ...error, pointer: `${toPointer(at)}${error.pointer ?? ''}` })));
 }
 
@@ -51,7 +50,7 @@ async function fitted(records: readonly StoredRecord<PumpRecord['document']>[], 
     if (errors.length >= FAULTS_MAX) break;
     const fit = fitPumpOrProblem(record.document, ['pumps', place]);
     if (fit.ok) pumps.push({ ...record, fit: fit.value });
-    else told(errors, fit.failure);
+    else addErrors(errors, fit.failure);
     await pauseAfter(place + 1);
   }
   return pumps;
@@ -67,7 +66,7 @@ async function compiled(
     if (errors.length >= FAULTS_MAX) break;
     const model = compileLoopOrProblem(document, ['loops', place]);
     if (model.ok) models.set(id, model.value);
-    else told(errors, model.failure);
+    else addErrors(errors, model.failure);
     await pauseAfter(place + 1);
   }
   return models;
@@ -81,7 +80,7 @@ function refuseMisfits(
   for (const [place, { id, document }] of schedules.entries()) {
     const model = models.get(id);
     const misfit = model === undefined ? null : scheduleProblem(document, model);
-    if (misfit !== null) told(errors, misfit, ['schedules', place]);
+    if (misfit !== null) addErrors(errors, misfit, ['schedules', place]);
   }
 }
 
@@ -101,7 +100,7 @@ function refuseReadings(
   }
 }
 
-/** Those that are what was exported; the rest is told. */
+/** Those that are what was exported; the others are named. */
 function computed<Document>(
   kind: RecordKind,
   records: readonly StoredRecord<UnseenDocument>[],
@@ -123,13 +122,13 @@ function computed<Document>(
 
 const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.map((item) => () => item);
 
-/** The problem names each fault where it stands in the document. */
+/** The problem names each fault at its place in the document. */
 export async function checkSiteCopy(
   { site, records }: SiteCopy,
-  means: Means,
+  deps: Deps,
 ): Promise<Result<SiteContents, Problem>> {
   const errors: Errors = [];
-  const made = <Document extends object>(record: CopiedRecord<Document>) => asRecord(record, means);
+  const made = <Document extends object>(record: CopiedRecord<Document>) => asRecord(record, deps);
   const loops = records.loops.map((loop) => ({ ...made(loop), calibration: null }));
   const named = {
     site: made(site),
@@ -147,7 +146,7 @@ export async function checkSiteCopy(
   const models = await compiled(loops, errors);
   if (errors.length === 0) errors.push(...referenceFaults(named));
   if (errors.length === 0) refuseMisfits(errors, named.schedules, models);
-  if (errors.length === 0) refuseReadings(errors, named.readings, { models, now: means.now });
+  if (errors.length === 0) refuseReadings(errors, named.readings, { models, now: deps.now });
   if (errors.length > 0) return failed(invalidRequest(errors));
   const pumps = new Map(named.pumps.map((pump) => [pump.id, pump]));
   return success({

@@ -1,10 +1,10 @@
-/** What a site has computed and kept, looked at before it is stored again: it came from outside and may be anything. */
+/** Checks what a site has computed and kept before it is stored again, since a copy may hold anything. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { CopiedCalibration } from '../calibration/contract.ts';
@@ -48,7 +48,7 @@ function holds(step: () => boolean): boolean {
   }
 }
 
-const isTold = (schema: z.ZodType, body: unknown): boolean => z.safeEncode(schema, body).success;
+const isAnswer = (schema: z.ZodType, body: unknown): boolean => z.safeEncode(schema, body).success;
 
 /** A value of the kind, once it has been seen to answer as one. */
 function seen<Document extends object>(
@@ -66,13 +66,13 @@ export const comparisonOf = (record: StoredRecord<UnseenDocument>) =>
   seen<StoredComparison>(record, ({ document, ...rest }) => {
     if (!comparisonShape.safeParse(document).success) return false;
     const body = recordBody({ ...rest, document: { ...document.figures, name: document.name } });
-    return isTold(comparisonSchema(CONTEXT), { ...body, stale: false, units: {} });
+    return isAnswer(comparisonSchema(CONTEXT), { ...body, stale: false, units: {} });
   });
 
 export const upgradePlanOf = (record: StoredRecord<UnseenDocument>) =>
   seen<StoredUpgradePlan>(record, (plan) => {
     upgradePlanItem(plan);
-    return isTold(upgradePlanSchema(CONTEXT), { ...upgradePlanAnswer(plan), units: {} });
+    return isAnswer(upgradePlanSchema(CONTEXT), { ...upgradePlanAnswer(plan), units: {} });
   });
 
 /** Alike in everything, numbers to a few units in their last digits. */

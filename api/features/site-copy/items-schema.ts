@@ -1,10 +1,11 @@
-/** Records that stand in the copy of a site otherwise than in answers of their own. */
+/** Documents records whose form in the copy of a site differs from their own answers. */
+
 import { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
+import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
-import { textField } from '../../fields/text-field.ts';
 import type { CopiedCompletion } from '../../records/completion/contract.ts';
 import { completionCopy, completionFields } from '../../records/completion/schema.ts';
 import { type CopiedReadings, READINGS_TOGETHER } from '../../records/reading/contract.ts';
@@ -14,10 +15,8 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-const ID_MAX = 64;
-
 const idOf = (context: SchemaContext, noun: string) =>
-  textField(context, { description: `Id of its ${noun}.`, example: '0198f1c2', maxLength: ID_MAX });
+  idField(context, { description: `Id of its ${noun}.` });
 
 /** A task as entered. */
 export const taskCopyItem = perContext((context) =>

@@ -1,4 +1,4 @@
-/** How each kind of record stands in the copy of a site: the list that every new kind joins. */
+/** Documents each kind of record in the copy of a site, in a list that every new kind joins. */
 import type { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { recordBody } from '../../fields/record-fields.ts';

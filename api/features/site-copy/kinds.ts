@@ -1,4 +1,4 @@
-/** The list of every kind of record of a site, which each new kind joins. */
+/** Lists every kind of record of a site, which each new kind joins. */
 import type { Kysely } from 'kysely';
 import { COMPLETIONS } from '../../records/completion/export.ts';
 import { loopRecord, loopWrites } from '../../records/loop/kind.ts';

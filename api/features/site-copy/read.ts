@@ -1,6 +1,8 @@
-/** The copy of a site read from a document, record by record. */
+/** Reads the copy of a site from a document, record by record. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { FAULTS_MAX } from '../../fields/limits.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 import type { Site } from '../../records/site/kind.ts';
@@ -13,8 +15,6 @@ import { COPIED_KINDS, type CopiedDocuments } from './kinds-schema.ts';
 import { siteCopyInput } from './schema.ts';
 
 const VERSION_MAX = 2 ** 31 - 1;
-/** Whoever mends ten faults will ask again. */
-const FAULTS_MAX = 10;
 
 const instant = z.iso.datetime({ offset: true }).transform((text) => Date.parse(text));
 
@@ -60,7 +60,7 @@ function readRecord<Document>(
     const { id, version, createdAt, updatedAt } = stamp.data;
     return { id, version, createdAt, updatedAt, document: document.data };
   }
-  // What is no object at all is told once, by its document.
+  // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(
     ({ path }, place, all) => path.length > 0 || place === 0 || all.length === 1,
   );

@@ -1,4 +1,4 @@
-/** What names what in the copy of a site: each id once, and none that leads nowhere. */
+/** Checks the references in the copy of a site: each id is there once, and each reference leads to one. */
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import type { ProblemError } from '../../http/problem.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
@@ -115,7 +115,7 @@ const unordered = ({ readings }: NamedRecords): readonly ProblemError[] =>
     ];
   });
 
-/** Each fault where it stands in the document. */
+/** Each fault at its place in the document. */
 export const referenceFaults = (named: NamedRecords): readonly ProblemError[] => [
   ...repeated(named),
   ...looseEnds(named),

@@ -1,4 +1,4 @@
-/** The site as one document: out, and into an empty site. */
+/** Exports a site as one document, and imports it into an empty site. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';

@@ -1,4 +1,4 @@
-/** A site as one document, out and in. */
+/** Documents a site as one document. */
 import { z } from '@hono/zod-openapi';
 import { wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';

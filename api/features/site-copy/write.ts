@@ -1,4 +1,4 @@
-/** All that a site holds, written as one document. */
+/** Writes all that a site holds as one document. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';

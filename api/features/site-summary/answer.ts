@@ -1,16 +1,16 @@
-/** The figures of a site as its summary tells them. */
+/** Answers the summary of a site from its figures. */
 
 import type { z } from '@hono/zod-openapi';
 import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
 import { siteCautions } from '../../../models/cautions/plan.ts';
 import type { Attention } from '../../../models/maintenance/attention.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { summarySchema } from './answer-schema.ts';
-import { siteSummaryWords } from './sentence.ts';
+import { siteSummarySentence } from './sentence.ts';
 import type { SiteSummary } from './site-summary.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
@@ -18,7 +18,7 @@ type Answer = WithoutUnits<z.output<ReturnType<typeof summarySchema>>>;
 export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const { site, totals, pumps, attention, tariff, price, year } = summed;
   const { loops: total, scheduled, withoutPump, withoutRequirement, unsolved } = totals;
-  const told = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
+  const named = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
   const { hours, parts, cost } = attention.all;
   return {
     loops: { total, scheduled, withoutPump, withoutRequirement, unsolved },
@@ -37,18 +37,14 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
     },
     savings: totals.savings.map((one) => savingAnswer(one, pumpAt(pumps, one.candidate))),
     assumptions: { year, price, tariff: tariff?.name ?? null, hoursPerDay: HOURS_PER_DAY },
-    summary: siteSummaryWords(summed, system),
+    summary: siteSummarySentence(summed, system),
     cautions: [
       ...siteCautions({
         shortLoops: totals.short.worst.map(({ loop }) => loop.name),
-        offersPumps: told.length > 0,
+        offersPumps: named.length > 0,
       }),
     ],
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: null,
-      pumps: told.map(({ id, version }) => ({ id, version })),
-    },
+    basis: basisOf({ loop: null, pumps: named }),
   };
 }
 

@@ -1,5 +1,4 @@
-/** The figures of some loops of a site against some of its pumps: one job of a summary. */
-
+/** The job of a site's summary computes the figures of some of its loops against some of its pumps. */
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { type AppliedCalibration, calibratedLoop, fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
@@ -13,6 +12,7 @@ import { scheduledLoop } from '../../../models/site-summary/scheduled-loop.ts';
 import { flatRate, ratesOf } from '../../../models/tariff/rates.ts';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { zoneAround } from '../../clock/zone.ts';
+import { plainJob } from '../../threads/job.ts';
 
 export interface StoredPump extends PumpModel {
   readonly id: string;
@@ -42,8 +42,12 @@ export interface SummarySlice {
 }
 
 /** One a loop, in their order; null where its equations were not solved. */
-export const computeSummarySlice = (slice: SummarySlice): readonly (LoopFigures | null)[] =>
-  slice.loops.map((loop) => figuresOf(loop, slice));
+export const siteSummaryJob = plainJob<SummarySlice, readonly (LoopFigures | null)[]>({
+  name: 'site-summary',
+  // A slice is cut so that it takes some tenths of a second.
+  isLong: () => true,
+  compute: (slice) => slice.loops.map((loop) => figuresOf(loop, slice)),
+});
 
 function figuresOf(
   { document, calibration, installed, schedule }: SliceLoop,

@@ -1,4 +1,4 @@
-/** A page of the loops of a site, with all that their figures follow from. */
+/** Reads a page of the loops of a site, with all that their figures follow from. */
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';

@@ -1,4 +1,4 @@
-/** The whole site in figures. */
+/** Answers with the whole site in figures. */
 import type { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
@@ -11,7 +11,7 @@ import { noQuery } from '../../http/route.ts';
 import { summaryAnswer } from './answer.ts';
 import { summarySchema } from './answer-schema.ts';
 import { oneAtATime } from './one-at-a-time.ts';
-import { summaryCache } from './run-slices.ts';
+import { loopAnswers } from './run-slices.ts';
 import { siteSummary } from './site-summary.ts';
 
 const COLUMNS = [
@@ -44,8 +44,8 @@ const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): T
 });
 
 export function summaryRoute(api: Api): void {
-  const { store, clock, heavyWork } = api.deps;
-  const means = { store, clock, heavyWork, kept: summaryCache() };
+  const { store, clock, workers } = api.deps;
+  const deps = { store, clock, workers, answers: loopAnswers() };
   const inTurn = oneAtATime();
   defineRoute(
     api,
@@ -68,7 +68,7 @@ export function summaryRoute(api: Api): void {
       }),
     },
     async ({ system }) => {
-      const summed = await inTurn(() => siteSummary(means));
+      const summed = await inTurn(() => siteSummary(deps));
       if (!summed.ok) return summed;
       const { site, versions } = summed.value;
       return success({

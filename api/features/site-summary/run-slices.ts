@@ -1,21 +1,21 @@
-/** The figures of some loops of a site, each worked out once for as long as nothing that it follows from has changed. */
-import { LRUCache } from 'lru-cache';
+/** Computes the figures of some loops of a site, each once for the versions that it follows from. */
 import { type Result, success } from '../../../curves/result.ts';
 import { type LoopFigures, worthOfSaved } from '../../../models/site-summary/loop-figures.ts';
 import type { Problem } from '../../http/problem.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
+import { type AnswerCache, answerCache } from '../../question/answer-cache.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
-import type { StoredPump, SummarySlice } from './job.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
+import { type StoredPump, type SummarySlice, siteSummaryJob } from './job.ts';
 import type { SummaryLoop } from './page-of-loops.ts';
 
 /** By the versions of all that the figures follow from; null figures where the equations were not solved. */
-export type SummaryCache = LRUCache<string, { readonly figures: LoopFigures | null }>;
+export type LoopAnswers = AnswerCache<{ readonly figures: LoopFigures | null }>;
 
 /** Figures of a loop take some hundred bytes. */
 const KEPT_LOOPS = 20_000;
 
-export const summaryCache = (): SummaryCache => new LRUCache({ max: KEPT_LOOPS });
+export const loopAnswers = (): LoopAnswers => answerCache({ max: KEPT_LOOPS });
 
 /** Loops and pumps of one job: some tenths of a second, between which other long work gets its turn. */
 export const SLICE = { loops: 25, pumps: 200, judged: 1_000 } as const;
@@ -29,21 +29,21 @@ export interface SliceTerms {
 
 /** One a loop, in their order. */
 export async function sliceFigures(
-  { heavyWork, kept }: { readonly heavyWork: HeavyWork; readonly kept: SummaryCache },
+  { workers, answers }: { readonly workers: WorkerPool; readonly answers: LoopAnswers },
   asked: SliceTerms,
   loops: readonly SummaryLoop[],
 ): Promise<Result<readonly (LoopFigures | null)[], Problem>> {
   const keys = loops.map(({ versions }) => `${asked.shared} ${versions}`);
-  const known = keys.map((key) => kept.get(key));
+  const known = keys.map((key) => answers.kept(key));
   const missing = loops.filter((_, place) => known[place] === undefined);
-  const worked = await workedOut(heavyWork, asked, missing);
+  const worked = await workedOut(workers, asked, missing);
   if (!worked.ok) return worked;
-  const anew = worked.value.values();
+  const computed = worked.value.values();
   return success(
     known.map((before, place) => {
       if (before !== undefined) return before.figures;
-      const figures = anew.next().value ?? null;
-      kept.set(keys[place] ?? '', { figures });
+      const figures = computed.next().value ?? null;
+      answers.keep(keys[place] ?? '', { figures });
       return figures;
     }),
   );
@@ -51,7 +51,7 @@ export async function sliceFigures(
 
 /** Job after job, one under way at a time: a second thread stays free for others. */
 async function workedOut(
-  heavyWork: HeavyWork,
+  workers: WorkerPool,
   { pumps, terms }: SliceTerms,
   loops: readonly SummaryLoop[],
 ): Promise<Result<readonly (LoopFigures | null)[], Problem>> {
@@ -60,8 +60,8 @@ async function workedOut(
   const slices = loops.map(({ slice }) => slice);
   for (let firstPump = 0; firstPump === 0 || firstPump < pumps.length; firstPump += SLICE.pumps) {
     const some = pumps.slice(firstPump, firstPump + SLICE.pumps).map(modelOf);
-    const job = { ...terms, loops: slices, pumps: some, firstPump };
-    const done = await runHeavy(heavyWork, 'summarySlice', job);
+    const work = { ...terms, loops: slices, pumps: some, firstPump };
+    const done = await runJob(workers, siteSummaryJob, { ready: null, work });
     if (!done.ok) return done;
     const before = best;
     best = done.value.map((figures, place) => withBetter(before[place] ?? null, figures));

@@ -1,10 +1,10 @@
-/** A site in a few sentences. */
+/** Puts the summary of a site into a few sentences. */
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { SiteSummary } from './site-summary.ts';
 
-export function siteSummaryWords(
+export function siteSummarySentence(
   { site, totals, attention, pumps }: SiteSummary,
   system: UnitSystem,
 ): string {

@@ -1,4 +1,4 @@
-/** The figures of a whole site. */
+/** Computes the figures of a whole site. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { dayAt } from '../../../models/calendar/zone-offsets.ts';
 import { type Attention, pricedAttention } from '../../../models/maintenance/attention.ts';
@@ -11,7 +11,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { digestOfVersions } from './page-of-loops.ts';
-import { added, type SummaryMeans, type SummedLoops, sumLoops, type YearlyWork } from './sum-loops.ts';
+import { added, type SummaryDeps, type SummedLoops, sumLoops, type YearlyWork } from './sum-loops.ts';
 
 export interface SiteSummary extends Omit<SummedLoops, 'service' | 'storedService'> {
   readonly site: SiteRecord;
@@ -28,10 +28,10 @@ const LOOPS_MOST = 20_000;
 /** Loops times pumps: some minutes of work. */
 const JUDGED_MOST = 500_000;
 
-export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSummary, Problem>> {
-  const { store, clock } = means;
+export async function siteSummary(deps: SummaryDeps): Promise<Result<SiteSummary, Problem>> {
+  const { store, clock } = deps;
   const site = await findSite(store);
-  const tariff = await tariffPrice(means, site, {}, { parameter: 'price' });
+  const tariff = await tariffPrice(deps, site, {}, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const all = await store.allPumps(site.id);
   if (all.outcome === 'too-many') return failed(tooMuch('stored pumps', all));
@@ -45,7 +45,7 @@ export async function siteSummary(means: SummaryMeans): Promise<Result<SiteSumma
   const terms = { timeZone, elevation, price, flatPrice: site.document.price, year };
   const choice = pumps.map(({ id, version }) => [id, version]);
   const shared = digestOfVersions([MODEL_VERSION, site.version, tariff.value, year, choice]);
-  const summed = await sumLoops(means, { site, pumps, terms, shared });
+  const summed = await sumLoops(deps, { site, pumps, terms, shared });
   if (!summed.ok) return summed;
   const { service, storedService, versions, ...figures } = summed.value;
   const today = dayAt(zoneAround(timeZone, year), now);

@@ -1,4 +1,4 @@
-/** The loops of a site added up page by page, in memory that does not grow with them. */
+/** Sums the loops of a site page by page, in memory that does not grow with them. */
 
 import { type Result, success } from '../../../curves/result.ts';
 import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
@@ -16,15 +16,15 @@ import type { TariffRecord } from '../../records/tariff/kind.ts';
 import type { Store } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
-import type { HeavyWork } from '../../threads/worker-pool.ts';
+import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage } from './page-of-loops.ts';
-import { SLICE, type SliceTerms, type SummaryCache, sliceFigures } from './run-slices.ts';
+import { type LoopAnswers, SLICE, type SliceTerms, sliceFigures } from './run-slices.ts';
 
-export interface SummaryMeans {
+export interface SummaryDeps {
   readonly store: Store;
   readonly clock: () => Date;
-  readonly heavyWork: HeavyWork;
-  readonly kept: SummaryCache;
+  readonly workers: WorkerPool;
+  readonly answers: LoopAnswers;
 }
 
 /** Hours, and money for parts. */
@@ -49,7 +49,7 @@ const NO_WORK: YearlyWork = { hours: 0, parts: 0 };
 const EVERY_PAGE = 0;
 
 export async function sumLoops(
-  means: SummaryMeans,
+  deps: SummaryDeps,
   { site, ...asked }: SliceTerms & { readonly site: SiteRecord },
 ): Promise<Result<SummedLoops, Problem>> {
   const pumps = Math.max(1, asked.pumps.length);
@@ -61,8 +61,8 @@ export async function sumLoops(
   };
   for (let after: PageStart | null | 'begin' = 'begin'; after !== null; ) {
     const from: PageStart | null = after === 'begin' ? null : after;
-    const page: SummaryPage = await readSummaryPage(means.store, { site, limit, after: from, tariffs });
-    const figures = await sliceFigures(means, asked, page.installed);
+    const page: SummaryPage = await readSummaryPage(deps.store, { site, limit, after: from, tariffs });
+    const figures = await sliceFigures(deps, asked, page.installed);
     if (!figures.ok) return figures;
     for (const { id, version } of page.withoutPump) {
       const versions = digestOfVersions([summed.versions, id, version]);
@@ -71,7 +71,7 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
-    const storedService = added(summed.storedService, await storedServiceOf(means.store, site.id, page));
+    const storedService = added(summed.storedService, await storedServiceOf(deps.store, site.id, page));
     summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.

@@ -1,4 +1,4 @@
-/** How many spares must lie on the shelf. */
+/** Answers how many spares must be on the shelf. */
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';

@@ -1,20 +1,19 @@
-/** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+/** Computes the spares of a model of device, from the request and what is stored to the answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { DAYS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
 import { sparesCautions } from '../../../models/cautions/money.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { type FailureCounts, failureRate } from '../../../models/money/failure-rate.ts';
 import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.ts';
+import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
-import { findPump } from '../../records/pump/kind.ts';
+import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
 import type { Store } from '../../store/store.ts';
+import type { PageStart } from '../../store/versions.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
-import { positionsOf } from './positions.ts';
 import type { sparesRequest } from './request-schema.ts';
 
 type Request = z.output<ReturnType<typeof sparesRequest>>;
@@ -89,13 +88,9 @@ function computeSpares(known: Known): Result<Answer, Problem> {
     atHighRate: atHighRate.value,
     failuresPerDeviceYear: rate,
     ...{ positions, leadTimeDays, confidence },
-    summary: summaryOf(known, shelf.value, atHighRate.value),
+    summary: sentenceOf(known, shelf.value, atHighRate.value),
     cautions: [...sparesCautions({ failures: failures.count })],
-    basis: {
-      modelVersion: MODEL_VERSION,
-      loop: null,
-      pumps: pump === null ? [] : [{ id: pump.id, version: pump.version }],
-    },
+    basis: basisOf({ loop: null, pumps: pump === null ? [] : [pump] }),
   });
 }
 
@@ -112,7 +107,7 @@ function tooMany(meanDemand: number): Problem {
 
 const several = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
-function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
+function sentenceOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, atHighRate: Shelf): string {
   const probability = `${sayNumber(100 * shelf.probability)} %`;
   const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
   const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;
@@ -120,4 +115,34 @@ function summaryOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, a
   const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
   if (atHighRate.spares === shelf.spares) return first;
   return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
+}
+
+const PAGE = 200;
+/** Loops looked at for one answer. */
+const LOOPS_MAX = 20_000;
+
+type Positions =
+  | { readonly outcome: 'counted'; readonly devices: number }
+  | { readonly outcome: 'too-many'; readonly limit: number };
+
+/** The devices of a pump that the loops of a site state as installed. */
+async function positionsOf(
+  store: Store,
+  { siteId, pump }: { readonly siteId: string; readonly pump: string },
+): Promise<Positions> {
+  let devices = 0;
+  let after: PageStart | null = null;
+  for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
+    const page: Awaited<ReturnType<Store['listLoops']>> = await store.listLoops({
+      siteId,
+      limit: PAGE,
+      after,
+      installedPump: pump,
+    });
+    for (const { document } of page.records) devices += document.installed?.count ?? 0;
+    const last = page.records.at(-1);
+    if (!page.more || last === undefined) return { outcome: 'counted', devices };
+    after = { createdAt: last.createdAt, id: last.id };
+  }
+  return { outcome: 'too-many', limit: LOOPS_MAX };
 }

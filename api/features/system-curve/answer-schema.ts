@@ -1,4 +1,4 @@
-/** The head that a loop needs against its total flow. */
+/** Documents the head that a loop needs against its total flow. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
@@ -7,7 +7,7 @@ import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { requiredDutyField } from '../required-duty-schema.ts';
+import { requiredDutyField } from '../duty-point/required-duty-schema.ts';
 
 const pointSchema = (context: SchemaContext) =>
   z.strictObject({

@@ -1,5 +1,4 @@
-/** The whole computation behind a system curve: from plain data to the figures of the answer. */
-
+/** The job of a system curve computes the head that a loop needs against its flow. */
 import { at } from '../../../curves/at.ts';
 import type { Result } from '../../../curves/result.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
@@ -7,6 +6,7 @@ import { type RequiredDuty, requiredDuty } from '../../../models/network/require
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { SystemState } from '../../../models/network/system.ts';
 import { branchesOf, LONG, SOLVES } from '../../question/job-size.ts';
+import { loopJob } from '../../records/loop/loop-job.ts';
 
 export interface SystemCurveWork {
   /** Largest flow of the table [m3/s]; null: one and a half times the flow that the loop is about. */
@@ -28,7 +28,13 @@ const BEYOND = 1.5;
 /** Velocity [m/s] in the widest bore that the table ends at where nothing else says how far to go. */
 const BRISK = 2;
 
-export function computeSystemCurve(
+export const systemCurveJob = loopJob<SystemCurveWork, Result<SystemCurveFigures, Unsolved>>({
+  name: 'system-curve',
+  isLong: (loop, { points }) => branchesOf(loop) * (SOLVES.requiredDuty + points) > LONG,
+  compute,
+});
+
+function compute(
   loop: CompiledLoop,
   { flow, points }: SystemCurveWork,
 ): Result<SystemCurveFigures, Unsolved> {
@@ -56,6 +62,3 @@ function flowOfLoop({ entered: loop, network }: CompiledLoop): number {
   const widest = bores.reduce((most, bore) => Math.max(most, bore), 0.01);
   return BRISK * (Math.PI / 4) * widest ** 2;
 }
-
-export const isLongSystemCurve = (loop: CompiledLoop, points: number): boolean =>
-  branchesOf(loop) * (SOLVES.requiredDuty + points) > LONG;

@@ -1,7 +1,8 @@
-/** The system curve of a loop. */
+/** Answers with the system curve of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
-import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { basisOf } from '../../fields/basis.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { queryQuantity, queryWhole } from '../../fields/query-field.ts';
 import type { Api } from '../../http/api.ts';
@@ -9,14 +10,14 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
-import type { LoopCache } from '../../records/loop/compiled-loops.ts';
+import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { systemCurveSchema } from './answer-schema.ts';
-import { computeSystemCurve, isLongSystemCurve } from './job.ts';
+import { systemCurveJob } from './job.ts';
 
 const POINTS_DEFAULT = 21;
 
@@ -38,8 +39,8 @@ const query = (context: SchemaContext) =>
     }).optional(),
   });
 
-export function systemCurveRoute(api: Api, loops: LoopCache): void {
-  const { store, heavyWork } = api.deps;
+export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
+  const { store, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -74,17 +75,13 @@ export function systemCurveRoute(api: Api, loops: LoopCache): void {
     async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
-      const { id, version } = found.value;
-      const ready = loops.ready(found.value, []);
-      if (!ready.ok) return ready;
-      const { model } = ready.value;
-      const work = { flow, points };
-      const done = isLongSystemCurve(model, points)
-        ? await runHeavy(heavyWork, 'systemCurve', { loop: model.entered, work })
-        : success(computeSystemCurve(model, work));
+      const compiled = loops.compile(found.value, []);
+      if (!compiled.ok) return compiled;
+      const asked = { ready: compiled.value, work: { flow, points } };
+      const done = await runJob(workers, systemCurveJob, asked);
       if (!done.ok) return done;
       if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-      const basis = { modelVersion: MODEL_VERSION, loop: { id, version }, pumps: [] };
+      const basis = basisOf({ loop: found.value, pumps: [] });
       return success({
         body: { ...done.value.value, dataBasis: dataBasisOf(found.value), basis },
         validator: { basis },

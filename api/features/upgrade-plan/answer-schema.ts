@@ -1,10 +1,12 @@
-/** An upgrade plan in answers. */
+/** Documents an upgrade plan in answers. */
+
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { listSchema } from '../../fields/list-schema.ts';
+import { money } from '../../fields/money.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -22,9 +24,6 @@ const text = (context: SchemaContext, description: string, example: string) =>
 
 const year = (context: SchemaContext, description: string) =>
   described(context, z.int(), { description, examples: [1] });
-
-const money = (context: SchemaContext, description: string, example: number) =>
-  computedNumber(context, { description: `${description} [money]`, example });
 
 const status = (context: SchemaContext) =>
   described(context, z.enum(['optimal', 'time-limit']), {

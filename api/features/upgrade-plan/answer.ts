@@ -1,15 +1,17 @@
-/** A stored upgrade plan as its answer tells it. */
+/** Answers a stored upgrade plan. */
+
 import type { z } from '@hono/zod-openapi';
 import { planCautions } from '../../../models/cautions/plan.ts';
-import { candidateAt } from '../../../models/upgrade-plan/upgrade.ts';
+import type { LeftOut } from '../../../models/upgrade-plan/left-out.ts';
+import { candidateAt, type PlanQuestion } from '../../../models/upgrade-plan/upgrade.ts';
 import { upgradeValue } from '../../../models/upgrade-plan/upgrade-value.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
+import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { upgradePlanSchema } from './answer-schema.ts';
 import type { UpgradePlanRecord } from './contract.ts';
-import { leftOutWords } from './left-out-sentence.ts';
 import { outlivedUpgrades } from './outlived.ts';
-import { upgradePlanSummary } from './sentence.ts';
+import { upgradePlanSentence } from './sentence.ts';
 
 type Answer = WithoutUnits<z.output<ReturnType<typeof upgradePlanSchema>>>;
 
@@ -46,7 +48,7 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
       status: moreBudget.plan.status,
       gap: moreBudget.plan.gap,
     },
-    summary: upgradePlanSummary(document),
+    summary: upgradePlanSentence(document),
     cautions: [
       ...planCautions({
         outlived: outlivedUpgrades(question, plan.items),
@@ -69,6 +71,34 @@ export function upgradePlanItem(record: UpgradePlanRecord) {
     presentValue,
     status,
     gap,
-    summary: upgradePlanSummary(document),
+    summary: upgradePlanSentence(document),
   };
+}
+
+/** Why a candidate is not in a plan. */
+function leftOutWords(one: LeftOut, question: PlanQuestion, currency: string): string {
+  const { cost, notBefore = 1, group = '' } = candidateAt(question, one.candidate);
+  const money = (amount: number): string => `${sayNumber(amount)} ${currency}`;
+  switch (one.reason) {
+    case 'outside-plan':
+      return `It may not be made before year ${notBefore}, and the plan ends with year ${question.years}.`;
+    case 'does-not-pay': {
+      const loss =
+        one.value === 0
+          ? 'what it saves and keeps of its value only just meets its cost'
+          : `its cost exceeds what it saves and keeps of its value by ${money(-one.value)} of present value`;
+      return `It does not pay: even in its best year, year ${one.year}, ${loss}.`;
+    }
+    case 'over-budget':
+      return `It costs ${money(cost)}, and in the years in which it would pay the budget reaches ${money(one.most)} at most (year ${one.year}).`;
+    case 'group': {
+      const chosen = candidateAt(question, one.chosen).name;
+      const otherwise = one.fits
+        ? `in its place it would be worth ${money(one.value)} of present value`
+        : 'in its place it would not fit the budget beside the rest of the plan';
+      return `Its group "${group}" allows one, and ${chosen} is made: ${otherwise}.`;
+    }
+    case 'no-room':
+      return `It would pay, but the budget is better spent on the rest of the plan: it would take ${money(one.missing)} more for year ${one.year} to make it as well.`;
+  }
 }

@@ -1,4 +1,4 @@
-/** Upgrade plans: made and stored, listed, read, deleted. */
+/** Makes, stores, lists, reads and deletes upgrade plans. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -37,7 +37,7 @@ const answerOf = (record: UpgradePlanRecord) => ({
 });
 
 function makingRoute(api: Api): void {
-  const { store, clock, newId, heavyWork } = api.deps;
+  const { store, clock, newId, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -56,7 +56,7 @@ function makingRoute(api: Api): void {
       const { name, currency, years, budget, carryOver, discountRate, candidates } = body;
       const question = { years, budget, carryOver, discountRate, candidates };
       const site = await findSite(store);
-      const plan = await makeUpgradePlan({ heavyWork, site }, { name, currency, question });
+      const plan = await makeUpgradePlan({ workers, site }, { name, currency, question });
       if (!plan.ok) return plan;
       const kept = { siteId, id: newId(), document: plan.value, now: clock().getTime() };
       const { record } = await store.insertUpgradePlan(kept);

@@ -1,8 +1,10 @@
-/** What an upgrade plan is asked for: candidates, years, money. */
+/** Documents the request for an upgrade plan: candidates, years, budget. */
+
 import { z } from '@hono/zod-openapi';
 import type { Upgrade } from '../../../models/upgrade-plan/upgrade.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
+import { enteredMoney, signedMoney } from '../../fields/money.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
@@ -10,7 +12,6 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-const MONEY_MAX = 1e9;
 export const PLAN_YEARS_MAX = 40;
 /** What `notBefore` and `notAfter` may name: beyond the plan it says why a candidate stays out. */
 const YEAR_MAX = 100;
@@ -20,7 +21,7 @@ const year = (context: SchemaContext, description: string) =>
   wholeNumber(context, { description, minimum: 1, maximum: YEAR_MAX, example: 2 });
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  numberField(context, { description, minimum: 0, maximum: MONEY_MAX, example });
+  enteredMoney(context, { description, example });
 
 function checkYears({ notBefore, notAfter }: Upgrade, issues: z.RefinementCtx): void {
   if (notBefore === undefined || notAfter === undefined || notBefore <= notAfter) return;
@@ -33,10 +34,8 @@ export const upgradeFields = (context: SchemaContext) => ({
     example: 'One large pump for the seahorse bank',
   }),
   cost: money(context, 'Money in all, paid at the start of the year in which it is made.', 780),
-  yearlySaving: numberField(context, {
+  yearlySaving: signedMoney(context, {
     description: 'Money saved by the end of each year from then on; negative where it costs more to run.',
-    minimum: -MONEY_MAX,
-    maximum: MONEY_MAX,
     example: 260,
   }),
   lifeYears: numberField(context, {

@@ -1,4 +1,4 @@
-/** An upgrade plan in a few sentences. */
+/** Puts an upgrade plan into a few sentences. */
 import { candidateAt } from '../../../models/upgrade-plan/upgrade.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { StoredUpgradePlan } from './contract.ts';
@@ -7,7 +7,7 @@ import { outlivedUpgrades } from './outlived.ts';
 /** More upgrades than these are counted, not named. */
 const NAMED = 3;
 
-export function upgradePlanSummary({ question, currency, plan: found }: StoredUpgradePlan): string {
+export function upgradePlanSentence({ question, currency, plan: found }: StoredUpgradePlan): string {
   const { plan, moreBudget, leftOut } = found;
   const { items, presentValue, status, gap } = plan;
   const money = (amount: number): string => `${sayNumber(amount)} ${currency}`;

@@ -1,4 +1,4 @@
-/** An upgrade plan as a table of its candidates. */
+/** Makes an upgrade plan a table of its candidates. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { upgradePlanList, upgradePlanSchema } from './answer-schema.ts';

@@ -1,4 +1,4 @@
-/** Completions of routine checks: entered, listed, read, taken away. */
+/** Stores, lists, reads and deletes completions of routine checks. */
 import type { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';

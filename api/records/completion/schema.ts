@@ -1,6 +1,8 @@
-/** Completions of routine checks in requests. */
+/** Documents completions of routine checks in requests. */
+
 import { z } from '@hono/zod-openapi';
 import { calendarDate } from '../../fields/clock-fields.ts';
+import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
 import { textField } from '../../fields/text-field.ts';
@@ -11,7 +13,6 @@ import { COMPLETION_FIGURES, ignoredFigures } from '../task/ignored-figures.ts';
 import { minutesField } from '../task/schema.ts';
 
 const NOTE_MAX = 2_000;
-const ID_MAX = 64;
 
 export const completionFields = (context: SchemaContext) => ({
   minutes: minutesField(context, 'Minutes that it took.').optional(),
@@ -39,10 +40,10 @@ export const completionInput = perContext((context) =>
   ),
 );
 
-/** As it stands in the copy of a site: of a task, on a day that is known. */
+/** As it is in the copy of a site: of a task, on a day that is known. */
 export const completionCopy = perContext((context) =>
   z.strictObject({
-    task: textField(context, { description: 'Id of the check.', example: '0198f1c2', maxLength: ID_MAX }),
+    task: idField(context, { description: 'Id of the check.' }),
     at: bodyInstant(context, { description: 'When it was done.', example: '2026-01-15T12:00:00Z' }),
     day: calendarDate(context, { description: 'The day on which it was done.', example: '2026-01-15' }),
     ...completionFields(context),

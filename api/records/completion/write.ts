@@ -14,7 +14,7 @@ export const notInFuture = (at: number, now: number): Result<null, Problem> =>
 
 const says = ({ minutes, note }: Completion): string => JSON.stringify([minutes ?? null, note ?? null]);
 
-/** A completion that is there already stands for one that says the same; one that says otherwise is refused. */
+/** A completion that is there already answers for one that says the same; one that says otherwise is refused. */
 export function settled(
   outcome: Awaited<ReturnType<CompletionStore['insertCompletion']>>,
   entered: Completion,

@@ -1,16 +1,14 @@
-/** Loops and pumps in a request: by the id of a stored one, or sent along. */
+/** Documents loops and pumps in a request, by the id of a stored one or sent along. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import { textField } from '../../fields/text-field.ts';
+import { idField } from '../../fields/id-field.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { loopInput } from '../loop/schema.ts';
 import { pumpInput } from '../pump/schema.ts';
 
-export const ID_MAX = 64;
-
 export const idOf = (context: SchemaContext, of: string) =>
-  textField(context, { description: `Id of a stored ${of}.`, example: '0198c0de', maxLength: ID_MAX });
+  idField(context, { description: `Id of a stored ${of}.`, example: '0198c0de' });
 
 export const loopOrId = (context: SchemaContext): z.ZodType<string | Loop> =>
   z.union([idOf(context, 'loop'), loopInput(context)], { error: 'must be the id of a loop, or a loop' });

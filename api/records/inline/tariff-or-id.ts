@@ -1,4 +1,4 @@
-/** A tariff in a request: by the id of a stored one, or sent along. */
+/** Documents a tariff in a request, by the id of a stored one or sent along. */
 import { z } from '@hono/zod-openapi';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { described } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** The tree of branches of a loop in requests and answers. */
+/** Documents the tree of branches of a loop. */
 import { z } from '@hono/zod-openapi';
 import type { Branch } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';

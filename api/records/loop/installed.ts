@@ -1,13 +1,12 @@
-/** The pump that a loop has, in requests and answers. */
+/** Documents the pump that is installed on a loop. */
+
 import { z } from '@hono/zod-openapi';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
+import { idField } from '../../fields/id-field.ts';
 import { wholeNumber } from '../../fields/number-field.ts';
-import { textField } from '../../fields/text-field.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
-
-const ID_MAX = 64;
 
 export const installed = perContext(
   (context): z.ZodType<InstalledPump> =>
@@ -15,11 +14,7 @@ export const installed = perContext(
       context,
       'InstalledPump',
       z.strictObject({
-        pump: textField(context, {
-          description: 'The id of a stored pump.',
-          example: '0198f1c2',
-          maxLength: ID_MAX,
-        }),
+        pump: idField(context, { description: 'The id of a stored pump.' }),
         count: wholeNumber(context, {
           description: 'How many of them run side by side.',
           minimum: 1,

@@ -1,4 +1,4 @@
-/** The outlets of a loop in requests and answers. */
+/** Documents the outlets of a loop. */
 import { z } from '@hono/zod-openapi';
 import type { Outlet, ShareOutlet } from '../../../models/loop/loop.ts';
 import { bore, extent } from '../../fields/lengths.ts';

@@ -1,4 +1,4 @@
-/** Loops: created, listed, read, replaced, deleted. */
+/** Creates, lists, reads, replaces and deletes loops. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';

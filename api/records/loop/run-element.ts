@@ -1,4 +1,4 @@
-/** The elements of a run in requests and answers. */
+/** Documents the elements of a run. */
 import { z } from '@hono/zod-openapi';
 import type { RunElement } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';

@@ -1,4 +1,4 @@
-/** A loop in requests and answers. */
+/** Documents a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';

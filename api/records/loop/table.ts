@@ -1,4 +1,4 @@
-/** Stored loops as a table. */
+/** Makes stored loops a table. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { loopItem } from './schema.ts';

@@ -1,4 +1,4 @@
-/** The water of a loop in requests and answers. */
+/** Documents the water of a loop. */
 import { z } from '@hono/zod-openapi';
 import { waterProperties } from '../../../models/physics/water.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** Pumps pasted as one table. */
+/** Imports pumps from one table. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';

@@ -1,8 +1,10 @@
-/** Pumps made of the rows of a table, several rows a pump. */
+/** Makes pumps of the rows of a table, several rows a pump. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
-import { LIST_MAX } from '../../fields/limits.ts';
+import { FULL_SETTING } from '../../fields/full-setting.ts';
+import { FAULTS_MAX, LIST_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
 import type { CsvColumns, CsvRows } from '../../http/csv-rows.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
@@ -42,11 +44,6 @@ const ONCE = [
   'price',
   'expectedLifeYears',
 ] as const satisfies readonly Column[];
-
-const FULL = 100;
-
-/** Whoever mends ten faults will ask again. */
-const FAULTS_MAX = 10;
 
 type Row = Readonly<Partial<Record<string, number | string>>>;
 
@@ -113,7 +110,9 @@ function drafted(group: readonly PlacedRow[], stated: ReadonlyMap<string, Placed
   const draft = {
     name: group[0]?.row.name,
     headPoints: heads.map(({ row: { flow, head, setting } }) => filled({ flow, head, setting })),
-    powerPoints: powers.map(({ row: { flow, power, setting = FULL } }) => filled({ flow, power, setting })),
+    powerPoints: powers.map(({ row: { flow, power, setting = FULL_SETTING } }) =>
+      filled({ flow, power, setting }),
+    ),
     settings,
     ...filled({
       standbyPower: one('standbyPower'),
@@ -131,7 +130,7 @@ const SETTING_COLUMNS: Readonly<Record<string, Column>> = {
   step: 'settingStep',
 };
 
-/** A fault of a pump, told where its row and column stand. */
+/** A fault of a pump, named by its row and column. */
 function inTable(
   error: ProblemError,
   group: readonly PlacedRow[],
@@ -160,13 +159,13 @@ function pumpOf(
   if (wrong.length > 0) return failed(wrong);
   const { draft, ...points } = drafted(group, stated);
   const read = pumpInput(context).safeParse(draft);
-  const told = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
-  if (!read.success) return failed(told(bodyErrors(read.error.issues, draft)));
+  const placed = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
+  if (!read.success) return failed(placed(bodyErrors(read.error.issues, draft)));
   const fit = fitPumpOrProblem(read.data);
-  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(told(fit.failure.errors ?? []));
+  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(placed(fit.failure.errors ?? []));
 }
 
-/** In the order in which their names first appear; faults are told by row and column. */
+/** In the order in which their names first appear; faults are named by row and column. */
 export async function pumpsOfRows(
   { rows, lines }: CsvRows,
   context: SchemaContext,

@@ -1,4 +1,4 @@
-/** The points of a pump replaced by a table in CSV. */
+/** Replaces the points of a pump by a table in CSV. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
@@ -25,7 +25,7 @@ interface PointsWrite {
   readonly lines: readonly number[];
 }
 
-/** Faults of the list that came are told by its rows, those of other members by their place in the pump. */
+/** Faults of the list that came are named by its rows, those of other members by their place in the pump. */
 function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Problem {
   const prefix = `/${member}`;
   return invalidRequest(

@@ -1,11 +1,11 @@
-/** The points by which a pump is entered. */
+/** Documents the points by which a pump is entered. */
+
 import { z } from '@hono/zod-openapi';
+import { FULL_SETTING } from '../../fields/full-setting.ts';
 import { named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-
-const FULL = 100;
 
 const flow = (context: SchemaContext) =>
   entered(context, 'flow', {
@@ -19,7 +19,7 @@ const setting = {
   description: "Setting of the pump's controller.",
   minimum: 0,
   aboveMinimum: true,
-  maximum: FULL,
+  maximum: FULL_SETTING,
 };
 
 export const headPoint = perContext((context) =>
@@ -35,7 +35,7 @@ export const headPoint = perContext((context) =>
         maximum: 1000,
         example: 4.5,
       }),
-      setting: entered(context, 'setting', { ...setting, example: FULL, default: FULL }),
+      setting: entered(context, 'setting', { ...setting, example: FULL_SETTING, default: FULL_SETTING }),
     }),
     { description: 'A point of the head curve at a setting.' },
   ),
@@ -69,7 +69,7 @@ export const speedPoint = perContext((context) =>
         description: 'The true speed there, in % of full speed.',
         minimum: 0,
         aboveMinimum: true,
-        maximum: FULL,
+        maximum: FULL_SETTING,
         example: 41,
       }),
     }),

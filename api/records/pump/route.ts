@@ -1,4 +1,4 @@
-/** Pumps: created, listed, read, replaced, deleted. */
+/** Creates, lists, reads, replaces and deletes pumps. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';

@@ -1,8 +1,10 @@
-/** A pump in requests and answers. */
+/** Documents a pump in requests and answers. */
+
 import { z } from '@hono/zod-openapi';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
+import { enteredMoney } from '../../fields/money.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
@@ -13,8 +15,6 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { headPoint, npshPoint, powerPoint, speedPoint } from './points-schema.ts';
 import { settings } from './settings-schema.ts';
-
-const MONEY_MAX = 1e9;
 
 const flowLimits = perContext((context) =>
   named(
@@ -86,10 +86,8 @@ const service = perContext((context) =>
         maximum: 1e5,
         example: 45,
       }),
-      parts: numberField(context, {
+      parts: enteredMoney(context, {
         description: "What the parts of a service cost, in the site's currency.",
-        minimum: 0,
-        maximum: MONEY_MAX,
         example: 20,
       }),
     }),
@@ -148,10 +146,8 @@ const pumpFields = (context: SchemaContext) => ({
     maximum: 1,
     example: 0.8,
   }).optional(),
-  price: numberField(context, {
+  price: enteredMoney(context, {
     description: "What the pump costs, in the site's currency.",
-    minimum: 0,
-    maximum: MONEY_MAX,
     example: 780,
   }).optional(),
   expectedLifeYears: numberField(context, {

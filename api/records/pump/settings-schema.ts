@@ -1,13 +1,14 @@
-/** The settings that a pump's controller offers. */
+/** Documents the settings that a pump's controller offers. */
+
 import { z } from '@hono/zod-openapi';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
+import { FULL_SETTING } from '../../fields/full-setting.ts';
 import { SETTINGS_MAX } from '../../fields/limits.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 
-const FULL = 100;
-const DEFAULTS = { min: 30, max: FULL, step: 1 } as const;
+const DEFAULTS = { min: 30, max: FULL_SETTING, step: 1 } as const;
 
 const grid = perContext((context) =>
   named(
@@ -19,7 +20,7 @@ const grid = perContext((context) =>
           description: 'The lowest setting at which the pump runs.',
           minimum: 0,
           aboveMinimum: true,
-          maximum: FULL,
+          maximum: FULL_SETTING,
           example: DEFAULTS.min,
           default: DEFAULTS.min,
         }),
@@ -27,7 +28,7 @@ const grid = perContext((context) =>
           description: 'The highest setting.',
           minimum: 0,
           aboveMinimum: true,
-          maximum: FULL,
+          maximum: FULL_SETTING,
           example: DEFAULTS.max,
           default: DEFAULTS.max,
         }),
@@ -35,7 +36,7 @@ const grid = perContext((context) =>
           description: 'The step between settings, counted from `min`.',
           minimum: 0,
           aboveMinimum: true,
-          maximum: FULL,
+          maximum: FULL_SETTING,
           example: DEFAULTS.step,
           default: DEFAULTS.step,
         }),

@@ -1,4 +1,4 @@
-/** Stored pumps as a table. */
+/** Makes stored pumps a table. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { pumpItem } from './schema.ts';

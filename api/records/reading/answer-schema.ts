@@ -1,6 +1,6 @@
-/** Readings as they are answered: what was taken in, one by one, averaged over hours or days. */
+/** Documents readings in answers: how many were accepted, one by one, averaged over hours or days. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../schemas/nullable.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,5 +1,7 @@
-/** What is wrong with readings of a loop that a schema cannot tell: their times, their outlets, their settings. */
+/** Finds what is wrong with readings of a loop beyond their schema: their times, their outlets, their settings. */
+
 import type { Reading } from '../../../models/readings/reading.ts';
+import { FAULTS_MAX } from '../../fields/limits.ts';
 import type { PathPart } from '../../http/json-pointer.ts';
 
 export interface ReadingRules {
@@ -20,8 +22,6 @@ interface ReadingFault {
 
 /** What clocks of controllers may be ahead [ms]. */
 const AHEAD_MOST = 60_000;
-/** Whoever mends ten faults will ask again. */
-const FAULTS_MAX = 10;
 
 const utc = (time: number): string => new Date(time).toISOString();
 

@@ -1,4 +1,4 @@
-/** The text of a body of readings made into readings, or the problem that names what is wrong with them. */
+/** The job of readings reads the text of a body into readings, or names what is wrong with them. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { READINGS_MAX } from '../../fields/limits.ts';
@@ -8,6 +8,7 @@ import { bodyErrors } from '../../http/issue-errors.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import { parseJson } from '../../http/parse-json.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
+import { plainJob } from '../../threads/job.ts';
 import { type SchemaContext, schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { ReadingsText } from './body.ts';
@@ -90,8 +91,8 @@ function readCsv(text: string, context: SchemaContext, rules: ReadingRules): Rea
   );
 }
 
-/** Faults stand at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
-export function readReadings({ mediaType, text, system, density, rules }: ReadingsWork): ReadingsRead {
+/** Faults are named at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
+function readReadings({ mediaType, text, system, density, rules }: ReadingsWork): ReadingsRead {
   const context = schemaContext({ system, side: 'request', density });
   return mediaType === 'text/csv' ? readCsv(text, context, rules) : readJson(text, context, rules);
 }
@@ -99,4 +100,8 @@ export function readReadings({ mediaType, text, system, density, rules }: Readin
 /** Longer texts take over 50 ms to read. */
 const LONG_TEXT = 100_000;
 
-export const isLongText = ({ text }: ReadingsText): boolean => text.length > LONG_TEXT;
+export const readingsJob = plainJob<ReadingsWork, ReadingsRead>({
+  name: 'readings',
+  isLong: ({ text }) => text.length > LONG_TEXT,
+  compute: readReadings,
+});

@@ -1,4 +1,4 @@
-/** Pages of readings: one by one, or averaged by the database over hours and days. */
+/** Pages through readings, one by one or averaged by the database over hours and days. */
 import { setImmediate } from 'node:timers/promises';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';

@@ -1,4 +1,4 @@
-/** What was measured on a loop: taken in, read, averaged. */
+/** Stores, lists, averages and deletes readings of a loop. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
@@ -12,25 +12,25 @@ import { decodeCursor, encodeCursor, PAGE_LIMIT_DEFAULT, PAGE_LIMIT_MAX } from '
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
-import { runHeavy } from '../../http/run-job.ts';
+import { runJob } from '../../http/run-job.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
-import type { LoopCache } from '../loop/compiled-loops.ts';
+import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
-import { isLongText, readReadings } from './job.ts';
+import { readingsJob } from './job.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
 
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
-function takingRoute(api: Api, loops: LoopCache): void {
-  const { store, clock, heavyWork } = api.deps;
+function takingRoute(api: Api, loops: CompiledLoops): void {
+  const { store, clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -54,9 +54,9 @@ function takingRoute(api: Api, loops: LoopCache): void {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
-      const ready = loops.ready(loop.value, []);
-      if (!ready.ok) return ready;
-      const { model } = ready.value;
+      const compiled = loops.compile(loop.value, []);
+      if (!compiled.ok) return compiled;
+      const model = compiled.value;
       const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
       const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
@@ -65,9 +65,7 @@ function takingRoute(api: Api, loops: LoopCache): void {
         now: clock().getTime(),
       };
       const work = { ...body, system, density: model.water.density, rules };
-      const read = isLongText(body)
-        ? await runHeavy(heavyWork, 'readings', work)
-        : success(readReadings(work));
+      const read = await runJob(workers, readingsJob, { ready: null, work });
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
       const key = { siteId, loop: params.loopId };
@@ -212,7 +210,7 @@ function deletingRoute(api: Api): void {
   );
 }
 
-export function readingRoutes(api: Api, loops: LoopCache): void {
+export function readingRoutes(api: Api, loops: CompiledLoops): void {
   takingRoute(api, loops);
   readingRoute(api);
   deletingRoute(api);

@@ -1,4 +1,4 @@
-/** What was measured on a loop at one moment, in documents. */
+/** Documents what was measured on a loop at one moment. */
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { bodyInstant } from '../../fields/instant.ts';

@@ -1,4 +1,4 @@
-/** Readings as a table: a column for each outlet that was measured. */
+/** Makes readings a table, with a column for each outlet that was measured. */
 import type { z } from '@hono/zod-openapi';
 import type { Cell, Column, Table } from '../../http/csv.ts';
 import type { readingList } from './answer-schema.ts';

@@ -1,4 +1,4 @@
-/** What a schedule must fit in its loop before it is stored. */
+/** Checks that a schedule fits its loop before it is stored. */
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import { requiring, scaled, shutOutlets, stated } from '../../../models/schedule/phase-loop.ts';

@@ -1,4 +1,4 @@
-/** Names of the figures that the answer of a schedule adds to what was entered. */
+/** Names the figures that the answer of a schedule adds to what was entered. */
 
 export const PHASE_FIGURES = [
   'setting',

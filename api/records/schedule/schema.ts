@@ -1,4 +1,4 @@
-/** The schedule of a loop in requests. */
+/** Documents the schedule of a loop in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { MINUTES_PER_DAY } from '../../../models/calendar/time-factors.ts';

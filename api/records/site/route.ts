@@ -1,4 +1,4 @@
-/** The site: read and replaced. */
+/** Reads and replaces the site. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { storedExample } from '../../fields/stored-example.ts';

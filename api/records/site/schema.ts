@@ -1,9 +1,10 @@
-/** The site in requests and answers. */
+/** Documents the site in requests and answers. */
+
 import { z } from '@hono/zod-openapi';
-import { numberField } from '../../fields/number-field.ts';
+import { enteredMoney } from '../../fields/money.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
@@ -12,7 +13,6 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 import { tariffRef } from '../tariff/reference.ts';
 import type { Site } from './kind.ts';
 
-const MONEY_MAX = 1e9;
 const ZONE_MAX = 64;
 
 /** Named zones of the IANA database; offsets such as +01:00 know no summer time. */
@@ -30,7 +30,7 @@ function orNull(
   context: SchemaContext,
   { description, example }: { description: string; example: number },
 ): z.ZodType<number | null> {
-  const money = numberField(context, { description, example, minimum: 0, maximum: MONEY_MAX });
+  const money = enteredMoney(context, { description, example });
   const field = described(context, nullable(money), { description, examples: [example] });
   return context.side === 'answer' ? field : field.default(null);
 }

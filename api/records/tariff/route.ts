@@ -1,4 +1,4 @@
-/** Tariffs: created, listed, read, replaced, deleted. */
+/** Creates, lists, reads, replaces and deletes tariffs. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';

@@ -1,4 +1,4 @@
-/** A tariff in requests and answers. */
+/** Documents a tariff in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Tariff, TariffPeriod } from '../../../models/tariff/tariff.ts';
 import { calendarDate, dayKinds, months, timeOfDay } from '../../fields/clock-fields.ts';

@@ -1,9 +1,9 @@
-/** Routine checks as answers carry them. */
+/** Documents routine checks in answers. */
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
-import { nullable } from '../../schemas/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,18 +1,16 @@
-/** The query parameters of a list of routine checks. */
+/** Documents the query parameters of a list of routine checks. */
+
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
 import { TASK_KINDS } from '../../../models/maintenance/task.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
-import { textField } from '../../fields/text-field.ts';
+import { idField } from '../../fields/id-field.ts';
 import { listQuery } from '../../http/list-query.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
-const ID_MAX = 64;
-
-const id = (context: SchemaContext, description: string) =>
-  textField(context, { description, example: '0198f1c2', maxLength: ID_MAX }).optional();
+const id = (context: SchemaContext, description: string) => idField(context, { description }).optional();
 
 const yesOrNo = (context: SchemaContext, description: string) =>
   described(

@@ -1,4 +1,4 @@
-/** Routine checks: created, listed, read, replaced, deleted. */
+/** Creates, lists, reads, replaces and deletes routine checks. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -30,7 +30,7 @@ const storedTask = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-/** What is due moves with the day, so that no answer stands by its version alone. */
+/** What is due changes with the day, so that no answer follows from its version alone. */
 const answerOf = (record: MaintenanceTaskRecord, view: TaskView) => ({
   body: taskAnswer(record, view),
   validator: { version: record.version, derived: true },

@@ -1,21 +1,22 @@
-/** Routine checks in requests. */
+/** Documents routine checks in requests. */
+
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
 import { type MaintenanceTask, TASK_KINDS } from '../../../models/maintenance/task.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
+import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { enteredMoney } from '../../fields/money.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
-import { nameField, textField } from '../../fields/text-field.ts';
+import { nameField } from '../../fields/text-field.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { calendarInterval } from './calendar-interval.ts';
 import { ignoredFigures, TASK_FIGURES } from './ignored-figures.ts';
 
-const ID_MAX = 64;
 const MINUTES_MAX = 1e5;
-const MONEY_MAX = 1e9;
 const DATE_LENGTH = 10;
 /** Those of instants. */
 const YEARS = { first: 1971, last: 2200 } as const;
@@ -35,15 +36,12 @@ export const minutesField = (context: SchemaContext, description: string) =>
   numberField(context, { description, minimum: 0, maximum: MINUTES_MAX, example: 10 });
 
 export const targetFields = (context: SchemaContext) => ({
-  loop: textField(context, {
+  loop: idField(context, {
     description: 'Id of the loop that it is of; either this or `pump`.',
-    example: '0198f1c2',
-    maxLength: ID_MAX,
   }).optional(),
-  pump: textField(context, {
+  pump: idField(context, {
     description: 'Id of the pump that it is of; either this or `loop`.',
     example: '0198f1c3',
-    maxLength: ID_MAX,
   }).optional(),
 });
 
@@ -69,16 +67,14 @@ export const taskFields = (context: SchemaContext) => ({
     example: 'P1W',
   }),
   minutes: minutesField(context, 'Minutes of work each time.'),
-  parts: numberField(context, {
+  parts: enteredMoney(context, {
     description: "What parts cost each time, in the site's currency.",
-    minimum: 0,
-    maximum: MONEY_MAX,
     example: 5,
     default: 0,
   }),
 });
 
-/** A date, or an instant whose day only the site's zone tells. */
+/** A date, or an instant whose day depends on the site's zone. */
 export type FirstDue = { readonly date: string } | { readonly at: number };
 
 export const firstDueField = (context: SchemaContext) => {
@@ -105,11 +101,11 @@ function withTarget<Task extends object>(
   { loop, pump, ...task }: Task & { readonly loop?: string | undefined; readonly pump?: string | undefined },
   issues: z.RefinementCtx,
 ) {
-  const tell = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
-  if (loop !== undefined && pump !== undefined) tell(['pump'], 'must not stand beside loop');
+  const refuse = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
+  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'must not stand beside loop');
   if (loop !== undefined) return { ...task, loop };
   if (pump !== undefined) return { ...task, pump };
-  tell([], 'needs one of loop and pump');
+  refuse([], 'needs one of loop and pump');
   return z.NEVER;
 }
 
@@ -131,7 +127,7 @@ export const taskInput = perContext((context) =>
 
 export type EnteredTask = z.output<ReturnType<typeof taskInput>>;
 
-/** As it stands in the copy of a site, the day of which is known. */
+/** As it is in the copy of a site, the day of which is known. */
 export const taskCopy = perContext(
   (context): z.ZodType<MaintenanceTask> =>
     z

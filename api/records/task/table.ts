@@ -1,4 +1,4 @@
-/** Routine checks as a table. */
+/** Makes routine checks a table. */
 import type { z } from '@hono/zod-openapi';
 import type { Table } from '../../http/csv.ts';
 import type { taskListSchema } from './answer-schema.ts';

@@ -1,4 +1,4 @@
-/** What routes about routine checks share: the site's day, tasks by their ids, refusals of the store as problems. */
+/** Gives routes about routine checks what they share: the site's day, checks by their ids, refusals of the store. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { siteDay } from '../../clock/site-time.ts';

@@ -16,6 +16,14 @@ const changesIn = (zone: string, year: number): readonly string[] =>
     .filter((text) => text.startsWith(String(year)));
 
 describe('the clocks of a zone', () => {
+  it('are read once, and never given for another zone or year', () => {
+    const lisbon = zoneAround('Europe/Lisbon', 2026);
+    expect(zoneAround('Europe/Lisbon', 2026)).toBe(lisbon);
+    for (const other of [zoneAround('Europe/Lisbon', 2027), zoneAround('Asia/Tokyo', 2026)]) {
+      expect(other).not.toEqual(lisbon);
+    }
+  });
+
   it.each([
     ['Europe/Lisbon', ['2026-03-29T01:00:00.000Z', '2026-10-25T01:00:00.000Z']],
     ['America/New_York', ['2026-03-08T07:00:00.000Z', '2026-11-01T06:00:00.000Z']],

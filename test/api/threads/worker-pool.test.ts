@@ -1,6 +1,6 @@
 /** Long work beside the thread that answers: the same answers, small questions not delayed, a full queue refused. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { inlineWork } from '../../../api/threads/same-thread.ts';
+import { sameThread } from '../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../api/threads/worker-pool.ts';
 import { appUnderTest } from '../app-under-test.ts';
 import { type Child, runTypescript } from '../child-process.ts';
@@ -149,8 +149,8 @@ describe('the process', () => {
 
 describe('a queue that is full', () => {
   it('is told as 503 with the time to wait, on every route that computes', async () => {
-    const full = { ...inlineWork, run: () => Promise.reject(new TooMuchWaiting()) };
-    const app = await stockedApp({ heavyWork: full });
+    const full = { ...sameThread, run: () => Promise.reject(new TooMuchWaiting()) };
+    const app = await stockedApp({ workers: full });
     const { id } = await jsonOf(await app.call('/v1/loops', sent('POST', manifold(OUTLETS.dutyPoint))));
     for (const response of [
       await recommend(app, question),

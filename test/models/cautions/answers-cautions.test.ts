@@ -58,7 +58,7 @@ describe('the caution about a mean price', () => {
 describe('the cautions of a condition', () => {
   const PLAIN: ConditionFacts = {
     ...{ used: 30, days: 30, isSteady: false, isPlaceOpen: false, hasStaticHead: false, lacksGauges: false },
-    ...{ throttles: false, formerOutlets: [], isSampled: false, tellsDate: false, asksForService: false },
+    ...{ throttles: false, formerOutlets: [], isSampled: false, hasDate: false, asksForService: false },
   };
 
   it('are none where nothing is found in readings enough', () => {
@@ -75,7 +75,7 @@ describe('the cautions of a condition', () => {
     ['condition-openings', { throttles: true }],
     ['condition-former-outlets', { formerOutlets: ['old'] }],
     ['condition-sampled', { isSampled: true }],
-    ['condition-straight-line', { tellsDate: true }],
+    ['condition-straight-line', { hasDate: true }],
     ['isolate-before-service', { asksForService: true }],
   ])('have %s for %j', (code, facts) => {
     expect(codes(conditionCautions({ ...PLAIN, ...facts }))).toEqual([code]);

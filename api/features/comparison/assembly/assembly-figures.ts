@@ -1,4 +1,4 @@
-/** An assembly of an option: what it runs, owns, asks of people and risks. */
+/** Computes what an assembly of an option runs, owns, takes in upkeep and risks. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { DAYS_PER_MEAN_YEAR } from '../../../../models/calendar/time-factors.ts';
@@ -11,7 +11,7 @@ import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { type Candidate, findCandidates } from '../../../question/candidates.ts';
 import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
 import type { ComparisonContext } from '../context.ts';
-import type { Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Running } from '../running.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
 import { runningAtPower, runningOf } from './assembly-running.ts';
 
@@ -75,7 +75,7 @@ export async function assemblyFigures(
 
 /** The pump that is named, else the installed one; null where power is stated and no pump. */
 async function candidateOf(
-  { deps: { store } }: ComparisonContext,
+  { store }: ComparisonContext,
   {
     asked,
     installed,
@@ -101,7 +101,7 @@ async function candidateOf(
 
 /** Joined loops have none of their own. */
 async function scheduleOf(
-  { deps: { store }, siteId }: ComparisonContext,
+  { store, siteId }: ComparisonContext,
   found: AssemblyLoop | null,
 ): Promise<ScheduleRecord | null> {
   const id = found?.loop.id ?? null;
@@ -131,7 +131,7 @@ const yearsSince = (installed: InstalledPump | undefined, now: number): number =
   installed?.since === undefined ? 0 : Math.max(0, (now - Date.parse(installed.since)) / MS_PER_YEAR);
 
 /** With a single pump nothing is left; the same is taken where nothing was solved. */
-function servedShare(duty: ToldDuty | null): number {
+function servedShare(duty: ReportedDuty | null): number {
   const down = duty?.onePumpDown ?? null;
   if (down === null) return 0;
   const shares = down.outlets.map(({ flow, requiredFlow }) =>

@@ -1,12 +1,13 @@
-/** The loop of an assembly: stored, sent along, or several joined. */
+/** Finds the loop of an assembly, which is stored, sent along, or joined from several. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { type ConsolidationFailure, consolidatedLoop } from '../../../../models/loop/consolidated-loop.ts';
 import type { Loop, PipeworkLoop } from '../../../../models/loop/loop.ts';
+import type { CompiledLoop } from '../../../../models/network/compiled-loop.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../../fields/limits.ts';
 import { type PathPart, toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { extentOf } from '../../../records/loop/checks.ts';
-import type { ReadyLoop, VersionedLoop } from '../../../records/loop/compiled-loops.ts';
+import type { StoredLoop } from '../../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../../records/loop/kind.ts';
 import type { ComparisonContext } from '../context.ts';
 import type { ComparisonQuestion } from '../schema.ts';
@@ -14,16 +15,16 @@ import type { ComparisonQuestion } from '../schema.ts';
 export type AskedAssembly = ComparisonQuestion['options'][number]['assemblies'][number];
 
 export interface AssemblyLoop {
-  readonly loop: VersionedLoop;
-  readonly ready: ReadyLoop;
+  readonly loop: StoredLoop;
+  readonly model: CompiledLoop;
   /** The loop itself, or those that are joined. */
-  readonly parts: readonly VersionedLoop[];
+  readonly parts: readonly StoredLoop[];
 }
 
-type Context = Pick<ComparisonContext, 'deps' | 'loops'>;
+type Context = Pick<ComparisonContext, 'store' | 'loops'>;
 type Path = readonly PathPart[];
 
-/** Null where the power of the assembly is stated without a loop; `path` is where it stands in the body. */
+/** Null where the power of the assembly is stated without a loop; `path` is its place in the body. */
 export async function assemblyLoop(
   context: Context,
   { loop, consolidate }: AskedAssembly,
@@ -34,7 +35,7 @@ export async function assemblyLoop(
 }
 
 async function ofOne(
-  { deps: { store }, loops }: Context,
+  { store, loops }: Context,
   asked: string | Loop,
   path: Path,
 ): Promise<Result<AssemblyLoop, Problem>> {
@@ -43,8 +44,8 @@ async function ofOne(
       ? await findLoop(store, asked, { pointer: toPointer(path) })
       : success({ id: null, version: null, document: asked });
   if (!found.ok) return found;
-  const ready = loops.ready(found.value, path);
-  return ready.ok ? success({ loop: found.value, ready: ready.value, parts: [found.value] }) : ready;
+  const model = loops.compile(found.value, path);
+  return model.ok ? success({ loop: found.value, model: model.value, parts: [found.value] }) : model;
 }
 
 async function joined(
@@ -52,9 +53,9 @@ async function joined(
   { loops: asked, suction, manifold, intake }: NonNullable<AskedAssembly['consolidate']>,
   path: Path,
 ): Promise<Result<AssemblyLoop, Problem>> {
-  const parts: VersionedLoop[] = [];
+  const parts: StoredLoop[] = [];
   for (const [place, one] of asked.entries()) {
-    // Each must hold by itself, so that a fault is told where it was entered.
+    // Each must hold by itself, so that a fault is named where it was entered.
     const found = await ofOne(context, one, [...path, 'loops', place]);
     if (!found.ok) return found;
     parts.push(found.value.loop);
@@ -64,9 +65,9 @@ async function joined(
   const beyond = beyondLimits(made.value, path);
   if (beyond !== null) return failed(beyond);
   const loop = { id: null, version: null, document: made.value };
-  const ready = context.loops.ready(loop, []);
-  if (!ready.ok) return failed(elsewhere(ready.failure, path));
-  return success({ loop, ready: ready.value, parts });
+  const model = context.loops.compile(loop, []);
+  if (!model.ok) return failed(elsewhere(model.failure, path));
+  return success({ loop, model: model.value, parts });
 }
 
 /** Each loop keeps the limits by itself; all of them together may not. */
@@ -84,14 +85,14 @@ function beyondLimits({ discharge }: PipeworkLoop, path: Path): Problem | null {
   return errors.length === 0 ? null : invalidRequest(errors);
 }
 
-const MENDS = {
+const REMEDIES = {
   'no-pipework': 'is known by its system curve alone and cannot be joined with others',
   'other-water': 'has other water than the first: loops that are joined share theirs',
   'other-friction': 'has another frictionMultiplier than the first; state one for all',
 } as const satisfies Record<ConsolidationFailure['code'], string>;
 
 const consolidationProblem = ({ code, place }: ConsolidationFailure, path: Path): Problem =>
-  invalidRequest([{ pointer: toPointer([...path, 'loops', place]), detail: MENDS[code] }]);
+  invalidRequest([{ pointer: toPointer([...path, 'loops', place]), detail: REMEDIES[code] }]);
 
 /** Of the joined loop only suction and manifold were not checked before; its pointers are turned into those of the body. */
 function elsewhere(problem: Problem, path: Path): Problem {

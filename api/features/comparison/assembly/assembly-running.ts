@@ -1,17 +1,17 @@
-/** What an assembly runs at, and what that uses and costs in a year. */
+/** Computes the setting that an assembly runs at, and what that uses and costs in a year. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { fitOnLoop } from '../../../../models/calibration/applied.ts';
 import { annualUse } from '../../../../models/duty/energy.ts';
 import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
 import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
-import { runHeavy } from '../../../http/run-job.ts';
+import { runJob } from '../../../http/run-job.ts';
 import { settingProblem } from '../../../question/setting-problem.ts';
 import { unsolvedProblem } from '../../../question/solve-problems.ts';
-import { computeDutyPoint, isLongDutyPoint } from '../../duty-point/job.ts';
+import { dutyPointJob } from '../../duty-point/job.ts';
 import { recommend } from '../../recommendation/recommendation.ts';
 import type { ComparisonContext } from '../context.ts';
-import type { Runnable, Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Runnable, Running } from '../running.ts';
 import { runningBySchedule } from './assembly-schedule.ts';
 
 export function runningAtPower(
@@ -54,7 +54,7 @@ const runningTerms = ({ energyPrice: { price }, site }: ComparisonContext, { ask
   elevation: site.document.elevation,
 });
 
-const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' | 'detail'>): Running => ({
+const ofDuty = (duty: ReportedDuty, rest: Pick<Running, 'settingFrom' | 'feasible' | 'detail'>): Running => ({
   ...rest,
   setting: duty.setting,
   power: duty.power,
@@ -65,23 +65,20 @@ const ofDuty = (duty: ToldDuty, rest: Pick<Running, 'settingFrom' | 'feasible' |
   tariff: null,
 });
 
-const isServed = ({ outlets }: ToldDuty): boolean =>
+const isServed = ({ outlets }: ReportedDuty): boolean =>
   outlets.every(({ margin }) => margin === null || margin >= -1e-9);
 
 async function dutyAt(
   context: ComparisonContext,
   runnable: Runnable,
   setting: number,
-): Promise<Result<ToldDuty, Problem>> {
+): Promise<Result<ReportedDuty, Problem>> {
   const { found } = runnable;
   const fit = fitOnLoop(runnable.candidate, found.loop.calibration);
   const candidate = { ...runnable.candidate, fit };
-  const { model } = found.ready;
   const running = runningTerms(context, runnable);
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
-  const done = isLongDutyPoint(model)
-    ? await runHeavy(context.deps.heavyWork, 'dutyPoint', { loop: found.ready.model.entered, work })
-    : success(computeDutyPoint(model, work));
+  const done = await runJob(context.workers, dutyPointJob, { ready: found.model, work });
   if (!done.ok) return done;
   return done.value.ok ? success(done.value.value.duty) : failed(unsolvedProblem(done.value.failure));
 }
@@ -104,7 +101,7 @@ async function runningAsRecommended(
 ): Promise<Result<Running, Problem>> {
   const { asked, found, candidate, path } = runnable;
   const place = { pointer: toPointer(path) };
-  const recommended = await recommend(context.recommending, {
+  const recommended = await recommend(context, {
     site: context.site,
     loop: found.loop,
     candidates: [candidate],

@@ -1,4 +1,4 @@
-/** What an assembly uses and costs in a year by the schedule of its loop. */
+/** Computes what an assembly uses and costs in a year by the schedule of its loop. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
@@ -10,24 +10,24 @@ import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../../records/site/kind.ts';
 import type { TariffRecord } from '../../../records/tariff/kind.ts';
 import { findTariff } from '../../../records/tariff/kind.ts';
-import { workPlan } from '../../schedule/run-plan.ts';
+import { runPlan } from '../../schedule/run-plan.ts';
 import { type LoopSources, ratesFor } from '../../schedule/sources.ts';
 import { scheduleYear, type YearFigures } from '../../schedule/year.ts';
 import { asRecord, type ComparisonContext } from '../context.ts';
-import type { Runnable, Running, ToldDuty } from '../running.ts';
+import type { ReportedDuty, Runnable, Running } from '../running.ts';
 
 /** The pump of the assembly in place of the installed one, through every hour of the year. */
 export async function runningBySchedule(
   context: ComparisonContext,
   runnable: Runnable,
   schedule: ScheduleRecord,
-  dutyAt: (setting: number) => Promise<Result<ToldDuty, Problem>>,
+  dutyAt: (setting: number) => Promise<Result<ReportedDuty, Problem>>,
 ): Promise<Result<Running, Problem>> {
   const priced = await pricedBy(context, schedule);
   if (!priced.ok) return priced;
   const sources = { ...priced.value, ...sourcesOf(runnable) };
   const planning = { phases: schedule.document, from: context.now, year: context.year };
-  const worked = await workPlan(context.deps.heavyWork, sources, planning);
+  const worked = await runPlan(context.workers, sources, planning);
   if (!worked.ok) return worked;
   const { plan } = worked.value;
   const rates = ratesFor(sources) ?? flatRate(context.energyPrice.price);
@@ -41,7 +41,7 @@ export async function runningBySchedule(
   const { tariff } = priced.value;
   return success({
     ...useOf(figures.value),
-    energyRange: doubtOfYear(figures.value, duty),
+    energyRange: uncertaintyOfYear(figures.value, duty),
     // One that was sent along has no version.
     tariff: schedule.document.tariff === tariff?.id ? tariff : null,
     setting: usual,
@@ -52,8 +52,8 @@ export async function runningBySchedule(
   });
 }
 
-/** A year is as doubtful as its usual setting. */
-function doubtOfYear({ total }: YearFigures, duty: ToldDuty | null): Running['energyRange'] {
+/** A year is as uncertain as its usual setting. */
+function uncertaintyOfYear({ total }: YearFigures, duty: ReportedDuty | null): Running['energyRange'] {
   if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
   const scale = total.energy / duty.annualEnergy;
   const { low, high } = duty.doubt.annualEnergy;
@@ -79,7 +79,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
   const pump = { id: candidate.id ?? '', version: candidate.version ?? 0, name: candidate.entered.name };
   return {
     installed,
-    ready: found.ready,
+    model: found.model,
     loop: {
       ...times,
       id,
@@ -94,7 +94,7 @@ function sourcesOf({ found, candidate }: Runnable): Omit<LoopSources, 'site' | '
 
 /** The request's price goes before that of the schedule, and that before the site's. */
 async function pricedBy(
-  { energyPrice, site, deps: { store } }: ComparisonContext,
+  { energyPrice, site, store }: ComparisonContext,
   schedule: ScheduleRecord,
 ): Promise<Result<{ readonly site: SiteRecord; readonly tariff: TariffRecord | null }, Problem>> {
   const own = energyPrice.tariff === null ? null : asRecord(energyPrice.tariff);

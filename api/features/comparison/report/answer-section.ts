@@ -1,4 +1,4 @@
-/** The answer of a comparison's report, first of all. */
+/** Opens a comparison's report with its answer. */
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';
 import { userName } from '../../../drawing/user-name.ts';

@@ -1,4 +1,4 @@
-/** What a loop's report supposes. */
+/** Lists what a loop's report assumes. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, type MarkupPart, markup } from '../../../drawing/markup/markup.ts';
@@ -15,10 +15,10 @@ const DATA = {
 function priceWords({ recommendation }: LoopReport): MarkupPart {
   const { price, currency, tariff } = recommendation.assumptions;
   if (price === null) return 'none is set';
-  const told = `${sayNumber(price)} ${currency} per kWh`;
+  const text = `${sayNumber(price)} ${currency} per kWh`;
   return tariff === null
-    ? told
-    : markup`${told}, the mean over ${String(tariff.year)} of ${userName(tariff.name)}`;
+    ? text
+    : markup`${text}, the mean over ${String(tariff.year)} of ${userName(tariff.name)}`;
 }
 
 function screenWords({ recommendation, system }: LoopReport): string {

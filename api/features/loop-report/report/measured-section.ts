@@ -1,4 +1,4 @@
-/** What was measured on a loop, in its report. */
+/** Reports what was measured on a loop. */
 import type { Verdict } from '../../../../models/condition/verdict.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import type { LoopReport } from './report-figures.ts';
@@ -6,7 +6,7 @@ import type { LoopReport } from './report-figures.ts';
 /** Of an instant in RFC 3339. */
 const dayOf = (instant: string | null): string => instant?.slice(0, 10) ?? '-';
 
-/** Verdicts with which the data stand. */
+/** Verdicts that do not contradict the data. */
 const STANDING: readonly Verdict[] = ['as-expected', 'not-enough-readings'];
 
 const DEPARTS =

@@ -1,4 +1,4 @@
-/** How the loop runs now beside how it could, in a loop's report. */
+/** Compares how a loop runs now with what is recommended, in its report. */
 import { EQUAL } from '../../../../models/selection/criteria.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';

@@ -1,6 +1,7 @@
 /** The OpenAPI document of the routes that are mounted. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openApiDocument } from '../../../../api/features/docs/document.ts';
+import { DOCS_PATHS } from '../../../../api/features/docs/page.ts';
 import { TAGS } from '../../../../api/features/docs/tags.ts';
 import type { Api } from '../../../../api/http/api.ts';
 import { appUnderTest } from '../../app-under-test.ts';
@@ -26,9 +27,10 @@ describe('the document', () => {
     const documented = operationsOf(document.paths).map(
       ({ path, method }) => `${method.toUpperCase()} ${path.replaceAll(/\{(\w+)\}/g, ':$1')}`,
     );
-    const mounted = [...api.methods].flatMap(([path, methods]) =>
-      [...methods].map((method) => `${method} ${path}`),
-    );
+    const pages: readonly string[] = Object.values(DOCS_PATHS);
+    const mounted = api.app.routes
+      .filter(({ method, path }) => method !== 'ALL' && !pages.includes(path))
+      .map(({ method, path }) => `${method} ${path}`);
     expect(documented.sort()).toEqual(mounted.sort());
   });
 

@@ -28,8 +28,9 @@ const told = ({
     {
       candidate: 3,
       outcome: { feasible: false, failing: failing.map(judgement), clash, settings: 71 },
+      cause: null,
     },
-    { pump: { id: 'a', name: 'Canister 250' }, count: 2, cause: null, system: 'metric' },
+    { pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
   );
 
 describe('a rejected candidate', () => {

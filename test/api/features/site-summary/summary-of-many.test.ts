@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEFAULT_SITE_ID } from '../../../../api/store/default-site.ts';
-import { inlineWork } from '../../../../api/threads/same-thread.ts';
+import { sameThread } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
 import { type AppUnderTest, appUnderTest } from '../../app-under-test.ts';
@@ -171,8 +171,8 @@ describe('a summary is refused', () => {
   });
 
   it('for now, where too much long work waits', async () => {
-    const heavyWork = { ...inlineWork, run: () => Promise.reject(new TooMuchWaiting()) };
-    const response = await (await station({ heavyWork })).call('/v1/summary');
+    const workers = { ...sameThread, run: () => Promise.reject(new TooMuchWaiting()) };
+    const response = await (await station({ workers })).call('/v1/summary');
     expect(response.headers.get('retry-after')).toBe('5');
     expect((await refused(response)).status).toBe(503);
   });

@@ -1,30 +1,38 @@
 /** Loops that are kept compiled. */
 import { describe, expect, it } from 'vitest';
-import { loopCache } from '../../../../api/records/loop/compiled-loops.ts';
+import { compiledLoops } from '../../../../api/records/loop/compiled-loops.ts';
 import { expectValue } from '../../../curves/expect-value.ts';
 import { kelpFlume } from '../../../reference/independent/kelp-flume.ts';
 
 const stored = (version: number) => ({ id: 'flume', version, document: kelpFlume });
 
-describe('the cache of loops', () => {
-  it('keeps what it made ready for one version', () => {
-    const loops = loopCache();
-    const first = expectValue(loops.ready(stored(1), []));
-    expect(expectValue(loops.ready(stored(1), []))).toBe(first);
-    expect(expectValue(loops.ready(stored(2), []))).not.toBe(first);
-    expect(first.balanced('trimmed')).toBe(first.balanced('trimmed'));
-    expect(first.balanced('trimmed')).not.toBe(first.balanced('as-built'));
+describe('compiled loops', () => {
+  it('are kept for one version', () => {
+    const loops = compiledLoops();
+    const first = expectValue(loops.compile(stored(1), []));
+    expect(expectValue(loops.compile(stored(1), []))).toBe(first);
+    expect(expectValue(loops.compile(stored(2), []))).not.toBe(first);
   });
 
-  it('keeps no loop that came with a request', () => {
-    const loops = loopCache();
+  it('are never those of another document, although it came under the same id and version', () => {
+    const loops = compiledLoops();
+    const first = expectValue(loops.compile(stored(1), []));
+    const changed = { ...stored(1), document: { ...kelpFlume, staticHead: 1 } };
+    const second = expectValue(loops.compile(changed, []));
+    expect(second).not.toBe(first);
+    expect(second.entered).toBe(changed.document);
+    expect(expectValue(loops.compile(stored(1), [])).entered).toBe(kelpFlume);
+  });
+
+  it('are not kept where the loop came with a request', () => {
+    const loops = compiledLoops();
     const inline = { id: null, version: null, document: kelpFlume };
-    expect(expectValue(loops.ready(inline, []))).not.toBe(expectValue(loops.ready(inline, [])));
+    expect(expectValue(loops.compile(inline, []))).not.toBe(expectValue(loops.compile(inline, [])));
   });
 
-  it('tells a fault where it stands in the body', () => {
+  it('name a fault where it stands in the body', () => {
     const document = { ...kelpFlume, suction: [{ pipe: 'sch80 7', length: 1 }] };
-    const ready = loopCache().ready({ id: null, version: null, document }, ['loop']);
-    expect(ready).toMatchObject({ ok: false, failure: { errors: [{ pointer: '/loop/suction/0/pipe' }] } });
+    const compiled = compiledLoops().compile({ id: null, version: null, document }, ['loop']);
+    expect(compiled).toMatchObject({ ok: false, failure: { errors: [{ pointer: '/loop/suction/0/pipe' }] } });
   });
 });

@@ -1,0 +1,70 @@
+/** Puts what else decides about a recommendation into a sentence each: screen, assurance, heat. */
+import { PERCENT } from '../../../curves/percent.ts';
+import type { HeatTerms } from '../../../models/duty/heat.ts';
+import type { Limits } from '../../../models/selection/options.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { say, sayNumber } from '../../wording/numbers-in-words.ts';
+import type { DutyAnswer } from '../duty-point/duty-answer.ts';
+import { pumpWords } from '../duty-point/pump-words.ts';
+import type { RecommendationAnswer } from './answer-schema.ts';
+import type { AskedAssurance } from './assurance-request.ts';
+
+export interface Notes {
+  readonly currency: string;
+  readonly system: UnitSystem;
+  readonly limits: Limits;
+  /** What was asked for; null: nothing. */
+  readonly assured: AskedAssurance | null;
+  /** What it costs. */
+  readonly assurance: RecommendationAnswer['assurance'];
+  readonly heat: HeatTerms | undefined;
+}
+
+export const noteSentences = (best: DutyAnswer, notes: Notes): string =>
+  `${unevenWords(best, notes)}${assuranceWords(best, notes)}${heatWords(best, notes)}`;
+
+function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes): string {
+  const { throughSlotVelocity: limit } = limits;
+  const isUneven = cautions.some(({ code }) => code === 'screen-uneven');
+  if (!isUneven || screen === null || limit === null) return '';
+  return ` The busiest slots of the intake screen draw ${say(screen.peakVelocity, 'velocity', system)}, above the limit of ${say(limit, 'velocity', system)} that its mean keeps to.`;
+}
+
+function assuredAgainst(assured: AskedAssurance): string {
+  if (assured === 'calibration') return 'friction and head at the bad end of what the readings leave open';
+  if ('grade' in assured) return `pumps at the low end of grade ${assured.grade}`;
+  if ('margin' in assured) return `flows ${sayNumber(PERCENT * assured.margin)} % above those required`;
+  return `friction ${sayNumber(assured.frictionMultiplier)} times as entered`;
+}
+
+function assuranceWords(best: DutyAnswer, { assured, assurance, currency }: Notes): string {
+  if (assured === null || assurance === null) return '';
+  const held = ` It still serves with ${assuredAgainst(assured)}`;
+  const { without, extraCost, extraEnergy } = assurance;
+  if (without === null || extraEnergy === null) return `${held}.`;
+  const other = without.candidate === best.candidate ? '' : `${pumpWords(without)} at `;
+  const costs =
+    extraCost === null
+      ? `${say(extraEnergy, 'energy', 'metric')} a year`
+      : `${sayNumber(extraCost)} ${currency} a year`;
+  const instead = `without that assurance ${other}setting ${sayNumber(without.setting)} % would do`;
+  return `${held}; ${instead}, and it costs ${costs}.`;
+}
+
+/** Where no candidate serves under the assurance, whether one does without it. */
+export function unassuredWords({ assured, assurance }: Pick<Notes, 'assured' | 'assurance'>): string {
+  const without = assurance?.without ?? null;
+  if (assured === null || without === null) return '';
+  return ` This is with ${assuredAgainst(assured)}; without that assurance ${pumpWords(without)} at setting ${sayNumber(without.setting)} % would do.`;
+}
+
+function heatWords({ heat }: DutyAnswer, { heat: terms, currency }: Notes): string {
+  if (terms?.inRanking !== true || heat.annualEnergy === null) return '';
+  const sum =
+    heat.annualCost === null
+      ? say(Math.abs(heat.annualEnergy), 'energy', 'metric')
+      : `${sayNumber(Math.abs(heat.annualCost))} ${currency}`;
+  const what =
+    terms.mode === 'cooling' ? `what the chiller costs for its heat` : `what its heat spares the heater`;
+  return ` The ranking also counts ${what}: ${sum} a year.`;
+}
