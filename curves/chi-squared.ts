@@ -1,7 +1,7 @@
 /** How often chance exceeds a sum of squares. */
 
 /**
- * Probability that a chi-squared variable of k degrees, a whole number from 1 on, exceeds x, 0 or more.
+ * Probability that a chi-squared variable of k degrees, a whole number from 1 on, exceeds x [-], 0 or more.
  *
  * k even: exp(-x/2) (1 + sum_1^(k-2)/2 x^r/(2 4 .. 2r)); k odd: 2 Q(sqrt x) + sqrt(2/pi) exp(-x/2) sum_1^(k-1)/2
  * x^(r-1/2)/(1 3 .. (2r-1)), Q the normal tail. Accuracy: 2e-7.
@@ -25,7 +25,7 @@ export function chiSquaredTail(x: number, degrees: number): number {
 const TAIL = [0.31938153, -0.356563782, 1.781477937, -1.821255978, 1.330274429] as const;
 
 /**
- * Probability that a standard normal variable exceeds x, to 7.5e-8.
+ * Probability [-] that a standard normal variable exceeds x [-], to 7.5e-8.
  *
  * Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.2.17 (from memory).
  */

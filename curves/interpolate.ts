@@ -1,6 +1,6 @@
 /** Joins points by straight lines. */
 
-/** y at x, of points by rising xs; beyond them that of the nearest. NaN without points. */
+/** y [unit of ys] at x [unit of xs], of points by rising xs; beyond them that of the nearest. NaN without points. */
 export function interpolate(xs: readonly number[], ys: readonly number[], x: number): number {
   const place = xs.findIndex((one) => one >= x);
   const above = place < 0 ? xs.length - 1 : place;

@@ -1,5 +1,6 @@
 /** Inverts symmetric positive definite matrices. */
 
+/** Of a matrix of entries [any]: its inverse [1/any], and the natural logarithm of its determinant [-]. */
 export interface PositiveInverse {
   readonly inverse: readonly (readonly number[])[];
   readonly logDeterminant: number;
@@ -11,6 +12,8 @@ const LEAST_PIVOT = 1e-12;
 /**
  * By elimination, whose pivots stay positive: the determinant is their product. For the few parameters of a fit; bring columns
  * of unlike sizes to one length first. Null where the matrix is singular, or nearly.
+ *
+ * @param matrix symmetric, its entries [any].
  */
 export function positiveInverse(matrix: readonly (readonly number[])[]): PositiveInverse | null {
   const size = matrix.length;

@@ -2,20 +2,22 @@
 import { positiveInverse } from './positive-inverse.ts';
 
 export interface SerialData {
-  /** Rising strictly. */
+  /** [any unit of time], rising strictly. */
   readonly times: readonly number[];
-  /** One list a parameter, each as long as `times`. */
+  /** [any], one list a parameter, each as long as `times`. */
   readonly columns: readonly (readonly number[])[];
+  /** [any] */
   readonly values: readonly number[];
 }
 
 export interface SerialFit {
+  /** [values per column] */
   readonly coefficients: readonly number[];
-  /** (X'R^-1 X)^-1: the covariance of the coefficients where the errors have a variance of 1. */
+  /** (X'R^-1 X)^-1 [1/columns^2]: the covariance of the coefficients where the errors have a variance of 1. */
   readonly inverse: readonly (readonly number[])[];
-  /** (y - Xb)'R^-1 (y - Xb). */
+  /** (y - Xb)'R^-1 (y - Xb) [values^2]. */
   readonly squares: number;
-  /** ln det R + ln det X'R^-1 X. */
+  /** ln det R + ln det X'R^-1 X [-]. */
   readonly logDeterminant: number;
 }
 
@@ -23,7 +25,7 @@ export interface SerialFit {
  * b = (X'R^-1 X)^-1 X'R^-1 y with R_ij = phi^|ti - tj|: each row less phi^gap of the one before, over sqrt(1 - phi^(2 gap)), is
  * free of correlation. Null where the columns do not determine the coefficients.
  *
- * @param phi correlation from one unit of time to the next, 0 or more and under 1.
+ * @param phi correlation [-] from one unit of time to the next, 0 or more and under 1.
  */
 export function serialFit({ times, columns, values }: SerialData, phi: number): SerialFit | null {
   const all = [...columns, values];
@@ -60,7 +62,7 @@ export function serialFit({ times, columns, values }: SerialData, phi: number): 
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, one, i) => sum + one * (b[i] ?? 0), 0);
 
-/** Variance of the mean of values whose errors have a variance of 1: n^-2 sum phi^|ti - tj|; times rise. */
+/** Variance [-] of the mean of values whose errors have a variance of 1: n^-2 sum phi^|ti - tj|; times rise, phi [-]. */
 export function meanVariance(times: readonly number[], phi: number): number {
   let [shared, sum] = [0, 0];
   for (const [i, time] of times.entries()) {

@@ -11,26 +11,28 @@ const LEAST_WEIGHT = 1e-5;
 const ROBUST_LOSS = 1.08;
 
 interface Weighed {
+  /** [-] */
   readonly phi: number;
+  /** [-] */
   readonly weight: number;
-  /** s2 at that phi. */
+  /** s2 at that phi [values^2]. */
   readonly variance: number;
 }
 
 export interface SerialNoise {
   readonly posterior: readonly Weighed[];
-  /** Of one value. */
+  /** Of one value [unit of the values]. */
   readonly deviation: number;
-  /** Mean of phi's posterior. */
+  /** Mean of phi's posterior [-]. */
   readonly correlation: number;
-  /** nu = m + (n - k)(1 - phi)/(1 + phi), of the variance. */
+  /** nu = m + (n - k)(1 - phi)/(1 + phi) [-], of the variance. */
   readonly degrees: number;
-  /** At the likeliest phi, with its s2. */
+  /** At the likeliest phi, with its s2 [values^2]. */
   readonly likeliest: { readonly fit: SerialFit; readonly variance: number };
 }
 
 /**
- * phi by restricted maximum likelihood; s2 = (m s0^2 + Q)/(m + n - k), s0 the deviation that is assumed, worth m values. The
+ * phi by restricted maximum likelihood; s2 = (m s0^2 + Q)/(m + n - k), s0 the deviation that is assumed [unit of the values], worth m values. The
  * columns of the data must be independent.
  *
  * Source: Harville (1977), Journal of the American Statistical Association 72, 320.
@@ -66,7 +68,7 @@ export function serialNoise(
   };
 }
 
-/** Of a winsorised mean of values at these times, averaged over phi: inflated for what errors have in common. */
+/** Variance [values^2] of a winsorised mean of values at these times, averaged over phi: inflated for what errors have in common. */
 export const varianceOfMean = ({ posterior }: SerialNoise, times: readonly number[]): number =>
   ROBUST_LOSS *
   posterior.reduce((sum, { phi, weight, variance }) => sum + weight * variance * meanVariance(times, phi), 0);
@@ -74,7 +76,7 @@ export const varianceOfMean = ({ posterior }: SerialNoise, times: readonly numbe
 /** A step takes so much of the squares, and at least so many values lie before and behind it. */
 const STEP = { share: 0.5, values: 3 } as const;
 
-/** The instant of the step that takes most of the squares about a line, of those at `instants`; null where none takes half. */
+/** The instant [unit of the times] of the step that takes most of the squares about a line, of those at `instants`; null where none takes half. */
 export function stepOf(
   { times, values, ramp }: Pick<SerialData, 'times' | 'values'> & { readonly ramp: readonly number[] },
   instants: readonly number[],

@@ -11,13 +11,13 @@ const SIDE = 3;
 const drawnIn = (value: number, middle: number, deviation: number): number =>
   Math.min(middle + DRAWN_IN * deviation, Math.max(middle - DRAWN_IN * deviation, value));
 
-/** Of values about one level, with a standard deviation. */
+/** Mean [unit of the values] of values about one level, with a standard deviation [the same]. */
 export function winsorisedMean(values: readonly number[], deviation: number): number {
   const middle = median(values);
   return values.reduce((sum, value) => sum + drawnIn(value, middle, deviation), 0) / values.length;
 }
 
-/** Values of a series that may move, drawn in to its running medians by its own deviation about them, or `least`. */
+/** Values of a series that may move, drawn in to its running medians by its own deviation about them, or `least` [unit of the values]. */
 export function winsorisedSeries(values: readonly number[], least: number): readonly number[] {
   const middles = values.map((_, i) => {
     const from = Math.max(0, Math.min(i - SIDE, values.length - 2 * SIDE - 1));

@@ -58,10 +58,10 @@ export const PROBLEMS = {
     title: 'The loop has no pump',
     remedy: 'Name one, or state `installed`.',
   },
-  'not-calibrated': {
+  'calibration-refused': {
     status: 422,
-    title: 'The readings tell no factor to be used',
-    remedy: 'Take the readings that `nextReadings` names, mend those of `misfits`.',
+    title: 'The readings do not allow a calibration',
+    remedy: 'Take the reading that `nextReading` names, correct those of `misfits`.',
   },
   unsolved: {
     status: 422,

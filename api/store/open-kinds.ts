@@ -5,6 +5,7 @@ import { comparisonStore } from '../features/comparison/kind.ts';
 import { siteContentsStore } from '../features/site-copy/contents.ts';
 import { summaryReads } from '../features/site-summary/reads.ts';
 import { upgradePlanStore } from '../features/upgrade-plan/kind.ts';
+import { baselineStore } from '../records/baseline/kind.ts';
 import { completionStore } from '../records/completion/kind.ts';
 import { loopReads, loopWrites } from '../records/loop/kind.ts';
 import { pumpReads, pumpWrites } from '../records/pump/kind.ts';
@@ -31,6 +32,7 @@ export const kyselyStore = (db: Kysely<Tables>): Store => ({
   ...summaryReads(db),
   ...siteContentsStore(db),
   ...calibrationStore(db),
+  ...baselineStore(db),
   ...comparisonStore(db),
   ...upgradePlanStore(db),
   ...taskReads(db),

@@ -4,6 +4,7 @@ import type { ComparisonStore } from '../features/comparison/contract.ts';
 import type { SiteContentsStore } from '../features/site-copy/contract.ts';
 import type { SummaryReads } from '../features/site-summary/reads-contract.ts';
 import type { UpgradePlanStore } from '../features/upgrade-plan/contract.ts';
+import type { BaselineStore } from '../records/baseline/contract.ts';
 import type { CompletionStore } from '../records/completion/contract.ts';
 import type { LoopPageRequest, LoopRecord, LoopReplacement, NewLoop } from '../records/loop/kind.ts';
 import type { AllPumps, NewPump, PumpRecord, PumpReplacement } from '../records/pump/kind.ts';
@@ -39,6 +40,7 @@ export interface Store
     CompletionStore,
     SummaryReads,
     CalibrationStore,
+    BaselineStore,
     ReadingStore {
   getSite(siteId: string): Promise<SiteRecord | undefined>;
   /** Makes the site if it is not there, and leaves it alone if it is. */

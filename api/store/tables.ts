@@ -37,6 +37,14 @@ export interface LoopCalibrationRow {
   readonly calibration_of: string;
 }
 
+/** `requested_from` is null where nothing is requested, `changed_at` where nothing changed. */
+export interface LoopBaselineRow {
+  readonly site_id: string;
+  readonly loop_id: string;
+  readonly requested_from: number | null;
+  readonly changed_at: number | null;
+}
+
 export interface TariffRow extends RowCommon {
   readonly site_id: string;
 }
@@ -112,6 +120,7 @@ export interface Tables {
   readonly pump: PumpRow;
   readonly loop: LoopRow;
   readonly loop_calibration: LoopCalibrationRow;
+  readonly loop_baseline: LoopBaselineRow;
   readonly tariff: TariffRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;

@@ -13,5 +13,5 @@ export const sayNumber = (value: number, digits: number = DIGITS): string => {
 };
 
 /** A quantity kept in SI, in the unit of the system: `7533 L/h`. */
-export const say = (value: number, quantity: Quantity, system: UnitSystem): string =>
-  `${sayNumber(encodeNumber(value, quantity, system))} ${unitInForce(quantity, system)}`;
+export const say = (value: number, quantity: Quantity, system: UnitSystem, digits: number = DIGITS): string =>
+  `${sayNumber(encodeNumber(value, quantity, system), digits)} ${unitInForce(quantity, system)}`;

@@ -1,16 +1,18 @@
 /** Calibrates a loop: what readings say about its friction, and about the head and power of its pump. */
 
 import type { Result } from '../../curves/result.ts';
+import type { Meter } from '../loop/meter.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasStaticHead } from '../network/has-static-head.ts';
 import { solving, type Unsolved } from '../network/solve-failure.ts';
 import { AS_ENTERED, type Factors } from '../pump/factors.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { lacksGauges } from '../readings/gauges.ts';
-import { accuracyOf, type Meter, scatterAssumed } from '../readings/measure.ts';
+import { accuracyOf, scatterAssumed } from '../readings/measure.ts';
 import { chosenRows } from './chosen-rows.ts';
 import { type Accuracies, weighedRows } from './covariance.ts';
 import { attemptsFor, determined, type NotIdentifiable } from './determined.ts';
+import { type Drift, driftOf } from './drift.ts';
 import {
   type HelpfulReading,
   helpfulReadings,
@@ -53,6 +55,8 @@ export interface LoopCalibration {
   /** Null where no water passes. */
   readonly smallestMargin: (SmallestMargin & { readonly uncertainty: Uncertainty | null }) | null;
   readonly nextReadings: readonly HelpfulReading[];
+  /** Null where the readings do not change in their course. */
+  readonly drift: Drift | null;
   /** Of the pump, as its gauge shows them; null where gauge readings do not say. */
   readonly speeds: MeasuredSpeeds | null;
   readonly distinct: number;
@@ -110,6 +114,7 @@ function calibrated({ installation, rows: all, meters, setting }: CalibrationQue
     nextReadings: margin === null ? [] : helpfulReadings(installation, { ...known, margin }),
     speeds: measuredSpeeds(rows, { pump, withStaticHead, scale, predictedWith }),
     distinct: rows.length,
+    drift: driftOf(rows),
     lacksGauges:
       rows.some(({ meter }) => meter === 'pressures') && lacksGaugesNow(loop, { setting, factors, predict }),
     isThinned: rows.length < all.length,

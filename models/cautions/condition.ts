@@ -4,28 +4,28 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';
 
 export const CONDITION = topic({
+  'pump-stopped': {
+    severity: 'danger',
+    sentence:
+      'A pump that is set to run moves no water, and the animals get none: check its power supply, its controller and its impeller at once.',
+    source: 'the latest reading',
+  },
   'condition-steady': {
     severity: 'note',
     sentence:
-      'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
-    source: 'trend of the residuals',
-  },
-  'condition-static-head': {
-    severity: 'note',
-    sentence:
-      'The loop lifts water: what waiting costs is not told, since with static head speed does not win flow back by the power law.',
-    source: 'affinity laws',
+      'Readings have differed from the entries since the baseline began: that is no change. The entries, the meters, or a fault older than the readings explain it. Clean first, then calibrate.',
+    source: 'baseline against the model',
   },
   'condition-place-open': {
     severity: 'note',
     sentence:
-      'Without pressures just before and behind the pump, read beside a flow, a clog on either side and a worn pump look alike.',
+      'Without pressures before and behind the pump a clog on either side and a worn pump look nearly alike.',
     source: COMMON_PRACTICE,
   },
   'condition-openings': {
     severity: 'warning',
     sentence:
-      'Some phases of the schedule shut or throttle outlets: readings of such hours are judged as if every valve stood as the loop states.',
+      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve were as the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {
@@ -42,14 +42,14 @@ export const CONDITION = topic({
   'condition-sampled': {
     severity: 'note',
     sentence:
-      'There are more readings than are judged one by one: the first of every stretch of time stands for the others.',
+      'There are more readings than are judged one by one: the first of every stretch of time was taken.',
     source: 'limits of the service',
   },
   'condition-straight-line': {
     severity: 'note',
     sentence:
-      'The date goes on as the readings did, in a straight line: growth on a screen can be faster in warm months, and readings close in time are less sure than the interval says.',
-    source: 'Sen (1968), Theil-Sen trend; common practice',
+      'The forecast holds only if the change goes on as it has: growth on a screen can be faster in warm months.',
+    source: 'profile likelihood of onset and course; common practice',
   },
 });
 
@@ -62,11 +62,12 @@ export interface ConditionFacts {
   readonly used: number;
   /** From the first reading to the last [days]. */
   readonly days: number;
-  /** The difference was there from the first reading on and does not grow. */
+  /** The baseline differs from the entries. */
   readonly isSteady: boolean;
   /** Where the resistance has grown is not known. */
   readonly isPlaceOpen: boolean;
-  readonly hasStaticHead: boolean;
+  /** The latest reading is of a stopped pump. */
+  readonly isStopped: boolean;
   readonly lacksGauges: boolean;
   /** Some phases of the schedule shut or throttle outlets. */
   readonly throttles: boolean;
@@ -74,7 +75,7 @@ export interface ConditionFacts {
   readonly formerOutlets: readonly string[];
   /** Not all readings were judged one by one. */
   readonly isSampled: boolean;
-  /** A date was found by continuing the trend. */
+  /** A shortfall is forecast. */
   readonly hasDate: boolean;
   /** Something is to be done at pump or pipes. */
   readonly asksForService: boolean;
@@ -86,10 +87,10 @@ export function conditionCautions(
 ): readonly CautionOf<typeof CONDITION | typeof MEASURED | typeof UPKEEP>[] {
   const { used, days, formerOutlets } = facts;
   return [
+    ...CONDITION.when(facts.isStopped, 'pump-stopped'),
     ...CONDITION.when(used < FEW.readings || days < FEW.days, 'condition-few-readings'),
     ...CONDITION.when(facts.isSteady, 'condition-steady'),
     ...CONDITION.when(facts.isPlaceOpen, 'condition-place-open'),
-    ...CONDITION.when(facts.hasStaticHead, 'condition-static-head'),
     ...MEASURED.when(facts.lacksGauges, 'gauges-unlike'),
     ...CONDITION.when(facts.throttles, 'condition-openings'),
     ...CONDITION.about('condition-former-outlets', formerOutlets),

@@ -45,13 +45,15 @@ interface History {
 
 /**
  * The latest of request, installation, cleanings and services begins it, else the first reading; a cleaning only where the one
- * before was complete then. Null without readings.
+ * before was complete then. Null without any of them.
  */
 export function baselinesOf({ days, events, now }: History): Baselines | null {
   const [first] = days;
-  if (first === undefined) return null;
-  const stated = events.findLast((event) => !isCleaning(event));
-  let current = baselineFrom(stated ?? { time: first.time, startedBy: 'first-reading' }, days, now);
+  const stated = events.findLast((event) => !isCleaning(event) && event.time <= now);
+  const read = first === undefined ? undefined : { time: first.time, startedBy: 'first-reading' as const };
+  const start = stated ?? read;
+  if (start === undefined) return null;
+  let current = baselineFrom(start, days, now);
   let former: Baseline | null = null;
   for (const event of events) {
     if (!isCleaning(event) || event.time <= current.from || event.time > now) continue;

@@ -11,6 +11,8 @@ export interface GaugeValue {
   readonly residual: number;
   /** At the setting of the reading, SI. */
   readonly predicted: number;
+  /** rho g times the head predicted there [Pa]. */
+  readonly headPressure: number;
 }
 
 /** The medians of a day. */
@@ -41,6 +43,7 @@ export function daysOf(values: readonly GaugeValue[], cut: number): readonly Day
       ...{ day: start.day, time: own[Math.floor(own.length / 2)]?.time ?? start.time },
       residual: median(own.map(({ residual }) => residual)),
       predicted: median(own.map(({ predicted }) => predicted)),
+      headPressure: median(own.map(({ headPressure }) => headPressure)),
       readingCount: own.length,
     });
     first = next;

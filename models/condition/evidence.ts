@@ -1,21 +1,16 @@
 /** Compares the last days of each gauge with its baseline. */
 import { type SerialNoise, serialNoise, stepOf, varianceOfMean } from '../../curves/serial-noise.ts';
 import { winsorisedMean, winsorisedSeries } from '../../curves/winsorise.ts';
-import {
-  accuracyOf,
-  type Gauge,
-  isHead,
-  type Meter,
-  SCATTER_ASSUMED,
-  scatterAssumed,
-} from '../readings/measure.ts';
+import type { Meter } from '../loop/meter.ts';
+import { accuracyOf, type Gauge, isHead, SCATTER_ASSUMED, scatterAssumed } from '../readings/measure.ts';
 import type { Baseline } from './baseline.ts';
 import { type DayValue, residualsOf, type Series, timesOf } from './day-values.ts';
 
 /** Days back from now: short ones see a step at once, long ones a slow change. */
 const WINDOWS = [7, 14, 30, 60, 120] as const;
 /** Days that a fault is taken to be looked for in, when it is said how large it must be to be seen. */
-const MONTH = 30;
+export const MONTH = 30;
+const DAYS_PER_WEEK = 7;
 /** Days with readings that make a mean. */
 export const DAYS_LEAST = 3;
 /** Share of a meter's accuracy by which its gain wanders from the baseline on. */
@@ -97,13 +92,21 @@ export const windowsOf = (all: readonly Compared[], present: Present): readonly 
     ({ terms }) => terms.length > 0,
   );
 
-/** V = 1.08 (window + baseline) + (accuracy/4)^2. */
+/** V = 1.08 (window + baseline) + (accuracy/4)^2 of a window; null without enough on both sides. */
+export const changeVariance = (
+  { baseline, noise, accuracy }: Compared,
+  values: readonly DayValue[],
+): number | null =>
+  baseline === null || values.length < DAYS_LEAST
+    ? null
+    : varianceOfMean(noise, timesOf(values)) + baseline.variance + (WANDER * accuracy) ** 2;
+
 const termsIn = (all: readonly Compared[], present: Present, days: number): readonly Term[] =>
   all.flatMap((one, place): Term[] => {
-    const { baseline, noise, accuracy } = one;
+    const { baseline, noise } = one;
     const values = valuesIn(one, present, days);
-    if (baseline === null || values.length < DAYS_LEAST) return [];
-    const variance = varianceOfMean(noise, timesOf(values)) + baseline.variance + (WANDER * accuracy) ** 2;
+    const variance = changeVariance(one, values);
+    if (baseline === null || variance === null) return [];
     return [{ place, variance, degrees: noise.degrees, difference: meanOf(values, noise) - baseline.mean }];
   });
 
@@ -140,13 +143,13 @@ export const monthVariances = (
   all: readonly Compared[],
   now: number,
 ): readonly Pick<Term, 'place' | 'variance'>[] =>
-  all.flatMap(({ baseline, noise, accuracy, ...series }, place) => {
-    const values = valuesIn(series, { now, after: 0 }, MONTH);
-    if (values.length < DAYS_LEAST || baseline === null) return [];
-    return [
-      {
-        place,
-        variance: varianceOfMean(noise, timesOf(values)) + baseline.variance + (WANDER * accuracy) ** 2,
-      },
-    ];
+  all.flatMap((one, place) => {
+    const variance = changeVariance(one, valuesIn(one, { now, after: 0 }, MONTH));
+    return variance === null ? [] : [{ place, variance }];
   });
+
+/** V of a gauge that is not read yet, were it read once a week in the baseline and in a month after it. */
+export function weeklyVariance({ measure }: Gauge, accuracy: number): number {
+  const readings = MONTH / DAYS_PER_WEEK;
+  return (2 * scatterAssumed(measure) ** 2) / readings + (WANDER * accuracy) ** 2;
+}

@@ -1,5 +1,6 @@
 /** Judges the condition of a loop by its readings: whether it is as entered, what changed since its baseline, what follows. */
-import { type Gauge, gaugeKey, gaugeOf, MEASURES, type Meter } from '../readings/measure.ts';
+import { MEASURES, type Meter } from '../loop/meter.ts';
+import { accuracyOf, type Gauge, gaugeKey, gaugeOf } from '../readings/measure.ts';
 import type { Reading } from '../readings/reading.ts';
 import { type BaselineEvent, type Baselines, baselinesOf } from './baseline.ts';
 import {
@@ -14,12 +15,15 @@ import { daysOf } from './day-values.ts';
 import {
   type Compared,
   compared,
+  MONTH,
   monthVariances,
   newTerms,
   type Present,
   type Term,
+  weeklyVariance,
   windowsOf,
 } from './evidence.ts';
+import { type GaugeReport, gaugeReport } from './gauge-report.ts';
 import type { MeteredLoop } from './metered-loop.ts';
 import { type NextReading, nextReading } from './next-reading.ts';
 import { NO_OUTLOOK, type Outlook, outlookOf } from './outlook.ts';
@@ -37,6 +41,7 @@ import {
 import { type CauseName, type Signature, signaturesOf } from './signatures.ts';
 import { isReported, type Statistic, statisticOf } from './statistic.ts';
 import { type UsableReadings, usableReadings } from './usable-readings.ts';
+import type { Remedy } from './waiting-cost.ts';
 
 export interface ConditionQuestion {
   readonly loop: MeteredLoop;
@@ -51,7 +56,7 @@ export interface ConditionQuestion {
   readonly dayOf: (time: number) => number;
   /** Money per kWh, and for ending a fault once; null: not known. */
   readonly price: number | null;
-  readonly cleaningCost: number | null;
+  readonly costs: Readonly<Record<Remedy, number | null>>;
 }
 
 export type Verdict =
@@ -76,11 +81,13 @@ export interface Condition extends Outlook {
   /** Named; empty where no change is reported. */
   readonly causes: readonly RankedCause[];
   readonly causePairs: readonly CausePair[];
-  readonly series: readonly Compared[];
+  readonly gauges: readonly GaugeReport[];
   readonly cleaningEffect: readonly CleaningEffect[];
   readonly entries: Entries;
   readonly belowRequired: readonly BelowRequired[];
   readonly detectable: readonly Detectable[];
+  /** What would be, were the flow read every week besides; empty where it is read. */
+  readonly detectableWithFlow: readonly Detectable[];
   readonly nextReading: NextReading | null;
   readonly usable: UsableReadings;
 }
@@ -90,7 +97,7 @@ const OUTLETS = { read: 40, unread: 8 } as const;
 
 /** Throws `SolveFailure` where the loop is not solved. */
 export function judgeCondition(question: ConditionQuestion): Condition {
-  const { loop, readings, events, now, dayOf, meters, price, cleaningCost } = question;
+  const { loop, readings, events, now, dayOf, meters, price, costs } = question;
   const usable = usableReadings(loop, readings, dayOf);
   const baselines = baselinesOf({ days: usable.days, events, now });
   const series = baselines === null ? [] : comparedWith(baselines, usable, meters);
@@ -100,7 +107,7 @@ export function judgeCondition(question: ConditionQuestion): Condition {
   const present = baselines === null ? null : presentOf(baselines, now);
   const change = present === null ? NO_CHANGE : changeOf(loop, { series, signatures, present });
   const { causes, terms, causePairs } = change;
-  const isForming = baselines !== null && present === null;
+  const isForming = baselines !== null && present === null && usable.days.length > 0;
   const provisional = isForming && hasPlainlyChanged(series);
   const forming = provisional ? 'changed' : isForming ? 'baseline-forming' : change.verdict;
   const isExplained = causePairs === null;
@@ -114,16 +121,17 @@ export function judgeCondition(question: ConditionQuestion): Condition {
           isExplained,
           from: baselines.current.from,
           price,
-          cleaningCost,
+          costs,
         })
       : NO_OUTLOOK),
     verdict: usable.isStopped ? 'pump-stopped' : forming,
-    ...{ provisional, baselines, present, series, usable, causes, causePairs: causePairs ?? [] },
+    ...{ provisional, baselines, present, usable, causes, causePairs: causePairs ?? [] },
     ...{ isStopped: usable.isStopped, statistic: change.statistic },
     cleaningEffect: baselines === null ? [] : cleaningEffects(series, baselines),
     entries: entriesOf(series, loop.headTolerance),
     belowRequired: belowRequired(loop, series),
-    detectable: detectableFaults(monthVariances(series, now), signatures),
+    gauges: gaugesReported(series, { baselines, now, windowDays: change.statistic?.window.days ?? MONTH }),
+    ...detectableOf(series, { gauges, signatures, meters, now }),
     nextReading: nextReading(loop, causes, { gauges, read, meters }),
   };
 }
@@ -196,6 +204,45 @@ function comparedWith(
     const by = { baseline: isByFormer ? former : current, meters, noiseUntil };
     return values.length === 0 ? [] : [compared({ gauge, values }, by)];
   });
+}
+
+function gaugesReported(
+  series: readonly Compared[],
+  {
+    baselines,
+    now,
+    windowDays,
+  }: { readonly baselines: Baselines | null; readonly now: number; readonly windowDays: number },
+): readonly GaugeReport[] {
+  const from = baselines?.current.from ?? now;
+  const present = { now, after: from };
+  return series.flatMap((one) => gaugeReport(one, { from, windowDays, present }) ?? []);
+}
+
+function detectableOf(
+  series: readonly Compared[],
+  {
+    gauges,
+    signatures,
+    meters,
+    now,
+  }: Pick<ConditionQuestion, 'meters' | 'now'> & {
+    readonly gauges: readonly Gauge[];
+    readonly signatures: readonly Signature[];
+  },
+): Pick<Condition, 'detectable' | 'detectableWithFlow'> {
+  const flowPlace = gauges.findIndex(({ measure }) => measure === 'flow');
+  const variances = monthVariances(series, now);
+  const flow = gauges[flowPlace];
+  const known = { signatures, flowPlace };
+  const withFlow =
+    flow === undefined || flowPlace < series.length
+      ? []
+      : [{ place: flowPlace, variance: weeklyVariance(flow, accuracyOf(meters, 'flow')) }];
+  return {
+    detectable: detectableFaults(variances, known),
+    detectableWithFlow: withFlow.length === 0 ? [] : detectableFaults([...variances, ...withFlow], known),
+  };
 }
 
 /** What could be read besides: of outlets the first few. */

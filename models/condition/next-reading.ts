@@ -1,12 +1,6 @@
 /** Finds the one reading that would best tell two causes apart. */
-import {
-  accuracyOf,
-  type Gauge,
-  isHead,
-  isPressure,
-  type Meter,
-  scatterAssumed,
-} from '../readings/measure.ts';
+import type { Meter } from '../loop/meter.ts';
+import { accuracyOf, type Gauge, isHead, isPressure, scatterAssumed } from '../readings/measure.ts';
 import type { RankedCause } from './causes.ts';
 import type { MeteredLoop } from './metered-loop.ts';
 import { type Signature, shownOn } from './signatures.ts';

@@ -6,7 +6,7 @@ import type { Compared, Term } from './evidence.ts';
 import { CLOGS, type MeteredLoop, type Shown } from './metered-loop.ts';
 import { type Forecast, forecastOf } from './shortfall-forecast.ts';
 import { shownOn } from './signatures.ts';
-import { type Waiting, waitingCost } from './waiting-cost.ts';
+import { type Remedy, type Waiting, waitingCost } from './waiting-cost.ts';
 
 export interface Outlook {
   /** Null where nothing is reported. */
@@ -26,7 +26,7 @@ export interface OutlookQuestion {
   /** Where the baseline begins [days]. */
   readonly from: number;
   readonly price: number | null;
-  readonly cleaningCost: number | null;
+  readonly costs: Readonly<Record<Remedy, number | null>>;
 }
 
 export const NO_OUTLOOK: Outlook = { course: null, shortfall: null, waiting: null };
@@ -34,7 +34,8 @@ export const NO_OUTLOOK: Outlook = { course: null, shortfall: null, waiting: nul
 /** Outlets whose own flows are followed: each is fitted apart. */
 const OUTLETS_MOST = 10;
 /** What grows until somebody ends it, at a price. */
-const WAITED_FOR: readonly string[] = [...CLOGS, 'worn-pump', 'draws-more'];
+const SERVICED: readonly string[] = ['worn-pump', 'draws-more'];
+const WAITED_FOR: readonly string[] = [...CLOGS, ...SERVICED];
 
 export function outlookOf(question: OutlookQuestion): Outlook {
   const { loop, series, causes, terms, from } = question;
@@ -82,12 +83,13 @@ interface Reported extends Pick<Outlook, 'shortfall'> {
 }
 
 function waitingOf(
-  { loop, series, causes, isExplained, price, cleaningCost }: OutlookQuestion,
+  { loop, series, causes, isExplained, price, costs }: OutlookQuestion,
   { entered, first, place, course, shortfall }: Reported,
 ): Waiting | null {
   const { fault, points } = first.signature;
   const areWaitedFor = causes.every(({ signature }) => WAITED_FOR.includes(signature.cause));
   if (fault === undefined || price === null || !areWaitedFor || !isExplained) return null;
+  const remedy = SERVICED.includes(first.signature.cause) ? 'service' : 'cleaning';
   const drawn = Math.exp(series.find(({ gauge }) => gauge.measure === 'power')?.baseline?.mean ?? 0);
   const { likeliest, now, kind } = course;
   const [, growth = 0] = likeliest.fit.coefficients;
@@ -101,7 +103,7 @@ function waitingOf(
     grows: kind !== 'sudden',
     held: loop.heldWith(fault).map((one) => ({ ...one, power: drawn * one.power })),
     power: drawn * entered.power,
-    ...{ price, cleaningCost },
+    ...{ price, remedy, cost: costs[remedy] },
     shortfallAfter: shortfall?.at == null ? null : Math.max(0, shortfall.at - likeliest.onset),
   });
 }

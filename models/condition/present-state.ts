@@ -121,14 +121,14 @@ export function belowRequired(loop: MeteredLoop, all: readonly Series[]): readon
 
 export interface Detectable {
   readonly cause: Fault['cause'];
-  /** The least one, of branches that of the hardest; null: never. */
-  readonly point: Point | null;
+  /** The least magnitude, of branches that of the hardest, and what it changes the flow by; null: never. */
+  readonly least: { readonly magnitude: number; readonly flowChange: number } | null;
 }
 
-/** sqrt(s'V^-1 s) > 4.84. */
+/** sqrt(s'V^-1 s) > 4.84; `flowPlace`: that of the total flow among the gauges. */
 export function detectableFaults(
   variances: readonly Pick<Term, 'place' | 'variance'>[],
-  signatures: readonly Signature[],
+  { signatures, flowPlace }: { readonly signatures: readonly Signature[]; readonly flowPlace: number },
 ): readonly Detectable[] {
   const found = new Map<Fault['cause'], Point | null>();
   for (const { fault, points } of signatures) {
@@ -141,5 +141,11 @@ export function detectableFaults(
     const isHarder = known === undefined || (known !== null && (point?.magnitude ?? 1) > known.magnitude);
     if (isHarder) found.set(fault.cause, point);
   }
-  return [...found].map(([cause, point]) => ({ cause, point }));
+  return [...found].map(([cause, point]) => ({
+    cause,
+    least:
+      point === null
+        ? null
+        : { magnitude: point.magnitude, flowChange: Math.expm1(point.shifts[flowPlace] ?? 0) },
+  }));
 }

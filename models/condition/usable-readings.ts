@@ -128,10 +128,11 @@ function valueCollector({ outlets, pressurePerHead }: MeteredLoop) {
     key: string,
     make: () => Gauge,
     [measured, predicted]: readonly number[],
-    { time, day }: Held,
+    { time, day, shown }: Held,
   ) => {
     if (measured === undefined || predicted === undefined || measured <= 0 || predicted <= 0) return;
-    push(key, make, { time, day, predicted, residual: Math.log(measured / predicted) });
+    const headPressure = pressurePerHead * shown.head;
+    push(key, make, { time, day, predicted, headPressure, residual: Math.log(measured / predicted) });
   };
   const addOpen = (held: Held) => {
     const { reading, shown, time, day } = held;
@@ -142,8 +143,9 @@ function valueCollector({ outlets, pressurePerHead }: MeteredLoop) {
     for (const measure of ['suctionPressure', 'dischargePressure'] as const) {
       const [measured, predicted] = [reading[measure], shown[measure]];
       if (measured === undefined || predicted === null) continue;
-      const residual = (measured - predicted) / (pressurePerHead * shown.head);
-      push(measure, () => gaugeOf(measure), { time, day, predicted, residual });
+      const headPressure = pressurePerHead * shown.head;
+      const residual = (measured - predicted) / headPressure;
+      push(measure, () => gaugeOf(measure), { time, day, predicted, headPressure, residual });
     }
     if (reading.outletFlows === undefined) return;
     for (const [place, { name }] of outlets.entries()) {

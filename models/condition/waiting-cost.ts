@@ -2,6 +2,9 @@
 import { interpolate } from '../../curves/interpolate.ts';
 import type { Held } from './metered-loop.ts';
 
+/** What ends a fault: a cleaning of the loop, a service of its pump. */
+export type Remedy = 'cleaning' | 'service';
+
 /** Over this many days costs are followed. */
 const FOLLOWED_DAYS = 3650;
 const YEAR_DAYS = 365;
@@ -19,21 +22,25 @@ export interface WaitingQuestion {
   readonly power: number;
   /** Money per kWh. */
   readonly price: number;
+  readonly remedy: Remedy;
   /** Of ending it once; null: not known. */
-  readonly cleaningCost: number | null;
+  readonly cost: number | null;
   /** Days from the onset to the first shortfall; null: none is foretold. */
   readonly shortfallAfter: number | null;
 }
 
 export interface CheapestInterval {
   readonly everyDays: number;
-  /** Cleaning and excess together. */
+  /** Of one remedy. */
+  readonly cost: number;
+  /** Remedies and excess together. */
   readonly annualCost: number;
   /** Whether an outlet would get less than it requires before they are cheapest. */
   readonly limitedByShortfall: boolean;
 }
 
 export interface Waiting {
+  readonly remedy: Remedy;
   readonly annualExcessCost: number;
   readonly nextYearCost: number;
   /** Days from now from which on no setting restores the flow, below 0 in the past; null: none foreseen. */
@@ -54,6 +61,7 @@ export function waitingCost(question: WaitingQuestion): Waiting {
   const cap = capOf(held);
   const followed = Array.from({ length: FOLLOWED_DAYS }, (_, i) => i - Math.floor(grown));
   return {
+    remedy: question.remedy,
     annualExcessCost: YEAR_DAYS * excessAt(0),
     nextYearCost: year.reduce((sum, one) => sum + one, 0),
     capReached: cap === null ? null : (followed.find((day) => magnitudeAt(day) >= cap) ?? null),
@@ -76,18 +84,18 @@ function capOf(held: readonly Held[]): number | null {
 /** The days T that make (C + excess of T days from clean)/T least; null where it does not grow or C is not known. */
 function cheapestInterval(
   excessAt: (day: number) => number,
-  { cleaningCost, grows, grown, shortfallAfter }: WaitingQuestion,
+  { cost, grows, grown, shortfallAfter }: WaitingQuestion,
 ): CheapestInterval | null {
-  if (cleaningCost === null || !grows) return null;
+  if (cost === null || !grows) return null;
   const most = Math.max(1, Math.floor(shortfallAfter ?? FOLLOWED_DAYS));
   let [excess, everyDays, cheapest, limitedByShortfall] = [0, 1, Number.POSITIVE_INFINITY, false];
   for (let days = 1; days <= FOLLOWED_DAYS; days += 1) {
     excess += excessAt(days - 0.5 - grown);
-    const daily = (cleaningCost + excess) / days;
+    const daily = (cost + excess) / days;
     if (daily >= cheapest) continue;
     limitedByShortfall = days > most;
     if (limitedByShortfall) break;
     [everyDays, cheapest] = [days, daily];
   }
-  return { everyDays, annualCost: YEAR_DAYS * cheapest, limitedByShortfall };
+  return { everyDays, cost, annualCost: YEAR_DAYS * cheapest, limitedByShortfall };
 }

@@ -1,6 +1,7 @@
 /** Describes a loop as its user enters it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
+import type { Meter } from './meter.ts';
 import type { HolePattern } from './open-fraction.ts';
 
 /** A pipe that is not a standard size. */
@@ -155,6 +156,8 @@ interface LoopCommon {
   /** Flow that the overflow of the tank carries [m3/s]. */
   readonly overflowCapacity?: number | undefined;
   readonly gauges?: Gauges | undefined;
+  /** Of a measure one at most. */
+  readonly meters?: readonly Meter[] | undefined;
   /** Of the losses of pipes, fittings, valves and tees [-]; 1: as computed. */
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;

@@ -1,16 +1,7 @@
-/** Names what meters measure on a loop, and how well they are taken to. */
+/** Says how well what is measured on a loop is taken to be measured. */
+import type { Measure, Meter } from '../loop/meter.ts';
 
-export const MEASURES = [
-  'flow',
-  'power',
-  'head',
-  'suctionPressure',
-  'dischargePressure',
-  'outletFlow',
-] as const;
-
-export type Measure = (typeof MEASURES)[number];
-
+/** Whether a measure is read off a gauge before or behind the pump. */
 export const isPressure = (measure: Measure): boolean =>
   measure === 'suctionPressure' || measure === 'dischargePressure';
 
@@ -25,22 +16,19 @@ export interface Gauge {
   readonly valveClosed: boolean;
 }
 
+/** The gauge of a measure with every valve open; `outlet` of an `outletFlow`. */
 export const gaugeOf = (measure: Measure, outlet: string | null = null): Gauge => ({
   ...{ measure, outlet, valveClosed: false },
 });
 
+/** Tells gauges apart. */
 export const gaugeKey = ({ measure, outlet, valveClosed }: Gauge): string =>
   JSON.stringify([measure, outlet, valveClosed]);
-
-/** One standard deviation of a meter's gain; of a pressure: as a share of the predicted head. */
-export interface Meter {
-  readonly measure: Measure;
-  readonly accuracy: number;
-}
 
 /** Where none is stated: common practice for clamp-on meters, gauges and plug-in power meters. */
 export const ACCURACY_ASSUMED = 0.02;
 
+/** The stated accuracy of a measure [-], else the one that is assumed. */
 export const accuracyOf = (meters: readonly Meter[], measure: Measure): number =>
   meters.find((meter) => meter.measure === measure)?.accuracy ?? ACCURACY_ASSUMED;
 
@@ -50,6 +38,7 @@ export const accuracyOf = (meters: readonly Meter[], measure: Measure): number =
  */
 export const SCATTER_ASSUMED = { readings: 4, power: 0.01, other: 0.02 } as const;
 
+/** The scatter of a measure [-] before readings show it. */
 export const scatterAssumed = (measure: Measure): number =>
   measure === 'power' ? SCATTER_ASSUMED.power : SCATTER_ASSUMED.other;
 

@@ -1,5 +1,6 @@
 /** Recognises readings that were entered in another unit. */
-import { isHead, type Measure } from './measure.ts';
+import type { Measure } from '../loop/meter.ts';
+import { isHead } from './measure.ts';
 
 export const SLIPS = [
   'gallons-and-litres',
@@ -15,7 +16,7 @@ export type Slip = (typeof SLIPS)[number];
 
 export interface UnitSlip {
   readonly slip: Slip;
-  /** What the reading is of the true value. */
+  /** What the reading is of the true value [-]. */
   readonly factor: number;
 }
 
@@ -43,7 +44,7 @@ export function slipsOf(measure: Measure): readonly UnitSlip[] {
   return known.flatMap((one) => [one, { ...one, factor: 1 / one.factor }]);
 }
 
-/** The mix-up that makes readings `ratio` times what they should be, the nearest; null where there is none. */
+/** The mix-up that makes readings `ratio` [-] times what they should be, the nearest; null where there is none. */
 export function slipOf(measure: Measure, ratio: number): UnitSlip | null {
   const off = ({ factor }: UnitSlip) => Math.abs(Math.log(ratio / factor));
   const [nearest] = slipsOf(measure)

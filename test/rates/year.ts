@@ -147,7 +147,7 @@ export function answerOn(
     events: events.map((event) => ({ ...event, time: START / MS_PER_DAY + event.time })),
     now: now / MS_PER_DAY,
     dayOf: (time) => Math.floor(time / MS_PER_DAY),
-    ...{ price: 0.21, cleaningCost: 20 },
+    ...{ price: 0.21, costs: { cleaning: 20, service: 20 } },
   });
 }
 

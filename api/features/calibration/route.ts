@@ -27,20 +27,20 @@ function calibratingRoute(api: Api): void {
       ...common,
       method: 'post',
       operationId: 'calibrateLoop',
-      summary: 'What do readings say about friction, head and power?',
+      summary: 'Compute a calibration',
       description:
-        'Fits multipliers of friction, head and power to the readings, tells their doubt, what the readings cannot tell, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
+        'Fits multipliers of friction, head and power to the readings by a robust loss, with the accuracy of the meters as an error common to their readings: their uncertainty, what the readings do not determine, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on, unless there is a `refusal`; the loop moves on by a version, and its document stays as entered.',
       conditional: 'optional',
       body: jsonBody({ schema: calibrationRequest, example: example('calibration') }),
       answer: jsonAnswer({
         schema: calibrationSchema,
-        description: 'The factors, their doubt, and what would lessen it.',
+        description: 'The factors, their uncertainty, and what would lessen it.',
         example: example('answers/calibration'),
       }),
-      problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],
+      problems: ['no-installed-pump', 'calibration-refused', 'version-required', 'unsolved', 'unavailable'],
     },
     async ({ params, body, siteId, expectedVersion, isConditional }) => {
-      const { from, to, apply } = body;
+      const { from, to, apply, include } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
         return failed(problem('version-required', 'Send the ETag of the loop in If-Match.', { errors }));
@@ -51,7 +51,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration(api.deps, { siteId, loop, from, to, apply });
+      const done = await answerCalibration(api.deps, { siteId, loop, from, to, apply, include });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });

@@ -1,11 +1,10 @@
 /** Judges the condition of a stored loop by its readings. */
-
-import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
+import { MS_PER_DAY, MS_PER_HOUR } from '../../../models/calendar/zone-offsets.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import type { Remedy } from '../../../models/condition/condition.ts';
-import type { Reading } from '../../../models/readings/reading.ts';
+import type { ConditionReport } from '../../../models/condition/condition-report.ts';
+import type { Remedy } from '../../../models/condition/waiting-cost.ts';
+import { zoneBetween } from '../../clock/zone-between.ts';
 import { basisOf } from '../../fields/basis.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
@@ -14,34 +13,86 @@ import { tariffPrice } from '../../question/tariff-price.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
-import { findPump } from '../../records/pump/kind.ts';
-import type { ReadingChoice } from '../../records/reading/contract.ts';
+import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
-import { findSite } from '../../records/site/kind.ts';
+import { findSite, type SiteRecord } from '../../records/site/kind.ts';
 import type { Store } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
-import { conditionAnswer, type RemedySource } from './answer.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { type AnsweredLoop, conditionAnswer } from './answer.ts';
+import { baselineEvents } from './baseline-events.ts';
+import { dueForCleaning } from './due-for-cleaning.ts';
 import { conditionJob } from './job.ts';
-import { upkeepOf } from './maintenance-history.ts';
+import { type Upkeep, upkeepOf } from './maintenance-history.ts';
+import { type JudgedReadings, readingsJudged } from './readings-judged.ts';
 
 export interface ConditionAsked {
   readonly from?: number | undefined;
   readonly to?: number | undefined;
   readonly price?: number | undefined;
   readonly cleaningCost?: number | undefined;
+  readonly include?: readonly Included[] | undefined;
 }
 
-interface Deps {
+/** What an answer has besides where it is asked for. */
+export const INCLUDED = ['series', 'cleanedAt'] as const;
+export type Included = (typeof INCLUDED)[number];
+
+export interface ConditionDeps {
   readonly store: Store;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
 }
 
+interface Question {
+  readonly loop: LoopRecord;
+  readonly asked: ConditionAsked;
+  readonly system: UnitSystem;
+}
+
+/** What was found of a loop, with the records that it rests on. */
+export interface JudgedLoop extends JudgedReadings {
+  readonly report: ConditionReport;
+  readonly site: SiteRecord;
+  readonly pump: PumpRecord;
+  readonly upkeep: Upkeep;
+  readonly model: Extract<ReturnType<CompiledLoops['compile']>, { ok: true }>['value'];
+  /** All else that the report follows from, plain. */
+  readonly sources: unknown;
+}
+
 export async function answerCondition(
-  { store, clock, workers, loops }: Deps,
-  { loop, asked }: { readonly loop: LoopRecord; readonly asked: ConditionAsked },
+  deps: ConditionDeps,
+  question: Question,
 ): Promise<Result<ReturnType<typeof answerOf>, Problem>> {
+  const judged = await judgeLoop(deps, question);
+  if (!judged.ok) return judged;
+  const { store, clock } = deps;
+  const { loop, asked } = question;
+  const { site } = judged.value;
+  const schedule = (await store.getSchedule({ siteId: site.id, id: loop.id })) ?? null;
+  const isOfNow = asked.from === undefined && asked.to === undefined;
+  const now = clock().getTime();
+  const cleaning = isOfNow ? await dueForCleaning(store, { ...judged.value, now }) : null;
+  return success(answerOf(judged.value, { ...question, schedule, cleaning }));
+}
+
+function answerOf(judged: JudgedLoop, rest: Omit<AnsweredLoop, 'basis'>) {
+  const { pump, site, sources } = judged;
+  const basis = basisOf({ loop: rest.loop, pumps: [pump] });
+  return {
+    body: conditionAnswer(judged, { ...rest, basis }),
+    validator: {
+      basis: { ...basis, sources, site: site.version, schedule: rest.schedule?.version, due: rest.cleaning },
+    },
+  };
+}
+
+export async function judgeLoop(
+  { store, clock, workers, loops }: ConditionDeps,
+  { loop, asked }: Omit<Question, 'system'>,
+): Promise<Result<JudgedLoop, Problem>> {
   const { installed } = loop.document;
   if (installed === undefined) {
     return failed(problem('no-installed-pump', 'The loop has no installed pump to judge readings by.'));
@@ -56,78 +107,33 @@ export async function answerCondition(
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const key = { siteId: site.id, loop: loop.id };
-  const from = Math.max(range.value.from, sinceInstalled(installed, site));
+  const since = sinceInstalled(installed, site);
   const { changes } = await store.readingSpan(key);
-  const { readings, total } = await readingsJudged(store, { ...key, from, before: range.value.before });
+  const choice = { ...key, from: Math.max(range.value.from, since), before: range.value.before };
+  const judged = await readingsJudged(store, choice);
   const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
-  const [first, last] = [readings[0], readings.at(-1)];
-  const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
+  const start = await store.getBaselineStart({ siteId: site.id, id: loop.id });
+  const now = asked.to ?? clock().getTime();
+  const { settings } = pump.value.document;
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;
-  const model = compiled.value;
   const work = {
     pump: { entered: pump.value.document, fit: fitOnLoop(pump.value, loop.calibration) },
     count: installed.count,
-    setting: installed.setting,
-    readings,
+    setting: Math.min(settings.max, Math.max(settings.min, installed.setting)),
+    readings: judged.readings,
+    meters: loop.document.meters ?? [],
+    events: baselineEvents({ start, since, remedied: upkeep.remedied }),
+    now: now / MS_PER_DAY,
+    zone: zoneBetween(site.document.timeZone, { from: judged.readings[0]?.time ?? now, until: now }),
     price: asked.price ?? tariff.value?.price ?? site.document.price,
-    cleanings,
     costs: { cleaning: costOf('cleaning'), service: costOf('service') },
   };
-  const done = await runJob(workers, conditionJob, { ready: model, work });
+  const done = await runJob(workers, conditionJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
-  const figures = done.value.value;
-  const stated = upkeep.costs[figures.remedy]?.source ?? null;
-  const source: RemedySource | null = asked.cleaningCost === undefined ? stated : 'asked';
-  const facts = { model, figures, readings, total, source, cleanings };
-  const sources = { site, loop, pump: pump.value, schedule: schedule ?? null };
-  return success(answerOf({ ...facts, ...sources }, { tariff: tariff.value, changes, upkeep }));
-}
-
-function answerOf(
-  facts: Omit<Parameters<typeof conditionAnswer>[0], 'basis'>,
-  rest: { readonly tariff: unknown; readonly changes: number; readonly upkeep: unknown },
-) {
-  const { loop, pump, site, schedule } = facts;
-  const basis = basisOf({ loop, pumps: [pump] });
-  const body = conditionAnswer({ ...facts, basis });
-  return {
-    body,
-    validator: { basis: { ...basis, ...rest, site: site.version, schedule: schedule?.version } },
-  };
-}
-
-/** So many are judged one by one; a year has 526 minutes each thousandth part. */
-const JUDGED_MOST = 20_000;
-/** Days that one statement samples: other requests are served between two of them. */
-const DAYS_AT_ONCE = 28;
-/** Ranges longer than this many statements are sampled by fewer, larger ones. */
-const STATEMENTS_MOST = 60;
-
-interface JudgedReadings {
-  readonly readings: readonly Reading[];
-  /** How many there are in the range. */
-  readonly total: number;
-}
-
-/** All readings of a range, or a sample of them where they are many. */
-async function readingsJudged(store: Store, choice: ReadingChoice): Promise<JudgedReadings> {
-  const { range } = await store.readingSpan(choice);
-  if (range === null) return { readings: [], total: 0 };
-  const from = Math.max(choice.from, range.first);
-  const before = Math.min(choice.before, range.last + 1);
-  const total = await store.countReadings({ ...choice, from, before });
-  if (total <= JUDGED_MOST) {
-    return { readings: await store.readingsBetween({ ...choice, from, before, limit: JUDGED_MOST }), total };
-  }
-  const apart = Math.ceil((before - from) / JUDGED_MOST);
-  const step = Math.max(DAYS_AT_ONCE * MS_PER_DAY, Math.ceil((before - from) / STATEMENTS_MOST));
-  const readings: Reading[] = [];
-  for (let at = from; at < before; at += step) {
-    const end = Math.min(before, at + step);
-    readings.push(...(await store.sampledReadings({ ...choice, from: at, before: end, apart })));
-    await setImmediate();
-  }
-  return { readings, total };
+  const { cleaningTask, ...remedies } = upkeep;
+  const hour = asked.to ?? Math.floor(now / MS_PER_HOUR);
+  const facts = { ...judged, site, upkeep, pump: pump.value, model: compiled.value };
+  const sources = { tariff: tariff.value, changes, start, hour, remedies, task: cleaningTask?.id };
+  return success({ ...facts, report: done.value.value, sources });
 }

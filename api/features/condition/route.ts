@@ -1,6 +1,7 @@
 /** Answers with the condition of a loop. */
 
 import { z } from '@hono/zod-openapi';
+import { includeQuery } from '../../fields/include-query.ts';
 import { rangeQuery } from '../../fields/instant.ts';
 import { MONEY_MAX } from '../../fields/money.ts';
 import { queryDecimal } from '../../fields/query-field.ts';
@@ -14,7 +15,7 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
 import { conditionSchema } from './answer-schema.ts';
-import { answerCondition } from './condition.ts';
+import { answerCondition, INCLUDED } from './condition.ts';
 
 const query = perContext((context) =>
   z.strictObject({
@@ -22,12 +23,13 @@ const query = perContext((context) =>
     price: queryDecimal(context, PRICE).optional(),
     cleaningCost: queryDecimal(context, {
       description:
-        'What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump.',
+        'Cost of one cleaning or service; by default that of the maintenance task of the loop, or of the service stated at its pump.',
       minimum: 0,
       aboveMinimum: true,
       maximum: MONEY_MAX,
       example: 15,
     }).optional(),
+    include: includeQuery(context, INCLUDED).optional(),
   }),
 );
 
@@ -41,7 +43,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
       operationId: 'getCondition',
       summary: 'What the readings of a loop mean',
       description:
-        'What was measured since the pump was installed against what loop and pump should do at each setting: a verdict with its evidence, the trend of each measure, when an outlet falls short, and what waiting costs against cleaning.',
+        'Whether a loop has changed since its baseline, by the readings of the installed pump as of `to`, else of now: a verdict with the causes that explain it, whether the loop is as entered, what the meters can show, which reading to take next, and what follows if the change goes on. Where it asks for a cleaning now, the maintenance task that cleans the screen becomes due today.',
       tag: 'readings',
       query,
       body: noBody,
@@ -54,29 +56,30 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
           columns: [
             { name: 'measure' },
             { name: 'outlet' },
-            { name: 'residual' },
+            { name: 'change' },
             { name: 'standardError' },
             { name: 'trendPerYear' },
-            { name: 'low' },
-            { name: 'high' },
-            { name: 'readings' },
+            { name: 'trendLow' },
+            { name: 'trendHigh' },
+            { name: 'readingCount' },
           ],
           rows: evidence.map((one) => [
             one.measure,
             one.outlet,
-            one.residual,
+            one.change,
             one.standardError,
             one.trendPerYear,
             one.interval?.low,
             one.interval?.high,
-            one.readings,
+            one.readingCount,
           ]),
         }),
       }),
     },
-    async ({ params, query: asked }) => {
+    async ({ params, query: asked, system }) => {
       const loop = await findLoop(store, params.loopId, null);
-      return loop.ok ? answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked }) : loop;
+      if (!loop.ok) return loop;
+      return answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked, system });
     },
   );
 }

@@ -3,6 +3,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { calibrationUncertainty } from '../../../models/calibration/duty-uncertainty.ts';
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
@@ -96,7 +97,11 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const { calibration } = loop;
+  const candidate = {
+    ...{ id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, calibration) },
+    calibration: calibrationUncertainty(calibration, pump),
+  };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
   const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };

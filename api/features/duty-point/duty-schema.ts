@@ -34,12 +34,21 @@ const uncertaintySchema = (context: SchemaContext) =>
     flow: uncertainRange(context, 'flow', { what: 'total flow', low: 7310, high: 7755 }),
     power: uncertainRange(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
     annualEnergy: uncertainRange(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
+    margin: z
+      .strictObject({
+        low: computedNumber(context, {
+          description: 'Low end of the 95 % interval of the margin of the limiting outlet.',
+          example: -0.012,
+        }),
+        high: computedNumber(context, { description: 'High end of that interval.', example: 0.034 }),
+      })
+      .optional(),
   });
 
 const uncertaintyField = (context: SchemaContext) =>
   described(context, nullable(uncertaintySchema(context)), {
     description:
-      'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %); null where it has no grade and its points no scatter to tell.',
+      'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %), and, on a calibrated loop, as far as its calibration leaves open (95 %): `margin` is then that of the limiting outlet. Null where it has no grade, its points no scatter, and the loop no calibration.',
     examples: [null],
   });
 

@@ -49,7 +49,10 @@ function compute(
     heat: dutyHeat(context, duty, running),
   };
   const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
-  const uncertainty = uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land });
+  const { calibration = null } = candidate;
+  const calibrated = calibration === null ? null : { loop, uncertainty: calibration };
+  const asked = { running, assurance: null, land, calibrated };
+  const uncertainty = uncertaintyAnswer({ pump: candidate, duty, ...asked });
   const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
   const answer = dutyAnswer(facts);
   return success({

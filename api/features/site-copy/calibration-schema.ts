@@ -50,6 +50,10 @@ const applied = (context: SchemaContext) =>
       )
       .max(PARAMETERS_MAX),
     factors: z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
+    covariance: z
+      .array(z.array(number(context, 'Of two parameters.')).max(PARAMETERS_MAX))
+      .max(PARAMETERS_MAX)
+      .optional(),
     badEnd: z.strictObject({ friction: factor(context), head: factor(context) }),
     pump: z.strictObject({ id: idOf(context, 'pump'), fit: z.record(z.string(), z.unknown()) }),
     from: instant(context, 'The first reading it rests on.'),

@@ -1,5 +1,6 @@
 /** All that a site holds, read as of one instant and written as one whole. */
 
+import type { CopiedBaseline } from '../../records/baseline/contract.ts';
 import type { CopiedCompletion } from '../../records/completion/contract.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
@@ -24,6 +25,7 @@ export interface KindsOfRecords {
   readonly maintenanceTasks: Pick<MaintenanceTaskRecord, keyof StoredRecord<unknown>>;
   readonly completions: StoredRecord<CopiedCompletion>;
   readonly calibrations: StoredRecord<CopiedCalibration>;
+  readonly baselines: StoredRecord<CopiedBaseline>;
   readonly readings: StoredRecord<CopiedReadings>;
 }
 

@@ -1,5 +1,6 @@
 /** Lists every kind of record of a site, which each new kind joins. */
 import type { Kysely } from 'kysely';
+import { BASELINES } from '../../records/baseline/export.ts';
 import { COMPLETIONS } from '../../records/completion/export.ts';
 import { loopRecord, loopWrites } from '../../records/loop/kind.ts';
 import { pumpRecord, pumpWrites } from '../../records/pump/kind.ts';
@@ -96,5 +97,6 @@ export const RECORD_KINDS: { readonly [Kind in RecordKind]: KindOfRecord<KindsOf
   maintenanceTasks: { ...common('maintenance_task'), ...TASKS },
   completions: { ...common('maintenance_completion'), ...COMPLETIONS },
   calibrations: CALIBRATIONS,
+  baselines: BASELINES,
   readings: READINGS,
 };

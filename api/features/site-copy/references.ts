@@ -19,6 +19,7 @@ export interface NamedRecords {
   readonly maintenanceTasks: readonly KindsOfRecords['maintenanceTasks'][];
   readonly completions: readonly KindsOfRecords['completions'][];
   readonly readings: readonly KindsOfRecords['readings'][];
+  readonly baselines: readonly KindsOfRecords['baselines'][];
   readonly calibrations: readonly CopiedRecord<CopiedDocuments['calibrations']>[];
 }
 
@@ -68,6 +69,7 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
       twice(each<{ id: string }>(kind, records, ({ id }) => id, 'id')),
     ),
     ...twice(each('completions', completions, ofTask, 'at')),
+    ...twice(each('baselines', named.baselines, (one) => one.document.loop, 'loop')),
     ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),
   ];
@@ -91,6 +93,7 @@ function looseEnds(named: NamedRecords): readonly ProblemError[] {
       ...each('maintenanceTasks', maintenanceTasks, (one) => one.document.loop, 'loop'),
       ...each('readings', readings, (one) => one.document.loop, 'loop'),
       ...each('calibrations', calibrations, (one) => one.document.loop, 'loop'),
+      ...each('baselines', named.baselines, (one) => one.document.loop, 'loop'),
     ]),
     ...unknown(
       maintenanceTasks,

@@ -18,6 +18,7 @@ import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
+import { meters } from './meters.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
@@ -41,6 +42,7 @@ const commonFields = (context: SchemaContext) => ({
   intake: intake(context).optional(),
   ...powerCutFields(context),
   gauges: gauges(context).optional(),
+  meters: meters(context).optional(),
   frictionMultiplier: numberField(context, {
     description: 'Multiplies the loss of every run element, of splits and of a system curve.',
     minimum: 0.01,

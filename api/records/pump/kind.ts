@@ -4,6 +4,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../../http/problem.ts';
+import { isAlike } from '../../store/alike.ts';
 import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
@@ -21,6 +22,7 @@ import {
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
 import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
 import { noRecord } from '../write-problems.ts';
 
@@ -89,12 +91,12 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
   };
 }
 
-const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
-  db
-    .selectFrom('loop')
+const loopsWith = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
+  db.selectFrom('loop').where('site_id', '=', siteId).where('installed_pump_id', '=', id);
+
+const loopsThatUse = (db: Kysely<Tables>, key: RecordKey) =>
+  loopsWith(db, key)
     .select(['id', 'name'])
-    .where('site_id', '=', siteId)
-    .where('installed_pump_id', '=', id)
     .orderBy('created_at')
     .orderBy('id')
     .limit(USED_BY_LIMIT)
@@ -127,13 +129,25 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
     }),
 
   async replacePump({ siteId, id, now, expectedVersion, ...content }) {
-    const row = await db
-      .updateTable('pump')
-      .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(content) }))
-      .where(isRecord({ siteId, id }))
-      .where(hasVersion(expectedVersion))
-      .returningAll()
-      .executeTakeFirst();
+    const row = await db.transaction().execute(async (all) => {
+      const before = await all
+        .selectFrom('pump')
+        .select('fit')
+        .where(isRecord({ siteId, id }))
+        .executeTakeFirst();
+      const after = await all
+        .updateTable('pump')
+        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(content) }))
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .returningAll()
+        .executeTakeFirst();
+      if (before !== undefined && after !== undefined && !isAlike(JSON.parse(before.fit), content.fit)) {
+        const loops = await loopsWith(all, { siteId, id }).select('id').execute();
+        await restartBaselines(all, { siteId, now, loops: loops.map((loop) => loop.id) });
+      }
+      return after;
+    });
     if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
     return await staleOrMissing(db, 'pump', { siteId, id });
   },

@@ -101,6 +101,10 @@ export interface MaintenanceTaskStore {
   replaceMaintenanceTask(
     replacement: TaskReplacement,
   ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump>;
+  /** Due on a day [number] at the latest, until it is done or written again. */
+  bringTaskForward(
+    change: RecordKey & { readonly day: number; readonly now: number },
+  ): Promise<{ readonly outcome: 'written' }>;
   /** With its completions. */
   deleteMaintenanceTask(deletion: Deletion): Promise<Deleted | Stale | Missing>;
 }

@@ -27,7 +27,7 @@ type TaskReads = Pick<
 >;
 type TaskWrites = Pick<
   MaintenanceTaskStore,
-  'insertMaintenanceTasks' | 'replaceMaintenanceTask' | 'deleteMaintenanceTask'
+  'insertMaintenanceTasks' | 'replaceMaintenanceTask' | 'bringTaskForward' | 'deleteMaintenanceTask'
 >;
 
 const TABLE = 'maintenance_task';
@@ -217,6 +217,16 @@ export const taskWrites = (db: Kysely<Tables>): TaskWrites => ({
   insertMaintenanceTasks: (tasks) => insertTasks(db, tasks),
 
   replaceMaintenanceTask: (replacement) => replaceTask(db, replacement),
+
+  async bringTaskForward({ siteId, id, day, now }) {
+    await db
+      .updateTable(TABLE)
+      .set((eb) => ({ next_due: day, changes: eb('changes', '+', 1), changed_at: now }))
+      .where(isRecord({ siteId, id }))
+      .where('next_due', '>', day)
+      .execute();
+    return { outcome: 'written' };
+  },
 
   async deleteMaintenanceTask({ siteId, id, expectedVersion }) {
     const { numDeletedRows } = await db

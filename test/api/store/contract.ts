@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe } from 'vitest';
 import { defaultSite } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { baselines } from './contract/baselines.ts';
 import { calibrations } from './contract/calibrations.ts';
 import { comparisons } from './contract/comparisons.ts';
 import { loops } from './contract/loops.ts';
@@ -42,6 +43,7 @@ export function storeContract(title: string, maker: StoreMaker): void {
     pumpLists(() => store);
     loops(() => store);
     calibrations(() => store);
+    baselines(() => store);
     tariffs(() => store);
     comparisons(() => store);
     upgradePlans(() => store);

@@ -6,8 +6,8 @@ import {
 } from '../../../models/calibration/calibrate-loop.ts';
 import { rowCollector } from '../../../models/calibration/row-collector.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
+import type { Meter } from '../../../models/loop/meter.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import type { Meter } from '../../../models/readings/measure.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister } from '../example-loops.ts';

@@ -31,8 +31,11 @@ describe('a baseline', () => {
     expect(current([], 51, weekly)).toMatchObject({ complete: true, dayCount: 8 });
   });
 
-  it('is none without readings', () => {
-    expect(baselinesOf({ days: [], events: [event('request', 5)], now: 50 })).toBeNull();
+  it('is none without readings that nobody requested, and empty where somebody did', () => {
+    expect(baselinesOf({ days: [], events: [], now: 50 })).toBeNull();
+    expect(baselinesOf({ days: [], events: [event('request', 5)], now: 50 })?.current).toMatchObject({
+      ...{ from: 5, startedBy: 'request', dayCount: 0, complete: false },
+    });
   });
 
   it('begins at the latest of request and installation', () => {

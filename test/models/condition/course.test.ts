@@ -18,7 +18,7 @@ function seriesOf(
   const error = lasting(normals(seed), phi);
   const values = Array.from({ length: days }, (_, day) => ({
     ...{ day: FROM + day, time: FROM + day + 0.4, residual: residual(day) + scatter * error() },
-    ...{ predicted: 1, readingCount: 1 },
+    ...{ predicted: 1, headPressure: 1, readingCount: 1 },
   }));
   const data = { times: values.map(({ time }) => time), values: values.map((one) => one.residual) };
   const ramp = values.map((_, day) => Math.max(0, day - 28));

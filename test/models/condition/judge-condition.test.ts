@@ -67,7 +67,7 @@ describe('a loop that does not change', () => {
 
   it('says how large a fault must be for its meters', () => {
     const sizes = (facts: Partial<Case>) =>
-      new Map(answer(facts, 60).detectable.map(({ cause, point }) => [cause, point?.magnitude ?? 1]));
+      new Map(answer(facts, 60).detectable.map(({ cause, least }) => [cause, least?.magnitude ?? 1]));
     const [power, both, more] = [sizes({ noise: { power: 0.01 } }), sizes({}), sizes({ noise: PRESSURES })];
     expect(both.get('clogged-intake')).toBeLessThan(power.get('clogged-intake') ?? 0);
     expect(more.get('clogged-intake')).toBeLessThan(both.get('clogged-intake') ?? 0);

@@ -22,7 +22,7 @@ const series = (place: number, values: readonly number[], everyDays = 1): Compar
   gauge: gaugeOf(place === 0 ? 'flow' : 'power'),
   values: values.map((residual, i) => ({
     ...{ day: 100 + i * everyDays, time: 100 + i * everyDays, residual },
-    ...{ predicted: 1, readingCount: 1 },
+    ...{ predicted: 1, headPressure: 1, readingCount: 1 },
   })),
   accuracy: 0.02,
   noise: {

@@ -12,7 +12,7 @@ const held = [1, 2, 3, 4, 5, 6, 7].map((share) => ({
 const question = {
   ...{ held, power: 100, price: 0.2, grown: 100, grows: true },
   magnitudeAt: (day: number) => Math.max(0, (100 + day) * 1e-4),
-  ...{ cleaningCost: null, shortfallAfter: null },
+  ...{ remedy: 'cleaning' as const, cost: null, shortfallAfter: null },
 };
 
 describe('what waiting costs', () => {
@@ -50,7 +50,7 @@ describe('the cheapest interval between cleanings', () => {
 
   it('is sqrt(2 C/g) of growth in a straight line', () => {
     const cost = 20;
-    const { cheapestInterval } = waitingCost({ ...question, cleaningCost: cost });
+    const { cheapestInterval } = waitingCost({ ...question, cost });
     expectClose(cheapestInterval?.everyDays ?? Number.NaN, Math.sqrt((2 * cost) / growth), { absolute: 1 });
     expectClose(cheapestInterval?.annualCost ?? Number.NaN, 365 * Math.sqrt(2 * cost * growth), {
       relative: 0.01,
@@ -59,7 +59,7 @@ describe('the cheapest interval between cleanings', () => {
   });
 
   it('ends at a shortfall that comes before', () => {
-    const found = waitingCost({ ...question, cleaningCost: 20, shortfallAfter: 60.5 }).cheapestInterval;
+    const found = waitingCost({ ...question, cost: 20, shortfallAfter: 60.5 }).cheapestInterval;
     expect(found).toMatchObject({ everyDays: 60, limitedByShortfall: true });
     expectClose(found?.annualCost ?? Number.NaN, (365 * (20 + (growth * 60 ** 2) / 2)) / 60, {
       relative: 1e-6,
@@ -67,6 +67,6 @@ describe('the cheapest interval between cleanings', () => {
   });
 
   it('is none of a fault that does not grow', () => {
-    expect(waitingCost({ ...question, cleaningCost: 20, grows: false }).cheapestInterval).toBeNull();
+    expect(waitingCost({ ...question, cost: 20, grows: false }).cheapestInterval).toBeNull();
   });
 });
