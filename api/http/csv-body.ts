@@ -32,7 +32,7 @@ export interface CsvTable<Rows> {
 }
 
 export const csvBody = <Rows>(csv: CsvBody<Rows>): RequestBody<CsvTable<Rows>> => ({
-  async read(request, system) {
+  async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
     const read = csvRows(text.value, csv);

@@ -1,6 +1,7 @@
 /** Describes a route as data: what it takes, what it answers, what its handler is given. */
 import { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
+import type { SiteStore } from '../store/store.ts';
 import type { ExpectedVersion } from '../store/versions.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
@@ -51,8 +52,8 @@ export interface RouteRequest<Path extends string, Query, Body> {
   readonly expectedVersion: ExpectedVersion;
   /** Whether If-Match was sent. */
   readonly isConditional: boolean;
-  /** The site that the caller acts in. */
-  readonly siteId: string;
+  /** The records of the site that the caller acts in. */
+  readonly store: SiteStore;
   readonly requestId: string;
 }
 

@@ -7,6 +7,10 @@ interface Facts {
   readonly answer: { readonly status: number; readonly hasTable: boolean; readonly mediaType: string };
 }
 
+/** The names of those that a route has. */
+export const namesOf = (shared: SharedParameters): readonly string[] =>
+  Object.entries(shared).flatMap(([name, has]) => (has ? [name] : []));
+
 /** Units apply wherever the contract does; one value can be had from any JSON that is read. */
 export const sharedParameters = ({ method, path, answer }: Facts): SharedParameters => ({
   units: path.startsWith('/v1/'),

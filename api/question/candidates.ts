@@ -6,10 +6,9 @@ import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize } from '../../models/pump/settings-grid.ts';
 import { type Place, type Problem, problem } from '../http/problem.ts';
 import { fitPumpOrProblem } from '../records/pump/fit.ts';
-import type { PumpRecord } from '../records/pump/kind.ts';
+import { findPumps, PUMPS, type PumpRecord } from '../records/pump/kind.ts';
 import { noRecord } from '../records/write-problems.ts';
-import { DEFAULT_SITE_ID } from '../store/default-site.ts';
-import type { Store } from '../store/store.ts';
+import type { SiteStore } from '../store/store.ts';
 
 export interface Candidate extends CandidateWork {
   readonly version: number | null;
@@ -36,10 +35,10 @@ const ofRecord = ({ id, version, document, fit }: PumpRecord, count: number): Ca
 
 /** All stored pumps, one of each. */
 export async function allCandidates(
-  store: Store,
+  store: SiteStore,
   count: number,
 ): Promise<Result<readonly Candidate[], Problem>> {
-  const all = await store.allPumps(DEFAULT_SITE_ID);
+  const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') {
     const { limit, actual } = all;
     const detail = `There are ${actual} stored pumps, more than one request may judge: name those to choose among.`;
@@ -50,11 +49,11 @@ export async function allCandidates(
 
 /** The candidates asked for, in their order. */
 export async function findCandidates(
-  store: Store,
+  store: SiteStore,
   requests: readonly CandidateRequest[],
 ): Promise<Result<readonly Candidate[], Problem>> {
   const ids = [...new Set(requests.flatMap(({ pump }) => (typeof pump === 'string' ? [pump] : [])))];
-  const records = ids.length === 0 ? [] : await store.getPumps({ siteId: DEFAULT_SITE_ID, ids });
+  const records = await findPumps(store, ids);
   const byId = new Map(records.map((record) => [record.id, record]));
   const found: Candidate[] = [];
   for (const { pump, count, path, place } of requests) {

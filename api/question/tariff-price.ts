@@ -9,7 +9,7 @@ import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { SiteRecord } from '../records/site/kind.ts';
 import { findTariff } from '../records/tariff/kind.ts';
-import type { Store } from '../store/store.ts';
+import type { SiteStore } from '../store/store.ts';
 
 export interface TariffPrice {
   /** Null where the tariff came with the request. */
@@ -28,7 +28,7 @@ interface Asked {
 
 /** Null where a price is stated, or neither request nor site names a tariff; then prices are flat. */
 export async function tariffPrice(
-  { store, clock }: { readonly store: Store; readonly clock: () => Date },
+  { store, clock }: { readonly store: SiteStore; readonly clock: () => Date },
   site: SiteRecord,
   { price, tariff: asked }: Asked,
   place: Place,

@@ -1,12 +1,11 @@
 /** Turns writes that the store refused into problems. */
 import { invalidRequest, type Place, type Problem, problem } from '../http/problem.ts';
-import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/versions.ts';
+import type { InUse, Missing, Stale, UnknownLoop, UnknownPump, UnknownTariff } from '../store/versions.ts';
+
+export type RefusedWrite = Stale | Missing | InUse | UnknownLoop | UnknownPump | UnknownTariff;
 
 /** `noun` is the kind of resource that was to be written. */
-export function writeProblem(
-  outcome: Stale | Missing | InUse | UnknownPump | UnknownTariff,
-  noun: string,
-): Problem {
+export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   switch (outcome.outcome) {
     case 'missing':
       return problem('not-found', `There is no ${noun} with this id.`);
@@ -18,12 +17,15 @@ export function writeProblem(
       return problem('in-use', `The ${noun} is used by others.`, { usedBy: outcome.usedBy });
     case 'unknown-tariff':
       return invalidRequest([{ pointer: '/tariff', detail: 'names no tariff that is stored' }]);
+    case 'unknown-loop':
+      return invalidRequest([{ pointer: '/loop', detail: 'names no loop that is stored' }]);
     case 'unknown-pump':
       return invalidRequest([{ pointer: '/installed/pump', detail: 'names no pump that is stored' }]);
   }
 }
 
 export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  if (place === null) return problem('not-found', `There is no ${kind} with this id.`);
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored` }]);
+  const list = `GET /v1/${kind}s lists those that there are`;
+  if (place === null) return problem('not-found', `There is no ${kind} with this id. ${list}.`);
+  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${list}` }]);
 }

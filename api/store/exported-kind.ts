@@ -1,6 +1,6 @@
 /** How one kind of record is counted, read and written as part of a whole site. */
 import type { Kysely, Transaction } from 'kysely';
-import type { Tables } from './tables.ts';
+import type { RecordTable, Tables } from './tables.ts';
 import type { StoredRecord } from './versions.ts';
 import { isRecord } from './where-clauses.ts';
 
@@ -15,16 +15,6 @@ export interface KindOfRecord<Kept> {
   /** With ids, versions and times as they are. */
   write(all: Transaction<Tables>, siteId: string, records: readonly (() => Kept)[]): Promise<void>;
 }
-
-export type RecordTable =
-  | 'tariff'
-  | 'pump'
-  | 'loop'
-  | 'schedule'
-  | 'comparison'
-  | 'upgrade_plan'
-  | 'maintenance_task'
-  | 'maintenance_completion';
 
 export const countedIn = (table: RecordTable) => async (db: Kysely<Tables>, siteId: string) => {
   const found = await db

@@ -45,12 +45,8 @@ export interface LoopBaselineRow {
   readonly changed_at: number | null;
 }
 
-export interface TariffRow extends RowCommon {
-  readonly site_id: string;
-}
-
-/** Of a comparison or an upgrade plan. */
-export interface KeptRow extends RowCommon {
+/** A document and nothing besides. */
+export interface DocumentRow extends RowCommon {
   readonly site_id: string;
 }
 
@@ -121,14 +117,24 @@ export interface Tables {
   readonly loop: LoopRow;
   readonly loop_calibration: LoopCalibrationRow;
   readonly loop_baseline: LoopBaselineRow;
-  readonly tariff: TariffRow;
+  readonly tariff: DocumentRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;
-  readonly comparison: KeptRow;
-  readonly upgrade_plan: KeptRow;
+  readonly comparison: DocumentRow;
+  readonly upgrade_plan: DocumentRow;
   readonly maintenance_task: MaintenanceTaskRow;
   readonly maintenance_completion: CompletionRow;
   readonly reading_series: ReadingSeriesRow;
   readonly reading: ReadingRow;
   readonly reading_outlet: ReadingOutletRow;
 }
+
+/** The tables of records, each of one site. */
+export type RecordTable = {
+  [Table in keyof Tables]: Tables[Table] extends DocumentRow ? Table : never;
+}[keyof Tables];
+
+/** Those of them that hold a document and nothing besides. */
+export type DocumentTable = {
+  [Table in RecordTable]: DocumentRow extends Tables[Table] ? Table : never;
+}[RecordTable];

@@ -10,10 +10,23 @@ export interface StoredRecord<Document> {
   readonly document: Document;
 }
 
-/** Names one record of one site. */
-export interface RecordKey {
+export interface InSite {
   readonly siteId: string;
+}
+
+/** Names one record of one site. */
+export interface RecordKey extends InSite {
   readonly id: string;
+}
+
+export interface NewRecord<Document> {
+  readonly id: string;
+  readonly document: Document;
+  readonly now: number;
+}
+
+export interface Replacement<Document> extends NewRecord<Document> {
+  readonly expectedVersion: ExpectedVersion;
 }
 
 /** The version that the caller last saw; `'any'` writes over whatever is there. */
@@ -26,7 +39,6 @@ export interface PageStart {
 }
 
 export interface PageRequest {
-  readonly siteId: string;
   readonly limit: number;
   readonly after: PageStart | null;
   /** Only records of exactly this name. */
@@ -39,7 +51,8 @@ export interface Page<Item> {
   readonly more: boolean;
 }
 
-export interface Deletion extends RecordKey {
+export interface Deletion {
+  readonly id: string;
   readonly expectedVersion: ExpectedVersion;
 }
 
@@ -48,6 +61,8 @@ export type Stale = { readonly outcome: 'stale'; readonly version: number };
 export type Missing = { readonly outcome: 'missing' };
 
 export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
+
+export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
 
 export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
 

@@ -6,8 +6,14 @@ export const TIME = topic({
   'phase-infeasible': {
     severity: 'danger',
     sentence:
-      "No setting serves this phase: the highest setting inside the pump's own limits is told, and it does not give what is required.",
+      'No setting is feasible. The setting given protects animals and pump; outlets can receive less than required.',
     source: 'requirements as entered',
+  },
+  'pump-stopped': {
+    severity: 'danger',
+    sentence:
+      'The pump is stopped although it is set to run, and animals can be left without water. Check the pump and its supply.',
+    source: 'latest reading; power and flow of a stopped pump: common practice',
   },
   'battery-as-stated': {
     severity: 'note',
@@ -32,7 +38,7 @@ export const TIME = topic({
 /**
  * What a schedule rests on, and what it does not serve.
  *
- * @param facts infeasible, names of the phases that no setting serves; stride [-], every how many settings one is a
+ * @param facts infeasible, names of the phases in which no setting is feasible; stride [-], every how many settings one is a
  *   choice for a volume.
  */
 export function scheduleCautions({
@@ -53,15 +59,24 @@ export function scheduleCautions({
   ];
 }
 
-/** Whether a setpoint serves its phase; `phase` is its name, null for a loop without a schedule. */
+/**
+ * Whether a setpoint is feasible, and whether the pump follows it.
+ *
+ * @param facts phase, its name, null for a loop without a schedule; isStopped, whether the latest reading is of a
+ *   stopped pump.
+ */
 export const setpointCautions = ({
   feasible,
   phase,
+  isStopped,
 }: {
   readonly feasible: boolean;
   readonly phase: string | null;
-}): readonly CautionOf<typeof TIME>[] =>
-  TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]);
+  readonly isStopped: boolean;
+}): readonly CautionOf<typeof TIME>[] => [
+  ...TIME.when(isStopped, 'pump-stopped'),
+  ...TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]),
+];
 
 /**
  * Whether costs rest on a mean price: round the clock that is exact; with fewer hours it replaces hours that

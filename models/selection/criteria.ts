@@ -75,7 +75,8 @@ export function criteriaFor(context: CriteriaContext): readonly Criterion[] {
   ];
 }
 
-const upTo = (value: number, limit: number): number =>
+/** Relative distance [-] of a value below its limit; negative above it. */
+export const upTo = (value: number, limit: number): number =>
   limit === 0 ? -value : (limit - value) / Math.abs(limit);
 const from = (value: number, limit: number): number =>
   limit === 0 ? value : (value - limit) / Math.abs(limit);

@@ -24,7 +24,7 @@ export type GridOutcome =
     };
 
 /** Judgements nearer to their limit than this are taken on the exact duty: ten times what samples may be off. */
-const CLOSE = 1e-3;
+export const CLOSE = 1e-3;
 
 interface Judged<Duty extends DutyFigures = DutyFigures> {
   readonly duty: Duty;

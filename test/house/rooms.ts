@@ -2,11 +2,14 @@
 import { dirname, join, normalize } from 'node:path';
 import { sourceFiles } from './source-files.ts';
 
-/** A room is a folder of its top folder; what lies in no folder of it is a room by its own name. */
+/** Folders of which each folder is a room. */
+const OF_ROOMS: ReadonlySet<string> = new Set(['models', 'api', 'api/records', 'api/features']);
+
+/** A room is a folder of those above; what lies in no folder of one is a room of its own. */
 export function roomOf(path: string): string {
-  const [top = '', second = '', third] = path.split('/');
-  if (top === 'curves') return 'curves';
-  return third === undefined ? `${top}/*` : `${top}/${second}`;
+  const folders = path.split('/').slice(0, -1);
+  const depth = folders.findIndex((_, at) => !OF_ROOMS.has(folders.slice(0, at + 1).join('/')));
+  return depth < 0 ? `${folders.join('/')}/*` : folders.slice(0, depth + 1).join('/');
 }
 
 export interface Arrow {

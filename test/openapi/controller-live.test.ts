@@ -58,6 +58,8 @@ describe('the script and the service', () => {
     expect(feasible).toBe(false);
     const ended = await bench.run({ SERVICE: server.url, LOOP: lab.loop });
     expect(ended).toMatchObject({ code: 4, applied: [String(setting)] });
-    expect(ended.errors).toContain('infeasible: ');
+    expect(ended.errors).toContain(
+      'infeasible: not-enough-head. Danger: No setting is feasible in phase "all day".',
+    );
   });
 });

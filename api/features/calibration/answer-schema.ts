@@ -1,10 +1,12 @@
 /** Documents the factors of friction, head and power that readings determine. */
+
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -101,7 +103,7 @@ const speedMapSchema = (context: SchemaContext) =>
       context,
       z.array(
         z.strictObject({
-          setting: described(context, z.number(), { description: 'Setting [%].', examples: [50] }),
+          setting: settingField(context, 'Setting [%].', 50),
           speed: computedNumber(context, { description: 'True speed [% of full].', example: 57.2 }),
           standardError: nullable(
             computedNumber(context, {

@@ -17,24 +17,25 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
+import { CALIBRATIONS } from './kind.ts';
 import type { Included } from './request-schema.ts';
 import { calibrationSentence, refusalWords } from './sentence.ts';
 
 interface Deps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
 }
 
 interface Asked {
-  readonly siteId: string;
   readonly loop: LoopRecord;
   readonly from: number | undefined;
   readonly to: number | undefined;
@@ -60,7 +61,7 @@ interface Read {
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
   { store, workers }: Deps,
-  { siteId, loop, from: asked = 0 }: Asked,
+  { loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
   const { installed } = loop.document;
@@ -76,7 +77,7 @@ async function readAll(
   if (!model.ok) return model;
   const { document, fit } = pump.value;
   const installation = { loop: model.value, pump: { entered: document, fit }, count: installed.count };
-  const choice = { siteId, loop: loop.id, from, before };
+  const choice = { loop: loop.id, from, before };
   const measured = await collectReadings(store, choice, stationFor(installation));
   if (!measured.ok) return measured;
   const { settings } = document;
@@ -120,7 +121,7 @@ export async function answerCalibration(deps: Deps, asked: Asked): Promise<Resul
 
 async function applied(
   { store }: Deps,
-  { siteId, loop }: Asked,
+  { loop }: Asked,
   { calibration, used, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {
   const { parameters, factors, covariance, worstCase, refusal } = calibration;
@@ -128,7 +129,7 @@ async function applied(
     const detail = `${refusalWords(refusal)} See \`refusal\`, \`misfits\` and \`nextReading\` of the answer without \`apply\`.`;
     return failed(problem('calibration-refused', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
-  const { range } = await store.readingSpan({ siteId, loop: loop.id });
+  const { range } = await store.of(READINGS).span(loop.id);
   const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
     ...{ parameters, factors, covariance, badEnd: worstCase, from, to },
@@ -137,8 +138,7 @@ async function applied(
     modelVersion: MODEL_VERSION,
   };
   const expectedVersion = loop.version;
-  const outcome = await store.applyCalibration({
-    siteId,
+  const outcome = await store.of(CALIBRATIONS).apply({
     id: loop.id,
     now,
     expectedVersion,

@@ -15,12 +15,12 @@ import { calibrationSchema } from './answer-schema.ts';
 import { calibrationsAnswer } from './applied-answer.ts';
 import { calibrationsSchema } from './applied-answer-schema.ts';
 import { answerCalibration } from './calibration.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationRequest } from './request-schema.ts';
 
 const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;
 
 function calibratingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -39,7 +39,7 @@ function calibratingRoute(api: Api): void {
       }),
       problems: ['no-installed-pump', 'calibration-refused', 'version-required', 'unsolved', 'unavailable'],
     },
-    async ({ params, body, siteId, expectedVersion, isConditional }) => {
+    async ({ params, body, expectedVersion, isConditional, store }) => {
       const { from, to, apply, include } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
@@ -51,7 +51,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration(api.deps, { siteId, loop, from, to, apply, include });
+      const done = await answerCalibration({ ...api.deps, store }, { loop, from, to, apply, include });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });
@@ -60,7 +60,6 @@ function calibratingRoute(api: Api): void {
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -76,10 +75,10 @@ function readingRoute(api: Api): void {
         example: example('answers/calibrations'),
       }),
     },
-    async ({ params, siteId }) => {
+    async ({ params, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const records = await store.listCalibrations({ siteId, id: params.loopId });
+      const records = await store.of(CALIBRATIONS).list(params.loopId);
       const { version } = loop.value;
       return success({ body: calibrationsAnswer(loop.value, records), validator: { version } });
     },
@@ -87,7 +86,7 @@ function readingRoute(api: Api): void {
 }
 
 function undoingRoute(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -101,9 +100,9 @@ function undoingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The calibration is no longer in use.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, expectedVersion, store }) => {
       const now = clock().getTime();
-      const undone = await store.undoCalibration({ siteId, id: params.loopId, now, expectedVersion });
+      const undone = await store.of(CALIBRATIONS).undo({ id: params.loopId, now, expectedVersion });
       if (undone.outcome === 'undone') return success({ body: null });
       return undone.outcome === 'no-calibration'
         ? failed(problem('not-found', 'The loop has no calibration in use.'))

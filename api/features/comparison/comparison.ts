@@ -14,9 +14,9 @@ import { comparedSources } from './sources.ts';
 export async function makeComparison(
   deps: ComparisonDeps,
   question: ComparisonQuestion,
-  asked: { readonly siteId: string; readonly system: UnitSystem },
+  system: UnitSystem,
 ): Promise<Result<StoredComparison, Problem>> {
-  const context = await comparisonContext(deps, question, asked);
+  const context = await comparisonContext(deps, question, system);
   if (!context.ok) return context;
   const options: OptionFigures[] = [];
   const known: KnownAssemblies = new Map();

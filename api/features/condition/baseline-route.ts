@@ -11,6 +11,7 @@ import { noContent } from '../../http/no-content.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { BASELINES } from '../../records/baseline/kind.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { named } from '../../units/described.ts';
@@ -39,7 +40,7 @@ const inFuture = (): Problem =>
   invalidRequest([{ pointer: '/from', detail: 'is in the future; state an instant up to now' }]);
 
 export function baselineRoutes(api: Api, loops: CompiledLoops): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -58,7 +59,7 @@ export function baselineRoutes(api: Api, loops: CompiledLoops): void {
       }),
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],
     },
-    async ({ params, body, siteId }) => {
+    async ({ params, body, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       if (loop.value.document.installed === undefined) {
@@ -67,8 +68,8 @@ export function baselineRoutes(api: Api, loops: CompiledLoops): void {
       const now = clock().getTime();
       const from = body.from ?? now;
       if (from > now) return failed(inFuture());
-      await store.requestBaseline({ siteId, id: params.loopId, from });
-      const judged = await judgeLoop({ ...api.deps, loops }, { loop: loop.value, asked: {} });
+      await store.of(BASELINES).request({ loop: params.loopId, from });
+      const judged = await judgeLoop({ ...api.deps, store, loops }, { loop: loop.value, asked: {} });
       if (!judged.ok) return judged;
       const baseline = baselineAnswer(judged.value.report);
       if (baseline === undefined) throw new Error('invariant: a baseline was requested');
@@ -87,10 +88,10 @@ export function baselineRoutes(api: Api, loops: CompiledLoops): void {
       body: noBody,
       answer: noContent('No baseline is requested.'),
     },
-    async ({ params, siteId }) => {
+    async ({ params, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      await store.requestBaseline({ siteId, id: params.loopId, from: null });
+      await store.of(BASELINES).request({ loop: params.loopId, from: null });
       return success({ body: null });
     },
   );

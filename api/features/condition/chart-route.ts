@@ -14,7 +14,7 @@ import { chartedCondition } from './chart-figures.ts';
 import { judgeLoop } from './condition.ts';
 
 export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
-  const { store, version } = api.deps;
+  const { version } = api.deps;
   defineRoute(
     api,
     {
@@ -35,10 +35,10 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked, system }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const judged = await judgeLoop({ ...api.deps, loops }, { loop: loop.value, asked });
+      const judged = await judgeLoop({ ...api.deps, store, loops }, { loop: loop.value, asked });
       if (!judged.ok) return judged;
       const { site, pump, sources } = judged.value;
       const figures = chartedCondition(judged.value, { name: loop.value.document.name, system });

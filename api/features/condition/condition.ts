@@ -10,13 +10,16 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
+import { BASELINES } from '../../records/baseline/kind.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { findSite, type SiteRecord } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { type AnsweredLoop, conditionAnswer } from './answer.ts';
@@ -38,8 +41,8 @@ export interface ConditionAsked {
 export const INCLUDED = ['series', 'cleanedAt'] as const;
 export type Included = (typeof INCLUDED)[number];
 
-export interface ConditionDeps {
-  readonly store: Store;
+interface ConditionDeps {
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
@@ -70,8 +73,7 @@ export async function answerCondition(
   if (!judged.ok) return judged;
   const { store, clock } = deps;
   const { loop, asked } = question;
-  const { site } = judged.value;
-  const schedule = (await store.getSchedule({ siteId: site.id, id: loop.id })) ?? null;
+  const schedule = (await store.of(SCHEDULES).get(loop.id)) ?? null;
   const isOfNow = asked.from === undefined && asked.to === undefined;
   const now = clock().getTime();
   const cleaning = isOfNow ? await dueForCleaning(store, { ...judged.value, now }) : null;
@@ -106,13 +108,12 @@ export async function judgeLoop(
   const site = await findSite(store);
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
-  const key = { siteId: site.id, loop: loop.id };
   const since = sinceInstalled(installed, site);
-  const { changes } = await store.readingSpan(key);
-  const choice = { ...key, from: Math.max(range.value.from, since), before: range.value.before };
-  const judged = await readingsJudged(store, choice);
+  const { changes } = await store.of(READINGS).span(loop.id);
+  const from = Math.max(range.value.from, since);
+  const judged = await readingsJudged(store, { loop: loop.id, from, before: range.value.before });
   const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
-  const start = await store.getBaselineStart({ siteId: site.id, id: loop.id });
+  const start = await store.of(BASELINES).get(loop.id);
   const now = asked.to ?? clock().getTime();
   const { settings } = pump.value.document;
   const costOf = (remedy: Remedy) => asked.cleaningCost ?? upkeep.costs[remedy]?.cost ?? null;

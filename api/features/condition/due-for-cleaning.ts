@@ -2,7 +2,8 @@
 import type { ConditionReport } from '../../../models/condition/condition-report.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { Upkeep } from './maintenance-history.ts';
 
 /** A clog that a screen can have; branches have no screen. */
@@ -21,7 +22,7 @@ export const asksForCleaning = ({ verdict, causes }: ConditionReport): boolean =
 
 /** The task that cleans the screen, due today at the latest; null where nothing asks for it, or there is no such task. */
 export async function dueForCleaning(
-  store: Store,
+  store: SiteStore,
   {
     report,
     site,
@@ -38,6 +39,6 @@ export async function dueForCleaning(
   if (cleaningTask === null || !asksForCleaning(report)) return null;
   const today = siteDay(site.document.timeZone, now);
   const { id, name, progress } = cleaningTask;
-  if (progress.nextDue > today) await store.bringTaskForward({ siteId: site.id, id, day: today, now });
+  if (progress.nextDue > today) await store.of(TASKS).bringForward({ id, day: today, now });
   return { id, name, nextDue: Math.min(progress.nextDue, today) };
 }

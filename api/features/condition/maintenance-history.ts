@@ -2,11 +2,13 @@
 import type { Remedy } from '../../../models/condition/waiting-cost.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../../models/maintenance/task.ts';
+import { COMPLETIONS } from '../../records/completion/kind.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
-import type { Store } from '../../store/store.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 
 export interface RemedyCost {
   readonly cost: number;
@@ -37,11 +39,11 @@ const PAGE = 200;
 /** Of one check: weekly ones of twenty years. */
 const PAGES_MOST = 5;
 
-async function completionsOf(store: Store, siteId: string, taskId: string): Promise<readonly number[]> {
+async function completionsOf(store: SiteStore, taskId: string): Promise<readonly number[]> {
   const found: number[] = [];
   let after: { readonly createdAt: number; readonly id: string } | null = null;
   for (let page = 0; page < PAGES_MOST; page += 1) {
-    const { records, more } = await store.listCompletions({ siteId, taskId, limit: PAGE, after });
+    const { records, more } = await store.of(COMPLETIONS).list({ taskId, limit: PAGE, after });
     found.push(...records.map(({ document }) => document.at));
     const last = records.at(-1);
     if (!more || last === undefined) break;
@@ -50,8 +52,8 @@ async function completionsOf(store: Store, siteId: string, taskId: string): Prom
   return found;
 }
 
-async function tasksOf(store: Store, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
-  const tasks = await store.allMaintenanceTasks(choice);
+async function tasksOf(store: SiteStore, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
+  const tasks = await store.of(TASKS).all(choice);
   return tasks.outcome === 'all' ? tasks.records : [];
 }
 
@@ -65,20 +67,19 @@ const ofAll = (
 };
 
 export async function upkeepOf(
-  store: Store,
+  store: SiteStore,
   { site, loop, pump }: { readonly site: SiteRecord; readonly loop: LoopRecord; readonly pump: PumpRecord },
 ): Promise<Upkeep> {
-  const siteId = site.id;
   const { labourRate } = site.document;
-  const ofLoop = await tasksOf(store, { siteId, loop: loop.id });
-  const ofPump = await tasksOf(store, { siteId, pump: pump.id });
+  const ofLoop = await tasksOf(store, { loop: loop.id });
+  const ofPump = await tasksOf(store, { pump: pump.id });
   const tasks = [...ofLoop, ...ofPump].filter(({ document: { kind } }) =>
     Object.values(CLEANS).includes(kind),
   );
   const done = await Promise.all(
     tasks.map(async ({ id, document: { kind } }): Promise<readonly Remedied[]> => {
       const remedy = kind === CLEANS.service ? 'service' : 'cleaning';
-      return (await completionsOf(store, siteId, id)).map((at) => ({ at, remedy }));
+      return (await completionsOf(store, id)).map((at) => ({ at, remedy }));
     }),
   );
   const priced = (

@@ -11,6 +11,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
@@ -34,7 +35,7 @@ const query = perContext((context) =>
 );
 
 export function conditionRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, workers } = api.deps;
+  const { clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -52,31 +53,19 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
         schema: conditionSchema,
         description: 'The verdict and what it rests on.',
         example: example('answers/condition'),
-        table: ({ evidence }) => ({
-          columns: [
-            { name: 'measure' },
-            { name: 'outlet' },
-            { name: 'change' },
-            { name: 'standardError' },
-            { name: 'trendPerYear' },
-            { name: 'trendLow' },
-            { name: 'trendHigh' },
-            { name: 'readingCount' },
-          ],
-          rows: evidence.map((one) => [
-            one.measure,
-            one.outlet,
-            one.change,
-            one.standardError,
-            one.trendPerYear,
-            one.interval?.low,
-            one.interval?.high,
-            one.readingCount,
-          ]),
-        }),
+        table: tableOf(conditionSchema, 'evidence', [
+          'measure',
+          'outlet',
+          'change',
+          'standardError',
+          'trendPerYear',
+          { name: 'trendLow', at: 'interval.low' },
+          { name: 'trendHigh', at: 'interval.high' },
+          'readingCount',
+        ]),
       }),
     },
-    async ({ params, query: asked, system }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       return answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked, system });

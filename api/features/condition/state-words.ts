@@ -43,10 +43,7 @@ export const belowRequiredWords = ({ belowRequired }: ConditionReport, system: U
     .join('');
 
 /** ` The pump has drawn 9 % more than entered since the first reading. ...` */
-export function entriesWords(
-  { entries, baseline, isByFormer }: ConditionReport,
-  timeZone: string,
-): string {
+export function entriesWords({ entries, baseline, isByFormer }: ConditionReport, timeZone: string): string {
   const [greatest] = entries.differences.toSorted((a, b) => Math.abs(b.residual) - Math.abs(a.residual));
   if (greatest === undefined || baseline === null) return '';
   const { gauge, residual } = greatest;

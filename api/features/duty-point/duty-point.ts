@@ -23,7 +23,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
@@ -54,7 +54,7 @@ interface Chosen {
 }
 
 async function choosePump(
-  store: Store,
+  store: SiteStore,
   installed: InstalledPump | undefined,
   asked: DutyPointQuestion,
 ): Promise<Result<Chosen, Problem>> {
@@ -73,7 +73,7 @@ async function choosePump(
 
 interface DutyPointDeps {
   readonly clock: () => Date;
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
 }

@@ -1,8 +1,10 @@
 /** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
+
 import { z } from '@hono/zod-openapi';
 import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -136,10 +138,7 @@ export const dutyShape = (context: SchemaContext) => ({
   }),
   pump: pumpRefSchema(context),
   count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
-  setting: described(context, z.number(), {
-    description: 'What to dial on the controller [% of full].',
-    examples: [70],
-  }),
+  setting: settingField(context, 'What to dial on the controller [% of full].', 70),
   speed: computedNumber(context, { description: 'True speed at that setting [% of full].', example: 70 }),
   flow: computed(context, 'flow', { description: 'Total flow.', example: 7533.14 }),
   head: computed(context, 'head', { description: 'Head of the pump at the duty.', example: 1.5714 }),

@@ -56,10 +56,10 @@ export function loopChartRoute(api: Api, recommending: RecommendationDeps): void
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked, system }) => {
-      const loop = await findLoop(deps.store, params.loopId, null);
+    async ({ params, query: asked, system, store }) => {
+      const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const charted = await loopChartFigures(deps, { loop: loop.value, asked, system });
+      const charted = await loopChartFigures({ ...deps, store }, { loop: loop.value, asked, system });
       if (!charted.ok) return charted;
       const { figures, basis } = charted.value;
       const body = markupText(loopChart(figures, { id: 'loop' }));

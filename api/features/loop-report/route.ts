@@ -50,11 +50,11 @@ export function loopReportRoute(
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, query: { pump, count = 1 }, system, siteId }) => {
-      const loop = await findLoop(deps.store, params.loopId, null);
+    async ({ params, query: { pump, count = 1 }, system, store }) => {
+      const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const asked = { siteId, loop: loop.value, pumps: pump?.split(','), count, system };
-      const reported = await loopReportOf(deps, asked);
+      const asked = { loop: loop.value, pumps: pump?.split(','), count, system };
+      const reported = await loopReportOf({ ...deps, store }, asked);
       if (!reported.ok) return reported;
       const { report, basis } = reported.value;
       return success({ body: loopReport(report), validator: { basis } });

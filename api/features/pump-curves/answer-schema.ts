@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -118,7 +119,7 @@ const powerSchema = (context: SchemaContext) =>
 
 const rowSchema = (context: SchemaContext) =>
   z.strictObject({
-    setting: described(context, z.number(), { description: 'Setting [%].', examples: [100] }),
+    setting: settingField(context, 'Setting [%].', 100),
     flow: computed(context, 'flow', { description: 'Flow of the pump.', example: 7000 }),
     head: computed(context, 'head', { description: 'Its head there.', example: 4.29596 }),
     power: computed(context, 'power', {

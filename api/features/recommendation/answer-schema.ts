@@ -7,6 +7,7 @@ import { dataBasisField } from '../../fields/data-basis.ts';
 import { encodedOnce } from '../../fields/encoded-once.ts';
 import { OBJECTIVES, reportedLifeCycle } from '../../fields/life-cycle-terms.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -39,10 +40,7 @@ const shortfallSchema = (context: SchemaContext) =>
       description: 'The outlet that falls short.',
       examples: ['far end'],
     }),
-    setting: described(context, z.number(), {
-      description: 'Setting at which it comes nearest [%].',
-      examples: [100],
-    }),
+    setting: settingField(context, 'Setting at which it comes nearest [%].', 100),
     flow: computed(context, 'flow', { description: 'What it gets there.', example: 2590 }),
     requiredFlow: computed(context, 'flow', { description: 'What it needs.', example: 3000 }),
   });

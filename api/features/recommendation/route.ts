@@ -30,7 +30,7 @@ const answer = () =>
   });
 
 function byBody(api: Api, deps: RecommendationDeps): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -44,13 +44,13 @@ function byBody(api: Api, deps: RecommendationDeps): void {
       query: noQuery,
       body: jsonBody({
         schema: recommendationRequest,
-        density: densityOfLoop(store),
+        density: densityOfLoop,
         example: example('recommendation-kelp-flume'),
       }),
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ body, system }) => {
+    async ({ body, system, store }) => {
       const { loop: asked, pumps, tariff: _tariff, ...options } = body;
       const loop = await findStoredLoop(store, asked);
       if (!loop.ok) return loop;
@@ -60,7 +60,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
           : await findCandidates(store, candidateRequests(pumps));
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, body, { pointer: '/tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, body, { pointer: '/tariff' });
       if (!tariff.ok) return tariff;
       const answered = await recommend(deps, {
         site,
@@ -84,7 +84,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
 }
 
 function byQuery(api: Api, deps: RecommendationDeps): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -99,7 +99,7 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ params, query, system }) => {
+    async ({ params, query, system, store }) => {
       const { pump, count = 1, price, hoursPerDay = HOURS_DEFAULT } = query;
       const { balancing = 'as-built', rankingLimit = RANKING_DEFAULT } = query;
       const loop = await findLoop(store, params.loopId, null);
@@ -110,7 +110,7 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
         requests === undefined ? await allCandidates(store, count) : await findCandidates(store, requests);
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, query, { parameter: 'tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, query, { parameter: 'tariff' });
       if (!tariff.ok) return tariff;
       return recommend(deps, {
         site,

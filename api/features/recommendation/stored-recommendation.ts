@@ -2,7 +2,7 @@
 import { type Result, success } from '../../../curves/result.ts';
 import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
@@ -22,7 +22,7 @@ interface Asked {
 }
 
 export async function storedRecommendation(
-  deps: Pick<AppDependencies, 'store' | 'clock'> & RecommendationDeps,
+  deps: Pick<SiteDependencies, 'store' | 'clock'> & RecommendationDeps,
   { loop, pumps, count, system }: Asked,
 ): Promise<Result<Recommended, Problem>> {
   const { store } = deps;

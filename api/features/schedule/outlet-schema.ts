@@ -31,6 +31,10 @@ const servedOutlet = perContext((context) =>
           example: 2.85,
         }),
       ),
+      shortage: computed(context, 'flow', {
+        description: 'In an infeasible phase: required flow less flow, 0 where it is met.',
+        example: 0,
+      }).optional(),
     }),
     { description: 'An outlet in a phase.' },
   ),

@@ -13,6 +13,8 @@ import type { LoopSources } from './sources.ts';
 
 interface Planning {
   readonly phases: Pick<Schedule, 'phases' | 'emergency'>;
+  /** False: the loop keeps one setting all day. */
+  readonly isScheduled: boolean;
   /** The day from this instant on, and the year, are what will be asked about first. */
   readonly from: number;
   readonly year: number;
@@ -28,11 +30,12 @@ const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
 export async function runPlan(
   workers: WorkerPool,
   sources: LoopSources,
-  { phases, from, year }: Planning,
+  { phases, isScheduled, from, year }: Planning,
 ): Promise<Result<PlannedSchedule, Problem>> {
   const { model, installed, site, tariff } = sources;
   const work = {
-    ...{ schedule: phases, station: stationOf(sources), installedSetting: installed.setting, from, year },
+    ...{ schedule: phases, isScheduled, station: stationOf(sources), installedSetting: installed.setting },
+    ...{ from, year },
     timeZone: site.document.timeZone,
     tariff: tariff?.document ?? null,
     price: site.document.price ?? 1,

@@ -12,7 +12,7 @@ import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { findTariff } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 
 /** All that phases, settings and figures follow from. */
 export interface LoopSources {
@@ -26,7 +26,7 @@ export interface LoopSources {
 
 /** `tariffId`: that of a schedule; null: the site's. */
 export async function loadSources(
-  { store, loops }: { readonly store: Store; readonly loops: CompiledLoops },
+  { store, loops }: { readonly store: SiteStore; readonly loops: CompiledLoops },
   loop: LoopRecord,
   tariffId: string | null,
 ): Promise<Result<LoopSources, Problem>> {

@@ -45,12 +45,6 @@ export interface TooManyRecords {
   readonly actual: number;
 }
 
-export interface NewSiteContents {
-  readonly siteId: string;
-  /** Ids, versions and times are kept; only the site's own version goes on from where it is. */
-  readonly contents: SiteContents;
-}
-
 export interface NotEmpty {
   readonly outcome: 'not-empty';
   /** The kinds of which the site has records. */
@@ -60,15 +54,17 @@ export interface NotEmpty {
 /** Of the documents of all records. */
 export const SITE_CHARACTERS_MAX = 64 * 1024 * 1024;
 
-export interface SiteContentsStore {
+export interface SiteContentsOperations {
   /** Each kind in the order createdAt, then id. */
-  readContents(choice: {
-    readonly siteId: string;
+  read(choice: {
     /** Whether readings are among them. */
     readonly readings: boolean;
   }): Promise<{ readonly outcome: 'read'; readonly contents: SiteContents } | TooManyRecords>;
-  /** Into a site that has no records; all of it or nothing. A record that refers to one that is not there is a bug and throws. */
-  writeContents(
-    contents: NewSiteContents,
+  /**
+   * Into a site that has no records; all of it or nothing. Ids, versions and times are kept; only the site's own version
+   * goes on from where it is. A record that refers to one that is not there is a bug and throws.
+   */
+  write(
+    contents: SiteContents,
   ): Promise<{ readonly outcome: 'written'; readonly site: SiteRecord } | NotEmpty>;
 }

@@ -50,7 +50,7 @@ interface CopiedKind<Document> {
   /** What is written of a record; the fields of its document where it is left out. */
   readonly body?: (record: StoredRecord<object>) => object;
   /** Of the water that heads in units of pressure refer to, where the document states one. */
-  readonly density?: (raw: unknown, system: UnitSystem) => number;
+  readonly density?: (raw: unknown, reading: { readonly system: UnitSystem }) => number;
 }
 
 const COMPUTED = {

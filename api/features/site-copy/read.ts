@@ -83,7 +83,7 @@ async function readKind<Kind extends RecordKind>(
   const records: CopiedRecord<CopiedDocuments[Kind]>[] = [];
   for (const [place, value] of values.entries()) {
     if (errors.length >= FAULTS_MAX) break;
-    const water = density === undefined ? {} : { density: density(value, system) };
+    const water = density === undefined ? {} : { density: density(value, { system }) };
     const context = schemaContext({ system, side: 'request', ...water });
     const record = readRecord(value, input(context), { ...reading, at: [kind, place] });
     if (record !== undefined) records.push(record);

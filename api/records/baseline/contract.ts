@@ -1,5 +1,5 @@
 /** Where the baseline of a loop may begin, as far as it is stored. */
-import type { Missing, RecordKey } from '../../store/versions.ts';
+import type { Missing } from '../../store/versions.ts';
 
 /** Instants [ms]; null: there was none. */
 export interface BaselineStart {
@@ -9,13 +9,13 @@ export interface BaselineStart {
   readonly changedAt: number | null;
 }
 
-export interface BaselineStore {
-  /** By the id of the loop, like the other. */
-  getBaselineStart(loop: RecordKey): Promise<BaselineStart>;
+export interface BaselineOperations {
+  get(loop: string): Promise<BaselineStart>;
   /** `from` null: nothing is requested any more. */
-  requestBaseline(
-    request: RecordKey & { readonly from: number | null },
-  ): Promise<{ readonly outcome: 'written' } | Missing>;
+  request(request: {
+    readonly loop: string;
+    readonly from: number | null;
+  }): Promise<{ readonly outcome: 'written' } | Missing>;
 }
 
 export type CopiedBaseline = BaselineStart & { readonly loop: string };

@@ -1,11 +1,12 @@
 /** Where the baselines of loops begin, read and written as part of a whole site. */
-import type { KindsOfRecords } from '../../features/site-copy/contract.ts';
 import { type KindOfRecord, later, RECORDS_OF_A_KIND_MAX } from '../../store/exported-kind.ts';
+import type { StoredRecord } from '../../store/versions.ts';
+import type { CopiedBaseline } from './contract.ts';
 import { startOf } from './kind.ts';
 
 const TABLE = 'loop_baseline';
 
-export const BASELINES: KindOfRecord<KindsOfRecords['baselines']> = {
+export const EXPORTED_BASELINES: KindOfRecord<StoredRecord<CopiedBaseline>> = {
   most: RECORDS_OF_A_KIND_MAX,
 
   async count(db, siteId) {

@@ -1,8 +1,9 @@
 /** Where baselines begin, in a database. */
 import type { Kysely, Transaction } from 'kysely';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
+import { defineKind } from '../../store/kind.ts';
 import type { LoopBaselineRow, Tables } from '../../store/tables.ts';
-import type { BaselineStart, BaselineStore } from './contract.ts';
+import type { BaselineOperations, BaselineStart } from './contract.ts';
 
 const TABLE = 'loop_baseline';
 
@@ -11,28 +12,36 @@ export const startOf = (row: LoopBaselineRow | undefined): BaselineStart => ({
   changedAt: row?.changed_at ?? null,
 });
 
-export const baselineStore = (db: Kysely<Tables>): BaselineStore => ({
-  async getBaselineStart({ siteId, id }) {
-    const row = await db
-      .selectFrom(TABLE)
-      .selectAll()
-      .where('site_id', '=', siteId)
-      .where('loop_id', '=', id)
-      .executeTakeFirst();
-    return startOf(row);
-  },
+const openBaselines =
+  (db: Kysely<Tables>) =>
+  (siteId: string): BaselineOperations => ({
+    async get(loop) {
+      const row = await db
+        .selectFrom(TABLE)
+        .selectAll()
+        .where('site_id', '=', siteId)
+        .where('loop_id', '=', loop)
+        .executeTakeFirst();
+      return startOf(row);
+    },
 
-  async requestBaseline({ siteId, id, from }) {
-    const requested = { requested_from: from };
-    const written = await unlessReferenceBroken(() =>
-      db
-        .insertInto(TABLE)
-        .values({ site_id: siteId, loop_id: id, changed_at: null, ...requested })
-        .onConflict((conflict) => conflict.columns(['site_id', 'loop_id']).doUpdateSet(requested))
-        .execute(),
-    );
-    return { outcome: written === undefined ? 'missing' : 'written' };
-  },
+    async request({ loop, from }) {
+      const requested = { requested_from: from };
+      const written = await unlessReferenceBroken(() =>
+        db
+          .insertInto(TABLE)
+          .values({ site_id: siteId, loop_id: loop, changed_at: null, ...requested })
+          .onConflict((conflict) => conflict.columns(['site_id', 'loop_id']).doUpdateSet(requested))
+          .execute(),
+      );
+      return { outcome: written === undefined ? 'missing' : 'written' };
+    },
+  });
+
+export const BASELINES = defineKind<BaselineOperations>({
+  name: 'baseline',
+  reads: { get: 'read-again' },
+  open: openBaselines,
 });
 
 /** Marks that what the readings of some loops are compared with is another from now on; loops without readings compare nothing. */

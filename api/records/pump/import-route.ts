@@ -13,12 +13,13 @@ import type { RequestBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import { type FittedPump, PUMP_COLUMNS, PUMP_ROWS_MAX, pumpsOfRows } from './import-rows.ts';
+import { PUMPS } from './kind.ts';
 import { pumpInput, pumpList } from './schema.ts';
 
 const MEDIA_TYPE = 'text/csv';
 
 const tableBody: RequestBody<readonly FittedPump[]> = {
-  async read(request, system) {
+  async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
     const rows = csvRows(text.value, { columns: PUMP_COLUMNS, rowsMax: PUMP_ROWS_MAX });
@@ -35,7 +36,7 @@ const tableBody: RequestBody<readonly FittedPump[]> = {
 };
 
 export function pumpImportRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -56,9 +57,9 @@ export function pumpImportRoute(api: Api): void {
       }),
       problems: ['malformed-csv'],
     },
-    async ({ body: pumps, siteId }) => {
+    async ({ body: pumps, store }) => {
       const now = clock().getTime();
-      const records = await store.insertPumps(pumps.map((pump) => ({ ...pump, siteId, id: newId(), now })));
+      const records = await store.of(PUMPS).insertAll(pumps.map((pump) => ({ ...pump, id: newId(), now })));
       return success({ body: { items: records.map(recordBody), next: null }, location: '/v1/pumps' });
     },
   );

@@ -5,19 +5,29 @@ import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../../http/problem.ts';
 import { isAlike } from '../../store/alike.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import {
-  type ExpectedVersion,
+  type Deleted,
+  type Deletion,
+  type Inserted,
+  type InUse,
+  type Missing,
+  type NewRecord,
+  type Page,
+  type PageRequest,
   type RecordKey,
+  type Replaced,
+  type Replacement,
+  type Stale,
   type StoredRecord,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
@@ -26,10 +36,45 @@ import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
 import { noRecord } from '../write-problems.ts';
 
-type PumpReads = Pick<Store, 'getPump' | 'getPumps' | 'listPumps' | 'allPumps'>;
-type PumpWrites = Pick<Store, 'insertPump' | 'insertPumps' | 'replacePump' | 'deletePump'>;
+/** The fit is read back bit for bit as it was written. */
+export interface PumpRecord extends StoredRecord<Pump> {
+  readonly fit: PumpFit;
+}
 
-const contentColumns = ({ document, fit }: Pick<NewPump, 'document' | 'fit'>) => {
+interface FittedDocument {
+  readonly document: Pump;
+  readonly fit: PumpFit;
+}
+
+/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
+type AllPumps =
+  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
+  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
+
+export const ALL_PUMPS_LIMIT = 10_000;
+
+interface PumpOperations {
+  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord>>;
+  /** All of them or none, in their order. */
+  insertAll(pumps: readonly (NewRecord<Pump> & FittedDocument)[]): Promise<readonly PumpRecord[]>;
+  get(id: string): Promise<PumpRecord | undefined>;
+  /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
+  some(ids: readonly string[]): Promise<readonly PumpRecord[]>;
+  list(request: PageRequest): Promise<Page<PumpRecord>>;
+  /** In the order createdAt, then id. */
+  all(): Promise<AllPumps>;
+  replace(replacement: Replacement<Pump> & FittedDocument): Promise<Replaced<PumpRecord> | Stale | Missing>;
+  delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+}
+
+export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
+  checkDigest(row, 'pump', [row.document, row.fit]);
+  const document: Pump = JSON.parse(row.document);
+  const fit: PumpFit = JSON.parse(row.fit);
+  return { ...common(row), document, fit };
+});
+
+const contentColumns = ({ document, fit }: FittedDocument) => {
   const texts = { document: jsonText(document), fit: jsonText(fit) };
   return { name: document.name, ...texts, digest: digestOf([texts.document, texts.fit]) };
 };
@@ -40,15 +85,17 @@ const pumpsByIds =
   ([siteId = '', ...ids]: readonly string[]) =>
     db.selectFrom('pump').selectAll().where('site_id', '=', siteId).where('id', 'in', ids);
 
-export function pumpReads(db: Kysely<Tables>): PumpReads {
+type PumpReads = Pick<PumpOperations, 'get' | 'some' | 'list' | 'all'>;
+
+function pumpReads(db: Kysely<Tables>): (siteId: string) => PumpReads {
   const byIds = preparedRead(db, pumpsByIds(db));
-  return {
-    async getPump({ siteId, id }) {
+  return (siteId) => ({
+    async get(id) {
       const [row] = await byIds([siteId, id]);
       return row === undefined ? undefined : pumpRecord(row);
     },
 
-    async getPumps({ siteId, ids }) {
+    async some(ids) {
       const distinct = [...new Set(ids)];
       if (distinct.length > ALL_PUMPS_LIMIT)
         throw new Error(`invariant: ${distinct.length} pumps asked at once`);
@@ -58,11 +105,11 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
       return distinct.flatMap((id) => byId.get(id) ?? []);
     },
 
-    async listPumps(request) {
+    async list(request) {
       const rows = await db
         .selectFrom('pump')
         .selectAll()
-        .where(mayBeOnPage(request))
+        .where(mayBeOnPage({ siteId, ...request }))
         .orderBy('created_at')
         .orderBy('id')
         .limit(rowsToRead(request.limit))
@@ -70,7 +117,7 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
       return pageOf(rows, { limit: request.limit, read: pumpRecord });
     },
 
-    async allPumps(siteId) {
+    async all() {
       const { actual } = await db
         .selectFrom('pump')
         .select((eb) => eb.fn.countAll<number | string>().as('actual'))
@@ -88,7 +135,7 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
         .execute();
       return { outcome: 'all', records: rows.map(pumpRecord) };
     },
-  };
+  });
 }
 
 const loopsWith = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
@@ -102,7 +149,11 @@ const loopsThatUse = (db: Kysely<Tables>, key: RecordKey) =>
     .limit(USED_BY_LIMIT)
     .execute();
 
-async function insertOne(db: Kysely<Tables>, { siteId, id, now, ...content }: NewPump): Promise<PumpRecord> {
+async function insertOne(
+  db: Kysely<Tables>,
+  siteId: string,
+  { id, now, ...content }: NewRecord<Pump> & FittedDocument,
+): Promise<PumpRecord> {
   const row = await db
     .insertInto('pump')
     .values({
@@ -118,17 +169,17 @@ async function insertOne(db: Kysely<Tables>, { siteId, id, now, ...content }: Ne
   return pumpRecord(row);
 }
 
-export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
-  insertPump: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, pump) }),
+const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, keyof PumpReads> => ({
+  insert: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, siteId, pump) }),
 
-  insertPumps: (pumps) =>
+  insertAll: (pumps) =>
     db.transaction().execute(async (all) => {
       const records: PumpRecord[] = [];
-      for (const pump of pumps) records.push(await insertOne(all, pump));
+      for (const pump of pumps) records.push(await insertOne(all, siteId, pump));
       return records;
     }),
 
-  async replacePump({ siteId, id, now, expectedVersion, ...content }) {
+  async replace({ id, now, expectedVersion, ...content }) {
     const row = await db.transaction().execute(async (all) => {
       const before = await all
         .selectFrom('pump')
@@ -152,7 +203,7 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
     return await staleOrMissing(db, 'pump', { siteId, id });
   },
 
-  async deletePump({ siteId, id, expectedVersion }) {
+  async delete({ id, expectedVersion }) {
     const deletion = db.deleteFrom('pump').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
     const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
     if (result === undefined) {
@@ -167,39 +218,35 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
   },
 });
 
-/** The fit is read back bit for bit as it was written. */
-export interface PumpRecord extends StoredRecord<Pump> {
-  readonly fit: PumpFit;
+function openPumps(db: Kysely<Tables>): (siteId: string) => PumpOperations {
+  const reads = pumpReads(db);
+  return (siteId) => ({ ...reads(siteId), ...pumpWrites(db, siteId) });
 }
 
-export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
-  checkDigest(row, 'pump', [row.document, row.fit]);
-  const document: Pump = JSON.parse(row.document);
-  const fit: PumpFit = JSON.parse(row.fit);
-  return { ...common(row), document, fit };
+export const PUMPS = defineKind<PumpOperations>({
+  name: 'pump',
+  reads: { get: 'remembered', some: 'read-again', list: 'read-again', all: 'read-again' },
+  open: openPumps,
 });
 
-export interface NewPump extends RecordKey {
-  readonly document: Pump;
-  readonly fit: PumpFit;
-  readonly now: number;
-}
-
-export interface PumpReplacement extends NewPump {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
-
-export type AllPumps =
-  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
-  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
-export const ALL_PUMPS_LIMIT = 10000;
+/** `place` is null where the id stands in the path. */
 export async function findPump(
-  store: Store,
+  store: SiteStore,
   id: string,
   place: Place | null,
 ): Promise<Result<PumpRecord, Problem>> {
-  const pump = await store.getPump({ siteId: DEFAULT_SITE_ID, id });
+  const pump = await store.of(PUMPS).get(id);
   return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
+}
+
+/** More pumps than these are read at once, past the memory of records, which they would fill. */
+const FEW = 50;
+
+/** Those of the ids that exist, in the order of the ids. */
+export async function findPumps(store: SiteStore, ids: readonly string[]): Promise<readonly PumpRecord[]> {
+  const { get, some } = store.of(PUMPS);
+  const distinct = [...new Set(ids)];
+  if (distinct.length > FEW) return await some(distinct);
+  const found = await Promise.all(distinct.map((id) => get(id)));
+  return found.filter((pump) => pump !== undefined);
 }

@@ -3,7 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
-import type { Api } from '../../http/api.ts';
+import type { Api, SiteDependencies } from '../../http/api.ts';
 import { csvBody, withLine } from '../../http/csv-body.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
@@ -12,12 +12,11 @@ import type { ExpectedVersion } from '../../store/versions.ts';
 import { writeProblem } from '../write-problems.ts';
 import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
-import { findPump } from './kind.ts';
+import { findPump, PUMPS } from './kind.ts';
 import { headPoint, powerPoint } from './points-schema.ts';
 import { pumpAnswerOf, storedPumpAnswer } from './route.ts';
 
 interface PointsWrite {
-  readonly siteId: string;
   readonly id: string;
   readonly expectedVersion: ExpectedVersion;
   readonly member: 'headPoints' | 'powerPoints';
@@ -37,8 +36,11 @@ function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Probl
   );
 }
 
-async function replacePoints({ deps }: Api, write: PointsWrite): Promise<Result<PumpRecord, Problem>> {
-  const { siteId, id, expectedVersion, points } = write;
+async function replacePoints(
+  deps: Pick<SiteDependencies, 'store' | 'clock'>,
+  write: PointsWrite,
+): Promise<Result<PumpRecord, Problem>> {
+  const { id, expectedVersion, points } = write;
   const found = await findPump(deps.store, id, null);
   if (!found.ok) return found;
   const { version, document: before } = found.value;
@@ -50,8 +52,8 @@ async function replacePoints({ deps }: Api, write: PointsWrite): Promise<Result<
   if (!fit.ok) return failed(byRows(fit.failure, write));
   const now = deps.clock().getTime();
   // The version read, also for `*`: what another wrote in between must not be lost with the rest of the pump.
-  const replacement = { siteId, id, document, fit: fit.value, now, expectedVersion: version };
-  const written = await deps.store.replacePump(replacement);
+  const replacement = { id, document, fit: fit.value, now, expectedVersion: version };
+  const written = await deps.store.of(PUMPS).replace(replacement);
   return written.outcome === 'replaced' ? success(written.record) : failed(writeProblem(written, 'pump'));
 }
 
@@ -60,10 +62,11 @@ const common = {
   tag: 'pumps',
   query: noQuery,
   conditional: true,
-  answer: storedPumpAnswer('The pump as it is stored.'),
+  answer: storedPumpAnswer({ description: 'The pump as it is stored.' }),
 } as const;
 
 export function pumpPointRoutes(api: Api): void {
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -85,10 +88,10 @@ export function pumpPointRoutes(api: Api): void {
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
       const points = { headPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'headPoints' });
+      const write = { id: params.pumpId, expectedVersion, points, lines };
+      const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },
   );
@@ -112,10 +115,10 @@ export function pumpPointRoutes(api: Api): void {
         example: 'setting,power,flow\r\n100,245,9000\r\n60,55,\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
       const points = { powerPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'powerPoints' });
+      const write = { id: params.pumpId, expectedVersion, points, lines };
+      const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
       return written.ok ? success(pumpAnswerOf(written.value)) : written;
     },
   );

@@ -1,4 +1,5 @@
 /** Stores, lists, averages and deletes readings of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
@@ -17,12 +18,14 @@ import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop } from '../loop/kind.ts';
+import { PUMPS } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
 import { readingsJob } from './job.ts';
+import { READINGS } from './kind.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
@@ -30,7 +33,7 @@ import { timeRange } from './time-range.ts';
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
 function takingRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, workers } = api.deps;
+  const { clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -50,14 +53,14 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       }),
       problems: ['malformed-csv', 'unavailable'],
     },
-    async ({ params, body, system, siteId }) => {
+    async ({ params, body, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
       const compiled = loops.compile(loop.value, []);
       if (!compiled.ok) return compiled;
       const model = compiled.value;
-      const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
+      const pump = installed && (await store.of(PUMPS).get(installed.pump));
       const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
         outlets,
@@ -68,8 +71,9 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       const read = await runJob(workers, readingsJob, { ready: null, work });
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
-      const key = { siteId, loop: params.loopId };
-      const written = await store.insertReadings({ ...key, readings: read.value.value, outlets });
+      const written = await store
+        .of(READINGS)
+        .insert({ loop: params.loopId, readings: read.value.value, outlets });
       if (written.outcome === 'missing') return failed(noRecord('loop', null));
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
@@ -127,7 +131,6 @@ function pageLimit(limit: number | undefined, by: Stretch | null): Result<number
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -146,7 +149,7 @@ function readingRoute(api: Api): void {
         table: readingsTable,
       }),
     },
-    async ({ params, query: asked, siteId }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const range = timeRange(asked);
@@ -158,7 +161,7 @@ function readingRoute(api: Api): void {
       if (!limit.ok) return limit;
       const { timeZone } = (await findSite(store)).document;
       const from = Math.max(range.value.from, start.value ?? range.value.from);
-      const choice = { siteId, loop: params.loopId, from, before: range.value.before };
+      const choice = { loop: params.loopId, from, before: range.value.before };
       const { items, next } = await readingPage(store, { ...choice, by, limit: limit.value, timeZone });
       const cursor = next === null ? null : encodeCursor({ createdAt: next, id: kindOf(by) });
       return success({ body: { items: [...items], next: cursor } });
@@ -176,7 +179,6 @@ const deletedRange = perContext((context) => {
 });
 
 function deletingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -190,7 +192,7 @@ function deletingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The readings are deleted, if there were any.'),
     },
-    async ({ params, query: asked, siteId, expectedVersion }) => {
+    async ({ params, query: asked, expectedVersion, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { version } = loop.value;
@@ -199,7 +201,7 @@ function deletingRoute(api: Api): void {
       }
       const range = timeRange(asked);
       if (!range.ok) return range;
-      const deleted = await store.deleteReadings({ siteId, loop: params.loopId, ...range.value });
+      const deleted = await store.of(READINGS).delete({ loop: params.loopId, ...range.value });
       if (deleted.outcome === 'deleted') return success({ body: null });
       const { limit, actual } = deleted;
       const detail = `There are ${actual} readings from \`from\` to \`to\`, more than are deleted at once: choose a shorter time.`;

@@ -11,7 +11,7 @@ import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { writeProblem } from '../write-problems.ts';
 import type { SiteRecord } from './kind.ts';
-import { findSite } from './kind.ts';
+import { findSite, SITE } from './kind.ts';
 import { siteAnswer, siteInput } from './schema.ts';
 
 const SITE_EXAMPLE = example('site');
@@ -24,7 +24,7 @@ const answerOf = (record: SiteRecord) => ({
 });
 
 export function siteRoutes(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   const answer = jsonAnswer({
     schema: siteAnswer,
     description: 'The site.',
@@ -41,7 +41,7 @@ export function siteRoutes(api: Api): void {
       body: noBody,
       answer,
     },
-    async () => success(answerOf(await findSite(store))),
+    async ({ store }) => success(answerOf(await findSite(store))),
   );
   defineRoute(
     api,
@@ -55,9 +55,9 @@ export function siteRoutes(api: Api): void {
       body: jsonBody({ schema: siteInput, example: SITE_EXAMPLE }),
       answer,
     },
-    async ({ body, siteId, expectedVersion }) => {
+    async ({ body, expectedVersion, store }) => {
       const now = clock().getTime();
-      const written = await store.replaceSite({ siteId, document: body, now, expectedVersion });
+      const written = await store.of(SITE).replace({ document: body, now, expectedVersion });
       return written.outcome === 'replaced'
         ? success(answerOf(written.record))
         : failed(writeProblem(written, 'site'));

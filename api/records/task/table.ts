@@ -1,9 +1,8 @@
 /** Makes routine checks a table. */
-import type { z } from '@hono/zod-openapi';
-import type { Table } from '../../http/csv.ts';
-import type { taskListSchema } from './answer-schema.ts';
+import { tableOf } from '../../http/table-of.ts';
+import { taskListSchema } from './answer-schema.ts';
 
-const NAMES = [
+export const taskTable = tableOf(taskListSchema, 'items', [
   'id',
   'title',
   'kind',
@@ -27,9 +26,4 @@ const NAMES = [
   'version',
   'createdAt',
   'updatedAt',
-] as const;
-
-export const taskTable = ({ items }: z.input<ReturnType<typeof taskListSchema>>): Table => ({
-  columns: NAMES.map((name) => ({ name })),
-  rows: items.map((item) => NAMES.map((name) => item[name])),
-});
+]);

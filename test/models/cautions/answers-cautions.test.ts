@@ -41,9 +41,13 @@ describe('the cautions of a schedule', () => {
   });
 
   it('say of a setpoint that it does not serve, by the phase where there is one', () => {
-    expect(setpointCautions({ feasible: true, phase: 'day' })).toEqual([]);
-    expect(setpointCautions({ feasible: false, phase: 'day' })[0]?.detail).toMatch(/\(day\)$/);
-    expect(setpointCautions({ feasible: false, phase: null })[0]?.detail).not.toMatch(/\)$/);
+    expect(setpointCautions({ feasible: true, phase: 'day', isStopped: false })).toEqual([]);
+    expect(setpointCautions({ feasible: false, phase: 'day', isStopped: false })[0]?.detail).toMatch(
+      /\(day\)$/,
+    );
+    expect(setpointCautions({ feasible: false, phase: null, isStopped: false })[0]?.detail).not.toMatch(
+      /\)$/,
+    );
   });
 });
 

@@ -4,7 +4,7 @@ import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { fallbackSetting } from '../../../models/schedule/fallback.ts';
+import { fallbackOf } from '../../../models/schedule/fallback.ts';
 import { planSchedule } from '../../../models/schedule/phase-plan.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import type { Phase, Schedule } from '../../../models/schedule/schedule.ts';
@@ -203,7 +203,12 @@ describe('the steps of a day', () => {
 
   it('fall back to a setting that serves every phase', () => {
     const plan = planOf(phases);
-    expect(fallbackSetting(plan)).toBe(plan.phases[0]?.own.setting);
+    const [first] = plan.phases;
+    expect(fallbackOf(plan)).toEqual({
+      setting: first?.own.setting,
+      requiredFlowsMet: true,
+      phasesBelowRequired: [],
+    });
   });
 });
 

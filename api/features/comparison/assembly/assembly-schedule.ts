@@ -26,7 +26,7 @@ export async function runningBySchedule(
   const priced = await pricedBy(context, schedule);
   if (!priced.ok) return priced;
   const sources = { ...priced.value, ...sourcesOf(runnable) };
-  const planning = { phases: schedule.document, from: context.now, year: context.year };
+  const planning = { phases: schedule.document, isScheduled: true, from: context.now, year: context.year };
   const worked = await runPlan(context.workers, sources, planning);
   if (!worked.ok) return worked;
   const { plan } = worked.value;

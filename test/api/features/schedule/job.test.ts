@@ -11,6 +11,7 @@ const phasesOf = (count: number, facts = {}) =>
 const isLong = (loop: typeof flume, phases: PlanWork['schedule']['phases']) =>
   scheduleJob.isLong(loop, {
     schedule: { phases },
+    isScheduled: true,
     station: { pump: candidate, count: 1, limits: DEFAULT_LIMITS, elevation: 0 },
     installedSetting: 80,
     timeZone: 'UTC',

@@ -100,7 +100,13 @@ describe('the schedule of a loop', () => {
     const answer = await put({ phases: [{ name: 'all', from: '00:00', volume: { perDay: 1e9 } }] });
     expect(answer.status).toBe(201);
     const body = await answer.json();
-    expect(body.phases[0]).toMatchObject({ feasible: false, setting: 100, gap: null });
+    expect(body.phases[0]).toMatchObject({
+      ...{ feasible: false, setting: 83, gap: null },
+      ...{ reason: 'not-enough-head', step: 2, limitedBy: ['screen-velocity'] },
+    });
+    expect(body.summary).toContain('No setting is feasible in phase "all".');
+    const again = await put(body, { 'if-match': '*' });
+    expect(again.status).toBe(200);
     expect(body.cautions.map(({ code }: { code: string }) => code)).toContain('phase-infeasible');
   });
 

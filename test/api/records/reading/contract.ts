@@ -1,9 +1,12 @@
 /** What a store does with readings. */
+
 import { expect, it } from 'vitest';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
+import { READINGS } from '../../../../api/records/reading/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import type { Reading } from '../../../../models/readings/reading.ts';
-import { exampleLoop, T0 } from '../examples.ts';
-import { A, B } from './two-sites.ts';
+import { A, B } from '../../store/contract/two-sites.ts';
+import { exampleLoop, T0 } from '../../store/examples.ts';
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
@@ -11,15 +14,16 @@ const DAY = 24 * HOUR;
 const ALWAYS = { from: 0, before: 4e12 };
 
 export function readings(store: () => Store): void {
-  const key = { siteId: A, loop: 'l1' };
+  const readingsOf = (siteId: string) => store().of(siteId, READINGS);
+  const key = { loop: 'l1' };
   const withLoops = async () => {
     for (const siteId of [A, B]) {
-      await store().insertLoop({ siteId, id: 'l1', document: exampleLoop(), now: T0 });
+      await store().of(siteId, LOOPS).insert({ id: 'l1', document: exampleLoop(), now: T0 });
     }
   };
   const write = (list: readonly Reading[]) =>
-    store().insertReadings({ ...key, readings: list, outlets: ['a', 'b'] });
-  const all = () => store().readingsBetween({ ...key, ...ALWAYS, limit: 1_000 });
+    readingsOf(A).insert({ ...key, readings: list, outlets: ['a', 'b'] });
+  const all = () => readingsOf(A).between({ ...key, ...ALWAYS, limit: 1_000 });
 
   it('keeps readings of a loop as they were measured, in the order of time, in their own site', async () => {
     await withLoops();
@@ -30,7 +34,7 @@ export function readings(store: () => Store): void {
     expect(await write([first])).toEqual({ outcome: 'written', accepted: 1, merged: 0 });
     expect(await write([second])).toEqual({ outcome: 'written', accepted: 1, merged: 0 });
     expect(await all()).toEqual([first, second]);
-    expect(await store().readingsBetween({ siteId: B, loop: 'l1', ...ALWAYS, limit: 10 })).toEqual([]);
+    expect(await readingsOf(B).between({ loop: 'l1', ...ALWAYS, limit: 10 })).toEqual([]);
   });
 
   it('merges readings of one instant: what comes later wins, what it leaves out stays', async () => {
@@ -63,14 +67,14 @@ export function readings(store: () => Store): void {
   it('deletes those of a stretch of time with the flows of their outlets, and counts as a change', async () => {
     await withLoops();
     await write([0, 1, 2, 3].map((i) => ({ time: T0 + i, setting: 70, outletFlows: { a: i + 1 } })));
-    const { changes } = await store().readingSpan(key);
+    const { changes } = await readingsOf(A).span('l1');
     const choice = { ...key, from: T0 + 1, before: T0 + 3 };
-    expect(await store().deleteReadings(choice)).toEqual({ outcome: 'deleted', readings: 2 });
+    expect(await readingsOf(A).delete(choice)).toEqual({ outcome: 'deleted', readings: 2 });
     expect((await all()).map(({ time }) => time)).toEqual([T0, T0 + 3]);
-    expect((await store().readingSpan(key)).changes).toBe(changes + 1);
+    expect((await readingsOf(A).span('l1')).changes).toBe(changes + 1);
     await write([{ time: T0 + 1, setting: 70 }]);
     expect((await all())[1]).toEqual({ time: T0 + 1, setting: 70 });
-    expect(await store().deleteReadings({ ...choice, siteId: B })).toMatchObject({ readings: 0 });
+    expect(await readingsOf(B).delete(choice)).toMatchObject({ readings: 0 });
   });
 
   it('writes many at once and reads those of a range, so many at most', async () => {
@@ -78,23 +82,23 @@ export function readings(store: () => Store): void {
     const many = Array.from({ length: 333 }, (_, i) => ({ time: T0 + i * MINUTE, setting: 70, flow: i }));
     expect(await write(many)).toMatchObject({ accepted: 333, merged: 0 });
     expect(await write(many.slice(100, 250))).toMatchObject({ accepted: 150, merged: 150 });
-    const some = await store().readingsBetween({
+    const some = await readingsOf(A).between({
       ...key,
       from: T0 + 10 * MINUTE,
       before: T0 + 300 * MINUTE,
       limit: 5,
     });
     expect(some.map(({ flow }) => flow)).toEqual([10, 11, 12, 13, 14]);
-    expect(await store().countReadings({ ...key, from: T0, before: T0 + 10 * MINUTE })).toBe(10);
+    expect(await readingsOf(A).count({ ...key, from: T0, before: T0 + 10 * MINUTE })).toBe(10);
   });
 
   it('tells how often readings were written and what they span', async () => {
     await withLoops();
-    expect(await store().readingSpan(key)).toEqual({ changes: 0, range: null });
+    expect(await readingsOf(A).span('l1')).toEqual({ changes: 0, range: null });
     await write([{ time: T0 + 5, setting: 70 }]);
     await write([{ time: T0, setting: 70 }]);
-    expect(await store().readingSpan(key)).toEqual({ changes: 2, range: { first: T0, last: T0 + 5 } });
-    expect(await store().readingSpan({ ...key, siteId: B })).toEqual({ changes: 0, range: null });
+    expect(await readingsOf(A).span('l1')).toEqual({ changes: 2, range: { first: T0, last: T0 + 5 } });
+    expect(await readingsOf(B).span('l1')).toEqual({ changes: 0, range: null });
   });
 
   it('takes the first reading of every stretch', async () => {
@@ -105,7 +109,7 @@ export function readings(store: () => Store): void {
       outletFlows: { a: i },
     }));
     await write(many);
-    const sampled = await store().sampledReadings({ ...key, ...ALWAYS, apart: 4 * MINUTE });
+    const sampled = await readingsOf(A).sampled({ ...key, ...ALWAYS, apart: 4 * MINUTE });
     expect(sampled).toEqual([many[0], many[4], many[8]]);
   });
 
@@ -124,7 +128,7 @@ export function readings(store: () => Store): void {
       { time: T0 + 2 * DAY - 2 * HOUR - 1, setting: 70, power: 9 },
       { time: T0 + 2 * DAY - 2 * HOUR, setting: 70, power: 11 },
     ]);
-    const buckets = await store().readingBuckets({ ...key, ...ALWAYS, width: DAY, offsets });
+    const buckets = await readingsOf(A).buckets({ ...key, ...ALWAYS, width: DAY, offsets });
     const day = T0 / DAY;
     expect(buckets.map(({ bucket }) => bucket)).toEqual([day, day + 1, day + 2]);
     expect(buckets[0]).toEqual({
@@ -144,8 +148,7 @@ export function readings(store: () => Store): void {
   it('writes none where one cannot be, and none without the loop', async () => {
     await withLoops();
     expect(
-      await store().insertReadings({
-        siteId: A,
+      await readingsOf(A).insert({
         loop: 'away',
         readings: [{ time: T0, setting: 1 }],
         outlets: [],
@@ -161,17 +164,16 @@ export function readings(store: () => Store): void {
   it('loses the readings with their loop, and keeps those of others', async () => {
     await withLoops();
     await write([{ time: T0, setting: 70, outletFlows: { a: 1 } }]);
-    await store().insertReadings({
-      siteId: B,
+    await readingsOf(B).insert({
       loop: 'l1',
       readings: [{ time: T0, setting: 70 }],
       outlets: [],
     });
-    expect(await store().deleteLoop({ siteId: A, id: 'l1', expectedVersion: 'any' })).toEqual({
+    expect(await store().of(A, LOOPS).delete({ id: 'l1', expectedVersion: 'any' })).toEqual({
       outcome: 'deleted',
     });
-    await store().insertLoop({ siteId: A, id: 'l1', document: exampleLoop(), now: T0 });
+    await store().of(A, LOOPS).insert({ id: 'l1', document: exampleLoop(), now: T0 });
     expect(await all()).toEqual([]);
-    expect(await store().countReadings({ siteId: B, loop: 'l1', ...ALWAYS })).toBe(1);
+    expect(await readingsOf(B).count({ loop: 'l1', ...ALWAYS })).toBe(1);
   });
 }

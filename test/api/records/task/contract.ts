@@ -1,12 +1,17 @@
 /** What a store does with routine checks and their completions. */
+
 import { expect, it } from 'vitest';
 import type { Completion } from '../../../../api/records/completion/contract.ts';
+import { COMPLETIONS } from '../../../../api/records/completion/kind.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
+import { TASKS } from '../../../../api/records/task/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { dayOfText } from '../../../../models/calendar/civil-text.ts';
 import type { MaintenanceTask } from '../../../../models/maintenance/task.ts';
 import { expectClose } from '../../../expect-close.ts';
-import { exampleLoop, T0 } from '../examples.ts';
-import { A, B, insertPump } from './two-sites.ts';
+import { A, B, insertPump } from '../../store/contract/two-sites.ts';
+import { exampleLoop, T0 } from '../../store/examples.ts';
 
 const DAY = 86_400_000;
 
@@ -33,12 +38,16 @@ const done = (text: string, facts: Partial<Completion> = {}): Completion => ({
 
 export function maintenance(store: () => Store): void {
   const withLoop = () =>
-    store().insertLoop({ siteId: A, id: 'l1', document: exampleLoop({ name: 'Flume' }), now: T0 });
+    store()
+      .of(A, LOOPS)
+      .insert({ id: 'l1', document: exampleLoop({ name: 'Flume' }), now: T0 });
   const insert = (id: string, document: MaintenanceTask, { siteId = A, now = T0 } = {}) =>
-    store().insertMaintenanceTasks({ siteId, now, tasks: [{ id, document }] });
+    store().of(siteId, TASKS).insert({ id, document, now });
   const complete = (id: string, document: Completion, taskId = 't1') =>
-    store().insertCompletion({ siteId: A, taskId, id, document, now: T0 + 7 });
-  const task = async (id = 't1') => await store().getMaintenanceTask({ siteId: A, id });
+    store()
+      .of(A, COMPLETIONS)
+      .insert({ taskId, id, document, now: T0 + 7 });
+  const task = async (id = 't1') => await store().of(A, TASKS).get(id);
 
   it('gives a task back as written, in its site alone', async () => {
     await withLoop();
@@ -56,22 +65,23 @@ export function maintenance(store: () => Store): void {
         changedAt: T0,
       },
     };
-    expect(inserted).toMatchObject({ outcome: 'inserted', records: [record] });
+    expect(inserted).toMatchObject({ outcome: 'inserted', record });
     expect(await task()).toMatchObject(record);
-    expect(await store().getMaintenanceTask({ siteId: B, id: 't1' })).toBeUndefined();
+    expect(await store().of(B, TASKS).get('t1')).toBeUndefined();
   });
 
   it('writes several tasks or none', async () => {
     await withLoop();
     const [good, bad] = [exampleTask(), { ...exampleTask(), loop: 'none' }];
     const several = (documents: readonly MaintenanceTask[]) =>
-      store().insertMaintenanceTasks({
-        siteId: A,
-        now: T0,
-        tasks: documents.map((document, place) => ({ id: `t${place}`, document })),
-      });
+      store()
+        .of(A, TASKS)
+        .insertAll({
+          now: T0,
+          tasks: documents.map((document, place) => ({ id: `t${place}`, document })),
+        });
     expect(await several([good, bad])).toEqual({ outcome: 'unknown-loop', loopId: 'none' });
-    expect(await store().allMaintenanceTasks({ siteId: A })).toEqual({ outcome: 'all', records: [] });
+    expect(await store().of(A, TASKS).all({})).toEqual({ outcome: 'all', records: [] });
     expect(await several([])).toEqual({ outcome: 'inserted', records: [] });
     expect(await several([good, good, good])).toMatchObject({
       records: [{ id: 't0' }, { id: 't1' }, { id: 't2' }],
@@ -88,8 +98,8 @@ export function maintenance(store: () => Store): void {
       loopId: 'l1',
     });
     await insert('t1', exampleTask());
-    const replacement = { siteId: A, id: 't1', document: ofPump, now: T0, expectedVersion: 1 };
-    expect(await store().replaceMaintenanceTask(replacement)).toEqual({
+    const replacement = { id: 't1', document: ofPump, now: T0, expectedVersion: 1 };
+    expect(await store().of(A, TASKS).replace(replacement)).toEqual({
       outcome: 'unknown-pump',
       pumpId: 'p1',
     });
@@ -100,25 +110,48 @@ export function maintenance(store: () => Store): void {
     await withLoop();
     await insert('t1', exampleTask());
     const replacement = {
-      siteId: A,
       id: 't1',
       document: exampleTask({ title: 'Other', every: { months: 1 } }),
       now: T0 + 5,
     };
-    expect(await store().replaceMaintenanceTask({ ...replacement, expectedVersion: 1 })).toMatchObject({
+    expect(
+      await store()
+        .of(A, TASKS)
+        .replace({ ...replacement, expectedVersion: 1 }),
+    ).toMatchObject({
       outcome: 'replaced',
       record: { version: 2, name: 'Other', progress: { changes: 1, changedAt: T0 + 5 } },
     });
     const stale = { outcome: 'stale', version: 2 };
-    expect(await store().replaceMaintenanceTask({ ...replacement, expectedVersion: 1 })).toEqual(stale);
-    const deletion = { siteId: A, id: 't1' };
-    expect(await store().deleteMaintenanceTask({ ...deletion, expectedVersion: 1 })).toEqual(stale);
-    expect(await store().deleteMaintenanceTask({ ...deletion, expectedVersion: 2 })).toEqual({
+    expect(
+      await store()
+        .of(A, TASKS)
+        .replace({ ...replacement, expectedVersion: 1 }),
+    ).toEqual(stale);
+    const deletion = { id: 't1' };
+    expect(
+      await store()
+        .of(A, TASKS)
+        .delete({ ...deletion, expectedVersion: 1 }),
+    ).toEqual(stale);
+    expect(
+      await store()
+        .of(A, TASKS)
+        .delete({ ...deletion, expectedVersion: 2 }),
+    ).toEqual({
       outcome: 'deleted',
     });
     const missing = { outcome: 'missing' };
-    expect(await store().deleteMaintenanceTask({ ...deletion, expectedVersion: 'any' })).toEqual(missing);
-    expect(await store().replaceMaintenanceTask({ ...replacement, expectedVersion: 'any' })).toEqual(missing);
+    expect(
+      await store()
+        .of(A, TASKS)
+        .delete({ ...deletion, expectedVersion: 'any' }),
+    ).toEqual(missing);
+    expect(
+      await store()
+        .of(A, TASKS)
+        .replace({ ...replacement, expectedVersion: 'any' }),
+    ).toEqual(missing);
   });
 
   it('lists by loop, by pump, by title and by the day that is due', async () => {
@@ -130,7 +163,9 @@ export function maintenance(store: () => Store): void {
     });
     await insert('t3', { ...exampleTask(), loop: undefined, pump: 'p1' }, { now: T0 + 2 });
     const ids = async (choice: object) => {
-      const page = await store().listMaintenanceTasks({ siteId: A, limit: 10, after: null, ...choice });
+      const page = await store()
+        .of(A, TASKS)
+        .list({ limit: 10, after: null, ...choice });
       return page.records.map(({ id }) => id);
     };
     expect(await ids({})).toEqual(['t1', 't2', 't3']);
@@ -146,7 +181,7 @@ export function maintenance(store: () => Store): void {
     expect(await ids({ dueUntil: dayOf('2026-01-04') })).toEqual([]);
     expect(await ids({ dueFrom: dayOf('2026-01-06') })).toEqual(['t2']);
     expect(await ids({ after: { createdAt: T0, id: 't1' }, limit: 1 })).toEqual(['t2']);
-    const all = await store().allMaintenanceTasks({ siteId: A, loop: 'l1' });
+    const all = await store().of(A, TASKS).all({ loop: 'l1' });
     expect(all).toMatchObject({ outcome: 'all', records: [{ id: 't1' }, { id: 't2' }] });
   });
 
@@ -155,11 +190,13 @@ export function maintenance(store: () => Store): void {
     await withLoop();
     await insert('t1', exampleTask());
     await insert('t2', exampleTask({ every: { months: 1 }, minutes: 5, parts: 0, firstDue: '2026-01-06' }));
-    const totals = await store().maintenanceTotals({ siteId: A, today: dayOf('2026-01-06') });
+    const totals = await store()
+      .of(A, TASKS)
+      .totals({ today: dayOf('2026-01-06') });
     expect(totals).toMatchObject({ tasks: 2, due: 2, overdue: 1 });
     expectClose(totals.hours, (365 / 7) * (10 / 60) + 1, { relative: 1e-12 });
     expectClose(totals.parts, 365 / 21, { relative: 1e-12 });
-    expect(await store().maintenanceTotals({ siteId: B, today: 0 })).toEqual({
+    expect(await store().of(B, TASKS).totals({ today: 0 })).toEqual({
       tasks: 0,
       due: 0,
       overdue: 0,
@@ -180,17 +217,27 @@ export function maintenance(store: () => Store): void {
       changes: 2,
       changedAt: T0 + 7,
     });
-    const deletion = { siteId: A, taskId: 't1', expectedVersion: 1, now: T0 + 9 };
-    expect(await store().deleteCompletion({ ...deletion, id: 'c2' })).toEqual({ outcome: 'deleted' });
+    const deletion = { taskId: 't1', expectedVersion: 1, now: T0 + 9 };
+    expect(
+      await store()
+        .of(A, COMPLETIONS)
+        .delete({ ...deletion, id: 'c2' }),
+    ).toEqual({ outcome: 'deleted' });
     expect((await task())?.progress).toMatchObject({
       nextDue: dayOf('2026-01-17'),
       completions: 1,
       changes: 3,
       changedAt: T0 + 9,
     });
-    await store().deleteCompletion({ ...deletion, id: 'c1' });
+    await store()
+      .of(A, COMPLETIONS)
+      .delete({ ...deletion, id: 'c1' });
     expect((await task())?.progress).toMatchObject({ nextDue: dayOf('2026-01-05'), lastDone: null });
-    expect(await store().deleteCompletion({ ...deletion, id: 'c1' })).toEqual({ outcome: 'missing' });
+    expect(
+      await store()
+        .of(A, COMPLETIONS)
+        .delete({ ...deletion, id: 'c1' }),
+    ).toEqual({ outcome: 'missing' });
   });
 
   it('keeps what was done when the task is written anew', async () => {
@@ -198,13 +245,14 @@ export function maintenance(store: () => Store): void {
     await insert('t1', exampleTask());
     await complete('c1', done('2026-01-31'));
     const document = exampleTask({ every: { months: 1 } });
-    await store().replaceMaintenanceTask({
-      siteId: A,
-      id: 't1',
-      document,
-      now: T0 + 8,
-      expectedVersion: 'any',
-    });
+    await store()
+      .of(A, TASKS)
+      .replace({
+        id: 't1',
+        document,
+        now: T0 + 8,
+        expectedVersion: 'any',
+      });
     expect((await task())?.progress).toMatchObject({ nextDue: dayOf('2026-02-28'), completions: 1 });
   });
 
@@ -230,13 +278,17 @@ export function maintenance(store: () => Store): void {
     ] as const) {
       await complete(id, done(day));
     }
-    const request = { siteId: A, taskId: 't1', limit: 2 };
-    const page = await store().listCompletions({ ...request, after: null });
+    const request = { taskId: 't1', limit: 2 };
+    const page = await store()
+      .of(A, COMPLETIONS)
+      .list({ ...request, after: null });
     expect([page.records.map(({ id }) => id), page.more]).toEqual([['c1', 'c2'], true]);
-    const rest = await store().listCompletions({
-      ...request,
-      after: { createdAt: done('2026-02-01').at, id: 'c2' },
-    });
+    const rest = await store()
+      .of(A, COMPLETIONS)
+      .list({
+        ...request,
+        after: { createdAt: done('2026-02-01').at, id: 'c2' },
+      });
     expect([rest.records.map(({ id }) => id), rest.more]).toEqual([['c3'], false]);
   });
 
@@ -263,16 +315,24 @@ export function maintenance(store: () => Store): void {
     await insert('t1', exampleTask());
     await insert('t2', exampleTask());
     await complete('c1', done('2026-01-10'));
-    const deletion = { siteId: A, id: 'c1', now: T0 };
-    expect(await store().deleteCompletion({ ...deletion, taskId: 't2', expectedVersion: 'any' })).toEqual({
+    const deletion = { id: 'c1', now: T0 };
+    expect(
+      await store()
+        .of(A, COMPLETIONS)
+        .delete({ ...deletion, taskId: 't2', expectedVersion: 'any' }),
+    ).toEqual({
       outcome: 'missing',
     });
-    expect(await store().deleteCompletion({ ...deletion, taskId: 't1', expectedVersion: 2 })).toEqual({
+    expect(
+      await store()
+        .of(A, COMPLETIONS)
+        .delete({ ...deletion, taskId: 't1', expectedVersion: 2 }),
+    ).toEqual({
       outcome: 'stale',
       version: 1,
     });
-    await store().deleteMaintenanceTask({ siteId: A, id: 't1', expectedVersion: 'any' });
-    const left = await store().listCompletions({ siteId: A, taskId: 't1', limit: 9, after: null });
+    await store().of(A, TASKS).delete({ id: 't1', expectedVersion: 'any' });
+    const left = await store().of(A, COMPLETIONS).list({ taskId: 't1', limit: 9, after: null });
     expect(left.records).toEqual([]);
   });
 
@@ -281,16 +341,30 @@ export function maintenance(store: () => Store): void {
     await insertPump(store(), 'p1');
     await insert('t1', exampleTask());
     await insert('t2', { ...exampleTask({ title: 'Impeller' }), loop: undefined, pump: 'p1' });
-    const deletion = { siteId: A, expectedVersion: 'any' as const };
-    expect(await store().deleteLoop({ ...deletion, id: 'l1' })).toEqual({
+    const deletion = { expectedVersion: 'any' as const };
+    expect(
+      await store()
+        .of(A, LOOPS)
+        .delete({ ...deletion, id: 'l1' }),
+    ).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'maintenance-task', id: 't1', name: 'Clean the intake screen' }],
     });
-    expect(await store().deletePump({ ...deletion, id: 'p1' })).toEqual({
+    expect(
+      await store()
+        .of(A, PUMPS)
+        .delete({ ...deletion, id: 'p1' }),
+    ).toEqual({
       outcome: 'in-use',
       usedBy: [{ kind: 'maintenance-task', id: 't2', name: 'Impeller' }],
     });
-    await store().deleteMaintenanceTask({ ...deletion, id: 't1' });
-    expect(await store().deleteLoop({ ...deletion, id: 'l1' })).toEqual({ outcome: 'deleted' });
+    await store()
+      .of(A, TASKS)
+      .delete({ ...deletion, id: 't1' });
+    expect(
+      await store()
+        .of(A, LOOPS)
+        .delete({ ...deletion, id: 'l1' }),
+    ).toEqual({ outcome: 'deleted' });
   });
 }

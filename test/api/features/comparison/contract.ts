@@ -1,10 +1,12 @@
 /** What a store does with comparisons. */
+
 import { expect, it } from 'vitest';
 import type { StoredComparison } from '../../../../api/features/comparison/contract.ts';
+import { COMPARISONS } from '../../../../api/features/comparison/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { INSTALLATION } from '../../../../models/cautions/installation.ts';
-import { T0 } from '../examples.ts';
-import { A, B } from './two-sites.ts';
+import { A, B } from '../../store/contract/two-sites.ts';
+import { T0 } from '../../store/examples.ts';
 
 export const exampleComparison = (name: string): StoredComparison => ({
   name,
@@ -47,38 +49,50 @@ export const exampleComparison = (name: string): StoredComparison => ({
 });
 
 export function comparisons(store: () => Store): void {
-  const kept = (id: string, siteId = A) => ({
-    ...{ siteId, id, now: T0 },
+  const kept = (id: string) => ({
+    ...{ id, now: T0 },
     document: exampleComparison(`comparison ${id}`),
   });
 
   it('keeps a comparison as it was made, in its own site', async () => {
-    const inserted = await store().insertComparison(kept('c1'));
+    const inserted = await store().of(A, COMPARISONS).insert(kept('c1'));
     expect(inserted).toMatchObject({ outcome: 'inserted', record: { version: 1, name: 'comparison c1' } });
-    const found = await store().getComparison({ siteId: A, id: 'c1' });
+    const found = await store().of(A, COMPARISONS).get('c1');
     expect(found).toEqual(inserted.record);
     expect(found?.document).toEqual(exampleComparison('comparison c1'));
-    expect(await store().getComparison({ siteId: B, id: 'c1' })).toBeUndefined();
+    expect(await store().of(B, COMPARISONS).get('c1')).toBeUndefined();
   });
 
   it('lists comparisons page by page and by name', async () => {
-    for (const id of ['c1', 'c2', 'c3']) await store().insertComparison(kept(id));
-    await store().insertComparison(kept('of-b', B));
-    const first = await store().listComparisons({ siteId: A, limit: 2, after: null });
+    for (const id of ['c1', 'c2', 'c3']) await store().of(A, COMPARISONS).insert(kept(id));
+    await store().of(B, COMPARISONS).insert(kept('of-b'));
+    const first = await store().of(A, COMPARISONS).list({ limit: 2, after: null });
     expect([first.records.map(({ id }) => id), first.more]).toEqual([['c1', 'c2'], true]);
-    const named = await store().listComparisons({ siteId: A, limit: 2, after: null, name: 'comparison c3' });
+    const named = await store().of(A, COMPARISONS).list({ limit: 2, after: null, name: 'comparison c3' });
     expect(named.records.map(({ id }) => id)).toEqual(['c3']);
   });
 
   it('deletes a comparison of the version that was seen', async () => {
-    await store().insertComparison(kept('c1'));
-    const deletion = { siteId: A, id: 'c1' };
+    await store().of(A, COMPARISONS).insert(kept('c1'));
+    const deletion = { id: 'c1' };
     const stale = { outcome: 'stale', version: 1 };
-    expect(await store().deleteComparison({ ...deletion, expectedVersion: 2 })).toEqual(stale);
-    expect(await store().deleteComparison({ ...deletion, expectedVersion: 1 })).toEqual({
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 2 }),
+    ).toEqual(stale);
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 1 }),
+    ).toEqual({
       outcome: 'deleted',
     });
-    expect(await store().deleteComparison({ ...deletion, expectedVersion: 'any' })).toEqual({
+    expect(
+      await store()
+        .of(A, COMPARISONS)
+        .delete({ ...deletion, expectedVersion: 'any' }),
+    ).toEqual({
       outcome: 'missing',
     });
   });
