@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
+import type { WithoutUnits } from '../../http/answer-form.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -217,3 +218,5 @@ export const conditionSchema = perContext((context) =>
     { description: 'Whether a loop has changed since its baseline, why, and what follows.' },
   ),
 );
+
+export type ConditionAnswer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;

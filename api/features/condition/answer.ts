@@ -1,26 +1,22 @@
 /** Answers the condition of a loop from what was found. */
-import type { z } from '@hono/zod-openapi';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
 import type { ConditionReport, NamedCause } from '../../../models/condition/condition-report.ts';
 import { type GaugeReport, shareOf } from '../../../models/condition/gauge-report.ts';
 import type { Gauge } from '../../../models/readings/measure.ts';
-import type { WithoutUnits } from '../../http/answer-form.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { conditionSchema } from './answer-schema.ts';
+import type { ConditionAnswer } from './answer-schema.ts';
 import { baselineAnswer } from './baseline-answer.ts';
 import { cautionsOf } from './cautions.ts';
-import type { ConditionAsked, JudgedLoop } from './condition.ts';
 import type { CleaningDue } from './due-for-cleaning.ts';
 import { evidenceAnswer, nextReadingAnswer } from './evidence-answer.ts';
 import { instantText } from './instant-text.ts';
+import type { ConditionAsked, JudgedLoop } from './judge-loop.ts';
 import { shortfallAnswer, waitingAnswer } from './outlook-answer.ts';
 import { conditionSentence } from './sentence.ts';
-
-export type ConditionAnswer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
 
 export interface AnsweredLoop {
   readonly loop: LoopRecord;

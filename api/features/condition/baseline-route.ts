@@ -18,7 +18,7 @@ import { named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import { baselineAnswer } from './baseline-answer.ts';
 import { baselineSchema } from './baseline-schema.ts';
-import { judgeLoop } from './condition.ts';
+import { judgeLoop } from './judge-loop.ts';
 
 const common = { path: '/v1/loops/{loopId}/baseline', tag: 'readings', query: noQuery } as const;
 

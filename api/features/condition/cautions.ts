@@ -6,7 +6,7 @@ import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
-import type { JudgedLoop } from './condition.ts';
+import type { JudgedLoop } from './judge-loop.ts';
 
 /** Verdicts after which nothing is done at pump or pipes. */
 const QUIET: readonly string[] = ['as-expected', 'not-enough-readings', 'baseline-forming'];

@@ -5,7 +5,7 @@ import type { GaugeReport } from '../../../models/condition/gauge-report.ts';
 import { type Gauge, isPressure } from '../../../models/readings/measure.ts';
 import { isolatedName } from '../../drawing/markup/name-text.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { JudgedLoop } from './condition.ts';
+import type { JudgedLoop } from './judge-loop.ts';
 import { conditionSentence } from './sentence.ts';
 
 /** Measured against predicted, % of what the series is measured against. */

@@ -11,7 +11,7 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { conditionChart } from './chart.ts';
 import { chartedCondition } from './chart-figures.ts';
-import { judgeLoop } from './condition.ts';
+import { judgeLoop } from './judge-loop.ts';
 
 export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
   const { version } = api.deps;

@@ -1,7 +1,7 @@
 /** Answers what each gauge showed, and which one to read next. */
 import type { ConditionReport } from '../../../models/condition/condition-report.ts';
 import type { GaugeReport } from '../../../models/condition/gauge-report.ts';
-import type { ConditionAnswer } from './answer.ts';
+import type { ConditionAnswer } from './answer-schema.ts';
 
 export function evidenceAnswer({
   gauge,

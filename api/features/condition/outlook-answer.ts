@@ -1,8 +1,8 @@
 /** Answers what follows if a change goes on. */
 import type { ConditionReport } from '../../../models/condition/condition-report.ts';
-import type { ConditionAnswer } from './answer.ts';
-import type { ConditionAsked, JudgedLoop } from './condition.ts';
+import type { ConditionAnswer } from './answer-schema.ts';
 import { instantText } from './instant-text.ts';
+import type { ConditionAsked, JudgedLoop } from './judge-loop.ts';
 
 const optionalInstant = (days: number | null): string | undefined =>
   days === null ? undefined : instantText(days);

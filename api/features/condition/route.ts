@@ -16,7 +16,8 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
 import { conditionSchema } from './answer-schema.ts';
-import { answerCondition, INCLUDED } from './condition.ts';
+import { answerCondition } from './condition.ts';
+import { INCLUDED } from './judge-loop.ts';
 
 const query = perContext((context) =>
   z.strictObject({

@@ -3,7 +3,7 @@
 import type { LoopRecord } from '../../../records/loop/kind.ts';
 import type { SiteRecord } from '../../../records/site/kind.ts';
 import type { UnitSystem } from '../../../units/unit-system.ts';
-import type { ConditionAnswer } from '../../condition/answer.ts';
+import type { ConditionAnswer } from '../../condition/answer-schema.ts';
 import type { LoopFigures } from '../../loop-chart/figures.ts';
 import type { RecommendationAnswer } from '../../recommendation/answer-schema.ts';
 import type { DayFigures } from '../../schedule/day.ts';
