@@ -400,6 +400,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/loops/{loopId}/baseline": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["createBaseline"];
+        delete: operations["deleteBaseline"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/loops/{loopId}/calibration": {
         parameters: {
             query?: never;
@@ -1110,6 +1126,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             systemCurve: components["schemas"]["SystemCurve"];
@@ -1175,6 +1192,10 @@ export interface components {
             suctionDiameter: number;
             dischargeDiameter: number;
         };
+        Meter: {
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            accuracy: number;
+        };
         InstalledPump: {
             pump: string;
             count: number;
@@ -1213,6 +1234,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
@@ -1296,6 +1318,7 @@ export interface components {
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
             gauges?: components["schemas"]["GaugesInput"];
+            meters?: components["schemas"]["MeterInput"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
@@ -1361,6 +1384,10 @@ export interface components {
             suctionDiameter: number | string;
             dischargeDiameter: number | string;
         };
+        MeterInput: {
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            accuracy: number;
+        };
         InstalledPumpInput: {
             pump: string;
             count?: number;
@@ -1397,6 +1424,7 @@ export interface components {
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
             gauges?: components["schemas"]["GaugesInput"];
+            meters?: components["schemas"]["MeterInput"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
             staticHead?: number | string;
@@ -1486,6 +1514,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             systemCurve: components["schemas"]["SystemCurve"];
@@ -1505,6 +1534,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             staticHead: number;
@@ -1597,6 +1627,10 @@ export interface components {
                     high: number;
                 };
                 annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                margin?: {
                     low: number;
                     high: number;
                 };
@@ -1750,6 +1784,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1777,12 +1814,16 @@ export interface components {
             requiredFlow: number | null;
             margin: number | null;
             velocity: number | null;
+            shortage?: number;
         };
         EmergencyRunning: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1799,6 +1840,8 @@ export interface components {
         };
         Fallback: {
             setting: number;
+            requiredFlowsMet: boolean;
+            phasesBelowRequired: string[];
         };
         ScheduleInput: {
             tariff?: string | null;
@@ -1837,6 +1880,9 @@ export interface components {
             pulse?: components["schemas"]["PulseInput"];
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             hoursPerYear?: unknown;
@@ -1863,6 +1909,9 @@ export interface components {
             batteryEnergy?: number | string;
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             outlets?: unknown;
@@ -1871,6 +1920,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1878,6 +1930,7 @@ export interface components {
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
             fallback: components["schemas"]["Fallback"];
+            latestReading?: components["schemas"]["LatestReading"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -1885,6 +1938,13 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        LatestReading: {
+            time: string;
+            setting: number;
+            power?: number;
+            flow?: number;
+            state: "stopped" | "other-setting" | "differs" | "as-set";
         };
         Setpoints: {
             items: components["schemas"]["SetpointStep"][];
@@ -1898,6 +1958,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
+            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1958,159 +2021,245 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            verdict: "not-enough-readings" | "baseline-forming" | "as-expected" | "changed" | "unexplained" | "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            provisional?: boolean;
             summary: string;
+            causes: components["schemas"]["Cause"][];
+            causePairs?: ("clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped")[][];
+            statistic?: {
+                value: number;
+                threshold: number;
+                windowDays: number;
+            };
+            baseline?: components["schemas"]["Baseline"];
+            entries: {
+                verdict: "agree" | "differ" | "not-determined";
+                differences: {
+                    measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                    outlet?: string;
+                    residual: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            };
             evidence: components["schemas"]["Evidence"][];
-            meterSlip: components["schemas"]["MeterSlip"] | null;
-            places: string[];
-            pumpsRunning: number | null;
-            also: ("not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected") | null;
-            shortfall: components["schemas"]["Shortfall"] | null;
-            waiting: components["schemas"]["Waiting"] | null;
-            dataBasis: "entered" | "calibrated";
-            cleanings: string[];
-            from: string | null;
-            to: string | null;
-            readings: {
-                total: number;
+            detectable: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                magnitude?: number;
+                flowChange?: number;
+            }[];
+            course?: "sudden" | "gradual";
+            onset?: {
+                earliest: string;
+                latest: string;
+            };
+            nextReading?: components["schemas"]["NextReading"];
+            shortfallForecast?: components["schemas"]["ShortfallForecast"];
+            waiting?: components["schemas"]["Waiting"];
+            cleaningTask?: {
+                id: string;
+                name: string;
+                nextDue: string;
+            };
+            belowRequired?: {
+                outlet: string;
+                flow: number;
+                requiredFlow: number;
+            }[];
+            setAside?: {
+                time: string;
+                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                outlet?: string;
+                slip: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+                factor: number;
+            }[];
+            counts: {
+                readings: number;
                 judged: number;
                 used: number;
-                leftOut: {
-                    stopped: number;
-                    shutValve: number;
-                    otherSetting: number;
-                };
+                stopped: number;
+                closedValve: number;
+                rareSetting: number;
+                setAside: number;
             };
-            thresholds: {
-                flowDown: number;
-                outletDown: number;
-                flowUp: number;
-                flowWorn: number;
-                powerDown: number;
-                powerUp: number;
-                powerFarDown: number;
-                suctionGap: number;
-                dischargeGap: number;
-                pumpGap: number;
-                headOff: number;
-                pressureOff: number;
-                stoppedFlow: number;
-                stoppedPower: number;
-            };
-            series: components["schemas"]["ResidualSeries"][];
+            from?: string;
+            to?: string;
+            cleanedAt?: string[];
+            series?: components["schemas"]["ResidualSeries"][];
+            dataBasis: "entered" | "calibrated";
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
             units: {
                 [key: string]: string;
             };
         };
+        Cause: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            probability: number;
+            magnitude?: number;
+            interval?: {
+                low: number;
+                high: number;
+            };
+            measure?: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            outletNames?: string[];
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            factor?: number;
+            pumpsRunning?: number;
+        };
+        Baseline: {
+            from: string;
+            to: string;
+            startedBy: "request" | "service" | "cleaning" | "installation" | "first-reading";
+            dayCount: number;
+            requiredDayCount: number;
+            complete: boolean;
+            cleaningEffect?: {
+                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                outlet?: string;
+                change: number;
+                wonBack?: number;
+            }[];
+        };
         Evidence: {
             measure: "flow" | "outletFlow";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            since: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
-            readings: number;
+            };
+            readingCount: number;
         } | {
             measure: "power";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            since: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
-            readings: number;
+            };
+            readingCount: number;
         } | {
             measure: "head";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            since: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
-            readings: number;
+            };
+            readingCount: number;
         } | {
             measure: "suctionPressure" | "dischargePressure";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            since: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
-            readings: number;
-        };
-        MeterSlip: {
-            meter: "flow" | "power" | "head";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
-            factor: number | null;
-        };
-        Shortfall: {
-            outlet: string;
-            date: string;
-            interval: {
-                earliest: string;
-                latest: string | null;
             };
+            readingCount: number;
+        };
+        NextReading: {
+            measure: "flow" | "outletFlow";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "power";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "head";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "suctionPressure" | "dischargePressure";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        };
+        ShortfallForecast: {
+            outlet: string;
+            at?: string;
+            earliest: string;
+            latest?: string;
+            reason?: "growth-not-determined" | "too-far";
         };
         Waiting: {
             currency: string;
-            residuals: {
-                flow: number;
-                power: number;
-            };
-            excessCost: number;
-            growthPerYear: number;
-            costOfAYear: number;
-            cleaning: components["schemas"]["CheapestCleaning"] | null;
+            annualExcessCost: number;
+            nextYearCost: number;
+            capReachedAt?: string;
+            cheapestInterval?: components["schemas"]["CheapestInterval"];
         };
-        CheapestCleaning: {
-            remedy: "cleaning" | "service";
+        CheapestInterval: {
+            action: "cleaning" | "service";
             cost: number;
-            source: "asked" | "maintenance-task" | "pump-service";
+            costFrom: "request" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
-            endsAtShortfall: boolean;
+            limitedByShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
-            outlet: string | null;
+            outlet?: string;
             points: {
                 time: string;
                 residual: number;
-                readings: number;
+                readingCount: number;
             }[];
-            line: {
-                from: {
-                    time: string;
-                    residual: number;
-                };
-                to: {
-                    time: string;
-                    residual: number;
-                };
-            } | null;
+            baseline?: {
+                residual: number;
+                low: number;
+                high: number;
+            };
+        };
+        BaselineRequestInput: {
+            from?: string;
         };
         Calibration: {
             parameters: {
@@ -2126,59 +2275,77 @@ export interface components {
                 name: "friction" | "head" | "power";
                 reason: "no-power-readings" | "no-flow-readings" | "ratio-alone" | "not-distinct" | "implausible" | "ill-conditioned" | "too-uncertain";
                 detail: string;
-                conditionNumber: number | null;
-                standardError: number | null;
-                readings: string[];
+                conditionNumber?: number;
+                standardError?: number;
+                helpfulReadings: string[];
             }[];
-            misfits: {
-                measure: "flow" | "outletFlow" | "head" | "power";
+            misfits: ({
+                measure: "flow" | "outletFlow";
                 setting: number;
-                outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
-                measured: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
-                };
-                predicted: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
-                };
-                off: number;
-            }[];
-            limiting: {
-                outlet: string | null;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
+                residual: number;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            } | {
+                measure: "head";
                 setting: number;
-                margin: number | null;
-                doubt: {
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
+                residual: number;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
+                residual: number;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            })[];
+            refusal?: {
+                code: "nothing-determined" | "ratio-too-uncertain" | "readings-scatter" | "readings-do-not-fit";
+                measure?: "flow" | "outletFlow" | "head" | "power";
+                actual?: number;
+                limit?: number;
+            };
+            smallestMargin?: {
+                outlet?: string;
+                setting: number;
+                margin?: number;
+                uncertainty?: {
                     standardError: number;
-                    interval: {
+                    interval?: {
                         low: number;
                         high: number;
-                    } | null;
-                } | null;
-            } | null;
-            nextReadings: {
-                measure: "flow" | "outletFlow" | "head" | "power";
-                setting: number;
-                outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
-                predicted: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
+                    };
                 };
-                margin: {
+            };
+            nextReading?: {
+                measure: "flow" | "outletFlow";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
                     standardError: number;
-                    interval: {
+                    interval?: {
                         low: number;
                         high: number;
-                    } | null;
-                } | null;
-                parameters: {
+                    };
+                };
+                expectedParameters: {
                     name: "friction" | "head" | "power" | "frictionOverHead";
                     value: number;
                     standardError: number;
@@ -2187,21 +2354,140 @@ export interface components {
                         high: number;
                     };
                 }[];
-            }[];
-            speedMap: {
+            } | {
+                measure: "head";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            };
+            nextReadings?: ({
+                measure: "flow" | "outletFlow";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "head";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            })[];
+            measuredSpeedMap?: {
                 points: {
                     setting: number;
                     speed: number;
                     standardError: number | null;
                 }[];
                 differs: boolean;
-            } | null;
-            readings: {
-                used: number;
-                rows: number;
-                from: string | null;
-                to: string;
             };
+            fit?: {
+                covariance: number[][];
+            };
+            counts: {
+                used: number;
+                distinct: number;
+            };
+            from?: string;
+            to: string;
             applied: boolean;
             dataBasis: "entered" | "calibrated";
             summary: string;
@@ -2215,6 +2501,7 @@ export interface components {
             from?: string;
             to?: string;
             apply?: boolean;
+            include?: ("nextReadings" | "speeds" | "fit")[];
         };
         Calibrations: {
             dataBasis: "entered" | "calibrated";
@@ -2425,6 +2712,10 @@ export interface components {
                     high: number;
                 };
                 annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                margin?: {
                     low: number;
                     high: number;
                 };
@@ -3390,6 +3681,7 @@ export interface components {
             maintenanceTasks: components["schemas"]["MaintenanceTaskCopy"][];
             completions: components["schemas"]["CompletionCopy"][];
             calibrations: components["schemas"]["CalibrationCopy"][];
+            baselines: components["schemas"]["BaselineCopy"][];
             readings: components["schemas"]["ReadingsCopy"][];
             units: {
                 [key: string]: string;
@@ -3496,6 +3788,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
+                covariance?: number[][];
                 badEnd: {
                     friction: number;
                     head: number;
@@ -3511,6 +3804,15 @@ export interface components {
                 readings: number;
                 modelVersion: string;
             };
+        };
+        BaselineCopy: {
+            id: string;
+            version: number;
+            createdAt: string;
+            updatedAt: string;
+            loop: string;
+            requestedFrom: string | null;
+            changedAt: string | null;
         };
         ReadingsCopy: {
             id: string;
@@ -3530,6 +3832,7 @@ export interface components {
             maintenanceTasks: number;
             completions: number;
             calibrations: number;
+            baselines: number;
             readings: number;
         };
         SiteCopyInput: {
@@ -3545,6 +3848,7 @@ export interface components {
             maintenanceTasks?: components["schemas"]["MaintenanceTaskCopyInput"][];
             completions?: components["schemas"]["CompletionCopyInput"][];
             calibrations?: components["schemas"]["CalibrationCopyInput"][];
+            baselines?: components["schemas"]["BaselineCopyInput"][];
             readings?: components["schemas"]["ReadingsCopyInput"][];
             units?: unknown;
         };
@@ -3619,6 +3923,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
+                covariance?: number[][];
                 badEnd: {
                     friction: number;
                     head: number;
@@ -3634,6 +3939,16 @@ export interface components {
                 readings: number;
                 modelVersion: string;
             };
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        BaselineCopyInput: {
+            loop: string;
+            requestedFrom: string | null;
+            changedAt: string | null;
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -5255,6 +5570,7 @@ interface operations {
                 to?: string;
                 price?: number;
                 cleaningCost?: number;
+                include?: string;
                 units?: "metric" | "us";
                 format?: "json" | "csv";
                 pointer?: string;
@@ -5287,6 +5603,77 @@ interface operations {
             431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    createBaseline: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BaselineRequestInput"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Baseline"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    deleteBaseline: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     getCalibrations: {
