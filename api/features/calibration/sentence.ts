@@ -51,7 +51,7 @@ function misfitWords({ misfits }: LoopCalibration): string {
   if (worst === undefined) return '';
   const count = misfits.length === 1 ? 'One reading does' : `${misfits.length} readings do`;
   const side = worst.residual < 0 ? '-' : '+';
-  return ` ${count} not fit and count for nothing: ${readingWords(worst)}, ${side}${percent(worst.residual)}.`;
+  return ` ${count} not fit: ${readingWords(worst)}, ${side}${percent(worst.residual)}.`;
 }
 
 /** Why factors may not be applied. */
