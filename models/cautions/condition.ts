@@ -1,15 +1,10 @@
 /** Gives the cautions about what readings say of the condition of a loop. */
 import { MEASURED } from './measured.ts';
+import { TIME } from './time.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';
 
 export const CONDITION = topic({
-  'pump-stopped': {
-    severity: 'danger',
-    sentence:
-      'A pump that is set to run moves no water, and the animals get none: check its power supply, its controller and its impeller at once.',
-    source: 'the latest reading',
-  },
   'condition-steady': {
     severity: 'note',
     sentence:
@@ -84,10 +79,10 @@ export interface ConditionFacts {
 /** Judges a condition; cautions about the loop itself are not among them. */
 export function conditionCautions(
   facts: ConditionFacts,
-): readonly CautionOf<typeof CONDITION | typeof MEASURED | typeof UPKEEP>[] {
+): readonly CautionOf<typeof CONDITION | typeof MEASURED | typeof TIME | typeof UPKEEP>[] {
   const { used, days, formerOutlets } = facts;
   return [
-    ...CONDITION.when(facts.isStopped, 'pump-stopped'),
+    ...TIME.when(facts.isStopped, 'pump-stopped'),
     ...CONDITION.when(used < FEW.readings || days < FEW.days, 'condition-few-readings'),
     ...CONDITION.when(facts.isSteady, 'condition-steady'),
     ...CONDITION.when(facts.isPlaceOpen, 'condition-place-open'),

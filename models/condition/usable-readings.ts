@@ -4,14 +4,11 @@ import { MS_PER_DAY } from '../calendar/zone-offsets.ts';
 import { type Gauge, gaugeOf, isPressure } from '../readings/measure.ts';
 import type { Reading } from '../readings/reading.ts';
 import { slipOf, type UnitSlip } from '../readings/slip.ts';
+import { isStopped, isWithoutFlow } from '../readings/stopped.ts';
 import type { ReadDay } from './baseline.ts';
 import type { GaugeValue } from './day-values.ts';
 import type { MeteredLoop, Shown } from './metered-loop.ts';
 
-/** Power of a stopped pump: up to so many standbys, or so much of what is predicted; its flow: less than such a share. */
-const STOPPED = { standbys: 1.5, power: 0.05, flow: 0.02 } as const;
-/** A head this share of the predicted shows that the pump turns: at no flow a valve is closed then. */
-const TURNING = 0.5;
 /** Values whose median a unit slip is held against, the nearest in time: a new unit for good is a step after half of them. */
 const NEAREST = 9;
 /** Residuals that lie closer together hold no mix-up: the smallest factor is over 3. */
@@ -49,13 +46,13 @@ export function usableReadings(
   const counts = { used: 0, stopped: 0, closedValve: 0, rareSetting: 0 };
   const days: ReadDay[] = [];
   const collector = valueCollector(loop);
-  let isStopped = false;
+  let isLatestStopped = false;
   for (const reading of readings) {
     const shown = solved.get(reading.setting);
     const sort = sortOf(loop, reading, shown);
     counts[sort] += 1;
     if (shown === undefined || shown === null) continue;
-    if (reading.setting > 0) isStopped = sort === 'stopped';
+    if (reading.setting > 0) isLatestStopped = sort === 'stopped';
     if (sort === 'stopped') continue;
     const [time, day] = [reading.time / MS_PER_DAY, dayOf(reading.time)];
     collector.add({ reading, shown, time, day, isOpen: sort === 'used' });
@@ -65,7 +62,7 @@ export function usableReadings(
   return {
     gauges: sorted.map(({ gauge, kept }) => ({ gauge, values: kept })),
     setAside: sorted.flatMap(({ setAside }) => setAside),
-    ...{ days, isStopped, counts },
+    ...{ days, counts, isStopped: isLatestStopped },
   };
 }
 
@@ -94,12 +91,11 @@ function sortOf(
   if (shown === undefined) return 'rareSetting';
   const rise =
     ((dischargePressure ?? 0) - (suctionPressure ?? dischargePressure ?? 0)) / loop.pressurePerHead;
-  const flow = flowOf(loop, reading);
-  const isStill = flow !== undefined && flow < STOPPED.flow * shown.flow;
-  const turns = (head ?? rise) > TURNING * shown.head;
-  const least = Math.max(STOPPED.standbys * loop.standbyPower, STOPPED.power * shown.power);
-  if (isStill ? !turns : power !== undefined && power <= least) return 'stopped';
-  return isStill || Object.values(outletFlows).includes(0) ? 'closedValve' : 'used';
+  const measured = { flow: flowOf(loop, reading), power, head: head ?? rise };
+  const { standbyPower } = loop;
+  if (isStopped({ setting, measured, predicted: shown, standbyPower })) return 'stopped';
+  const isClosed = isWithoutFlow(measured.flow, shown.flow) || Object.values(outletFlows).includes(0);
+  return isClosed ? 'closedValve' : 'used';
 }
 
 /** The total, else the sum of all outlets where each was read. */
