@@ -22,7 +22,8 @@ const ORDER = [
   ['api/records/tariff'],
   ['api/records/site', 'api/records/schedule'],
   ['api/records/task', 'api/records/baseline'],
-  ['api/records/pump', 'api/records/loop', 'api/records/completion'],
+  ['api/records/pump', 'api/records/completion'],
+  ['api/records/loop'],
   ['api/records/reading', 'api/records/inline'],
   ['api/question'],
   [

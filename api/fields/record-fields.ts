@@ -59,6 +59,9 @@ export const acceptedFields = (context: SchemaContext) => ({
   units: unitsInForce(context),
 });
 
+/** In a request for what answers of writes carry cautions about. */
+export const acceptedCautions = (context: SchemaContext) => ({ cautions: ignored(context) });
+
 /** In an answer. */
 export const recordFields = (context: SchemaContext) => ({
   id: described(context, z.string(), { description: 'Given by the service.', examples: ['0198f1c2'] }),

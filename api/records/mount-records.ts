@@ -14,7 +14,7 @@ import type {
   RecordsSpec,
   ReplaceableSpec,
 } from './records-spec.ts';
-import { type RefusedWrite, writeProblem } from './write-problems.ts';
+import { nothingHere, type RefusedWrite, writeProblem } from './write-problems.ts';
 
 type Stored = StoredRecord<unknown>;
 
@@ -27,10 +27,17 @@ function routeWords(
   return { tag, operationId: `${name}${words.operation[of]}`, summary, description, problems };
 }
 
-const refused = (
-  { words, problemOf }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'problemOf'>,
+function refused(
+  {
+    words,
+    collection,
+    problemOf,
+  }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'collection' | 'problemOf'>,
   outcome: RefusedWrite,
-) => failed(problemOf?.(outcome) ?? writeProblem(outcome, words.problem));
+) {
+  if (outcome.outcome === 'missing') return failed(nothingHere(words.problem, collection));
+  return failed(problemOf?.(outcome) ?? writeProblem(outcome, words.problem));
+}
 
 function mountCollection<One extends string, Entered, Ready, Kept extends Stored, Out>(
   api: Api,
@@ -38,7 +45,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
   spec: RecordsSpec<One, Entered, Ready, Kept, Out>,
 ): void {
   const { clock, newId } = api.deps;
-  const { collection, words, operations, body, ready, answer, answerOf } = spec;
+  const { collection, words, operations, body, ready, answer, answerOf, writtenAnswerOf = answerOf } = spec;
   const [one, many] = words.answer;
   defineRoute(
     api,
@@ -57,7 +64,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
       const inserted = await request.store.of(kind).insert({ ...checked.value, ...stamp });
       if (inserted.outcome !== 'inserted') return refused(spec, inserted);
       const { record } = inserted;
-      const answered = await answerOf(record, request.store);
+      const answered = await writtenAnswerOf(record, request.store);
       return success({ ...answered, location: `${collection}/${record.id}` });
     },
   );
@@ -97,6 +104,7 @@ function mountReplace<One extends string, Entered, Ready, Kept extends Stored, O
 ): void {
   const { clock } = api.deps;
   const { one: path, idOf, words, operations, body, ready, answer, answerOf } = spec;
+  const { writtenAnswerOf = answerOf } = spec;
   defineRoute(
     api,
     {
@@ -115,7 +123,7 @@ function mountReplace<One extends string, Entered, Ready, Kept extends Stored, O
       const stamp = { id: idOf(params), now: clock().getTime(), expectedVersion };
       const written = await store.of(kind).replace({ ...checked.value, ...stamp });
       return written.outcome === 'replaced'
-        ? success(await answerOf(written.record, store))
+        ? success(await writtenAnswerOf(written.record, store))
         : refused(spec, written);
     },
   );

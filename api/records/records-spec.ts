@@ -69,6 +69,8 @@ export interface RecordsSpec<One extends string, Entered, Ready, Kept extends St
   ) => Result<Ready, Problem> | Promise<Result<Ready, Problem>>;
   readonly answer: (words: { readonly description: string; readonly status?: 201 }) => AnswerForm<Out>;
   readonly answerOf: (record: Kept, store: SiteStore) => Answer<Out> | Promise<Answer<Out>>;
+  /** Of a record that was just written, where that says more. */
+  readonly writtenAnswerOf?: (record: Kept) => Answer<Out>;
   /** Mounts the route that lists them. */
   readonly list: (api: Api, route: ListRoute) => void;
   /** Where a refused write is a problem of this kind alone. */

@@ -8,7 +8,7 @@ export type RefusedWrite = Stale | Missing | InUse | UnknownLoop | UnknownPump |
 export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   switch (outcome.outcome) {
     case 'missing':
-      return problem('not-found', notThere(noun));
+      return problem('not-found', `There is no ${noun} with this id.`);
     case 'stale':
       return problem('stale-version', `The ${noun} is at version ${outcome.version}.`, {
         errors: [{ header: 'If-Match', detail: `names another version than ${outcome.version}` }],
@@ -24,15 +24,14 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   }
 }
 
-/** Kinds of which a list of all records is given. */
-const LISTED: ReadonlySet<string> = new Set(['loop', 'pump', 'tariff']);
+const listedAt = (collection: string): string => `GET ${collection} lists those that there are`;
 
-const listWords = (noun: string): string => `GET /v1/${noun}s lists those that there are`;
-
-const notThere = (noun: string): string =>
-  `There is no ${noun} with this id.${LISTED.has(noun) ? ` ${listWords(noun)}.` : ''}`;
+/** Of an id in the path. */
+export const nothingHere = (noun: string, collection: string): Problem =>
+  problem('not-found', `There is no ${noun} with this id. ${listedAt(collection)}.`);
 
 export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  if (place === null) return problem('not-found', notThere(kind));
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${listWords(kind)}` }]);
+  const collection = `/v1/${kind}s`;
+  if (place === null) return nothingHere(kind, collection);
+  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${listedAt(collection)}` }]);
 }

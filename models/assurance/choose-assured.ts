@@ -1,9 +1,10 @@
 /** Chooses the pump and its setting for a loop that is balanced and assured as asked. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { solving } from '../network/solve-failure.ts';
 import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
-import type { Balancing, Limits, Running } from '../selection/options.ts';
+import type { Balancing, Running } from '../selection/options.ts';
 import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
 import { type Assurance, assureLoop } from './assure-loop.ts';
 

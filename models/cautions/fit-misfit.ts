@@ -14,7 +14,9 @@ export interface Misfit {
 export function headMisfit({ entered: pump, fit: { headCurve, speedMap } }: PumpModel): Misfit {
   const reduced = pump.headPoints.map(({ head, setting }) => head / speedRatioAt(speedMap, setting) ** 2);
   const largest = Math.max(...reduced.map(Math.abs));
-  return misfitOf(headCurve.residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
+  // A curve from knot to knot meets its points whatever they are: that no sum of powers does shows how they disagree.
+  const residuals = headCurve.shape === 'piecewise' ? (headCurve.sumResiduals ?? []) : headCurve.residuals;
+  return misfitOf(residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
 }
 
 /**

@@ -46,7 +46,7 @@ export const sparesCautions = ({
   readonly failures: number;
 }): readonly CautionOf<typeof MONEY>[] => [
   MONEY.give('failures-independent'),
-  ...MONEY.when(failures < FEW_FAILURES, 'few-failures'),
+  ...MONEY.when(failures < FEW_FAILURES, 'few-failures', [], { value: failures, limit: FEW_FAILURES }),
 ];
 
 /** What a comparison of options rests on; `countsRisk` where some option counts what a failure may cost. */

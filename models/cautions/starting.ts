@@ -28,14 +28,15 @@ export const STARTING = topic({
 /** Judges a duty; only a drooping pump crosses a rising system more than once. */
 export function startCautions(
   { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
-  { setting, count, state, deadHead }: ExactDuty,
+  { setting, count, head, state, deadHead }: ExactDuty,
 ): readonly CautionOf<typeof STARTING>[] {
-  const still = STARTING.when(deadHead, 'dead-head');
+  const heads = { value: head, limit: state?.head, quantity: 'head' } as const;
+  const still = STARTING.when(deadHead, 'dead-head', [], heads);
   if (!pump.fit.headCurve.drooping || state === null) return still;
   const found = solving(() => dutyPoint(loop, pumpAtSetting(pump, { setting, count }), state));
   if (!found.ok) return still;
   const duties = found.value.crossings.filter(({ stable }) => stable).length;
   return deadHead
-    ? [...still, ...STARTING.when(duties > 0, 'does-not-start')]
-    : STARTING.when(duties > 1, 'several-duties');
+    ? [...still, ...STARTING.when(duties > 0, 'does-not-start', [], heads)]
+    : STARTING.when(duties > 1, 'several-duties', [], { value: duties, limit: 1 });
 }

@@ -1,7 +1,5 @@
 /** Finds the next larger size of a pipe's own series. */
-import { PIPE_SIZES, type PipeSize } from './pipe-sizes.ts';
-
-const seriesOf = (name: string): string => name.slice(0, name.indexOf(' '));
+import { PIPE_SIZES, type PipeSize, seriesOf } from './pipe-sizes.ts';
 
 /**
  * The next larger size of the series that a pipe name belongs to; null for the largest of a series and for a name

@@ -167,5 +167,11 @@ export const VALVES: readonly ValveRow[] = [
 
 const BY_NAME: ReadonlyMap<string, ValveRow> = new Map(VALVES.map((row) => [row.name, row]));
 
+/** The check valve or foot valve of this exact name, which a run may hold as a valve or as a fitting; else undefined. */
+export function findCheckValve(name: string): ValveRow | undefined {
+  const row = findValve(name);
+  return row?.role === 'check-valve' ? row : undefined;
+}
+
 /** The valve of this exact name, or undefined where the table has none. */
 export const findValve = (name: string): ValveRow | undefined => BY_NAME.get(name);

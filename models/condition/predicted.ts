@@ -49,3 +49,23 @@ export function predictedAt({ loop, pump, count }: Station, setting: number): Pr
     outletFlows: duty.outletFlows,
   };
 }
+
+/** Settings solved for: more than most grids have; fewer on loops that take long to solve. */
+const SETTINGS_SOLVED = { most: 200, least: 5, branches: 20_000 } as const;
+
+/** Settings that are solved for in about a second. */
+export function settingsMost({ loop: { network } }: Station): number {
+  const fitting = Math.floor(SETTINGS_SOLVED.branches / (network?.branches.length ?? 1));
+  return Math.max(SETTINGS_SOLVED.least, Math.min(SETTINGS_SOLVED.most, fitting));
+}
+
+/** Predictions of the most frequent settings, as many as are solved in time; the others have none. */
+export function predictions(
+  station: Station,
+  settings: readonly number[],
+): ReadonlyMap<number, Predicted | null> {
+  const counts = new Map<number, number>();
+  for (const setting of settings) counts.set(setting, (counts.get(setting) ?? 0) + 1);
+  const chosen = [...counts].toSorted(([, a], [, b]) => b - a).slice(0, settingsMost(station));
+  return new Map(chosen.map(([setting]) => [setting, predictedAt(station, setting)]));
+}

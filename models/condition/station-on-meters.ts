@@ -7,10 +7,7 @@ import { GRADES } from '../pump/tolerance-grades.ts';
 import { HEAD_TOLERANCE_ASSUMED } from '../readings/measure.ts';
 import { branchFaults, type Faulted, faultedStations, flowBehind } from './faulted-station.ts';
 import { FAULTS, type Fault, type Held, type MeteredLoop, type Shown } from './metered-loop.ts';
-import { type Predicted, predictedAt, pressurePerHead, type Station } from './predicted.ts';
-
-/** Settings solved for: more than most grids have; fewer on loops that take long to solve. */
-const SETTINGS_SOLVED = { most: 200, least: 5, branches: 20_000 } as const;
+import { type Predicted, predictedAt, pressurePerHead, type Station, settingsMost } from './predicted.ts';
 
 /** Throws `SolveFailure`, as all that it answers do. */
 export function stationOnMeters(station: Station, setting: number): MeteredLoop {
@@ -18,7 +15,6 @@ export function stationOnMeters(station: Station, setting: number): MeteredLoop 
   const { system, network } = loop;
   const { grade, settings, standbyPower } = pump.entered;
   const head = grade === undefined ? null : GRADES[grade].head;
-  const fitting = Math.floor(SETTINGS_SOLVED.branches / (network?.branches.length ?? 1));
   const shown = new Map<number, Shown | null>();
   const shownAt = (asked: number): Shown | null => {
     const known = shown.get(asked);
@@ -34,7 +30,7 @@ export function stationOnMeters(station: Station, setting: number): MeteredLoop 
     standbyPower: count * standbyPower,
     pressurePerHead: pressurePerHead(loop),
     headTolerance: head === null ? HEAD_TOLERANCE_ASSUMED : Math.max(head.below, head.above),
-    settingsMost: Math.max(SETTINGS_SOLVED.least, Math.min(SETTINGS_SOLVED.most, fitting)),
+    settingsMost: settingsMost(station),
     faults: [
       ...FAULTS.flatMap((cause): Fault[] => (cause === 'clogged-branch' ? [] : [{ cause }])),
       ...(network === null ? [] : branchFaults(network)),

@@ -41,6 +41,8 @@ export interface NpshPoint {
 
 /** Below this speed ratio the required head is taken no lower. */
 const LEAST_SPEED_RATIO = 0.8;
+/** Flows this near to each other are one (relative). */
+const SAME_FLOW = 1e-9;
 
 /**
  * NPSH available [m] to a pump that draws from an open surface:
@@ -68,10 +70,12 @@ export function npshFromPressures(side: SuctionPressures): number {
 }
 
 /**
- * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held at the ends.
+ * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held below the least entered
+ * flow; beyond the greatest, q_end, it rises as NPSHr_end (q/q_end)^2, since a curve rises at least so fast.
  *
- * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump; speedRatio r [-] above 0.
+ * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump, 0 or more; speedRatio r [-] above 0.
  * @returns null without points.
+ * Source of the rise: common practice, not looked up.
  */
 export function npshRequired(duty: {
   readonly points: readonly NpshPoint[];
@@ -82,11 +86,18 @@ export function npshRequired(duty: {
   return atFullSpeed === null ? null : Math.max(duty.speedRatio, LEAST_SPEED_RATIO) ** 2 * atFullSpeed;
 }
 
+/** The greatest flow [m3/s] that the points reach, where a flow at full speed lies beyond it; else null. */
+export function npshEndPassed(points: readonly NpshPoint[], fullSpeedFlow: number): number | null {
+  const end = Math.max(...points.map(({ flow }) => flow));
+  return points.length > 0 && fullSpeedFlow > end * (1 + SAME_FLOW) ? end : null;
+}
+
 function onLines(points: readonly NpshPoint[], flow: number): number | null {
   const ascending = points.toSorted((a, b) => a.flow - b.flow);
   const above = ascending.find((point) => point.flow >= flow);
   const below = ascending.findLast((point) => point.flow <= flow);
-  if (above === undefined || below === undefined) return (above ?? below)?.head ?? null;
+  if (below === undefined) return above?.head ?? null;
+  if (above === undefined) return below.head * (below.flow === 0 ? 1 : (flow / below.flow) ** 2);
   if (above.flow === below.flow) return below.head;
   const share = (flow - below.flow) / (above.flow - below.flow);
   return below.head + share * (above.head - below.head);

@@ -19,7 +19,8 @@ const SMALL = 1e-4;
  * mean = Q/(A_open (1 - clogged)), A_open = openFraction x count x (pi D L, the end not counted; width x length; of a box
  * 2 (width + length) height + width x length, the side it is fixed on not counted).
  * A cylinder drawn from one end draws most at its root: peak = mean y coth y,
- * y = sqrt2 x 0.6 x (one screen's unclogged open area)/(pi D^2/4); flat screens and boxes are taken to draw evenly.
+ * y = sqrt2 x 0.6 x (one screen's open area that clogging leaves)/(pi D^2/4): openings that are clogged evenly draw more
+ * evenly. Flat screens and boxes are taken to draw evenly.
  * @param draw flow [m3/s] at or above 0, cloggedFraction [-] 0 up to, not including, 1; the screen's lengths, open fraction, count above 0.
  */
 export function screenVelocities(draw: {
@@ -28,8 +29,8 @@ export function screenVelocities(draw: {
   readonly cloggedFraction: number;
 }): ScreenVelocities {
   const { screen, flow, cloggedFraction } = draw;
-  const openArea = screen.openFraction * grossArea(screen);
-  const mean = flow / (openArea * screen.count * (1 - cloggedFraction));
+  const openArea = screen.openFraction * (1 - cloggedFraction) * grossArea(screen);
+  const mean = flow / (openArea * screen.count);
   return { mean, peak: mean * unevenness(screen, openArea) };
 }
 

@@ -1,6 +1,8 @@
 /** Describes a loop as its user enters it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
+import type { BoreChanges } from './bore-changes.ts';
+import type { StatedLimits } from './limits.ts';
 import type { Meter } from './meter.ts';
 import type { HolePattern } from './open-fraction.ts';
 
@@ -26,13 +28,18 @@ export type RunElement =
       readonly opening?: number | undefined;
       readonly diameter?: number | undefined;
     }
-  | { readonly lossCoefficient: number; readonly diameter?: number | undefined }
+  | ({ readonly lossCoefficient: number; readonly diameter?: number | undefined } & JoinsBores)
   | {
       readonly equivalentLength: number;
       readonly diameter?: number | undefined;
       readonly roughness?: number | undefined;
     }
-  | { readonly loss: { readonly head: number; readonly flow: number } };
+  | ({ readonly loss: { readonly head: number; readonly flow: number } } & JoinsBores);
+
+/** Whether a loss is that of the step between the pipes before and after it, which is then charged nothing else. */
+interface JoinsBores {
+  readonly boreChange?: boolean | undefined;
+}
 
 /** What a stream must still do far away. */
 export interface Reach {
@@ -58,7 +65,11 @@ export interface Outlet {
   readonly lossCoefficient?: number | undefined;
   /** Of this outlet above the surface that the loop delivers to [m]; undefined: 0. */
   readonly staticHead?: number | undefined;
+  /** Where the water leaves: below a surface, from which it may be drawn back, or into air. Undefined: see `exitOf`. */
+  readonly exit?: Exit | undefined;
 }
+
+export type Exit = 'submerged' | 'free';
 
 /**
  * A run of elements that ends in an outlet or in further branches. The first branch of a `tee-90` is the straight
@@ -69,6 +80,8 @@ export interface Branch {
   readonly outlet?: Outlet | undefined;
   readonly branches?: readonly Branch[] | undefined;
   readonly split?: 'tee-90' | undefined;
+  /** Highest point of the run above the surface drawn from [m]; undefined: not known. */
+  readonly highestElevation?: number | undefined;
 }
 
 interface ScreenFace {
@@ -161,6 +174,8 @@ interface LoopCommon {
   /** Of the losses of pipes, fittings, valves and tees [-]; 1: as computed. */
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
+  /** What holds in every answer about the loop that does not state otherwise. */
+  readonly limits?: StatedLimits | undefined;
 }
 
 /** A loop whose pipework is known. */
@@ -169,6 +184,8 @@ export interface PipeworkLoop extends LoopCommon {
   readonly staticHead: number;
   readonly suction: readonly RunElement[];
   readonly discharge: Branch;
+  /** Undefined: `BORE_CHANGES`. */
+  readonly boreChanges?: BoreChanges | undefined;
 }
 
 /** An outlet of a loop whose pipework is not known: it takes a fixed share of the total flow. */

@@ -33,6 +33,7 @@ const OFFERED: Readonly<Record<LossRow['kind'], readonly Change[]>> = {
   fitting: ['halved', 'removed'],
   valve: ['halved', 'removed'],
   loss: ['halved', 'removed'],
+  'bore-change': ['halved', 'removed'],
   intake: ['halved', 'removed'],
   outlet: ['halved'],
   'tee-branch': ['halved', 'removed'],

@@ -3,10 +3,10 @@
 import { at } from '../../curves/at.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
+import { headAtTee } from '../network/flows-at-tee.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
 import type { NetworkSolution } from '../network/solve-network.ts';
 import type { SystemState } from '../network/system.ts';
-import { teeHead } from '../network/tee-branch-loss.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 
 export type LossKind = PlacedResistance['kind'] | 'tee-branch' | 'lift' | 'system-curve';
@@ -82,36 +82,27 @@ function networkRows(
     ...suction.map((element) => elementRow(element, totalFlow)),
     ...branches.flatMap((branch, b) => {
       const flow = at(flows, b);
-      const combined = branch.parent < 0 ? 0 : at(flows, branch.parent);
-      return branchRows(branch, { flow, combined });
+      return [...teeRow(branch, { flow, head: headAtTee(branches, flows, b) }), ...branchRows(branch, flow)];
     }),
   ];
 }
 
-function branchRows(
-  branch: NetworkBranch,
-  { flow, combined }: { readonly flow: number; readonly combined: number },
-): readonly Placed[] {
-  const { path, elements, outlet, lift } = branch;
+function branchRows({ path, elements, outlet, lift }: NetworkBranch, flow: number): readonly Placed[] {
   const named = elements.map((element) =>
     element.kind === 'outlet' ? { ...element, name: outlet?.name ?? null } : element,
   );
   return [
-    ...teeRow(branch, { flow, combined }),
     ...named.map((element) => elementRow(element, flow)),
     ...(outlet === null ? [] : liftRow({ path, name: outlet.name, bore: null, flow, head: lift })),
   ];
 }
 
-/** The loss of a side branch at its tee. */
-function teeRow(
+/** What a branch loses at the tee that it leaves; negative where a straight run gains head. */
+const teeRow = (
   { path, teeLoss }: NetworkBranch,
-  { flow, combined }: { readonly flow: number; readonly combined: number },
-): readonly Placed[] {
-  if (teeLoss === null) return [];
-  const head = teeHead(teeLoss, { combinedFlow: combined, sideFlow: flow });
-  return [{ path, kind: 'tee-branch', name: 'tee-90', bore: null, flow, head }];
-}
+  { flow, head }: { readonly flow: number; readonly head: number },
+): readonly Placed[] =>
+  teeLoss === null ? [] : [{ path, kind: 'tee-branch', name: 'tee-90', bore: null, flow, head }];
 
 function elementRow({ path, kind, name, bore, resistance }: PlacedResistance, flow: number): Placed {
   return { path, kind, name, bore, flow, head: resistance.lossAt(flow).head };

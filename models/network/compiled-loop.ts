@@ -60,6 +60,7 @@ function curveSystem(
     })),
     passesWater: true,
     outletsRise: true,
+    hasKinks: false,
     stateAt: (flow) => ({
       flow,
       head: curve.staticHead + coefficient * flow ** 2,

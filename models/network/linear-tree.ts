@@ -18,6 +18,12 @@ export interface LinearTree {
   readonly lossSlope: Float64Array;
   /** Derivative of its losses by the combined flow of the tee it leaves [s/m2]. */
   readonly combinedSlope: Float64Array;
+  /** Derivative of its losses by the flow of the sides of that tee [s/m2]; 0 but for a straight run. */
+  readonly sidesSlope: Float64Array;
+  /** 1 for a side whose flow counts there, else 0. */
+  readonly isSide: Uint8Array;
+  /** Indices [-] of the sides at the far end of each branch. */
+  readonly sidesBeyond: readonly (readonly number[])[];
 }
 
 /** A step of all branches. */
@@ -66,8 +72,8 @@ export const stepBuffers = (size: number): StepBuffers => ({
  * The step that zeroes the linearised equations while the root's flow changes by `rootStep` [m3/s].
  *
  * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ, with dh the head
- * at the node and dQ the flow into it. Continuity is kept exactly. O(branches). A branch that is not held needs one
- * beyond it that is not held.
+ * at the node and dQ the flow into it; of the straight run of a tee, the first branch of its node, also by way of the
+ * sides. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
  * @returns `buffers`, whose flows [m3/s] and heads [m] are the step until the next one.
  */
 export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffers): TreeStep {
@@ -89,6 +95,7 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
     gain[b] = 1 / stiffness;
     pull[b] = figureAt(tree.combinedSlope, b) / stiffness;
     const p = wholeAt(tree.parent, b);
+    if (figureAt(tree.sidesSlope, b) !== 0) respondToSides(tree, buffers, { run: b, stiffness });
     if (wholeAt(widest, p) < 0 || figureAt(gain, b) > figureAt(gain, wholeAt(widest, p))) widest[p] = b;
     sumFixed[p] = figureAt(sumFixed, p) + figureAt(fixed, b);
     sumGain[p] = figureAt(sumGain, p) + figureAt(gain, b);
@@ -103,7 +110,7 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
         figureAt(fixed, b) + figureAt(gain, b) * figureAt(head, p) - figureAt(pull, b) * figureAt(flow, p);
     }
     // A node with no way on but shut ones keeps its head.
-    const movesHead = wholeAt(tree.isOutlet, b) === 0 && figureAt(sumGain, b) > 0;
+    const movesHead = wholeAt(tree.isOutlet, b) === 0 && figureAt(sumGain, b) !== 0;
     head[b] = movesHead
       ? (figureAt(flow, b) * (1 + figureAt(sumPull, b)) - figureAt(sumFixed, b)) / figureAt(sumGain, b)
       : 0;
@@ -112,8 +119,26 @@ export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffer
   return buffers;
 }
 
-/** Flows that large gains left off by rounding add up again, from the root down. */
-function keepContinuity({ parent }: LinearTree, { flow, widest, sumFlow }: StepBuffers): void {
+/** Adds to the response of a straight run that to its sides, whose responses are known: they follow it in their node. */
+function respondToSides(
+  { sidesBeyond, isSide, parent, sidesSlope }: LinearTree,
+  { fixed, gain, pull }: StepBuffers,
+  { run, stiffness }: { readonly run: number; readonly stiffness: number },
+): void {
+  const share = figureAt(sidesSlope, run) / stiffness;
+  for (const side of sidesBeyond[wholeAt(parent, run)] ?? []) {
+    if (wholeAt(isSide, side) === 0) continue;
+    fixed[run] = figureAt(fixed, run) - share * figureAt(fixed, side);
+    gain[run] = figureAt(gain, run) - share * figureAt(gain, side);
+    pull[run] = figureAt(pull, run) - share * figureAt(pull, side);
+  }
+}
+
+/** Makes flows [m3/s] that rounding left off add up again, from the root down: the branch that responds most takes the rest. */
+export function keepContinuity(
+  { parent }: Pick<LinearTree, 'parent'>,
+  { flow, widest, sumFlow }: Pick<StepBuffers, 'flow' | 'widest' | 'sumFlow'>,
+): void {
   sumFlow.fill(0);
   for (let b = flow.length - 1; b > 0; b--) {
     const p = wholeAt(parent, b);

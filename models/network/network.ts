@@ -3,12 +3,13 @@
 import type { Resistance } from '../components/resistance.ts';
 import type { Role } from '../components/role.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
+import type { Exit } from '../loop/loop.ts';
 import type { TeeBranchLoss } from './tee-branch-loss.ts';
 
-/** A resistance, and the element of the loop that it represents. */
+/** A resistance, and the element of the loop that it represents; a step of bore has the place of the pipe after it. */
 export interface PlacedResistance {
   readonly path: DocumentPath;
-  readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'intake' | 'outlet' | 'trim';
+  readonly kind: 'pipe' | 'fitting' | 'valve' | 'loss' | 'bore-change' | 'intake' | 'outlet' | 'trim';
   /** Standard or table name; null where the element has none. */
   readonly name: string | null;
   /** Role of its row; null of a loss that names no thing, and of a trim. */
@@ -16,6 +17,8 @@ export interface PlacedResistance {
   /** Bore that the velocity is taken in [m]; null where a loss is stated without one. */
   readonly bore: number | null;
   readonly resistance: Resistance;
+  /** Of a step of bore: K [-] on `bore`, before the friction multiplier. */
+  readonly lossCoefficient?: number;
   /**
    * Of a valve: the opening [%] at which it would lose a head [m] at a flow [m3/s]; null where no published relation
    * gives one.
@@ -39,6 +42,8 @@ export interface NetworkOutlet {
   readonly nozzleCount: number;
   /** Distance [m] on the axis and velocity [m/s] there; null where none is stated. */
   readonly reach: { readonly distance: number; readonly velocity: number } | null;
+  /** A free outlet never draws water back. */
+  readonly exit: Exit;
 }
 
 /** A branch of the pipework. */
@@ -49,8 +54,10 @@ export interface NetworkBranch {
   /** Indices [-] of the branches that it feeds. */
   readonly children: readonly number[];
   readonly elements: readonly PlacedResistance[];
-  /** Of a side branch of a tee. */
+  /** What it loses at the tee that it leaves. */
   readonly teeLoss: TeeBranchLoss | null;
+  /** A check valve or foot valve lies in its run: no water runs backwards through it. */
+  readonly hasCheckValve: boolean;
   /** The loss stated for the split at the far end. */
   readonly split: 'tee-90' | null;
   readonly outlet: NetworkOutlet | null;
@@ -62,6 +69,8 @@ export interface NetworkBranch {
   readonly farBore: number | null;
   /** Bore of the first element of the run that has one [m], else the bore at the node it leaves. */
   readonly nearBore: number | null;
+  /** Highest point of the run [m] above the surface drawn from; null where it is not stated. */
+  readonly highestElevation: number | null;
 }
 
 /** The pipework of a loop. */

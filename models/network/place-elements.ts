@@ -8,12 +8,14 @@ import { pipeFriction } from '../components/pipe-friction.ts';
 import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
 import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
-import { findValve } from '../components/valves.ts';
+import { findCheckValve, findValve } from '../components/valves.ts';
+import type { BoreChanges } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { RunElement } from '../loop/loop.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
+import { placeStep, stepsOfBore } from './steps-of-bore.ts';
 
 /**
  * What can be wrong with pipework that has the right form; `path` names the member, openings in [%], roughness and
@@ -56,10 +58,11 @@ interface Placing {
 }
 
 /**
- * Places the elements of a run, their losses times `multiplier`.
+ * Places the elements of a run, their losses and those of its steps of bore times `multiplier`.
  *
  * @param placing the run and its path in the document; upstream and downstream, bores [m] of the pipes before and
- *   beyond it; kinematicViscosity [m2/s] above 0; multiplier [-] above 0.
+ *   beyond it; kinematicViscosity [m2/s] above 0; multiplier [-] above 0; boreChanges, whether steps of bore are
+ *   charged.
  * Errors: at the first element whose name is unknown, whose opening no table gives, whose wall is too rough, or whose
  *   bore no pipe gives.
  */
@@ -70,6 +73,7 @@ export function placeRun({
   downstream,
   kinematicViscosity,
   multiplier,
+  boreChanges,
 }: {
   readonly run: readonly RunElement[];
   readonly path: DocumentPath;
@@ -77,8 +81,10 @@ export function placeRun({
   readonly downstream: number | null;
   readonly kinematicViscosity: number;
   readonly multiplier: number;
+  readonly boreChanges: BoreChanges;
 }): Result<PlacedRun, NetworkFailure> {
   const bores = inheritedBores(run, { upstream, downstream });
+  const steps = boreChanges === 'ignored' ? [] : stepsOfBore(run);
   const elements: PlacedResistance[] = [];
   let shut = false;
   for (const [index, element] of run.entries()) {
@@ -90,6 +96,8 @@ export function placeRun({
       multiplier,
     });
     if (!placed.ok) return placed;
+    const step = steps.find(({ later }) => later === index);
+    if (step !== undefined) elements.push(placeStep(step, { path: [...path, index], multiplier }));
     if (placed.value === 'shut') shut = true;
     else elements.push(placed.value);
   }
@@ -132,7 +140,7 @@ function placeFitting(element: Extract<RunElement, { fitting: string }>, placing
     const placed = placeBoreChange(change, element, { path: placing.path, around: placing.around() });
     return placed.ok ? place(placing, placed.value) : placed;
   }
-  const row = findFitting(element.fitting);
+  const row = findFitting(element.fitting) ?? findCheckValve(element.fitting);
   if (row === undefined) {
     return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: element.fitting });
   }

@@ -1,7 +1,7 @@
 /** Keeps the arrays that a network is solved in, made once for each network. */
 import { type StepBuffers, stepBuffers } from './linear-tree.ts';
 import type { Network } from './network.ts';
-import type { SideDirection } from './side-directions.ts';
+import type { Passage } from './passage.ts';
 import { type Tree, type TreeState, treeOf } from './tree.ts';
 import { type EquationBuffers, equationBuffers } from './tree-equations.ts';
 
@@ -16,7 +16,7 @@ export interface SolverBuffers {
   readonly step: StepBuffers;
   /** The state reached, and the one tried next, by turns. */
   readonly sides: readonly [Side, Side];
-  readonly allOutward: readonly SideDirection[];
+  readonly allOutward: readonly Passage[];
   /** Zeros [m]. */
   readonly noResidual: Float64Array;
 }

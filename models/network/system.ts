@@ -34,8 +34,10 @@ export interface System {
   readonly outlets: readonly SystemOutlet[];
   /** False where a closed valve or closed outlets leave the water no way. */
   readonly passesWater: boolean;
-  /** Whether every outlet's flow is known to rise with the total flow (tees whose side branches lose by the combined flow may break it). */
+  /** Whether every outlet's flow is known to rise with the total flow (losses at tees may break it). */
   readonly outletsRise: boolean;
+  /** Whether slopes may change at once at some flow: where a valve opens, or an outlet begins to flow. */
+  readonly hasKinks: boolean;
   /**
    * The state at a total flow [m3/s] of 0 or more; `near`, an earlier state, only saves time.
    * Throws `SolveFailure` where the network does not settle; undefined behaviour unless `passesWater`.

@@ -7,8 +7,8 @@ import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { BAR } from '../physics/unit-factors.ts';
+import { headAtTee } from './flows-at-tee.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
-import { combinedHead } from './tee-branch-loss.ts';
 
 /** A loss added to a branch. */
 export interface Trim {
@@ -104,11 +104,7 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 
 /** Head lost from the node above a branch to its far end [m]. */
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
-  const { elements, teeLoss, parent } = branchOf(branches, b);
-  const own = at(flow, b);
-  // Required flows never run backwards.
-  const atTee = teeLoss === null ? 0 : combinedHead(teeLoss, at(flow, parent)) + teeLoss.side * own ** 2;
-  return lossOver(elements, own).head + atTee;
+  return lossOver(branchOf(branches, b).elements, at(flow, b)).head + headAtTee(branches, flow, b);
 }
 
 function throttled(

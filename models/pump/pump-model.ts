@@ -62,24 +62,25 @@ function at(list: string, failure: object): DocumentPath {
 const RANGE = { least: 1e-9, most: 1e12 } as const;
 
 /**
- * The setting at which the law P = standby + c r^k g leaves 1e-9..1e12 W, of the lowest and the highest of the controller,
- * between which it runs one way, at the flows where g is least and greatest; null where none does.
+ * The setting at which a law P = standby + (F + c r^k) g, the chosen one or one that the points allow as well, leaves
+ * 1e-9..1e12 W, of the lowest and the highest of the controller, between which it runs one way, at the flows where g is
+ * least and greatest; null where none does.
  */
 function powerBeyondRange(
   law: PowerLaw,
   { speedMap, settings }: { readonly speedMap: SpeedMap; readonly settings: Settings },
 ): PowerFailure | null {
-  const flows = extremeFlows(law);
   for (const setting of [settings.min, settings.max]) {
     const speedRatio = speedRatioAt(speedMap, setting);
-    for (const flow of flows) {
-      const power = powerAt(law, { flow: flow * speedRatio, speedRatio });
-      const isInside = power >= RANGE.least && power <= RANGE.most;
-      if (!isInside && speedRatio > 0) return { code: 'power-beyond-range', setting };
-    }
+    const powers = [law, ...law.alternatives].flatMap((one) => extremePowers({ ...law, ...one }, speedRatio));
+    const areInside = powers.every((power) => power >= RANGE.least && power <= RANGE.most);
+    if (!areInside && speedRatio > 0) return { code: 'power-beyond-range', setting };
   }
   return null;
 }
+
+const extremePowers = (law: PowerLaw, speedRatio: number): readonly number[] =>
+  extremeFlows(law).map((flow) => powerAt(law, { flow: flow * speedRatio, speedRatio }));
 
 /** At full speed [m3/s]: the ends of the data, and between them where b1 x + b2 x^2 turns. */
 function extremeFlows({ flowScale, flowCentre, flowRange, flowTerms }: PowerLaw): readonly number[] {

@@ -41,6 +41,8 @@ export interface Pump {
   readonly speedMap?: readonly { readonly setting: number; readonly speed: number }[] | undefined;
   /** Drawn while it is stopped [W], 0 or more. */
   readonly standbyPower: number;
+  /** The most electrical power [W] that one pump may draw for long; undefined: not known. */
+  readonly ratedPower?: number | undefined;
   /** Head required [m] at flows [m3/s], at full speed. */
   readonly npshPoints?: readonly { readonly flow: number; readonly head: number }[] | undefined;
   /** Of the flow at full speed [m3/s]; undefined: not limited. */

@@ -1,8 +1,8 @@
 /** Finds the one setting for all phases, for a controller that has lost its connection. */
 import { SECONDS_PER_MINUTE } from '../calendar/time-factors.ts';
 import { hasRequirement } from '../network/margins.ts';
-import { type Criterion, criteriaFor, EQUAL } from '../selection/criteria.ts';
-import { holds } from '../selection/grid-search.ts';
+import { criteriaFor } from '../selection/criteria.ts';
+import { type Criterion, EQUAL, holds } from '../selection/criterion.ts';
 import { minutesToNext } from './phase-length.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
 import { isKept } from './protective-setting.ts';

@@ -1,14 +1,15 @@
 /** Finds the setting of a pump that serves one set of required flows. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { requiredDuty } from '../network/required-duty.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { CRITERION_REASONS, type Criterion, criteriaFor } from '../selection/criteria.ts';
+import { criteriaFor } from '../selection/criteria.ts';
+import { CRITERION_REASONS, type Criterion } from '../selection/criterion.ts';
 import { type GridOutcome, searchGrid } from '../selection/grid-search.ts';
-import type { Limits } from '../selection/options.ts';
 import { type Demand, type Protection, protectiveSetting } from './protective-setting.ts';
 import type { VolumeDemand } from './schedule.ts';
 import type { SettingGrid } from './setting-grid.ts';

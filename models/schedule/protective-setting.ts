@@ -1,5 +1,5 @@
 /** Chooses the setting of a pump where none is feasible, so that no animal comes to harm. */
-import type { Criterion, CriterionReason } from '../selection/criteria.ts';
+import type { Criterion, CriterionReason } from '../selection/criterion.ts';
 import type { SettingGrid } from './setting-grid.ts';
 import { countedPlaces, isOfAnimals, isOfExchange, keepsLimit } from './upper-limits.ts';
 

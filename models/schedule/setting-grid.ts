@@ -4,8 +4,8 @@ import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import type { Criterion } from '../selection/criteria.ts';
-import { CLOSE, holds } from '../selection/grid-search.ts';
+import { type Criterion, holds } from '../selection/criterion.ts';
+import { CLOSE } from '../selection/grid-search.ts';
 
 /** Places [-] count from 0, the lowest setting. */
 export interface SettingGrid {

@@ -1,5 +1,6 @@
 /** Names the limits that a setting must not exceed, whether or not it gives the required flows. */
-import { type CriteriaContext, type Criterion, criteriaFor, EQUAL, upTo } from '../selection/criteria.ts';
+import { type CriteriaContext, criteriaFor } from '../selection/criteria.ts';
+import { type Criterion, EQUAL, upTo } from '../selection/criterion.ts';
 import type { SettingGrid } from './setting-grid.ts';
 
 /** Reasons whose limits protect the animals. */
@@ -18,8 +19,8 @@ const OF_EXCHANGE: ReadonlySet<string> = new Set(['reverse-flow']);
  */
 export function upperLimits(context: CriteriaContext): readonly Criterion[] {
   const { limits, pump } = context;
-  const npsh = limits.npsh || (pump.entered.npshPoints ?? []).length > 0;
-  return criteriaFor({ ...context, limits: { ...limits, npsh } }).filter(
+  const enforceNpsh = limits.enforceNpsh || (pump.entered.npshPoints ?? []).length > 0;
+  return criteriaFor({ ...context, limits: { ...limits, enforceNpsh } }).filter(
     ({ reason }) => OF_ANIMALS.has(reason) || OF_PUMP.has(reason),
   );
 }

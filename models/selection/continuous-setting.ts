@@ -2,12 +2,14 @@
 import { findRoot } from '../../curves/find-root.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
 import type { Settings } from '../pump/pump.ts';
 import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { criteriaFor, type Judgement } from './criteria.ts';
-import type { Limits, Running } from './options.ts';
+import { criteriaFor } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
+import type { Running } from './options.ts';
 import type { Candidate, WorstCase } from './select.ts';
 import { tighterJudgements } from './tighter-judgements.ts';
 

@@ -5,7 +5,7 @@ import { hasRequirement } from '../network/margins.ts';
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import type { Criterion, CriterionReason, Judgement } from './criteria.ts';
+import { type Criterion, type CriterionReason, holds, type Judgement } from './criterion.ts';
 import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
 import { tighterJudgements } from './tighter-judgements.ts';
 
@@ -102,9 +102,6 @@ function inBothCases(plain: Search, worst: Search): Search {
     }),
   };
 }
-
-/** Whether a criterion holds as judged. */
-export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
 /** Where a criterion holds, as far as is known before all settings are judged. */
 function alongOf({ criteria, rises }: Search, reason: CriterionReason): Criterion['along'] {
@@ -236,6 +233,9 @@ function judgementOf({ judgements }: Judged, reason: CriterionReason): Judgement
   return found;
 }
 
+/** Wherever this fails `not-enough-head` fails too, which says more. */
+const isImplied = ({ reason }: Pick<Judgement, 'reason'>): boolean => reason === 'dead-head';
+
 /** Two criteria of which one holds from a setting on and the other only up to a lower one; else by looking at all settings. */
 function findClash(search: Search): Clash | null {
   const isFrom = ({ reason }: Judgement) => alongOf(search, reason) === 'from';
@@ -243,17 +243,19 @@ function findClash(search: Search): Clash | null {
     search.judged(index).judgements.every((one) => holds(one) || !isFrom(one)),
   );
   const { judgements } = search.judged(Math.min(first, search.size - 1));
-  const met = judgements.find((one) => isFrom(one) && holds(one));
+  const met = judgements.find((one) => isFrom(one) && holds(one) && !isImplied(one));
   const broken = judgements.find((one) => !holds(one) && alongOf(search, one.reason) === 'up-to');
   return met === undefined || broken === undefined ? clashOfAll(search) : [met, broken];
 }
 
 /** The two criteria that hold together least often, judged at a setting where the first holds. */
 function clashOfAll(search: Search): Clash | null {
-  const all = Array.from({ length: search.size }, (_, index) => search.judged(index).judgements);
+  const all = Array.from({ length: search.size }, (_, index) =>
+    search.judged(index).judgements.filter((one) => !isImplied(one)),
+  );
   let clash: Clash | null = null;
   let fewest = Number.POSITIVE_INFINITY;
-  const count = search.criteria.length;
+  const count = search.criteria.filter((one) => !isImplied(one)).length;
   for (let a = 0; a < count; a++) {
     for (let b = a + 1; b < count; b++) {
       const together = all.filter((one) => isHeld(one[a]) && isHeld(one[b])).length;

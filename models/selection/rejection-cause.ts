@@ -4,7 +4,7 @@ import type { SampledLoop } from '../duty/sampled-loop.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { type ShutValve, shutValves } from '../loop/shut-valves.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
-import type { Judgement } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
 import type { Candidate } from './select.ts';
 
 /** Why a candidate fails; heads [m], setting [% of full]. */

@@ -1,5 +1,5 @@
 /** Takes each of two lists of judgements where it has less to spare. */
-import type { Judgement } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
 
 /** Of two lists of judgements by the same criteria in the same order, each one with less clearance. */
 export function tighterJudgements(

@@ -3,8 +3,9 @@
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
 import { sizeScreen } from '../intake/screen-size.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
-import type { Limits, Running } from './options.ts';
+import type { Running } from './options.ts';
 import {
   type Candidate,
   type Ranked,

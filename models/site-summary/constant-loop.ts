@@ -2,11 +2,11 @@
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
+import { limitsOf } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { type Ranked, select } from '../selection/select.ts';
 import {
   type InstalledStation,
@@ -52,7 +52,7 @@ export function constantLoop(
   const { ranking } = select({
     sampled,
     candidates: [installed, ...candidates.map((pump) => ({ pump, count: 1 }))],
-    limits: DEFAULT_LIMITS,
+    limits: limitsOf(loop.entered.limits),
     running,
   });
   const serving = ranking.find(({ candidate }) => candidate === 0);

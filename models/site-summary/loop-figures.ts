@@ -2,7 +2,7 @@
 
 import type { OutletFigures } from '../network/margins.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 
 export interface YearUse {
   /** [kWh/year] */

@@ -7,7 +7,7 @@ import type { AskedAssembly, AssemblyLoop } from './assembly/assembly-loop.ts';
 import type { VersionOf } from './contract.ts';
 
 /** A duty as a recommendation reports it. */
-export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
+export type ReportedDuty = RecommendationAnswer['ranking'][number];
 
 export type SettingFrom = 'stated' | 'schedule' | 'installed' | 'recommended' | 'highest' | 'power';
 

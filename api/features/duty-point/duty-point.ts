@@ -7,8 +7,8 @@ import { calibrationUncertainty } from '../../../models/calibration/duty-uncerta
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { basisOf } from '../../fields/basis.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -104,13 +104,13 @@ export async function answerDutyPoint(
   };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
-  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
+  const work = { candidate, setting, limits: limitsOf(document.limits), running, reachVelocity };
   const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const { duty, intersections } = done.value.value;
+  const { duty, intersections, gravity } = done.value.value;
   const basis = basisOf({ loop, pumps: [pump] });
-  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system });
+  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system, gravity });
   return success({
     body: {
       ...duty,

@@ -1,7 +1,6 @@
 /** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
 
 import { z } from '@hono/zod-openapi';
-import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { settingField } from '../../fields/setting-field.ts';
@@ -10,49 +9,10 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { Quantity } from '../../units/table.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
+import { suctionShape } from './suction-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
-
-const grades = z.enum(Object.keys(GRADES));
-
-const uncertainRange = (
-  context: SchemaContext,
-  quantity: Quantity,
-  { what, low, high }: { readonly what: string; readonly low: number; readonly high: number },
-) =>
-  z.strictObject({
-    low: computed(context, quantity, { description: `Least ${what}.`, example: low }),
-    high: computed(context, quantity, { description: `Greatest ${what}.`, example: high }),
-  });
-
-const uncertaintySchema = (context: SchemaContext) =>
-  z.strictObject({
-    grade: described(context, nullable(grades), {
-      description:
-        'ISO 9906 grade taken: of the assurance asked for, else of the pump; null: the scatter of its points alone.',
-      examples: ['2B'],
-    }),
-    flow: uncertainRange(context, 'flow', { what: 'total flow', low: 7310, high: 7755 }),
-    power: uncertainRange(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
-    annualEnergy: uncertainRange(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
-    margin: z
-      .strictObject({
-        low: computedNumber(context, {
-          description: 'Low end of the 95 % interval of the margin of the limiting outlet.',
-          example: -0.012,
-        }),
-        high: computedNumber(context, { description: 'High end of that interval.', example: 0.034 }),
-      })
-      .optional(),
-  });
-
-const uncertaintyField = (context: SchemaContext) =>
-  described(context, nullable(uncertaintySchema(context)), {
-    description:
-      'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %), and, on a calibrated loop, as far as its calibration leaves open (95 %): `margin` is then that of the limiting outlet. Null where it has no grade, its points no scatter, and the loop no calibration.',
-    examples: [null],
-  });
+import { uncertaintyField } from './uncertainty-schema.ts';
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -180,7 +140,8 @@ export const dutyShape = (context: SchemaContext) => ({
   }),
   perPump: perPumpSchema(context),
   onePumpDown: onePumpDownField(context),
-  doubt: uncertaintyField(context),
+  uncertainty: uncertaintyField(context),
+  ...suctionShape(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

@@ -1,12 +1,26 @@
 /** Puts a duty point into sentences. */
 
+import type { Gravity } from '../../../models/selection/gravity.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { dangerWords } from '../../wording/dangers.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 import { pumpWords } from './pump-words.ts';
 
-export function dutyPointSentence(duty: DutyAnswer, { loopName, currency, system }: SentenceTerms): string {
+export function dutyPointSentence(
+  duty: DutyAnswer,
+  { loopName, currency, system, gravity }: SentenceTerms & { readonly gravity: Gravity | null },
+): string {
+  return `${gravityWords(gravity, system)}${dutyWords(duty, { loopName, currency, system })}`;
+}
+
+/** That no pump is needed; empty where one is. */
+export const gravityWords = (gravity: Gravity | null, system: UnitSystem): string =>
+  gravity === null
+    ? ''
+    : `No pump is needed: ${say(gravity.flow, 'flow', system)} runs by gravity alone, ${say(gravity.required, 'flow', system)} is required. `;
+
+function dutyWords(duty: DutyAnswer, { loopName, currency, system }: SentenceTerms): string {
   const pump = `${pumpWords(duty)} at setting ${sayNumber(duty.setting)} %`;
   const dangers = dangerWords(duty.cautions);
   if (duty.flow === 0) {

@@ -9,13 +9,13 @@ import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { annualUse } from '../../../models/duty/energy.ts';
 import { type UncertaintyRange, uncertaintyRange } from '../../../models/duty/uncertainty-range.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
-import { solving } from '../../../models/network/solve-failure.ts';
+import type { Interval } from '../../../models/pump/power-interval.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import type { Running } from '../../../models/selection/options.ts';
 import type { DutyAnswer } from './duty-answer.ts';
 
-/** Null also where an end of the range is not solved within the limits. */
+/** Throws `SolveFailure` where an end of it is not solved within the limits. */
 export function uncertaintyAnswer({
   pump,
   duty,
@@ -34,49 +34,37 @@ export function uncertaintyAnswer({
   /** Duties that the figures shall include besides. */
   readonly others?: readonly ExactDuty[];
   /** The loop and what its calibration leaves open; null without one. */
-  readonly calibrated?: {
-    readonly loop: CompiledLoop;
-    readonly uncertainty: CalibrationUncertainty;
-  } | null;
-}): DutyAnswer['doubt'] {
+  readonly calibrated?: Calibrated | null;
+}): DutyAnswer['uncertainty'] {
   const asked = assurance !== null && 'grade' in assurance ? assurance.grade : null;
   const grade = asked ?? pump.entered.grade ?? null;
-  const solved = solving(() => uncertaintyRange({ pump, grade, duty, land, others }));
-  const open = calibrated === null ? null : calibratedRange(calibrated, { pump, duty });
-  if (!solved.ok || (solved.value === null && open === null)) return null;
-  const { flow, power } = widened(solved.value, open, { pump, duty });
+  const known = uncertaintyRange({ pump, grade, duty, land, others });
+  const open =
+    calibrated === null
+      ? null
+      : dutyUncertainty(calibrated.uncertainty, { loop: calibrated.loop, pump, duty });
+  const { flow, power } = widened(known, open, { pump, duty });
   const standbyPower = duty.count * pump.entered.standbyPower;
   const energyAt = (watts: number) => annualUse({ ...running, power: watts, standbyPower }).annualEnergy;
+  const energyOf = ({ low, high }: Interval) => ({ low: energyAt(low), high: energyAt(high) });
   return {
-    ...{ grade, flow, power },
-    annualEnergy: { low: energyAt(power.low), high: energyAt(power.high) },
+    ...{ grade, flow, power, annualEnergy: energyOf(power) },
+    laws: { power: known.lawsPower, annualEnergy: energyOf(known.lawsPower) },
     margin: open?.margin ?? undefined,
   };
 }
 
-interface Landed {
-  readonly pump: PumpModel;
-  readonly duty: ExactDuty;
-}
-
-function calibratedRange(
-  { loop, uncertainty }: { readonly loop: CompiledLoop; readonly uncertainty: CalibrationUncertainty },
-  landed: Landed,
-): DutyUncertainty | null {
-  const solved = solving(() => dutyUncertainty(uncertainty, { loop, ...landed }));
-  return solved.ok ? solved.value : null;
+interface Calibrated {
+  readonly loop: CompiledLoop;
+  readonly uncertainty: CalibrationUncertainty;
 }
 
 /** What the pump leaves open, and what the calibration does. */
 function widened(
-  known: UncertaintyRange | null,
+  { flow, power }: UncertaintyRange,
   open: DutyUncertainty | null,
-  { pump, duty }: Landed,
+  { pump, duty }: { readonly pump: PumpModel; readonly duty: ExactDuty },
 ): Pick<UncertaintyRange, 'flow' | 'power'> {
-  const { flow, power } = known ?? {
-    flow: { low: duty.flow, high: duty.flow },
-    power: { low: duty.power, high: duty.power },
-  };
   if (open === null) return { flow, power };
   const flows = { low: Math.min(flow.low, open.flow.low), high: Math.max(flow.high, open.flow.high) };
   const powers = [flows.low, flows.high].map((one) => pumpAtSetting(pump, duty).powerAt(Math.max(0, one)));

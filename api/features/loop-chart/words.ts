@@ -34,14 +34,11 @@ const requiredWords = ({ required, system }: LoopFigures, name: (text: string) =
     ? ''
     : `needed: ${say(required.flow, 'flow', system)} at ${say(required.head, 'head', system)}, where ${name(required.limitingOutlet)} just gets its flow`;
 
-function uncertaintyWords({ duty: { doubt: uncertainty } }: ShownPump, { system }: LoopFigures): string {
-  const cause =
-    uncertainty === null || uncertainty.grade === null ? '' : `acceptance grade ${uncertainty.grade} and `;
-  const flow =
-    uncertainty === null
-      ? ''
-      : `: flow from ${say(uncertainty.flow.low, 'flow', system)} to ${say(uncertainty.flow.high, 'flow', system)}`;
-  return `where the pump curve may lie, by ${cause}the scatter of its points${flow}`;
+function uncertaintyWords({ duty: { uncertainty } }: ShownPump, { system }: LoopFigures): string {
+  const { grade, flow } = uncertainty;
+  const cause = grade === null ? '' : `acceptance grade ${grade} and `;
+  const range = `flow from ${say(flow.low, 'flow', system)} to ${say(flow.high, 'flow', system)}`;
+  return `where the pump curve may lie, by ${cause}the scatter of its points: ${range}`;
 }
 
 export function loopLegend(

@@ -28,13 +28,14 @@ export const pumpPoints = (
 ): readonly FlowPoint[] =>
   evenly(from, until).map((flow) => ({ flow, head: pump.headAt(flow).head, power: pump.powerAt(flow) }));
 
-/** The interval of the pump's head by its grade and the scatter of its points; empty where neither gives one. */
+/** The interval of the pump's head by its grade, the scatter of its points and the shapes that they leave open; empty where nothing is open. */
 export function headBand(
   model: PumpModel,
   { setting, count, until }: { readonly setting: number; readonly count: number; readonly until: number },
 ): readonly HeadBand[] {
   const { grade = null } = model.entered;
-  if (grade === null && model.fit.headCurve.standardError === null) return [];
+  const { standardError, shape } = model.fit.headCurve;
+  if (grade === null && standardError === null && shape !== 'assumed') return [];
   const { low, high } = pumpEnds(toleranceOf(grade));
   const [least, most] = [low(model, { setting, count }), high(model, { setting, count })];
   return evenly(0, until).map((flow) => ({

@@ -2,6 +2,7 @@
 
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { basisOf } from '../../fields/basis.ts';
 import { tariffAnswer } from '../../question/tariff-answer.ts';
@@ -41,7 +42,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
   const basis = basisOf({ loop, pumps: question.candidates });
   return {
     body: {
-      best,
+      best: best && { ...best, closeTo: [...figures.close.closeTo] },
       ranking: [...ranking],
       rejected: [...rejected],
       counts: { candidates: work.candidates.length, feasible, rejected: rejected.length },
@@ -58,6 +59,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
         ...{ candidates: work.candidates.length, cautions: figures.cautions, withoutScreenLimit },
         screen: loop.document.intake?.screen,
         lifeCycle: work.running.lifeCycle,
+        ...{ gravity: figures.gravity, measure: figures.close.measure, close: closeNames(computed) },
       }),
       cautions: [...figures.cautions, ...otherCautions(question)],
       dataBasis: dataBasisOf(loop),
@@ -70,7 +72,16 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
 const rejectedIn = ({ figures, work }: ComputedRecommendation, system: UnitSystem) =>
   figures.rejected.map((one) => {
     const { id, count, entered: pump } = candidateAt(work, one.candidate);
-    return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system });
+    const standbyPower = count * pump.standbyPower;
+    const useOf = (power: number) => annualUse({ ...work.running, power, standbyPower });
+    return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system, useOf });
+  });
+
+/** Candidates that may as well be the best, by their pumps. */
+const closeNames = ({ figures: { close }, work }: ComputedRecommendation) =>
+  close.closeTo.map((place) => {
+    const { count, entered: pump } = candidateAt(work, place);
+    return { pump, count };
   });
 
 function assumptionsOf({

@@ -12,6 +12,7 @@ const KINDS = [
   'fitting',
   'valve',
   'loss',
+  'bore-change',
   'tee-mouth',
   'trim',
   'outlet',

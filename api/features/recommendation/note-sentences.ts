@@ -1,13 +1,14 @@
 /** Puts what else decides about a recommendation into a sentence each: screen, assurance, heat. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
-import type { Limits } from '../../../models/selection/options.ts';
+import type { Limits } from '../../../models/loop/limits.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 import type { AskedAssurance } from './assurance-request.ts';
+import type { CloseAnswer } from './job.ts';
 
 export interface Notes {
   readonly currency: string;
@@ -18,10 +19,26 @@ export interface Notes {
   /** What it costs. */
   readonly assurance: RecommendationAnswer['assurance'];
   readonly heat: HeatTerms | undefined;
+  /** Candidates that may as well be the best. */
+  readonly close: readonly NamedPumps[];
+  /** Whose power decides among them. */
+  readonly measure: CloseAnswer['measure'];
 }
 
+type NamedPumps = Parameters<typeof pumpWords>[0];
+
 export const noteSentences = (best: DutyAnswer, notes: Notes): string =>
-  `${unevenWords(best, notes)}${assuranceWords(best, notes)}${heatWords(best, notes)}`;
+  `${closeWords(notes)}${unevenWords(best, notes)}${assuranceWords(best, notes)}${heatWords(best, notes)}`;
+
+/** Named at most; more are counted. */
+const NAMED_MOST = 3;
+
+function closeWords({ close, measure }: Notes): string {
+  if (measure === null) return '';
+  const more = close.length > NAMED_MOST ? ` and ${close.length - NAMED_MOST} more` : '';
+  const others = `${close.slice(0, NAMED_MOST).map(pumpWords).join(', ')}${more}`;
+  return ` It is too close to call against ${others} by the entered power points. Measure the power of ${pumpWords(measure)} at setting ${sayNumber(measure.setting)} %.`;
+}
 
 function unevenWords({ cautions, screen }: DutyAnswer, { limits, system }: Notes): string {
   const { throughSlotVelocity: limit } = limits;

@@ -2,7 +2,6 @@
 
 import { z } from '@hono/zod-openapi';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { ID_MAX } from '../../fields/id-field.ts';
 import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
 import { CANDIDATES_MAX } from '../../fields/limits.ts';
@@ -11,12 +10,12 @@ import { queryWhole } from '../../fields/query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
 import { idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
+import { limits } from '../../records/loop/limits.ts';
 import { pumpInput } from '../../records/pump/schema.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { assurance } from './assurance-request.ts';
-import { limits } from './limits-request.ts';
 
 const heat = perContext(
   (context): z.ZodType<HeatTerms> =>
@@ -118,7 +117,7 @@ export const recommendationRequest = perContext((context) =>
       balancing: balancing(context).default('as-built'),
       objective: objective(context).default('energy-cost'),
       lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
-      limits: limits(context).default(DEFAULT_LIMITS),
+      limits: limits(context).optional(),
       assurance: assurance(context).optional(),
       heat: heat(context).optional(),
       detail: detail(context).default('plain'),

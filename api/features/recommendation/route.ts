@@ -1,6 +1,5 @@
 /** Answers which pump at which setting serves a loop at the least cost. */
 import { success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -122,7 +121,6 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
           currency: undefined,
           hoursPerDay,
           balancing,
-          limits: DEFAULT_LIMITS,
           rankingLimit,
           detail: 'plain',
           objective: query.objective,

@@ -2,11 +2,12 @@
 import type { Caution } from '../../../models/cautions/catalogue.ts';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import type { LifeCycleTerms } from '../../../models/money/candidate-life-cycle.ts';
+import type { Gravity } from '../../../models/selection/gravity.ts';
 import { afterDangers } from '../../wording/dangers.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import { pumpWords } from '../duty-point/pump-words.ts';
-import { limitingWords, type SentenceTerms, useWords } from '../duty-point/sentence.ts';
+import { gravityWords, limitingWords, type SentenceTerms, useWords } from '../duty-point/sentence.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 import { type Notes, noteSentences, unassuredWords } from './note-sentences.ts';
 import { screenLimitWords } from './without-screen-limit-answer.ts';
@@ -21,12 +22,14 @@ interface Facts extends SentenceTerms, Notes {
   readonly screen: IntakeScreen | undefined;
   /** Undefined where the ranking is by energy. */
   readonly lifeCycle: LifeCycleTerms | undefined;
+  /** What runs without a pump; null where that does not serve every outlet. */
+  readonly gravity: Gravity | null;
 }
 
 export function recommendationSentence(best: DutyAnswer | null, facts: Facts): string {
   const choice = best === null ? withoutChoice(facts) : choiceWords(best, facts);
   const screenLimit = screenLimitWords(facts.withoutScreenLimit, facts);
-  return `${choice}${screenLimit}${lifeCycleWords(best, facts)}`;
+  return `${gravityWords(facts.gravity, facts.system)}${choice}${screenLimit}${lifeCycleWords(best, facts)}`;
 }
 
 /** Dangers first, then pump, setting, watts, kWh, cost, limiting outlet and what else decided. */

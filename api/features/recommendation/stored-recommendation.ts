@@ -1,6 +1,5 @@
 /** Recommends a pump for a stored loop by defaults alone, for pictures and pages. */
 import { type Result, success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
@@ -46,7 +45,6 @@ export async function storedRecommendation(
     options: {
       hoursPerDay: HOURS_DEFAULT,
       balancing: 'as-built',
-      limits: DEFAULT_LIMITS,
       rankingLimit: RANKING_DEFAULT,
       detail: 'plain',
     },

@@ -1,7 +1,7 @@
 /** Documents why no setting is feasible, and how the one that is given was chosen. */
 import { z } from '@hono/zod-openapi';
 import { type Feasibility, INFEASIBLE_REASONS } from '../../../models/schedule/phase-duty.ts';
-import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
+import { CRITERION_REASONS } from '../../../models/selection/criterion.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 

@@ -2,7 +2,7 @@
 import type { z } from '@hono/zod-openapi';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
-import { EQUAL } from '../../../models/selection/criteria.ts';
+import { EQUAL } from '../../../models/selection/criterion.ts';
 import type { servedOutlets } from './outlet-schema.ts';
 
 type Outlets = z.output<ReturnType<typeof servedOutlets>>;

@@ -1,9 +1,9 @@
 /** Plans the phases of a loop with its installed pump. */
 import { failed, type Result } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import type { Station } from '../../../models/schedule/phase-duty.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import type { Problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -23,7 +23,7 @@ interface Planning {
 const stationOf = ({ site, loop, installed, pump }: LoopSources): Station => ({
   pump: { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) },
   count: installed.count,
-  limits: DEFAULT_LIMITS,
+  limits: limitsOf(loop.document.limits),
   elevation: site.document.elevation,
 });
 

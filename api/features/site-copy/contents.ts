@@ -5,12 +5,12 @@ import { siteColumns, siteRecord, siteRow, writeSiteTariff } from '../../records
 import { defineKind } from '../../store/kind.ts';
 import type { Tables } from '../../store/tables.ts';
 import {
-  type RecordKind,
   SITE_CHARACTERS_MAX,
   type SiteContents,
   type SiteContentsOperations,
   type TooManyRecords,
 } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { RECORD_KINDS } from './kinds.ts';
 
 const isKind = (name: string): name is RecordKind => Object.hasOwn(RECORD_KINDS, name);

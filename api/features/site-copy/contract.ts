@@ -1,35 +1,6 @@
 /** All that a site holds, read as of one instant and written as one whole. */
-
-import type { CopiedBaseline } from '../../records/baseline/contract.ts';
-import type { CopiedCompletion } from '../../records/completion/contract.ts';
-import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
-import type { CopiedReadings } from '../../records/reading/contract.ts';
-import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
-import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { MaintenanceTaskRecord } from '../../records/task/contract.ts';
-import type { StoredRecord } from '../../store/versions.ts';
-import type { CopiedCalibration } from '../calibration/contract.ts';
-import type { ComparisonRecord } from '../comparison/contract.ts';
-import type { UpgradePlanRecord } from '../upgrade-plan/contract.ts';
-
-/** Every kind of record that a site holds, in an order in which none refers to a later one. */
-export interface KindsOfRecords {
-  readonly tariffs: TariffRecord;
-  readonly pumps: PumpRecord;
-  readonly loops: LoopRecord;
-  readonly schedules: ScheduleRecord;
-  readonly comparisons: ComparisonRecord;
-  readonly upgradePlans: UpgradePlanRecord;
-  readonly maintenanceTasks: Pick<MaintenanceTaskRecord, keyof StoredRecord<unknown>>;
-  readonly completions: StoredRecord<CopiedCompletion>;
-  readonly calibrations: StoredRecord<CopiedCalibration>;
-  readonly baselines: StoredRecord<CopiedBaseline>;
-  readonly readings: StoredRecord<CopiedReadings>;
-}
-
-export type RecordKind = keyof KindsOfRecords;
+import type { KindsOfRecords, RecordKind } from './kinds.ts';
 
 /** Each record is made of its row when it is asked for, so that a reader of many can pause between them. */
 export interface SiteContents {

@@ -12,7 +12,6 @@ import type { StoredRecord } from '../../store/versions.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { calibrationCopyInput, calibrationCopyItem, type UnfittedCalibration } from './calibration-schema.ts';
-import type { KindsOfRecords, RecordKind } from './contract.ts';
 import {
   baselineCopyInput,
   baselineCopyItem,
@@ -25,6 +24,7 @@ import {
   taskCopyInput,
   taskCopyItem,
 } from './items-schema.ts';
+import type { KindsOfRecords, RecordKind } from './kinds.ts';
 
 /** What was computed once, as it came: it may be anything. */
 export interface UnseenDocument {

@@ -10,7 +10,7 @@ import { siteInput } from '../../records/site/schema.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecordKind } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS, type CopiedDocuments } from './kinds-schema.ts';
 import { siteCopyInput } from './schema.ts';
 

@@ -6,7 +6,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { KindsOfRecords } from './contract.ts';
+import type { KindsOfRecords } from './kinds.ts';
 import type { CopiedDocuments } from './kinds-schema.ts';
 import type { CopiedRecord } from './read.ts';
 

@@ -10,7 +10,7 @@ import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { RecordKind } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS } from './kinds-schema.ts';
 
 export const SITE_COPY_FORMAT = 'loopwright-site';

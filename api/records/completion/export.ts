@@ -1,6 +1,6 @@
 /** Routine checks and their completions, read and written as part of a whole site. */
 import type { Transaction } from 'kysely';
-import { type KindOfRecord, later } from '../../store/exported-kind.ts';
+import { type KindOfRecord, later, ofTable } from '../../store/exported-kind.ts';
 import type { Tables } from '../../store/tables.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { isRecord } from '../../store/where-clauses.ts';
@@ -37,10 +37,8 @@ async function settle(
     .execute();
 }
 
-export const EXPORTED_COMPLETIONS: Pick<
-  KindOfRecord<StoredRecord<CopiedCompletion>>,
-  'most' | 'read' | 'write'
-> = {
+export const EXPORTED_COMPLETIONS: KindOfRecord<StoredRecord<CopiedCompletion>> = {
+  ...ofTable('maintenance_completion'),
   most: COMPLETIONS_MAX,
 
   async read(db, siteId) {

@@ -1,5 +1,6 @@
 /** Creates, lists, reads, replaces and deletes loops. */
 import { success } from '../../../curves/result.ts';
+import { loopEntryCautions } from '../../../models/cautions/loop-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
@@ -9,6 +10,7 @@ import { jsonBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { compileLoopOrProblem } from './compile.ts';
+import { checkInstalledSetting } from './installed-setting.ts';
 import { LOOPS, type LoopRecord } from './kind.ts';
 import { loopAnswer, loopInput, loopList } from './schema.ts';
 import { loopTable } from './table.ts';
@@ -22,6 +24,12 @@ const answerOf = (record: LoopRecord) => ({
   body: recordBody(record),
   validator: { version: record.version },
 });
+
+/** A loop that was just written, with what looks odd about its entries. */
+const writtenAnswer = (record: LoopRecord) => {
+  const { body, validator } = answerOf(record);
+  return { body: { ...body, cautions: [...loopEntryCautions(record.document)] }, validator };
+};
 
 export const loopRoutes = (api: Api): void =>
   mountRecords(api, LOOPS, {
@@ -45,12 +53,15 @@ export const loopRoutes = (api: Api): void =>
       delete: { description: 'Deletes a loop that no routine check is of.', problems: ['in-use'] },
     },
     body: jsonBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
-    ready({ body: document }) {
+    async ready({ body: document, store }) {
       const model = compileLoopOrProblem(document);
-      return model.ok ? success({ document }) : model;
+      if (!model.ok) return model;
+      const checked = await checkInstalledSetting(store, document);
+      return checked.ok ? success({ document }) : checked;
     },
     answer: (words) => jsonAnswer({ schema: loopAnswer, example: stored, ...words }),
     answerOf,
+    writtenAnswerOf: writtenAnswer,
     list: plainList({
       kind: LOOPS,
       answer: (words) =>

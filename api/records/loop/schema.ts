@@ -5,19 +5,21 @@ import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { acceptedCautions, acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { entryCautions } from '../entry-cautions.ts';
 import { powerCutFields } from './basin.ts';
 import { branch } from './branch.ts';
 import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
+import { limits } from './limits.ts';
 import { meters } from './meters.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
@@ -44,13 +46,15 @@ const commonFields = (context: SchemaContext) => ({
   gauges: gauges(context).optional(),
   meters: meters(context).optional(),
   frictionMultiplier: numberField(context, {
-    description: 'Multiplies the loss of every run element, of splits and of a system curve.',
+    description:
+      'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',
     minimum: 0.01,
     maximum: 100,
     example: 1,
     default: 1,
   }),
   installed: installed(context).optional(),
+  limits: limits(context).optional(),
 });
 
 const suction = (context: SchemaContext) => {
@@ -67,6 +71,11 @@ const pipeworkFields = (context: SchemaContext) => ({
     example: 0,
     default: 0,
   }),
+  boreChanges: described(context, z.enum(['abrupt', 'ignored']), {
+    description:
+      '`abrupt`: a step of bore between two pipes of a run costs head as a sudden one where no reducer, enlargement or loss with boreChange is entered for it. `ignored`: it costs nothing. Default: abrupt.',
+    examples: ['abrupt'],
+  }).optional(),
   suction: suction(context),
   discharge: context.side === 'answer' ? branch(context) : branch(context).superRefine(checkBranches),
 });
@@ -102,9 +111,14 @@ function kinds<Further extends z.ZodRawShape>(
 /** A loop as it is entered. */
 export const loopInput = perContext(
   (context): z.ZodType<Loop> =>
-    named(context, 'Loop', kinds(context, { suffix: '', further: acceptedFields(context) }), {
-      description: 'A loop as its user enters it.',
-    }),
+    named(
+      context,
+      'Loop',
+      kinds(context, { suffix: '', further: { ...acceptedFields(context), ...acceptedCautions(context) } }),
+      {
+        description: 'A loop as its user enters it.',
+      },
+    ),
 );
 
 /** A stored loop in a list. */
@@ -119,7 +133,14 @@ export const loopAnswer = perContext((context) =>
   named(
     context,
     'Loop',
-    kinds(context, { suffix: '', further: { ...recordFields(context), units: unitsField(context) } }),
+    kinds(context, {
+      suffix: '',
+      further: {
+        ...recordFields(context),
+        cautions: entryCautions(context).optional(),
+        units: unitsField(context),
+      },
+    }),
     { description: 'A stored loop.' },
   ),
 );

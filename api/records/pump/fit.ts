@@ -22,7 +22,7 @@ function placeOf(failure: PumpFailure): Place {
       };
     case 'too-few-distinct-flows':
       return {
-        detail: `have ${failure.distinct} distinct flows at full speed; ${failure.needed} are needed`,
+        detail: `have ${failure.distinct} distinct flows at full speed; ${failure.needed} are needed, or two of which one is 0`,
       };
     case 'no-falling-curve':
       return { detail: 'give no head curve that falls with flow' };

@@ -6,7 +6,8 @@ import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import { FULL_SETTING } from '../../fields/full-setting.ts';
 import { FAULTS_MAX, LIST_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
-import type { CsvColumns, CsvRows } from '../../http/csv-rows.ts';
+import { csvColumns } from '../../http/csv-columns.ts';
+import { type CsvColumns, type CsvRows, GIVEN_COLUMNS } from '../../http/csv-rows.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from '../../http/problem.ts';
 import { pauseAfter } from '../../threads/pause.ts';
@@ -17,22 +18,27 @@ import { pumpInput } from './schema.ts';
 /** Of all pumps in one table. */
 export const PUMP_ROWS_MAX = 5_000;
 
-export const PUMP_COLUMNS = {
-  name: { quantity: 'text', required: true },
-  flow: { quantity: 'flow', required: false },
-  head: { quantity: 'head', required: false },
-  setting: { quantity: 'setting', required: false },
-  power: { quantity: 'power', required: false },
-  standbyPower: { quantity: 'power', required: false },
-  settingMin: { quantity: 'setting', required: false },
-  settingMax: { quantity: 'setting', required: false },
-  settingStep: { quantity: 'setting', required: false },
-  ratedSpeed: { quantity: 'number', required: false },
-  price: { quantity: 'number', required: false },
-  expectedLifeYears: { quantity: 'number', required: false },
-} as const satisfies CsvColumns;
+const ONE = { required: false } as const;
 
-type Column = keyof typeof PUMP_COLUMNS;
+const COLUMNS = csvColumns(pumpInput, {
+  name: { required: true, isText: true },
+  flow: { ...ONE, at: 'headPoints.flow' },
+  head: { ...ONE, at: 'headPoints.head' },
+  setting: { ...ONE, at: 'headPoints.setting' },
+  power: { ...ONE, at: 'powerPoints.power' },
+  standbyPower: ONE,
+  settingMin: { ...ONE, at: 'settings.min' },
+  settingMax: { ...ONE, at: 'settings.max' },
+  settingStep: { ...ONE, at: 'settings.step' },
+  ratedSpeed: ONE,
+  price: ONE,
+  expectedLifeYears: ONE,
+});
+
+/** Those that the service gives are taken from its own list and ignored, as in a body in JSON. */
+export const PUMP_COLUMNS: CsvColumns = { ...COLUMNS, ...GIVEN_COLUMNS };
+
+type Column = keyof typeof COLUMNS;
 
 /** Columns of the pump itself: any of its rows may state them, all alike. */
 const ONCE = [

@@ -5,6 +5,7 @@ import type { Pump } from '../../../models/pump/pump.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import type { Api, SiteDependencies } from '../../http/api.ts';
 import { csvBody, withLine } from '../../http/csv-body.ts';
+import { csvColumns } from '../../http/csv-columns.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
@@ -14,7 +15,7 @@ import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
 import { findPump, PUMPS } from './kind.ts';
 import { headPoint, powerPoint } from './points-schema.ts';
-import { pumpAnswerOf, storedPumpAnswer } from './route.ts';
+import { storedPumpAnswer, writtenPumpAnswer } from './route.ts';
 
 interface PointsWrite {
   readonly id: string;
@@ -76,11 +77,11 @@ export function pumpPointRoutes(api: Api): void {
       summary: 'Replace the head points of a pump',
       description: 'A table of points, its columns in any order; the unit in force, or that in the header.',
       body: csvBody({
-        columns: {
-          flow: { quantity: 'flow', required: true },
-          head: { quantity: 'head', required: true },
-          setting: { quantity: 'setting', required: false },
-        },
+        columns: csvColumns(headPoint, {
+          flow: { required: true },
+          head: { required: true },
+          setting: { required: false },
+        }),
         rowsMax: LIST_MAX,
         rows: (context) => z.array(headPoint(context)).min(1).max(LIST_MAX),
         description:
@@ -92,7 +93,7 @@ export function pumpPointRoutes(api: Api): void {
       const points = { headPoints: rows };
       const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
   defineRoute(
@@ -104,11 +105,11 @@ export function pumpPointRoutes(api: Api): void {
       summary: 'Replace the power points of a pump',
       description: 'A table of points, its columns in any order; the unit in force, or that in the header.',
       body: csvBody({
-        columns: {
-          setting: { quantity: 'setting', required: true },
-          power: { quantity: 'power', required: true },
-          flow: { quantity: 'flow', required: false },
-        },
+        columns: csvColumns(powerPoint, {
+          setting: { required: true },
+          power: { required: true },
+          flow: { required: false },
+        }),
         rowsMax: LIST_MAX,
         rows: (context) => z.array(powerPoint(context)).min(1).max(LIST_MAX),
         description: 'Columns setting, power and, where it was noted, flow.',
@@ -119,7 +120,7 @@ export function pumpPointRoutes(api: Api): void {
       const points = { powerPoints: rows };
       const write = { id: params.pumpId, expectedVersion, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
 }

@@ -1,5 +1,6 @@
 /** Creates, lists, reads, replaces and deletes pumps. */
 import { success } from '../../../curves/result.ts';
+import { pumpEntryCautions } from '../../../models/cautions/pump-entry.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
@@ -20,10 +21,17 @@ const stored = storedExample({ input: pumpInput, answer: pumpAnswer, document: P
 export const storedPumpAnswer = (words: { readonly description: string; readonly status?: 201 }) =>
   jsonAnswer({ schema: pumpAnswer, example: stored, ...words });
 
-export const pumpAnswerOf = (record: PumpRecord) => ({
+const pumpAnswerOf = (record: PumpRecord) => ({
   body: recordBody(record),
   validator: { version: record.version },
 });
+
+/** A pump that was just written, with what looks odd about its entries. */
+export const writtenPumpAnswer = (record: PumpRecord) => {
+  const { body, validator } = pumpAnswerOf(record);
+  const cautions = [...pumpEntryCautions({ entered: record.document, fit: record.fit })];
+  return { body: { ...body, cautions }, validator };
+};
 
 export const pumpRoutes = (api: Api): void =>
   mountRecords(api, PUMPS, {
@@ -54,6 +62,7 @@ export const pumpRoutes = (api: Api): void =>
     },
     answer: storedPumpAnswer,
     answerOf: pumpAnswerOf,
+    writtenAnswerOf: writtenPumpAnswer,
     list: plainList({
       kind: PUMPS,
       answer: (words) =>

@@ -2,6 +2,9 @@
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
 import { queryWhole } from '../../fields/query-field.ts';
 import type { Api } from '../../http/api.ts';
@@ -17,8 +20,8 @@ import { runJob } from '../../http/run-job.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
-import { findLoop } from '../loop/kind.ts';
-import { PUMPS } from '../pump/kind.ts';
+import { findLoop, type LoopRecord } from '../loop/kind.ts';
+import { PUMPS, type PumpRecord } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
 import { noRecord, writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
@@ -27,6 +30,7 @@ import { READINGS_DELETED_MAX } from './contract.ts';
 import { readingsJob } from './job.ts';
 import { READINGS } from './kind.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
+import { type PlausibilityCautions, plausibilityJob } from './plausibility-job.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
 
@@ -48,12 +52,12 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       answer: jsonAnswer({
         schema: readingsTaken,
         description: 'How many were taken in, and how many of these were merged.',
-        example: { accepted: 2, merged: 0 },
+        example: { accepted: 2, merged: 0, cautions: [], units: {} },
         status: 201,
       }),
       problems: ['malformed-csv', 'unavailable'],
     },
-    async ({ params, body, system, store }) => {
+    async ({ params, body: text, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
@@ -67,7 +71,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
         settings: pump === undefined ? null : pump.document.settings,
         now: clock().getTime(),
       };
-      const work = { ...body, system, density: model.water.density, rules };
+      const work = { ...text, system, density: model.water.density, rules };
       const read = await runJob(workers, readingsJob, { ready: null, work });
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
@@ -77,9 +81,36 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       if (written.outcome === 'missing') return failed(noRecord('loop', null));
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
-      return success({ body: { accepted, merged }, location: `/v1/loops/${params.loopId}/readings` });
+      const station = installed && pump && { pump, count: installed.count };
+      const cautions = await entryCautionsOf(api, { loop: loop.value, model, station }, read.value.value);
+      const body = { accepted, merged, cautions: [...cautions] };
+      return success({ body, location: `/v1/loops/${params.loopId}/readings` });
     },
   );
+}
+
+/** What looks odd about readings; nothing where no pump is installed, or where too much long work waits. */
+async function entryCautionsOf(
+  { deps }: Api,
+  {
+    loop,
+    model,
+    station,
+  }: {
+    readonly loop: LoopRecord;
+    readonly model: CompiledLoop;
+    readonly station: { readonly pump: PumpRecord; readonly count: number } | undefined;
+  },
+  readings: readonly Reading[],
+): Promise<PlausibilityCautions> {
+  if (station === undefined) return [];
+  const { pump, count } = station;
+  const entered = { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const done = await runJob(deps.workers, plausibilityJob, {
+    ready: model,
+    work: { pump: entered, count, readings },
+  });
+  return done.ok ? done.value : [];
 }
 
 /** A reading of the same instant that is there already takes part in what is wrong. */

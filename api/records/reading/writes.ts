@@ -1,6 +1,7 @@
 /** Readings written to a database: all of a request in one transaction, many rows a statement. */
 import type { Compilable, CompiledQuery, Kysely, Transaction } from 'kysely';
 import type { Reading } from '../../../models/readings/reading.ts';
+import { compiledOnce } from '../../store/compiled-once.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import type { Tables } from '../../store/tables.ts';
 import type { InSite } from '../../store/versions.ts';
@@ -66,14 +67,13 @@ const timesThere = (db: Kysely<Tables>, rows: number): Compilable<{ time: number
       Array.from({ length: rows }, () => 0),
     );
 
-/** Statements of a fixed number of rows, their text made once: making it takes longer than running it. */
+/** Statements of a number of rows, with their parameters. */
 function prepared<Row>(build: (rows: number) => Compilable<Row>) {
-  const kept = new Map<number, CompiledQuery<Row>>();
-  return (rows: number, parameters: readonly Value[]): CompiledQuery<Row> => {
-    const query = kept.get(rows) ?? build(rows).compile();
-    kept.set(rows, query);
-    return { ...query, parameters };
-  };
+  const compiled = compiledOnce<Row>();
+  return (rows: number, parameters: readonly Value[]): CompiledQuery<Row> => ({
+    ...compiled(rows, () => build(rows)),
+    parameters,
+  });
 }
 
 interface Statements {

@@ -906,6 +906,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -914,6 +915,7 @@ export interface components {
             expectedLifeYears?: number;
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -955,6 +957,16 @@ export interface components {
             minutes: number;
             parts: number;
         };
+        Caution: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            detail: string;
+            source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
+        };
         PumpInput: {
             name: string;
             ratedSpeed?: number;
@@ -964,6 +976,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPointInput"][];
             npshPoints?: components["schemas"]["NpshPointInput"][];
             standbyPower?: number | string;
+            ratedPower?: number | string;
             flowLimits?: components["schemas"]["FlowLimitsInput"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -977,6 +990,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1035,6 +1049,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -1045,33 +1060,41 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
-                coefficients: number[];
+            headFit: {
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
-            power: {
+            powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1091,12 +1114,6 @@ export interface components {
                 [key: string]: string;
             };
         };
-        Caution: {
-            code: string;
-            severity: "note" | "warning" | "danger";
-            detail: string;
-            source: string;
-        };
         Basis: {
             modelVersion: string;
             loop: {
@@ -1114,6 +1131,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1129,6 +1147,7 @@ export interface components {
             meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1203,6 +1222,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1222,6 +1252,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1237,7 +1268,9 @@ export interface components {
             meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1269,6 +1302,7 @@ export interface components {
         LossByCoefficient: {
             lossCoefficient: number;
             diameter?: number;
+            boreChange?: boolean;
         };
         LossByLength: {
             equivalentLength: number;
@@ -1277,6 +1311,7 @@ export interface components {
         };
         LossByPoint: {
             loss: components["schemas"]["LossPoint"];
+            boreChange?: boolean;
         };
         LossPoint: {
             head: number;
@@ -1287,6 +1322,7 @@ export interface components {
             outlet?: components["schemas"]["Outlet"];
             branches?: components["schemas"]["Branch"][];
             split?: "tee-90";
+            highestElevation?: number;
         };
         Outlet: {
             name: string;
@@ -1297,6 +1333,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number;
+            exit?: "submerged" | "free";
         };
         Reach: {
             distance: number;
@@ -1309,6 +1346,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1321,6 +1359,7 @@ export interface components {
             meters?: components["schemas"]["MeterInput"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1395,6 +1434,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1415,6 +1465,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1427,7 +1478,9 @@ export interface components {
             meters?: components["schemas"]["MeterInput"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
         };
@@ -1459,6 +1512,7 @@ export interface components {
         LossByCoefficientInput: {
             lossCoefficient: number;
             diameter?: number | string;
+            boreChange?: boolean;
         };
         LossByLengthInput: {
             equivalentLength: number | string;
@@ -1467,6 +1521,7 @@ export interface components {
         };
         LossByPointInput: {
             loss: components["schemas"]["LossPointInput"];
+            boreChange?: boolean;
         };
         LossPointInput: {
             head: number | string;
@@ -1477,6 +1532,7 @@ export interface components {
             outlet?: components["schemas"]["OutletInput"];
             branches?: components["schemas"]["BranchInput"][];
             split?: "tee-90";
+            highestElevation?: number | string;
         };
         OutletInput: {
             name: string;
@@ -1487,6 +1543,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
+            exit?: "submerged" | "free";
         };
         ReachInput: {
             distance: number | string;
@@ -1517,6 +1574,7 @@ export interface components {
             meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1537,7 +1595,9 @@ export interface components {
             meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1616,7 +1676,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1630,11 +1690,28 @@ export interface components {
                     low: number;
                     high: number;
                 };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
                 margin?: {
                     low: number;
                     high: number;
                 };
-            } | null;
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -1784,9 +1861,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1821,9 +1898,9 @@ export interface components {
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1920,9 +1997,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1958,9 +2035,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
-            reason?: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             step?: number;
-            limitedBy?: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1970,6 +2047,10 @@ export interface components {
         ReadingsTaken: {
             accepted: number;
             merged: number;
+            cautions: components["schemas"]["Caution"][];
+            units: {
+                [key: string]: string;
+            };
         };
         ReadingsInput: {
             readings: components["schemas"]["ReadingInput"][];
@@ -2530,7 +2611,7 @@ export interface components {
             }[];
         };
         Recommendation: {
-            best: components["schemas"]["Duty"] | null;
+            best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
             counts: {
@@ -2633,9 +2714,11 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2645,6 +2728,116 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        Best: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            speed: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+            turnover: number | null;
+            annualEnergy: number;
+            annualCost: number | null;
+            lifeCycleCost: number | null;
+            limitingOutlet: string | null;
+            outlets: {
+                name: string;
+                flow: number;
+                requiredFlow: number | null;
+                margin: number | null;
+                velocity: number | null;
+                reach: {
+                    velocity: number;
+                    distance: number;
+                } | null;
+            }[];
+            trims: {
+                branch: string;
+                outlets: string[];
+                closed: boolean;
+                flow: number;
+                head: number | null;
+                lossCoefficient: number | null;
+                diameter: number | null;
+                kv: number | null;
+                valve: string | null;
+                opening: number | null;
+            }[];
+            perPump: {
+                flow: number;
+                power: number;
+            };
+            onePumpDown: {
+                checkValves: boolean;
+                served: boolean;
+                flow: number;
+                backflow: number;
+                power: number;
+                outlets: {
+                    name: string;
+                    flow: number;
+                    requiredFlow: number | null;
+                    margin: number | null;
+                }[];
+            } | null;
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                margin?: {
+                    low: number;
+                    high: number;
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            screen: {
+                meanVelocity: number;
+                peakVelocity: number;
+                cloggedFraction: number;
+            } | null;
+            heat: {
+                power: number;
+                motorEfficiencyAssumed: boolean;
+                dailyRise: number | null;
+                annualEnergy: number | null;
+                annualCost: number | null;
+            };
+            coveredIntake: {
+                suctionHead: number;
+                force: number;
+            } | null;
+            cautions: components["schemas"]["Caution"][];
+            closeTo: number[];
         };
         Duty: {
             candidate: number;
@@ -2701,7 +2894,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2715,11 +2908,28 @@ export interface components {
                     low: number;
                     high: number;
                 };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
                 margin?: {
                     low: number;
                     high: number;
                 };
-            } | null;
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2742,8 +2952,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2751,12 +2961,24 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
             rows: {
                 element: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
                 flow: number;
@@ -2842,15 +3064,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;

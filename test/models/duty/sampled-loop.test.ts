@@ -41,7 +41,13 @@ describe('a sampled loop', () => {
 
   it('knows that the required duty is the least where every outlet rises with the flow', () => {
     expect(sampleLoop(modelOf(loopOf(outlet('a', { requiredFlow: 900 * L })))).requiredIsLeast).toBe(true);
-    expect(sampled.requiredIsLeast).toBe(true);
+    const level = [outlet('a', { requiredFlow: 1000 * L }), outlet('b', { requiredFlow: 500 * L })];
+    const tee = { run: [pipe(0.04, 2)], split: 'tee-90', branches: level } as const;
+    expect(sampleLoop(modelOf(loopOf(tee))).requiredIsLeast).toBe(true);
+  });
+
+  it('does not know it where an outlet in air takes from a side as it opens', () => {
+    expect(sampled.requiredIsLeast).toBe(false);
   });
 
   it('does not know it of a loop with a tee that requires nothing', () => {

@@ -5,11 +5,14 @@ import { type LinearTree, stepBuffers, treeStep } from '../../../models/network/
 import { expectClose } from '../../expect-close.ts';
 import { denseSolve } from './dense-solve.ts';
 
+const num = (array: ArrayLike<number>, index: number): number => array[index] ?? Number.NaN;
+
 interface Written {
   readonly parent: number;
   readonly residual: number;
   readonly lossSlope: number;
   readonly combinedSlope: number;
+  readonly sidesSlope: number;
   readonly isHeld: boolean;
 }
 
@@ -17,21 +20,27 @@ interface Written {
 function treeFrom(written: readonly Written[]): LinearTree {
   const parent = written.map((one, b) => (b === 0 ? -1 : one.parent % b));
   const hasChild = (b: number) => parent.includes(b);
+  const isFirst = (b: number) => parent.indexOf(num(parent, b)) === b;
+  // Only outlets that leave others of their node open may be held.
+  const held = Uint8Array.from(parent, (_, b) =>
+    b > 0 && !hasChild(b) && !isFirst(b) && written[b]?.isHeld === true ? 1 : 0,
+  );
   return {
     parent: Int32Array.from(parent),
     isOutlet: Uint8Array.from(parent, (_, b) => (hasChild(b) ? 0 : 1)),
-    // Only outlets that leave others of their node open may be held.
-    held: Uint8Array.from(parent, (p, b) => {
-      const first = parent.indexOf(p);
-      return b > 0 && !hasChild(b) && first !== b && written[b]?.isHeld === true ? 1 : 0;
-    }),
+    held,
+    sidesSlope: Float64Array.from(written, ({ sidesSlope }, b) => (b > 0 && isFirst(b) ? sidesSlope : 0)),
+    isSide: Uint8Array.from(held, (one, b) => (b > 0 && !isFirst(b) && one === 0 ? 1 : 0)),
+    sidesBeyond: parent.map((_, b) => [...parent.keys()].filter((c) => parent[c] === b).slice(1)),
     residual: Float64Array.from(written, ({ residual }) => residual),
     lossSlope: Float64Array.from(written, ({ lossSlope }) => lossSlope),
     combinedSlope: Float64Array.from(written, ({ combinedSlope }) => combinedSlope),
   };
 }
 
-const num = (array: ArrayLike<number>, index: number): number => array[index] ?? Number.NaN;
+/** The sides by whose flows a branch loses. */
+const sidesOf = ({ parent, sidesSlope, sidesBeyond }: LinearTree, b: number): readonly number[] =>
+  num(sidesSlope, b) === 0 ? [] : (sidesBeyond[num(parent, b)] ?? []);
 
 /** Unknowns: the flow of each branch, then the head at each far end. */
 function writtenOut(tree: LinearTree, rootStep: number): readonly number[] {
@@ -56,6 +65,7 @@ function writtenOut(tree: LinearTree, rootStep: number): readonly number[] {
         [
           [b, num(tree.lossSlope, b)],
           [p, num(tree.combinedSlope, b)],
+          ...sidesOf(tree, b).map((side) => [side, num(tree.sidesSlope, b)] as const),
           [size + b, 1],
           [size + p, -1],
         ],
@@ -71,7 +81,15 @@ const branch = fc.record({
   residual: fc.double({ min: -2, max: 2, noNaN: true }),
   lossSlope: fc.double({ min: 10, max: 1e4, noNaN: true }),
   combinedSlope: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 100, noNaN: true })),
+  sidesSlope: fc.oneof(fc.constant(0), fc.double({ min: -5, max: 0.5, noNaN: true })),
   isHeld: fc.boolean(),
+});
+
+/** No branch loses by the flow of others of its node. */
+const withoutSides = (size: number) => ({
+  sidesSlope: new Float64Array(size),
+  isSide: new Uint8Array(size),
+  sidesBeyond: [],
 });
 
 describe('the step of a tree', () => {
@@ -103,6 +121,7 @@ describe('the step of a tree', () => {
       residual: new Float64Array(3),
       lossSlope: Float64Array.of(0, 100, 300),
       combinedSlope: new Float64Array(3),
+      ...withoutSides(3),
     };
     const { flow, head } = treeStep(tree, 1, stepBuffers(3));
     expect([...flow].map((one) => one.toFixed(12))).toEqual(
@@ -120,6 +139,7 @@ describe('the step of a tree', () => {
       residual: Float64Array.of(0, 5, 1, 5),
       lossSlope: Float64Array.of(0, 0, 200, 0),
       combinedSlope: new Float64Array(4),
+      ...withoutSides(4),
     };
     const { flow, head } = treeStep(tree, 1, stepBuffers(4));
     expect([...flow]).toEqual([1, 0, 1, 0]);
@@ -135,6 +155,7 @@ describe('the step of a tree', () => {
       residual: Float64Array.of(0, 0.3, -0.7, 0.1),
       lossSlope: Float64Array.of(0, 1e-6, 1e3, 7),
       combinedSlope: new Float64Array(4),
+      ...withoutSides(4),
     };
     const { flow } = treeStep(tree, 1 / 3, stepBuffers(4));
     expect(num(flow, 1) + num(flow, 2) + num(flow, 3)).toBe(1 / 3);

@@ -19,7 +19,11 @@ interface Ends {
 const placed = (
   run: readonly RunElement[],
   { upstream = 0.04, downstream = null, multiplier = 1 }: Ends = {},
-) => placeRun({ run, path: ['suction'], upstream, downstream, kinematicViscosity: VISCOSITY, multiplier });
+) =>
+  placeRun({
+    ...{ run, path: ['suction'], upstream, downstream, multiplier },
+    ...{ kinematicViscosity: VISCOSITY, boreChanges: 'abrupt' },
+  });
 
 function elementOf(element: RunElement, ends?: Ends) {
   const run = placed([element], ends);

@@ -36,12 +36,14 @@ describe('a tree', () => {
     const tree = treeOf(netOf(level));
     expect([...tree.parent]).toEqual([-1, 0, 0]);
     expect([...tree.isOutlet]).toEqual([0, 1, 1]);
-    expect(tree.sideBranches).toEqual([2]);
+    expect(tree.restable).toEqual([2]);
+    expect(tree.sidesBeyond).toEqual([[2], [], []]);
+    expect(tree.hasOneWay).toBe(false);
   });
 
   it('does not count a closed side', () => {
     const branches = [outlet('a'), outlet('b', {}, [pipe(0.02, 1), { valve: 'ball', opening: 0 }])];
-    expect(treeOf(netOf({ ...level, branches })).sideBranches).toEqual([]);
+    expect(treeOf(netOf({ ...level, branches })).restable).toEqual([]);
   });
 
   it('loses what the elements of each branch lose together', () => {
@@ -111,7 +113,7 @@ describe('a state to start from', () => {
   it('is that of an earlier solution scaled, where all outlets are at one level', () => {
     const network = netOf(level);
     const earlier = solved(network, 1e-3);
-    const { flow } = initialState(treeOf(network), 2e-3, earlier);
+    const { flow } = initialState(treeOf(network), 2e-3, { earlier });
     for (const b of network.branches.keys()) {
       expectClose(num(flow, b), 2 * num(earlier.flows, b), { relative: 1e-12 });
     }
@@ -120,7 +122,7 @@ describe('a state to start from', () => {
   it('is that of an earlier solution carried along its slopes, where they are not', () => {
     const network = netOf(uneven);
     const earlier = solved(network, 1e-3);
-    const { flow } = initialState(treeOf(network), 1.1e-3, earlier);
+    const { flow } = initialState(treeOf(network), 1.1e-3, { earlier });
     for (const b of network.branches.keys()) {
       expectClose(num(flow, b), num(earlier.flows, b) + 1e-4 * num(earlier.flowSlopes, b), {
         relative: 1e-9,
@@ -131,7 +133,7 @@ describe('a state to start from', () => {
   it('does without an earlier solution that had no flow', () => {
     const network = netOf(level);
     const rest = solved(network, 0);
-    expect([...initialState(treeOf(network), 1e-3, rest).flow]).toEqual([
+    expect([...initialState(treeOf(network), 1e-3, { earlier: rest }).flow]).toEqual([
       ...initialState(treeOf(network), 1e-3).flow,
     ]);
   });

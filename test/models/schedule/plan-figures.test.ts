@@ -1,12 +1,12 @@
 /** A plan worked out elsewhere and taken up again: the same settings and duties, and nothing solved twice. */
 import { describe, expect, it } from 'vitest';
 import { rememberedDuty } from '../../../models/duty/duty-memory.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { fallbackOf } from '../../../models/schedule/fallback.ts';
 import { planFigures, planSchedule } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { volumeStride } from '../../../models/schedule/volume-choices.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { canister, modelOf, pumpModelOf } from '../example-loops.ts';

@@ -1,10 +1,10 @@
 /** The setpoint where no setting is feasible, and the fallback, against tables of every setting. */
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { fallbackOf } from '../../../models/schedule/fallback.ts';
 import type { PhaseDuty, Station } from '../../../models/schedule/phase-duty.ts';
 import { type PhasePlan, planSchedule } from '../../../models/schedule/phase-plan.ts';
 import type { Phase } from '../../../models/schedule/schedule.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import type { Draw } from '../../random/draw.ts';
 import { type InfeasibleCase, tightCase } from '../../random-infeasible.ts';
 import { rowsOf } from '../../reference/setpoint-duties.ts';

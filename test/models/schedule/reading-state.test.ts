@@ -1,10 +1,10 @@
 /** Whether a pump follows its setpoint, by a reading. Thresholds are those of a stopped pump and 20 % (common practice). */
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { planSchedule } from '../../../models/schedule/phase-plan.ts';
 import { readingState } from '../../../models/schedule/reading-state.ts';
 import type { Step } from '../../../models/schedule/setpoints.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { canister, modelOf, pumpModelOf } from '../example-loops.ts';
 

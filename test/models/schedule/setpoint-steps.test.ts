@@ -1,12 +1,12 @@
 /** Single cases of the setpoint where no setting is feasible. */
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { constantFallback, fallbackOf } from '../../../models/schedule/fallback.ts';
 import type { Station } from '../../../models/schedule/phase-duty.ts';
 import { planSchedule } from '../../../models/schedule/phase-plan.ts';
 import { protectiveSetting } from '../../../models/schedule/protective-setting.ts';
 import type { SettingGrid } from '../../../models/schedule/setting-grid.ts';
-import type { Criterion } from '../../../models/selection/criteria.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import type { Criterion } from '../../../models/selection/criterion.ts';
 import { expectClose } from '../../expect-close.ts';
 import { LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -63,7 +63,7 @@ describe('a setpoint where no setting is feasible', () => {
   });
 
   it('is the lowest with all required flows where only an efficiency is against it', () => {
-    const mistyped = pumpModelOf({ ...pumpE.entered, powerPoints: [{ setting: 100, power: 10 }] });
+    const mistyped = pumpModelOf({ ...pumpE.entered, powerPoints: [{ setting: 100, power: 1 }] });
     const loop = loopRequiring(6000);
     const { own } = ownOf(loop);
     const phases = [{ name: 'all', from: '00:00', factor: 1 }];

@@ -89,6 +89,7 @@ const REMEDIES = {
   'no-pipework': 'is known by its system curve alone and cannot be joined with others',
   'other-water': 'has other water than the first: loops that are joined share theirs',
   'other-friction': 'has another frictionMultiplier than the first; state one for all',
+  'other-bore-changes': 'has other boreChanges than the first; state one for all',
 } as const satisfies Record<ConsolidationFailure['code'], string>;
 
 const consolidationProblem = ({ code, place }: ConsolidationFailure, path: Path): Problem =>

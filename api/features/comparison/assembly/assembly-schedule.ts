@@ -54,9 +54,9 @@ export async function runningBySchedule(
 
 /** A year is as uncertain as its usual setting. */
 function uncertaintyOfYear({ total }: YearFigures, duty: ReportedDuty | null): Running['energyRange'] {
-  if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
+  if (duty === null || duty.annualEnergy === 0) return null;
   const scale = total.energy / duty.annualEnergy;
-  const { low, high } = duty.doubt.annualEnergy;
+  const { low, high } = duty.uncertainty.annualEnergy;
   return { low: scale * low, high: scale * high };
 }
 

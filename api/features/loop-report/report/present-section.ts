@@ -1,5 +1,5 @@
 /** Compares how a loop runs now with what is recommended, in its report. */
-import { EQUAL } from '../../../../models/selection/criteria.ts';
+import { EQUAL } from '../../../../models/selection/criterion.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';

@@ -26,4 +26,4 @@ export interface LoopReport {
 
 export type Measured = Pick<ConditionAnswer, 'verdict' | 'summary' | 'from' | 'to' | 'counts'>;
 
-export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
+export type ReportedDuty = RecommendationAnswer['ranking'][number];

@@ -14,10 +14,7 @@ const COLUMNS = [
 ] as const;
 
 export function uncertaintySection(best: ReportedDuty, { system }: LoopReport): Markup {
-  const { doubt: uncertainty } = best;
-  if (uncertainty === null) {
-    return markup`<section><h2>Doubt</h2><p>The pump has no acceptance grade, and its points are too few to show a scatter: how far it may differ from its curve is not known.</p></section>`;
-  }
+  const { uncertainty } = best;
   const row = (
     name: string,
     quantity: Quantity,
@@ -31,7 +28,7 @@ export function uncertaintySection(best: ReportedDuty, { system }: LoopReport): 
   ];
   const cause =
     uncertainty.grade === null
-      ? 'By the scatter of the entered points about their curve (one-sided 95 %)'
-      : `By ISO 9906 grade ${uncertainty.grade} and the scatter of the entered points (one-sided 95 %)`;
-  return markup`<section><h2>Doubt</h2>${table(cause, COLUMNS, rows)}</section>`;
+      ? 'By the scatter of the entered points about their curve (one-sided 95 %) and the two laws of power'
+      : `By ISO 9906 grade ${uncertainty.grade}, the scatter of the entered points (one-sided 95 %) and the two laws of power`;
+  return markup`<section><h2>Uncertainty</h2>${table(cause, COLUMNS, rows)}</section>`;
 }

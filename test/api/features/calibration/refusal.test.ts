@@ -35,9 +35,7 @@ describe('one reading in another unit among six', () => {
     expect(found.misfits).toMatchObject([{ measure: 'flow', setting: 70, slip: 'gallons-and-litres' }]);
     const friction = found.parameters.find(({ name }) => name === 'friction');
     expectClose(friction?.value ?? 0, TRUTH.friction, { relative: 0.01 });
-    expect(found.summary).toContain(
-      'One reading does not fit: total flow at 70 %, -74 %.',
-    );
+    expect(found.summary).toContain('One reading does not fit: total flow at 70 %, -74 %.');
     expect((await calibrate(app, { apply: true }, IF_ANY)).applied).toBe(true);
   });
 });
@@ -58,10 +56,10 @@ describe('readings that scatter by 15 %', () => {
 });
 
 describe('a duty on a calibrated loop', () => {
-  const doubt = z.looseObject({
+  const dutyBody = z.looseObject({
     flow: z.number(),
     outlets: z.array(z.looseObject({ name: z.string(), margin: z.number().nullable() })),
-    doubt: z
+    uncertainty: z
       .looseObject({
         flow: z.object({ low: z.number(), high: z.number() }),
         margin: z.object({ low: z.number(), high: z.number() }).optional(),
@@ -71,19 +69,19 @@ describe('a duty on a calibrated loop', () => {
 
   it('has the uncertainty of the calibration in its flow, and the margin of the limiting outlet', async () => {
     const app = await read(() => AS_IS);
-    const duty = async () => answered(doubt, await app.call(`${app.loop}/duty-point?setting=80`));
+    const duty = async () => answered(dutyBody, await app.call(`${app.loop}/duty-point?setting=80`));
     const before = await duty();
-    expect(before.doubt?.margin).toBeUndefined();
+    expect(before.uncertainty?.margin).toBeUndefined();
     const { smallestMargin } = await calibrate(app, { apply: true }, IF_ANY);
     const after = await duty();
-    const { low = 0, high = 0 } = after.doubt?.margin ?? {};
+    const { low = 0, high = 0 } = after.uncertainty?.margin ?? {};
     const interval = smallestMargin?.uncertainty?.interval;
     // The same interval by the slopes of the fit.
     expectClose(high - low, (interval?.high ?? 0) - (interval?.low ?? 0), { relative: 0.05 });
     const truth = (await app.truly(80)).outlets.find(({ name }) => name === 'far end')?.flow ?? 0;
     expect(truth / 3000 - 1).toBeGreaterThan(low);
     expect(truth / 3000 - 1).toBeLessThan(high);
-    expect(after.doubt?.flow.low).toBeLessThan(after.flow);
-    expect(after.doubt?.flow.high).toBeGreaterThan(after.flow);
+    expect(after.uncertainty?.flow.low).toBeLessThan(after.flow);
+    expect(after.uncertainty?.flow.high).toBeGreaterThan(after.flow);
   });
 });

@@ -1,7 +1,7 @@
 /** Which plans of a schedule are long jobs. */
 import { describe, expect, it } from 'vitest';
 import { type PlanWork, scheduleJob } from '../../../../api/features/schedule/job.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../../models/loop/limits.ts';
 import { candidate, flume, manifold } from '../../question/sized-loops.ts';
 
 const night = { name: 'night', from: '22:00', factor: 0.6 };

@@ -1,10 +1,6 @@
-/** Which way a side branch of a tee runs, decided at states made by hand. */
+/** Which branches run, and which way, decided at states made by hand. */
 import { describe, expect, it } from 'vitest';
-import {
-  broughtToRest,
-  nextDirections,
-  type SideDirection,
-} from '../../../models/network/side-directions.ts';
+import { broughtToRest, closedAgainst, nextPassages, type Passage } from '../../../models/network/passage.ts';
 import { treeOf } from '../../../models/network/tree.ts';
 import { loopOf, networkOf, outlet, pipe } from '../example-loops.ts';
 
@@ -27,17 +23,18 @@ interface At {
   readonly combined?: number;
 }
 
-function next(direction: SideDirection, { flow, driving = 0, combined = 2e-3 }: At, rules = RULES) {
+function next(passage: Passage, { flow, driving = 0, combined = 2e-3 }: At, rules = RULES) {
   const state = {
     flow: Float64Array.of(combined, combined - flow, flow, 0),
     head: Float64Array.of(1, 0, 1 - driving, 0),
   };
   // The second side branch has what it asks for: it runs outward with no flow.
-  return nextDirections(TREE, ['outward', 'outward', direction, 'outward'], state, rules)?.[2] ?? direction;
+  const passages: readonly Passage[] = ['outward', 'outward', passage, 'outward'];
+  return nextPassages(TREE, passages, { ...rules, state })?.[2] ?? passage;
 }
 
 describe('a side branch', () => {
-  it.each<[SideDirection, string, At, SideDirection]>([
+  it.each<[Passage, string, At, Passage]>([
     ['outward', 'with a flow outward', { flow: 1e-4 }, 'outward'],
     ['outward', 'with a flow inward', { flow: -1e-4 }, 'resting'],
     ['outward', 'with a flow that is rounding', { flow: -1e-14 }, 'outward'],
@@ -55,27 +52,31 @@ describe('a side branch', () => {
     ['resting', 'driven by nothing', { flow: 0, driving: 0 }, 'resting'],
     ['resting', 'driven backwards', { flow: 0, driving: -0.01 }, 'inward'],
     ['resting', 'driven backwards by rounding', { flow: 0, driving: -1e-10 }, 'resting'],
-  ])('that runs %s, %s, is then %4$s', (direction, _, at, expected) => {
-    expect(next(direction, at)).toBe(expected);
+  ])('that runs %s, %s, is then %4$s', (passage, _, at, expected) => {
+    expect(next(passage, at)).toBe(expected);
   });
 
   it('asks for nothing where all agree', () => {
     const state = { flow: Float64Array.of(2e-3, 1e-3, 5e-4, 5e-4), head: new Float64Array(4) };
     expect(
-      nextDirections(
+      nextPassages(
         TREE,
         NETWORK.branches.map(() => 'outward'),
-        state,
-        RULES,
+        { ...RULES, state },
       ),
     ).toBeNull();
   });
 
   it('changes with others, or alone where one changes at a time', () => {
     const state = { flow: Float64Array.of(2e-3, 2.2e-3, -1e-4, -1e-4), head: new Float64Array(4) };
-    const all = NETWORK.branches.map((): SideDirection => 'outward');
-    expect(nextDirections(TREE, all, state, RULES)).toEqual(['outward', 'outward', 'resting', 'resting']);
-    expect(nextDirections(TREE, all, state, { ...RULES, oneAtATime: true })).toEqual([
+    const all = NETWORK.branches.map((): Passage => 'outward');
+    expect(nextPassages(TREE, all, { ...RULES, state })).toEqual([
+      'outward',
+      'outward',
+      'resting',
+      'resting',
+    ]);
+    expect(nextPassages(TREE, all, { ...RULES, state, oneAtATime: true })).toEqual([
       ...['outward', 'outward', 'resting', 'outward'],
     ]);
   });
@@ -89,7 +90,63 @@ describe('a side branch', () => {
       }),
     );
     const state = { flow: Float64Array.of(2e-3, 0, -2e-3), head: new Float64Array(3) };
-    expect(nextDirections(treeOf(closed), ['outward', 'outward', 'outward'], state, RULES)).toBeNull();
+    const passages: readonly Passage[] = ['outward', 'outward', 'outward'];
+    expect(nextPassages(treeOf(closed), passages, { ...RULES, state })).toBeNull();
+  });
+});
+
+describe('a branch that water passes one way only', () => {
+  const tree = treeOf(
+    networkOf(
+      loopOf({
+        run: [pipe(0.03, 1)],
+        branches: [
+          outlet('open'),
+          outlet('valve', {}, [{ valve: 'check-swing' }]),
+          outlet('air', { exit: 'free' }),
+        ],
+      }),
+    ),
+  );
+  const ask = (passage: Passage, { flow, driving = 0 }: At): Passage => {
+    const state = {
+      flow: Float64Array.of(2e-3, 2e-3 - flow, flow, 0),
+      head: Float64Array.of(1, 0, 1 - driving, 0),
+    };
+    const passages: readonly Passage[] = ['outward', 'outward', passage, 'outward'];
+    return nextPassages(tree, passages, { ...RULES, state })?.[2] ?? passage;
+  };
+
+  it.each<[Passage, string, At, Passage]>([
+    ['outward', 'with a flow outward', { flow: 1e-4 }, 'outward'],
+    ['outward', 'with no flow', { flow: 0 }, 'outward'],
+    ['outward', 'with the least flow inward', { flow: -1e-18 }, 'resting'],
+    ['resting', 'driven by more than rounding', { flow: 0, driving: 1e-8 }, 'outward'],
+    ['resting', 'driven by rounding', { flow: 0, driving: 1e-10 }, 'resting'],
+    ['resting', 'driven backwards', { flow: 0, driving: -1 }, 'resting'],
+  ])('that runs %s, %s, is then %4$s', (passage, _, at, expected) => {
+    expect(ask(passage, at)).toBe(expected);
+  });
+
+  it('rests where a state that does not settle has it run backwards, but never as the last way', () => {
+    const all: readonly Passage[] = ['outward', 'outward', 'outward', 'outward'];
+    const state = { flow: Float64Array.of(1, 3, -1, -1), head: new Float64Array(4) };
+    expect(closedAgainst(tree, all, state)).toEqual(['outward', 'outward', 'resting', 'resting']);
+    const still = { ...state, flow: Float64Array.of(1, 0, 0.5, 0.5) };
+    expect(closedAgainst(tree, all, still)).toBeNull();
+    const last = treeOf(
+      networkOf(
+        loopOf({
+          run: [pipe(0.03, 1)],
+          branches: [
+            outlet('closed', {}, [{ valve: { kv: 1 }, opening: 0 }]),
+            outlet('valve', {}, [{ valve: 'check-swing' }]),
+          ],
+        }),
+      ),
+    );
+    const backwards = { flow: Float64Array.of(-1, 0, -1), head: new Float64Array(3) };
+    expect(closedAgainst(last, all, backwards)).toBeNull();
   });
 });
 
@@ -106,7 +163,7 @@ describe('a state brought to rest', () => {
       }),
     );
     const state = { flow: Float64Array.of(3, 2, 1.5, 0.5, 1, 0.75, 0.25), head: new Float64Array(7) };
-    const directions: readonly SideDirection[] = [
+    const passages: readonly Passage[] = [
       'outward',
       'outward',
       'outward',
@@ -115,7 +172,7 @@ describe('a state brought to rest', () => {
       'outward',
       'outward',
     ];
-    const { flow } = broughtToRest(treeOf(network), directions, state);
+    const { flow } = broughtToRest(treeOf(network), passages, state);
     expect([...flow]).toEqual([3, 3, 2.5, 0.5, 0, -0.25, 0.25]);
     expect([...state.flow]).toEqual([3, 2, 1.5, 0.5, 1, 0.75, 0.25]);
   });
@@ -133,7 +190,7 @@ describe('a state brought to rest', () => {
 
   it('throws where no neighbour is open, which the rules never ask for', () => {
     const state = { flow: Float64Array.of(2e-3, 0, 2e-3, 0), head: new Float64Array(4) };
-    const directions: readonly SideDirection[] = ['outward', 'resting', 'resting', 'resting'];
-    expect(() => broughtToRest(TREE, directions, state)).toThrow('no free branch');
+    const passages: readonly Passage[] = ['outward', 'resting', 'resting', 'resting'];
+    expect(() => broughtToRest(TREE, passages, state)).toThrow('no free branch');
   });
 });
