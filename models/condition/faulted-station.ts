@@ -13,6 +13,8 @@ import { type Predicted, predictedAt, type Station } from './predicted.ts';
 const LOSSES: readonly number[] = Array.from({ length: 16 }, (_, i) => 0.01 * 1.8 ** i);
 /** Clogs beyond this are not looked at. */
 const MAGNITUDE_MOST = 0.6;
+/** Share of the total below which no water passes a branch that could show a clog. */
+const AT_REST = 1e-6;
 /** Of other faults: between them shifts per magnitude go in straight lines. */
 const MAGNITUDES = [0.02, 0.06, 0.12, 0.2, 0.28, 0.36, 0.46, 0.55] as const;
 /** Head and friction that wear and a larger bore take, per unit of magnitude: about what takes that share of the flow. */
@@ -42,6 +44,7 @@ export function faultedStations(
   if (!fault.cause.startsWith('clogged-')) {
     return MAGNITUDES.flatMap((magnitude) => at(magnitude, withFault(station, fault, magnitude)));
   }
+  if (passing(station.loop, fault, entered) < AT_REST * entered.flow) return [];
   const clogs: Faulted[] = [];
   for (const loss of LOSSES) {
     const [clog] = at(null, { ...station, loop: clogged(station.loop, fault, { entered, loss }) });
@@ -98,16 +101,17 @@ function withEasierDischarge(loop: CompiledLoop, less: number): CompiledLoop {
 /** A loss H = K Q|Q| added to the suction, the discharge's root or a branch; where the pipework is not known, to its curve. */
 function clogged(
   loop: CompiledLoop,
-  { cause, branch = 0 }: Fault,
+  fault: Fault,
   { entered, loss }: { readonly entered: Predicted; readonly loss: number },
 ): CompiledLoop {
   const { network, system } = loop;
+  const { cause, branch = 0 } = fault;
   if (network === null) return withMoreFriction(loop, 1 + loss);
-  const passing =
-    network.branches[branch]?.parent === -1 ? entered.flow : branchFlow(loop, branch, entered.flow);
   const clog: PlacedResistance = {
     ...{ path: [], kind: 'loss', name: null, role: null, bore: null },
-    resistance: quadraticLoss((loss * system.stateAt(entered.flow).head) / passing ** 2),
+    resistance: quadraticLoss(
+      (loss * system.stateAt(entered.flow).head) / passing(loop, fault, entered) ** 2,
+    ),
   };
   const more: Network =
     cause === 'clogged-intake'
@@ -121,8 +125,11 @@ function clogged(
   return { ...loop, network: more, system: pipeworkSystem(more) };
 }
 
-const branchFlow = ({ system }: CompiledLoop, branch: number, flow: number): number =>
-  system.stateAt(flow).network?.flows[branch] ?? flow;
+/** Flow where a clog is [m3/s]: that of the branch, else the total. */
+const passing = ({ network, system }: CompiledLoop, { branch = 0 }: Fault, { flow }: Predicted): number =>
+  network === null || network.branches[branch]?.parent === -1
+    ? flow
+    : (system.stateAt(flow).network?.flows[branch] ?? flow);
 
 /** One branch of those with the same outlets behind it, those of most outlets first, as many as are solved in time. */
 export function branchFaults({ branches, outlets }: Network): readonly Fault[] {

@@ -4,6 +4,7 @@ import { type CauseName, signaturesOf } from '../../../models/condition/signatur
 import { type Gauge, gaugeOf } from '../../../models/readings/measure.ts';
 import { expectClose } from '../../expect-close.ts';
 import { FLUME, LIFTED, metered, PAIR, type Site } from '../../rates/stations.ts';
+import { loopOf, outlet, pipe } from '../example-loops.ts';
 
 const GAUGES: readonly Gauge[] = (
   ['flow', 'power', 'suctionPressure', 'dischargePressure', 'head'] as const
@@ -113,5 +114,16 @@ describe('meters and pumps', () => {
     const power = Math.exp(stopped?.points[0]?.shifts[1] ?? 0);
     expect(power).toBeGreaterThan(0.5);
     expect(power).toBeLessThan(0.7);
+  });
+});
+
+describe('an outlet that gives nothing as entered', () => {
+  it('has no clog of its branch, and the others keep theirs', () => {
+    const high = outlet('high', { nozzleDiameter: 0.02, staticHead: 50, exit: 'free' }, [pipe(0.03, 2)]);
+    const low = outlet('low', { nozzleDiameter: 0.02 }, [pipe(0.03, 2)]);
+    const loop = loopOf({ run: [pipe(0.0375, 4)], branches: [high, low] }, { name: 'Tower' });
+    const found = of({ ...FLUME, loop }, 'clogged-branch');
+    expect(found.map(({ fault }) => fault?.outletNames)).toEqual([['low']]);
+    expect(of({ ...FLUME, loop }, 'clogged-intake')).toHaveLength(1);
   });
 });
