@@ -39,7 +39,7 @@ export const lifeCycleTerms = perContext((context) =>
         minutesPerFailure: numberField(context, { ...MINUTES_PER_FAILURE, default: 120 }),
       })
       .superRefine(checkGrowth),
-    { description: 'What counts for the objective `life-cycle-cost`; pumps are taken as bought anew.' },
+    { description: 'What counts for the objective `life-cycle-cost`; pumps are taken as newly bought.' },
   ),
 );
 

@@ -81,6 +81,7 @@ const utc = (milliseconds: number): string => new Date(milliseconds).toISOString
 /** A stored record as the body of an answer. */
 export const recordBody = <Document>({ document, ...record }: StoredRecord<Document>) => ({
   id: record.id,
+  ...(record.key === undefined ? {} : { key: record.key }),
   version: record.version,
   createdAt: utc(record.createdAt),
   updatedAt: utc(record.updatedAt),

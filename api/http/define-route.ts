@@ -14,6 +14,7 @@ import { derivedEtag, expectedVersion, matchesAny, versionEtag } from './etag.ts
 import { queryErrors } from './issue-errors.ts';
 import { type Parameters, parseQuery } from './parse-query.ts';
 import { invalidRequest, type Problem } from './problem.ts';
+import { pathWithIds, queryWithIds } from './record-names.ts';
 import type { PathParameters, Route, RouteHandler } from './route.ts';
 import { namesOf, sharedParameters } from './shared-parameters.ts';
 
@@ -104,22 +105,29 @@ async function serve<P extends string, Q extends z.ZodObject, B, O>(
   const asked = readAsked(c, route);
   if (!asked.ok) return asked;
   const ifMatch = c.req.header('if-match');
-  const demands = route.conditional === true || (route.conditional === 'optional' && ifMatch !== undefined);
+  const { conditional = false } = route;
+  const demands = conditional === true || (conditional !== false && ifMatch !== undefined);
   const expected = demands ? expectedVersion(ifMatch) : success('any' as const);
   if (!expected.ok) return expected;
-  const { common, query } = asked.value;
+  const { common } = asked.value;
   const store = storeOfSite(allSites, c.get('siteId'));
+  const query = await queryWithIds(asked.value.query, store);
+  if (!query.ok) return query;
   const body = await route.body.read(c.req.raw, { system: common.system, store });
   if (!body.ok) return body;
-  const params = c.req.param();
-  if (!hasParameters(params, route.path)) throw new Error(`invariant: no parameters of ${route.path}`);
+  const sentParams = c.req.param();
+  const params = await pathWithIds(sentParams, store);
+  if (!hasParameters(params, route.path) || !hasParameters(sentParams, route.path))
+    throw new Error(`invariant: no parameters of ${route.path}`);
   const answer = await handler({
     params,
-    query,
+    sentParams,
+    query: query.value,
     body: body.value,
     system: common.system,
     expectedVersion: expected.value,
     isConditional: ifMatch !== undefined,
+    mustBeNew: c.req.header('if-none-match')?.trim() === '*',
     store,
     requestId: c.get('requestId'),
   });

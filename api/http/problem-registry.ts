@@ -33,6 +33,11 @@ export const PROBLEMS = {
   'not-acceptable': { status: 406, title: 'The answer has no such form', remedy: 'See the header Accept.' },
   'too-slow': { status: 408, title: 'The request came too slowly' },
   'in-use': { status: 409, title: 'Others use it', remedy: 'Change or delete those in `usedBy` first.' },
+  'key-taken': {
+    status: 409,
+    title: 'Another record has this key',
+    remedy: 'Choose another key, or rename the one in `usedBy`.',
+  },
   'not-empty': {
     status: 409,
     title: 'The site is not empty',

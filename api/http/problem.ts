@@ -16,6 +16,7 @@ export interface ProblemError {
 export interface UsedBy {
   readonly kind: string;
   readonly id: string;
+  readonly key?: string;
   readonly name: string;
 }
 

@@ -1,13 +1,15 @@
 /** Finds and fits the pumps that a recommendation chooses among. */
+
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { CalibrationUncertainty } from '../../models/calibration/duty-uncertainty.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize } from '../../models/pump/settings-grid.ts';
 import { type Place, type Problem, problem } from '../http/problem.ts';
+import { unknownRecord } from '../http/unknown-record.ts';
 import { fitPumpOrProblem } from '../records/pump/fit.ts';
 import { findPumps, PUMPS, type PumpRecord } from '../records/pump/kind.ts';
-import { noRecord } from '../records/write-problems.ts';
+import { recordReference } from '../store/record-reference.ts';
 import type { SiteStore } from '../store/store.ts';
 
 export interface Candidate extends CandidateWork {
@@ -25,8 +27,9 @@ export interface CandidateRequest {
 /** Settings of all candidates together that one request may look through. */
 const SETTINGS_IN_ALL = 1_000_000;
 
-const ofRecord = ({ id, version, document, fit }: PumpRecord, count: number): Candidate => ({
+const ofRecord = ({ id, key, version, document, fit }: PumpRecord, count: number): Candidate => ({
   id,
+  key,
   version,
   count,
   entered: document,
@@ -59,7 +62,8 @@ export async function findCandidates(
   for (const { pump, count, path, place } of requests) {
     if (typeof pump === 'string') {
       const record = byId.get(pump);
-      if (record === undefined) return failed(noRecord('pump', place));
+      if (record === undefined)
+        return failed(await unknownRecord(store, { noun: 'pump', name: pump, place }));
       found.push(ofRecord(record, count));
       continue;
     }
@@ -83,5 +87,10 @@ export interface CandidateWork extends PumpModel {
   readonly calibration?: CalibrationUncertainty | null;
   /** Null where the pump came with the request. */
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly count: number;
 }
+
+/** As answers name it. */
+export const pumpReference = ({ id, key, entered }: CandidateWork) =>
+  recordReference({ id, key, name: entered.name });

@@ -14,6 +14,7 @@ import type { SiteStore } from '../store/store.ts';
 export interface TariffPrice {
   /** Null where the tariff came with the request. */
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly version: number | null;
   readonly name: string;
   readonly year: number;
@@ -46,6 +47,7 @@ export async function tariffPrice(
   const year = siteYear(timeZone, clock().getTime());
   return success({
     id: stored?.value.id ?? null,
+    key: stored?.value.key,
     version: stored?.value.version ?? null,
     name: document.name,
     year,

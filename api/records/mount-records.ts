@@ -1,5 +1,5 @@
 /** Mounts the routes that every stored kind has: create, list, read, replace, delete. */
-import { failed, success } from '../../curves/result.ts';
+import { success } from '../../curves/result.ts';
 import type { Api } from '../http/api.ts';
 import { defineRoute } from '../http/define-route.ts';
 import { noContent } from '../http/no-content.ts';
@@ -7,37 +7,18 @@ import { noBody } from '../http/request-body.ts';
 import { noQuery } from '../http/route.ts';
 import type { Kind } from '../store/kind.ts';
 import type { StoredRecord } from '../store/versions.ts';
+import { mountReplace } from './mount-replace.ts';
 import type {
   KeptOperations,
-  OperationFacts,
+  KeyedReady,
   RecordOperations,
   RecordsSpec,
   ReplaceableSpec,
 } from './records-spec.ts';
-import { nothingHere, type RefusedWrite, writeProblem } from './write-problems.ts';
+import { refused } from './refused.ts';
+import { routeWords } from './route-words.ts';
 
 type Stored = StoredRecord<unknown>;
-
-/** The words of an operation on a kind: its verb, then the kind's word for one or for many. */
-function routeWords(
-  { words, tag }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'tag'>,
-  { verb, of, name = verb.toLowerCase() }: { verb: string; of: 0 | 1; name?: string },
-  { description, summary = `${verb} ${words.summary[of]}`, problems = [] }: OperationFacts,
-) {
-  return { tag, operationId: `${name}${words.operation[of]}`, summary, description, problems };
-}
-
-function refused(
-  {
-    words,
-    collection,
-    problemOf,
-  }: Pick<RecordsSpec<string, unknown, unknown, Stored, unknown>, 'words' | 'collection' | 'problemOf'>,
-  outcome: RefusedWrite,
-) {
-  if (outcome.outcome === 'missing') return failed(nothingHere(words.problem, collection));
-  return failed(problemOf?.(outcome) ?? writeProblem(outcome, words.problem));
-}
 
 function mountCollection<One extends string, Entered, Ready, Kept extends Stored, Out>(
   api: Api,
@@ -61,10 +42,11 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
       const checked = await ready(request);
       if (!checked.ok) return checked;
       const stamp = { id: newId(), now: clock().getTime() };
-      const inserted = await request.store.of(kind).insert({ ...checked.value, ...stamp });
-      if (inserted.outcome !== 'inserted') return refused(spec, inserted);
+      const { store } = request;
+      const inserted = await store.of(kind).insert({ ...checked.value, ...stamp });
+      if (inserted.outcome !== 'inserted') return refused(spec, { outcome: inserted, store, name: '' });
       const { record } = inserted;
-      const answered = await writtenAnswerOf(record, request.store);
+      const answered = await writtenAnswerOf(record, store);
       return success({ ...answered, location: `${collection}/${record.id}` });
     },
   );
@@ -88,43 +70,11 @@ function mountRead<One extends string, Entered, Ready, Kept extends Stored, Out>
       body: noBody,
       answer: answer({ description: `The ${words.answer[0]}.` }),
     },
-    async ({ params, store }) => {
+    async ({ params, sentParams, store }) => {
       const record = await store.of(kind).get(idOf(params));
       return record === undefined
-        ? refused(spec, { outcome: 'missing' })
+        ? refused(spec, { outcome: { outcome: 'missing' }, store, name: idOf(sentParams) })
         : success(await answerOf(record, store));
-    },
-  );
-}
-
-function mountReplace<One extends string, Entered, Ready, Kept extends Stored, Out>(
-  api: Api,
-  kind: Kind<RecordOperations<Ready, Kept>>,
-  spec: ReplaceableSpec<One, Entered, Ready, Kept, Out>,
-): void {
-  const { clock } = api.deps;
-  const { one: path, idOf, words, operations, body, ready, answer, answerOf } = spec;
-  const { writtenAnswerOf = answerOf } = spec;
-  defineRoute(
-    api,
-    {
-      ...routeWords(spec, { verb: 'Replace', of: 0 }, operations.replace),
-      path,
-      method: 'put',
-      query: noQuery,
-      conditional: true,
-      body,
-      answer: answer({ description: `The ${words.answer[0]} as it is stored.` }),
-    },
-    async (request) => {
-      const { params, expectedVersion, store } = request;
-      const checked = await ready(request);
-      if (!checked.ok) return checked;
-      const stamp = { id: idOf(params), now: clock().getTime(), expectedVersion };
-      const written = await store.of(kind).replace({ ...checked.value, ...stamp });
-      return written.outcome === 'replaced'
-        ? success(await writtenAnswerOf(written.record, store))
-        : refused(spec, written);
     },
   );
 }
@@ -146,9 +96,11 @@ function mountDelete<One extends string, Entered, Ready, Kept extends Stored, Ou
       body: noBody,
       answer: noContent(`The ${words.answer[0]} is gone.`),
     },
-    async ({ params, expectedVersion, store }) => {
+    async ({ params, sentParams, expectedVersion, store }) => {
       const deleted = await store.of(kind).delete({ id: idOf(params), expectedVersion });
-      return deleted.outcome === 'deleted' ? success({ body: null }) : refused(spec, deleted);
+      return deleted.outcome === 'deleted'
+        ? success({ body: null })
+        : refused(spec, { outcome: deleted, store, name: idOf(sentParams) });
     },
   );
 }
@@ -164,12 +116,21 @@ export function mountKeptRecords<One extends string, Entered, Ready, Kept extend
   mountDelete(api, kind, spec);
 }
 
-export function mountRecords<One extends string, Entered, Ready, Kept extends Stored, Out>(
+export function mountRecords<
+  One extends string,
+  Entered,
+  Ready extends KeyedReady,
+  Kept extends StoredRecord<object>,
+  Out,
+>(
   api: Api,
   kind: Kind<RecordOperations<Ready, Kept>>,
   spec: ReplaceableSpec<One, Entered, Ready, Kept, Out>,
 ): void {
-  mountCollection(api, kind, spec);
+  const { create } = spec.operations;
+  const problems = [...(create.problems ?? []), 'key-taken'] as const;
+  const operations = { ...spec.operations, create: { ...create, problems } };
+  mountCollection(api, kind, { ...spec, operations });
   mountRead(api, kind, spec);
   mountReplace(api, kind, spec);
   mountDelete(api, kind, spec);

@@ -77,8 +77,15 @@ export interface RecordsSpec<One extends string, Entered, Ready, Kept extends St
   readonly problemOf?: (refused: RefusedWrite) => Problem;
 }
 
+/** All that is stored of a record that its user may give a key. */
+export interface KeyedReady {
+  readonly document: object;
+  /** Null for none; undefined where nothing is said. */
+  readonly key?: string | null | undefined;
+}
+
 /** With what is said of their replacement. */
-export interface ReplaceableSpec<One extends string, Entered, Ready, Kept extends StoredRecord<unknown>, Out>
+export interface ReplaceableSpec<One extends string, Entered, Ready, Kept extends StoredRecord<object>, Out>
   extends RecordsSpec<One, Entered, Ready, Kept, Out> {
   readonly operations: Readonly<Record<'create' | 'list' | 'read' | 'replace' | 'delete', OperationFacts>>;
 }

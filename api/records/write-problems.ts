@@ -1,8 +1,16 @@
 /** Turns writes that the store refused into problems. */
-import { invalidRequest, type Place, type Problem, problem } from '../http/problem.ts';
-import type { InUse, Missing, Stale, UnknownLoop, UnknownPump, UnknownTariff } from '../store/versions.ts';
+import { invalidRequest, type Problem, problem } from '../http/problem.ts';
+import type {
+  InUse,
+  KeyTaken,
+  Missing,
+  Stale,
+  UnknownLoop,
+  UnknownPump,
+  UnknownTariff,
+} from '../store/versions.ts';
 
-export type RefusedWrite = Stale | Missing | InUse | UnknownLoop | UnknownPump | UnknownTariff;
+export type RefusedWrite = Stale | Missing | InUse | KeyTaken | UnknownLoop | UnknownPump | UnknownTariff;
 
 /** `noun` is the kind of resource that was to be written. */
 export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
@@ -15,6 +23,11 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
       });
     case 'in-use':
       return problem('in-use', `The ${noun} is used by others.`, { usedBy: outcome.usedBy });
+    case 'key-taken':
+      return problem('key-taken', `The key is that of another ${noun}, "${outcome.usedBy[0]?.name}".`, {
+        usedBy: outcome.usedBy,
+        errors: [{ pointer: '/key', detail: `is that of another ${noun}; choose another` }],
+      });
     case 'unknown-tariff':
       return invalidRequest([{ pointer: '/tariff', detail: 'names no tariff that is stored' }]);
     case 'unknown-loop':
@@ -24,14 +37,6 @@ export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   }
 }
 
-const listedAt = (collection: string): string => `GET ${collection} lists those that there are`;
-
 /** Of an id in the path. */
 export const nothingHere = (noun: string, collection: string): Problem =>
-  problem('not-found', `There is no ${noun} with this id. ${listedAt(collection)}.`);
-
-export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  const collection = `/v1/${kind}s`;
-  if (place === null) return nothingHere(kind, collection);
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored; ${listedAt(collection)}` }]);
-}
+  problem('not-found', `There is no ${noun} with this id. GET ${collection} lists those that there are.`);

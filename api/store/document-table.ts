@@ -20,7 +20,7 @@ import type {
   Stale,
   StoredRecord,
 } from './versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from './where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from './where-clauses.ts';
 
 interface Named {
   readonly name: string;
@@ -90,22 +90,28 @@ export const documentTable =
   (siteId: string): DocumentOperations<Document> => ({
     ...documentReads<Document>(db, table, siteId),
 
-    async insert({ id, document, now }) {
+    async insert({ id, document, now, key }) {
       const row = await db
         .insertInto(table)
         .values({
           ...{ site_id: siteId, id, version: 1, created_at: now, updated_at: now },
           ...contentColumns(document),
+          ...keyColumn(key),
         })
         .returningAll()
         .executeTakeFirstOrThrow();
       return { outcome: 'inserted', record: documentRecord(row, table) };
     },
 
-    async replace({ id, document, now, expectedVersion }) {
+    async replace({ id, document, now, key, expectedVersion }) {
       const row = await db
         .updateTable(table)
-        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(document) }))
+        .set((eb) => ({
+          version: eb('version', '+', 1),
+          updated_at: now,
+          ...contentColumns(document),
+          ...keyColumn(key),
+        }))
         .where(isRecord({ siteId, id }))
         .where(hasVersion(expectedVersion))
         .returningAll()

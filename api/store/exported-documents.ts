@@ -1,14 +1,13 @@
 /** Reads and writes documents of one table as part of a whole site. */
-import type { DocumentOperations } from './document-table.ts';
 import { documentRecord } from './document-table.ts';
 import { type KindOfRecord, later, ofTable, writtenTo } from './exported-kind.ts';
 import type { Kind } from './kind.ts';
 import type { DocumentTable } from './tables.ts';
-import type { StoredRecord } from './versions.ts';
+import type { NewRecord, StoredRecord } from './versions.ts';
 
 export const exportedDocuments = <Document extends { readonly name: string }>(
   table: DocumentTable,
-  kind: Kind<Pick<DocumentOperations<Document>, 'insert'>>,
+  kind: Kind<{ insert(record: NewRecord<Document>): Promise<{ readonly outcome: string }> }>,
 ): KindOfRecord<StoredRecord<Document>> => ({
   ...ofTable(table),
   async read(db, siteId) {
@@ -21,9 +20,9 @@ export const exportedDocuments = <Document extends { readonly name: string }>(
       .execute();
     return later(rows, (row) => documentRecord<Document>(row, table));
   },
-  write: writtenTo(table, ({ db, record: { document }, siteId, ...where }) =>
+  write: writtenTo(table, ({ db, record: { document, key }, siteId, ...where }) =>
     kind
       .open(db)(siteId)
-      .insert({ ...where, document }),
+      .insert({ ...where, document, key }),
   ),
 });

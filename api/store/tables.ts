@@ -9,6 +9,8 @@ export interface RowCommon {
   readonly name: string;
   readonly document: string;
   readonly digest: string;
+  /** The user's, of kinds that have one; null where none was given. */
+  readonly key?: string | null | undefined;
 }
 
 export interface PumpRow extends RowCommon {
@@ -133,6 +135,9 @@ export interface Tables {
 export type RecordTable = {
   [Table in keyof Tables]: Tables[Table] extends DocumentRow ? Table : never;
 }[keyof Tables];
+
+/** The tables of records that users may give a key. */
+export type KeyedTable = 'pump' | 'loop' | 'tariff' | 'maintenance_task';
 
 /** Those of them that hold a document and nothing besides. */
 export type DocumentTable = {

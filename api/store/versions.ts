@@ -3,6 +3,8 @@
 /** `createdAt` and `updatedAt` in ms since 1970-01-01T00:00Z; `version` counts from 1. */
 export interface StoredRecord<Document> {
   readonly id: string;
+  /** Given by its user, once a site and kind. */
+  readonly key?: string;
   readonly version: number;
   readonly createdAt: number;
   readonly updatedAt: number;
@@ -23,6 +25,8 @@ export interface NewRecord<Document> {
   readonly id: string;
   readonly document: Document;
   readonly now: number;
+  /** Null for none; undefined: none in a new record, the one that it has in a replacement. */
+  readonly key?: string | null | undefined;
 }
 
 export interface Replacement<Document> extends NewRecord<Document> {
@@ -72,14 +76,22 @@ export type Replaced<Item> = { readonly outcome: 'replaced'; readonly record: It
 
 export type Deleted = { readonly outcome: 'deleted' };
 
+/** What an answer says of a record that it names. */
+export interface RecordReference<Id extends string | null = string> {
+  readonly id: Id;
+  readonly key?: string;
+  readonly name: string;
+}
+
+/** A record that stands in the way of a write. */
+export interface RecordUse extends RecordReference {
+  readonly kind: 'pump' | 'loop' | 'tariff' | 'site' | 'schedule' | 'maintenance-task';
+}
+
 /** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
-export type InUse = {
-  readonly outcome: 'in-use';
-  readonly usedBy: readonly {
-    readonly kind: 'loop' | 'site' | 'schedule' | 'maintenance-task';
-    readonly id: string;
-    readonly name: string;
-  }[];
-};
+export type InUse = { readonly outcome: 'in-use'; readonly usedBy: readonly RecordUse[] };
+
+/** Another record of the site and kind has the key. */
+export type KeyTaken = { readonly outcome: 'key-taken'; readonly usedBy: readonly RecordUse[] };
 
 export const USED_BY_LIMIT = 50;

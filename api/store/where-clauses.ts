@@ -13,6 +13,9 @@ export const isRecord = ({ siteId, id }: RecordKey): Condition =>
 export const hasVersion = (expected: ExpectedVersion): Condition =>
   expected === 'any' ? column.lit(true) : column('version', '=', expected);
 
+/** The column of a user's key; without one where nothing is said of it. */
+export const keyColumn = (key: string | null | undefined) => (key === undefined ? {} : { key });
+
 /** The records that a page may show: of its site, of its name, after its start. */
 export function mayBeOnPage({ siteId, name, after }: PageRequest & InSite): Condition {
   const conditions = [column('site_id', '=', siteId)];

@@ -23,5 +23,5 @@ export function dangerWords(cautions: readonly ReportedCaution[]): string {
 export function afterDangers(cautions: readonly ReportedCaution[], imperative: string): string {
   const words = dangerWords(cautions);
   if (words === '') return imperative;
-  return `${words}Only once this is settled: ${imperative.charAt(0).toLowerCase()}${imperative.slice(1)}`;
+  return `${words}Resolve this first. Then ${imperative.charAt(0).toLowerCase()}${imperative.slice(1)}`;
 }

@@ -20,7 +20,7 @@ export const CONDITION = topic({
   'condition-openings': {
     severity: 'warning',
     sentence:
-      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve were as the loop states.',
+      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {

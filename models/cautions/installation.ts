@@ -22,7 +22,7 @@ export const INSTALLATION = topic({
   bulkheads: {
     severity: 'note',
     sentence:
-      'Drilled walls and bulkheads fail without warning: inspect seals regularly and keep a way to shut off each side.',
+      'Drilled walls and bulkheads fail without warning: inspect seals regularly and keep a valve to close each side.',
     source: COMMON_PRACTICE,
   },
   'drain-back': {

@@ -25,7 +25,7 @@ export const LINE_PRESSURE = topic({
   'line-vaporises': {
     severity: 'danger',
     sentence:
-      'At the highest point of a line the pressure is below that at which the water boils: the column breaks and slams shut. Lower the line, or throttle behind it.',
+      'At the highest point of a line the pressure is below that at which the water boils: the column breaks and closes with a blow. Lower the line, or throttle behind it.',
     source: 'network solution against the highest elevation as entered',
   },
   surge: {

@@ -31,7 +31,7 @@ export const PUMP_FIT = topic({
   'head-below-zero': {
     severity: 'note',
     sentence:
-      'The fitted head falls below zero before the largest entered flow: nothing told of the pump holds out there.',
+      'The fitted head falls below zero before the largest entered flow: no figure of the pump holds out there.',
     source: 'rule of the head-curve fit',
   },
   'power-points-disagree': {

@@ -20,7 +20,7 @@ export const STARTING = topic({
   'several-duties': {
     severity: 'warning',
     sentence:
-      'The drooping pump curve crosses the system curve more than once: the duty told is that reached from rest, and a disturbance can move the pump to another.',
+      'The drooping pump curve crosses the system curve more than once: the duty given is that reached from rest, and a disturbance can move the pump to another.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
 });

@@ -30,7 +30,7 @@ export const TIME = topic({
   'time-mean-price': {
     severity: 'note',
     sentence:
-      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule tells them.',
+      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule states them.',
     source: 'tariff as entered',
   },
 });

@@ -6,7 +6,7 @@ export const UPKEEP = topic({
   'isolate-before-service': {
     severity: 'danger',
     sentence:
-      'Cut the power of the pump, and shut both its sides, before it is opened or hands go near its intake: it may start by itself, and an intake holds what covers it.',
+      'Cut the power of the pump, and close the valves on both its sides, before it is opened or hands go near its intake: it may start by itself, and an intake holds what covers it.',
     source: `${COMMON_PRACTICE}; local code prevails`,
   },
   'upkeep-common-practice': {

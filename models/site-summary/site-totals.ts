@@ -3,6 +3,7 @@ import { type LoopFigures, type Saved, type Saving, type ShortOutlet, worthOfSav
 
 export interface LoopName {
   readonly id: string;
+  readonly key?: string;
   readonly name: string;
 }
 

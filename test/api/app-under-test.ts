@@ -38,7 +38,7 @@ export async function appUnderTest(
   };
   const newId = () => {
     ids += 1;
-    return `id-${String(ids).padStart(6, '0')}`;
+    return `00000000-0000-7000-8000-${String(ids).padStart(12, '0')}`;
   };
   const now = clock().getTime();
   await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now });

@@ -17,7 +17,7 @@ const price = perContext((context) =>
     'MaterialPrice',
     z.strictObject({
       name: textField(context, {
-        description: 'The name of the material as the bill tells it.',
+        description: 'The name of the material as the bill gives it.',
         example: 'pipe, sch80 1-1/2',
         maxLength: 200,
       }),

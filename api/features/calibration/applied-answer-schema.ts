@@ -37,7 +37,7 @@ const appliedSchema = (context: SchemaContext) =>
     }),
     factors: factorsSchema(context),
     parameters: described(context, z.array(calibrationParameter(context)), {
-      description: 'As they were told.',
+      description: 'The factors and their intervals at the time of the calibration.',
     }),
     from: bodyInstant(context, {
       description: 'Of the readings behind it.',

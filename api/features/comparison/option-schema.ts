@@ -139,7 +139,7 @@ export const comparisonOption = perContext((context) =>
       }),
       presentValue: money(context, 'Life-cycle cost: what all of it is worth now.', 2292),
       range: described(context, range(context, 'present value', 2260, 2410), {
-        description: 'By the doubt in the curves about the energy alone.',
+        description: 'By the uncertainty of the energy in the curves alone.',
       }),
       elements: described(context, elements(context), {
         description: 'The present value by cost element; they add up to it.',

@@ -35,7 +35,8 @@ const OPERATIONS = {
     description: 'Stored comparisons in the order of their creation, page by page, without their figures.',
   },
   read: {
-    description: 'A stored comparison as it was made; `stale` tells whether its basis has moved since.',
+    description:
+      'A stored comparison as it was made; `stale` states whether a record of its basis has changed since.',
   },
   delete: { description: 'Deletes a stored comparison.' },
 } as const;

@@ -26,8 +26,7 @@ export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
 interface DutyFacts {
   readonly candidate: number;
-  /** Null where the pump came with the request. */
-  readonly pumpId: string | null;
+  readonly pump: DutyAnswer['pump'];
   readonly context: CriteriaContext;
   readonly duty: ExactDuty;
   readonly use: {
@@ -46,7 +45,7 @@ interface DutyFacts {
 
 export function dutyAnswer({
   candidate,
-  pumpId,
+  pump: reference,
   context,
   duty,
   use,
@@ -62,7 +61,7 @@ export function dutyAnswer({
   const tankVolume = loop.entered.tank?.volume;
   return {
     candidate,
-    pump: { id: pumpId, name: pump.entered.name },
+    pump: reference,
     count,
     setting,
     speed: PERCENT * duty.speedRatio,

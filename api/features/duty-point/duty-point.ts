@@ -98,8 +98,9 @@ export async function answerDutyPoint(
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
   const { calibration } = loop;
+  const { id, key } = pump;
   const candidate = {
-    ...{ id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, calibration) },
+    ...{ id, key, count, entered: pump.document, fit: fitOnLoop(pump, calibration) },
     calibration: calibrationUncertainty(calibration, pump),
   };
   const running = { price, hoursPerDay, elevation };

@@ -56,7 +56,7 @@ const trimSchema = (context: SchemaContext) =>
     flow: computed(context, 'flow', { description: 'Flow at which the trim is set.', example: 4000 }),
     head: nullable(
       computed(context, 'head', {
-        description: 'Head to take away there; null where it is shut.',
+        description: 'Head to take away there; null where it is closed.',
         example: 0.312,
       }),
     ),

@@ -12,7 +12,7 @@ import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
 import { type Gravity, servedByGravity } from '../../../models/selection/gravity.ts';
 import type { Running } from '../../../models/selection/options.ts';
-import type { CandidateWork } from '../../question/candidates.ts';
+import { type CandidateWork, pumpReference } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from './duty-answer.ts';
@@ -44,7 +44,7 @@ function compute(
   loop: CompiledLoop,
   { candidate, setting, limits, running, reachVelocity }: DutyPointWork,
 ): Result<DutyPointFigures, Unsolved> {
-  const { count, id, entered: pump } = candidate;
+  const { count, entered: pump } = candidate;
   const solved = solving(() => {
     const duty = dutyPoint(loop, pumpAtSetting(candidate, { setting, count }));
     const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
@@ -63,7 +63,8 @@ function compute(
     ...annualUse({ ...running, power: duty.power, standbyPower: count * pump.standbyPower }),
     heat: dutyHeat(context, duty, running),
   };
-  const facts = { candidate: 0, pumpId: id, context, duty, use, trims: [], uncertainty, reachVelocity };
+  const reference = pumpReference(candidate);
+  const facts = { candidate: 0, pump: reference, context, duty, use, trims: [], uncertainty, reachVelocity };
   const answer = dutyAnswer(facts);
   return success({
     duty: { ...answer, cautions: [...answer.cautions, ...gravityCautions(gravity), ...loopCautions(loop)] },

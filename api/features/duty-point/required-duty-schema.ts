@@ -13,7 +13,7 @@ export const requiredDutySchema = (context: SchemaContext) =>
     }),
     head: computed(context, 'head', { description: 'Head that it needs.', example: 1.54263 }),
     limitingOutlet: described(context, z.string(), {
-      description: 'The outlet served last.',
+      description: 'The outlet with the smallest margin.',
       examples: ['far end'],
     }),
   });

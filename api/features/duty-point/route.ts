@@ -19,7 +19,7 @@ const query = (context: SchemaContext) =>
     pump: z
       .string()
       .openapi({
-        description: 'Id of the pump; the installed one where it is left out.',
+        description: 'Id or key of the pump; the installed one where it is left out.',
         examples: ['0198c0de'],
       })
       .optional(),

@@ -20,7 +20,7 @@ const query = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
       description:
-        'Id of a stored pump; where it is left out the installed one, else the one that is recommended.',
+        'Id or key of a stored pump; where it is left out the installed one, else the one that is recommended.',
       examples: ['0198c0de'],
     }).optional(),
     setting: queryDecimal(context, {

@@ -1,10 +1,12 @@
 /** Documents a recommendation: the pump and the setting that serve a loop at the least cost. */
+
 import { z } from '@hono/zod-openapi';
 import { CRITERION_REASONS } from '../../../models/selection/criterion.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { encodedOnce } from '../../fields/encoded-once.ts';
+import { answeredKey } from '../../fields/key-field.ts';
 import { OBJECTIVES, reportedLifeCycle } from '../../fields/life-cycle-terms.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { settingField } from '../../fields/setting-field.ts';
@@ -141,7 +143,7 @@ const limitsSchema = (context: SchemaContext) =>
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
     price: nullable(
-      computedNumber(context, { description: 'Money per kWh; null: no cost is told.', example: 0.21 }),
+      computedNumber(context, { description: 'Money per kWh; null if no cost is given.', example: 0.21 }),
     ),
     tariff: nullable(
       z.strictObject({
@@ -149,6 +151,7 @@ const assumptionsSchema = (context: SchemaContext) =>
           description: 'Id of the tariff; null where it came with the request.',
           examples: ['0198c0de-0000-7000-8000-000000000003'],
         }),
+        ...answeredKey(context),
         name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
         year: described(context, z.int(), {
           description: 'The year of the calendar that `price` is the time mean of.',

@@ -5,6 +5,7 @@ import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { annualUse } from '../../../models/duty/energy.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { basisOf } from '../../fields/basis.ts';
+import { pumpReference } from '../../question/candidates.ts';
 import { tariffAnswer } from '../../question/tariff-answer.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -71,10 +72,11 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
 
 const rejectedIn = ({ figures, work }: ComputedRecommendation, system: UnitSystem) =>
   figures.rejected.map((one) => {
-    const { id, count, entered: pump } = candidateAt(work, one.candidate);
-    const standbyPower = count * pump.standbyPower;
+    const candidate = candidateAt(work, one.candidate);
+    const { count } = candidate;
+    const standbyPower = count * candidate.entered.standbyPower;
     const useOf = (power: number) => annualUse({ ...work.running, power, standbyPower });
-    return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system, useOf });
+    return rejectionAnswer(one, { pump: pumpReference(candidate), count, system, useOf });
   });
 
 /** Candidates that may as well be the best, by their pumps. */

@@ -59,7 +59,7 @@ const calibration = ({ documented }: SchemaContext): z.ZodType<'calibration'> =>
 
 const WORDS = {
   description:
-    'What the setting shall still serve under: pumps at the low end of a grade, larger required flows, more friction, or "calibration" for the bad end of the calibrated interval. A setting then qualifies when it serves as entered and there; `best` tells the duty as entered at that setting.',
+    'What the setting is assured against: pumps at the low end of a grade, larger required flows, more friction, or "calibration" for the worst case of the calibrated interval. A setting then qualifies if it is feasible both as entered and in that case; `best` gives the duty as entered at that setting.',
   examples: [{ grade: '2B' }],
 };
 

@@ -61,7 +61,7 @@ const schema = (context: SchemaContext) =>
       }),
     ),
     badEnd: described(context, nullable(worstCaseSchema(context)), {
-      description: 'What `best` does at the bad end that it is assured against; null without a best.',
+      description: 'What `best` does in the worst case that it is assured against; null without a best.',
     }),
   });
 

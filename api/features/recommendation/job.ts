@@ -22,7 +22,7 @@ import { type RejectionCause, rejectionCause } from '../../../models/selection/r
 import type { Ranked, Rejected } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
-import type { CandidateWork } from '../../question/candidates.ts';
+import { type CandidateWork, pumpReference } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
@@ -129,8 +129,7 @@ function screenLimitAnswer(
   const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
   const found = withoutScreenLimit({ selection, sampled, candidates: pumps, limits, running, worstCase });
   if (found === null) return null;
-  const { id, entered: pump } = candidateAt(work, found.ranked.candidate);
-  return withoutScreenLimitAnswer(found, { id, name: pump.name });
+  return withoutScreenLimitAnswer(found, pumpReference(candidateAt(work, found.ranked.candidate)));
 }
 
 export function candidateAt(
@@ -163,7 +162,16 @@ function rankedAnswer(
   const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others, calibrated });
   const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
   const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
-  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
+  return dutyAnswer({
+    isUnpriced,
+    candidate,
+    pump: pumpReference(pump),
+    context,
+    duty,
+    use,
+    trims,
+    uncertainty,
+  });
 }
 
 function closeAnswer(ranking: readonly Ranked[], work: RecommendationWork): CloseAnswer {

@@ -45,7 +45,7 @@ const heat = perContext(
 export const RANKING_DEFAULT = 20;
 
 const RANKING_LIMIT = {
-  description: 'How many candidates the ranking tells of; 20 where it is left out.',
+  description: 'How many candidates the ranking lists; 20 where it is left out.',
   minimum: 1,
   maximum: CANDIDATES_MAX,
   example: RANKING_DEFAULT,
@@ -85,7 +85,7 @@ const counted = perContext((context) =>
 
 const candidate = (context: SchemaContext) =>
   z.union([idOf(context, 'pump'), pumpInput(context), counted(context)], {
-    error: 'must be the id of a pump, a pump, or an object with pump and count',
+    error: 'must be the id or key of a pump, a pump, or an object with pump and count',
   });
 
 const candidates = (context: SchemaContext) =>
@@ -131,12 +131,12 @@ export const recommendationRequest = perContext((context) =>
 export const recommendationQuery = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
-      description: 'Ids of stored pumps, separated by commas; all stored pumps where it is left out.',
+      description: 'Ids or keys of stored pumps, separated by commas; all stored pumps where it is left out.',
       examples: ['0198c0de,0198c0df'],
     }).optional(),
     ...runningQuery(context),
     tariff: described(context, z.string().min(1).max(ID_MAX), {
-      description: 'Id of a stored tariff, in place of `price`.',
+      description: 'Id or key of a stored tariff, in place of `price`.',
       examples: ['0198c0de'],
     }).optional(),
     balancing: balancing(context).optional(),

@@ -8,9 +8,9 @@ import { type Step, stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import type { Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { answerCache } from '../../question/answer-cache.ts';
 import { SCHEDULES } from '../../records/schedule/kind.ts';
-import { noRecord } from '../../records/write-problems.ts';
 import type { SiteStore } from '../../store/store.ts';
 import { type PlanDeps, type PlannedLoop, plannedLoop } from './planned-loop.ts';
 
@@ -37,7 +37,8 @@ export function planCache(deps: Omit<PlanDeps, 'store'>): PlanCache {
   return {
     async find(store, id) {
       const versions = await store.of(SCHEDULES).setpointVersions(id);
-      if (versions === undefined) return failed(noRecord('loop', null));
+      if (versions === undefined)
+        return failed(await unknownRecord(store, { noun: 'loop', name: id, place: null }));
       return answers.answer(`${store.siteId} ${id} ${JSON.stringify(versions)}`, async () => {
         const planned = await plannedLoop({ ...deps, store }, id);
         return planned.ok ? success(steppedLoop(planned.value)) : planned;

@@ -17,6 +17,7 @@ import { noQuery } from '../../http/route.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
+import { putCondition } from '../../records/put-condition.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
 import { SCHEDULES, type SchedulePut, type ScheduleRecord } from '../../records/schedule/kind.ts';
 import { scheduleInput } from '../../records/schedule/schema.ts';
@@ -145,7 +146,7 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       body: jsonBody({ schema: scheduleInput, example: SCHEDULE_EXAMPLE }),
       answer: answer('The schedule as it is stored, and its figures.'),
     },
-    async ({ params, body: document, expectedVersion, isConditional, store }) => {
+    async ({ params, body: document, store, ...conditions }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
@@ -154,6 +155,13 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       if (misfit !== null) return failed(misfit);
       const worked = await workedOut(api, sources.value, { schedule: document, year: undefined });
       if (!worked.ok) return worked;
+      const stored = await store.of(SCHEDULES).get(params.loopId);
+      if (stored !== undefined) {
+        const condition = putCondition(conditions, { stored, put: { document }, noun: 'schedule' });
+        if (!condition.ok) return condition;
+        if (condition.value === 'is-stored') return worked.value(stored);
+      }
+      const { isConditional, expectedVersion } = conditions;
       const done = await written(store, {
         id: params.loopId,
         document,

@@ -30,10 +30,11 @@ interface Deps {
 type Errors = ProblemError[];
 
 const asRecord = <Document extends object>(
-  { id, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
+  { id, key, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
   { now, newId }: Deps,
 ): StoredRecord<Document> => ({
   id: id ?? newId(),
+  ...(typeof key === 'string' ? { key } : {}),
   version,
   createdAt: createdAt ?? now,
   updatedAt: updatedAt ?? createdAt ?? now,

@@ -2,10 +2,10 @@
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { isAlike } from '../../fields/alike.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
-import { isAlike } from '../../store/alike.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { CopiedCalibration } from '../calibration/contract.ts';

@@ -5,6 +5,7 @@ import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { answeredKey } from '../../fields/key-field.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import type { CopiedBaseline } from '../../records/baseline/contract.ts';
@@ -27,6 +28,7 @@ export const taskCopyItem = perContext((context) =>
     'MaintenanceTaskCopy',
     z.strictObject({
       ...recordFields(context),
+      ...answeredKey(context),
       ...taskFields(context),
       ...targetFields(context),
       firstDue: calendarDate(context, { description: 'Due for the first time.', example: '2026-12-01' }),

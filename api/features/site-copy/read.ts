@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { enteredKey } from '../../fields/key-field.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
@@ -31,6 +32,7 @@ const stampSchema = z.looseObject({
 
 export interface CopiedRecord<Document> {
   readonly id: string | undefined;
+  readonly key: string | null | undefined;
   readonly version: number;
   readonly createdAt: number | undefined;
   readonly updatedAt: number | undefined;
@@ -58,7 +60,7 @@ function readRecord<Document>(
   const document = input.safeParse(value);
   if (stamp.success && document.success) {
     const { id, version, createdAt, updatedAt } = stamp.data;
-    return { id, version, createdAt, updatedAt, document: document.data };
+    return { id, key: enteredKey(value), version, createdAt, updatedAt, document: document.data };
   }
   // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(

@@ -68,6 +68,9 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
     ...Object.entries(byId).flatMap(([kind, records]) =>
       twice(each<{ id: string }>(kind, records, ({ id }) => id, 'id')),
     ),
+    ...Object.entries({ tariffs, pumps, loops, maintenanceTasks }).flatMap(([kind, records]) =>
+      twice(each<{ key?: string }>(kind, records, ({ key }) => key, 'key')),
+    ),
     ...twice(each('completions', completions, ofTask, 'at')),
     ...twice(each('baselines', named.baselines, (one) => one.document.loop, 'loop')),
     ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),

@@ -14,6 +14,7 @@ import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { TASKS } from '../../records/task/kind.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
@@ -99,7 +100,7 @@ function withOne(
   figures: LoopFigures | null,
 ): SummedLoops {
   const { count, setting, pump } = slice.installed;
-  const loop = { id: record.id, name: record.name };
+  const loop = recordReference(record);
   const { service } = pump.entered;
   const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
   const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);

@@ -26,7 +26,7 @@ const OPERATIONS = {
   create: {
     summary: 'Which upgrades in which year?',
     description:
-      'Chooses among the candidates, and a year for each, what is worth most in present value under a budget a year; tells why each other one stays out and what 1 % more budget would be worth. The plan is stored.',
+      'Chooses among the candidates, and a year for each, what is worth most in present value under a budget a year, and states why each other one stays out and what 1 % more budget would be worth. The plan is stored.',
     problems: ['unavailable'],
   },
   list: {

@@ -1,5 +1,5 @@
 /** Stores, lists, reads and deletes completions of routine checks. */
-import { failed, success } from '../../../curves/result.ts';
+import { failed, type Result, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -8,14 +8,14 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { listQuery, nextCursor, pageRequest } from '../../http/list-query.ts';
 import { noContent } from '../../http/no-content.ts';
+import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { tableOf } from '../../http/table-of.ts';
 import { perContext } from '../../units/per-context.ts';
 import { dateText } from '../task/answer.ts';
 import type { MaintenanceTaskRecord } from '../task/contract.ts';
-import { TASKS } from '../task/kind.ts';
-import { findTask, noTask, taskView } from '../task/view.ts';
+import { findTask, taskView } from '../task/view.ts';
 import { writeProblem } from '../write-problems.ts';
 import { completionBody } from './answer.ts';
 import { completionList, completionSchema } from './answer-schema.ts';
@@ -43,10 +43,10 @@ const storedCompletion = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-const answerOf = (record: CompletionRecord, task: MaintenanceTaskRecord | undefined) => {
-  if (task === undefined) return failed(noTask());
+const answerOf = (record: CompletionRecord, task: Result<MaintenanceTaskRecord, Problem>) => {
+  if (!task.ok) return task;
   return success({
-    body: { ...completionBody(record), nextDue: dateText(task.progress.nextDue) },
+    body: { ...completionBody(record), nextDue: dateText(task.value.progress.nextDue) },
     validator: { version: record.version, derived: true },
   });
 };
@@ -88,7 +88,7 @@ function createRoute(api: Api): void {
       const outcome = await store.of(COMPLETIONS).insert({ taskId, id: newId(), document, now });
       const completion = settled(outcome, document);
       if (!completion.ok) return completion;
-      const answer = answerOf(completion.value, await store.of(TASKS).get(taskId));
+      const answer = answerOf(completion.value, await findTask(store, taskId));
       const location = `/v1/maintenance-tasks/${taskId}/completions/${completion.value.id}`;
       return answer.ok ? success({ ...answer.value, location }) : answer;
     },
@@ -145,7 +145,7 @@ function routesOfOne(api: Api): void {
       const { taskId, completionId: id } = params;
       const completion = await findCompletion(store, { taskId, id });
       if (!completion.ok) return completion;
-      return answerOf(completion.value, await store.of(TASKS).get(taskId));
+      return answerOf(completion.value, await findTask(store, taskId));
     },
   );
   defineRoute(
@@ -155,7 +155,8 @@ function routesOfOne(api: Api): void {
       method: 'delete',
       operationId: 'deleteCompletion',
       summary: 'Take a completion away',
-      description: 'Deletes a completion that was entered by mistake; the day the check is due follows anew.',
+      description:
+        'Deletes a completion that was entered by mistake; the day on which the check is due is computed again.',
       conditional: true,
       body: noBody,
       answer: noContent('The completion is gone.'),

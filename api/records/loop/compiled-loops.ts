@@ -11,6 +11,7 @@ import { compileLoopOrProblem } from './compile.ts';
 /** A loop with the version it was read at; null where it came with the request. */
 export interface StoredLoop {
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly version: number | null;
   /** As entered. */
   readonly document: Loop;

@@ -14,7 +14,7 @@ export const EXPORTED_LOOPS: KindOfRecord<LoopRecord> = {
       .execute();
     return later(rows, loopRecord);
   },
-  write: writtenTo('loop', ({ db, record: { document }, siteId, ...where }) =>
-    LOOPS.open(db)(siteId).insert({ ...where, document }),
+  write: writtenTo('loop', ({ db, record: { document, key }, siteId, ...where }) =>
+    LOOPS.open(db)(siteId).insert({ ...where, document, key }),
   ),
 };

@@ -4,8 +4,10 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { Place, Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
@@ -20,6 +22,7 @@ import type {
   InSite,
   Inserted,
   InUse,
+  KeyTaken,
   Missing,
   NewRecord,
   Page,
@@ -30,10 +33,9 @@ import type {
   StoredRecord,
   UnknownPump,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
-import { noRecord } from '../write-problems.ts';
 import {
   type CalibrationColumns,
   calibrationOf,
@@ -53,11 +55,13 @@ interface LoopPageRequest extends PageRequest {
 
 /** The installed pump is taken from `document.installed`. */
 interface LoopOperations {
-  insert(loop: NewRecord<Loop>): Promise<Inserted<LoopRecord> | UnknownPump>;
+  insert(loop: NewRecord<Loop>): Promise<Inserted<LoopRecord> | UnknownPump | KeyTaken>;
   get(id: string): Promise<LoopRecord | undefined>;
   list(request: LoopPageRequest): Promise<Page<LoopRecord>>;
   count(): Promise<number>;
-  replace(replacement: Replacement<Loop>): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump>;
+  replace(
+    replacement: Replacement<Loop>,
+  ): Promise<Replaced<LoopRecord> | Stale | Missing | UnknownPump | KeyTaken>;
   delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
 }
 
@@ -122,7 +126,7 @@ function loopReads(db: Kysely<Tables>): (siteId: string) => LoopReads {
 
 const updateOne = (
   all: Transaction<Tables>,
-  { siteId, id, document, now, expectedVersion }: Replacement<Loop> & InSite,
+  { siteId, id, document, now, key, expectedVersion }: Replacement<Loop> & InSite,
 ) =>
   all
     .updateTable('loop')
@@ -134,6 +138,7 @@ const updateOne = (
         version: eb('version', '+', 1),
         updated_at: now,
         ...contentColumns(document),
+        ...keyColumn(key),
         // What is written of one row is read as it was before the statement, whatever the order.
         calibration: keptIfAbout('calibration'),
         calibration_digest: keptIfAbout('calibration_digest'),
@@ -157,41 +162,42 @@ async function restartIfOther(
 }
 
 const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, keyof LoopReads> => ({
-  async insert({ id, document, now }) {
+  async insert({ id, document, now, key }) {
     const insertion = db
       .insertInto('loop')
       .values({
-        site_id: siteId,
-        id,
-        version: 1,
-        created_at: now,
-        updated_at: now,
+        ...{ site_id: siteId, id, version: 1, created_at: now, updated_at: now },
         ...contentColumns(document),
+        ...keyColumn(key),
         ...NO_CALIBRATION,
       })
       .returningAll();
-    const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
-    return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+    return await unlessKeyTaken(db, { siteId, table: 'loop', key }, async () => {
+      const row = await unlessReferenceBroken(() => insertion.executeTakeFirstOrThrow());
+      return row === undefined ? unknownPump(document) : { outcome: 'inserted', record: loopRecord(row) };
+    });
   },
 
   async replace(change) {
     const replacement = { ...change, siteId };
-    const rows = await unlessReferenceBroken(() =>
-      db.transaction().execute(async (all) => {
-        const before = await all
-          .selectFrom('loop')
-          .select('document')
-          .where(isRecord(replacement))
-          .executeTakeFirst();
-        const written = await updateOne(all, replacement);
-        if (written.length > 0 && before !== undefined) await restartIfOther(all, before, replacement);
-        return written;
-      }),
-    );
-    if (rows === undefined) return unknownPump(replacement.document);
-    const [row] = rows;
-    if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
-    return await staleOrMissing(db, 'loop', replacement);
+    return await unlessKeyTaken(db, { siteId, table: 'loop', key: change.key }, async () => {
+      const rows = await unlessReferenceBroken(() =>
+        db.transaction().execute(async (all) => {
+          const before = await all
+            .selectFrom('loop')
+            .select('document')
+            .where(isRecord(replacement))
+            .executeTakeFirst();
+          const written = await updateOne(all, replacement);
+          if (written.length > 0 && before !== undefined) await restartIfOther(all, before, replacement);
+          return written;
+        }),
+      );
+      if (rows === undefined) return unknownPump(replacement.document);
+      const [row] = rows;
+      if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
+      return await staleOrMissing(db, 'loop', replacement);
+    });
   },
 
   async delete({ id, expectedVersion }) {
@@ -223,5 +229,7 @@ export async function findLoop(
   place: Place | null,
 ): Promise<Result<LoopRecord, Problem>> {
   const loop = await store.of(LOOPS).get(id);
-  return loop === undefined ? failed(noRecord('loop', place)) : success(loop);
+  return loop === undefined
+    ? failed(await unknownRecord(store, { noun: 'loop', name: id, place }))
+    : success(loop);
 }

@@ -11,7 +11,7 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 
 const requirements = (context: SchemaContext) => ({
   requiredFlow: entered(context, 'flow', {
-    description: 'The flow that the outlet needs at least; 0 is shut when flows are trimmed.',
+    description: 'The least flow for the outlet; 0: it is closed when flows are trimmed.',
     minimum: 0,
     maximum: 10,
     example: 3000,

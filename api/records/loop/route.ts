@@ -6,7 +6,7 @@ import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { compileLoopOrProblem } from './compile.ts';
@@ -52,12 +52,12 @@ export const loopRoutes = (api: Api): void =>
       replace: { description: 'Writes all of a loop.' },
       delete: { description: 'Deletes a loop that no routine check is of.', problems: ['in-use'] },
     },
-    body: jsonBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
-    async ready({ body: document, store }) {
-      const model = compileLoopOrProblem(document);
+    body: keyedBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
+    async ready({ body, store }) {
+      const model = compileLoopOrProblem(body.document);
       if (!model.ok) return model;
-      const checked = await checkInstalledSetting(store, document);
-      return checked.ok ? success({ document }) : checked;
+      const checked = await checkInstalledSetting(store, body.document);
+      return checked.ok ? success(body) : checked;
     },
     answer: (words) => jsonAnswer({ schema: loopAnswer, example: stored, ...words }),
     answerOf,

@@ -1,6 +1,7 @@
 /** Documents a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
@@ -114,7 +115,10 @@ export const loopInput = perContext(
     named(
       context,
       'Loop',
-      kinds(context, { suffix: '', further: { ...acceptedFields(context), ...acceptedCautions(context) } }),
+      kinds(context, {
+        suffix: '',
+        further: { ...acceptedFields(context), ...acceptedCautions(context), ...acceptedKey(context) },
+      }),
       {
         description: 'A loop as its user enters it.',
       },
@@ -123,9 +127,14 @@ export const loopInput = perContext(
 
 /** A stored loop in a list. */
 export const loopItem = perContext((context) =>
-  named(context, 'LoopItem', kinds(context, { suffix: 'Item', further: recordFields(context) }), {
-    description: 'A stored loop in a list.',
-  }),
+  named(
+    context,
+    'LoopItem',
+    kinds(context, { suffix: 'Item', further: { ...recordFields(context), ...answeredKey(context) } }),
+    {
+      description: 'A stored loop in a list.',
+    },
+  ),
 );
 
 /** A stored loop. */
@@ -137,6 +146,7 @@ export const loopAnswer = perContext((context) =>
       suffix: '',
       further: {
         ...recordFields(context),
+        ...answeredKey(context),
         cautions: entryCautions(context).optional(),
         units: unitsField(context),
       },

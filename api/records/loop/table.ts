@@ -4,6 +4,7 @@ import { loopList } from './schema.ts';
 
 export const loopTable = tableOf(loopList, 'items', [
   'id',
+  'key',
   'name',
   'version',
   'createdAt',

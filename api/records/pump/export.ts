@@ -14,7 +14,7 @@ export const EXPORTED_PUMPS: KindOfRecord<PumpRecord> = {
       .execute();
     return later(rows, pumpRecord);
   },
-  write: writtenTo('pump', ({ db, record: { document, fit }, siteId, ...where }) =>
-    PUMPS.open(db)(siteId).insert({ ...where, document, fit }),
+  write: writtenTo('pump', ({ db, record: { document, key, fit }, siteId, ...where }) =>
+    PUMPS.open(db)(siteId).insert({ ...where, document, key, fit }),
   ),
 };

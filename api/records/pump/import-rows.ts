@@ -4,6 +4,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import { FULL_SETTING } from '../../fields/full-setting.ts';
+import { enteredKey } from '../../fields/key-field.ts';
 import { FAULTS_MAX, LIST_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
 import { csvColumns } from '../../http/csv-columns.ts';
@@ -22,6 +23,7 @@ const ONE = { required: false } as const;
 
 const COLUMNS = csvColumns(pumpInput, {
   name: { required: true, isText: true },
+  key: { required: false, isText: true },
   flow: { ...ONE, at: 'headPoints.flow' },
   head: { ...ONE, at: 'headPoints.head' },
   setting: { ...ONE, at: 'headPoints.setting' },
@@ -42,6 +44,7 @@ type Column = keyof typeof COLUMNS;
 
 /** Columns of the pump itself: any of its rows may state them, all alike. */
 const ONCE = [
+  'key',
   'standbyPower',
   'settingMin',
   'settingMax',
@@ -61,6 +64,9 @@ interface PlacedRow {
 export interface FittedPump {
   readonly document: Pump;
   readonly fit: PumpFit;
+  readonly key: string | null | undefined;
+  /** Of the first of its rows that state a key. */
+  readonly keyPlace: number;
 }
 
 function byName(rows: readonly Row[]): readonly (readonly PlacedRow[])[] {
@@ -115,6 +121,7 @@ function drafted(group: readonly PlacedRow[], stated: ReadonlyMap<string, Placed
   const settings = filled({ min: one('settingMin'), max: one('settingMax'), step: one('settingStep') });
   const draft = {
     name: group[0]?.row.name,
+    ...filled({ key: one('key') }),
     headPoints: heads.map(({ row: { flow, head, setting } }) => filled({ flow, head, setting })),
     powerPoints: powers.map(({ row: { flow, power, setting = FULL_SETTING } }) =>
       filled({ flow, power, setting }),
@@ -168,7 +175,20 @@ function pumpOf(
   const placed = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
   if (!read.success) return failed(placed(bodyErrors(read.error.issues, draft)));
   const fit = fitPumpOrProblem(read.data);
-  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(placed(fit.failure.errors ?? []));
+  if (!fit.ok) return failed(placed(fit.failure.errors ?? []));
+  const keyPlace = stated.get('key')?.place ?? 0;
+  return success({ document: read.data, fit: fit.value, key: enteredKey(draft), keyPlace });
+}
+
+/** At the second of two pumps of one key. */
+function sharedKeys(pumps: readonly FittedPump[]): readonly ProblemError[] {
+  const seen = new Set<string>();
+  return pumps.flatMap(({ key, keyPlace }) => {
+    if (typeof key !== 'string') return [];
+    const isShared = seen.has(key);
+    seen.add(key);
+    return isShared ? [{ pointer: `/${keyPlace}/key`, detail: 'is that of another pump of the table' }] : [];
+  });
 }
 
 /** In the order in which their names first appear; faults are named by row and column. */
@@ -195,6 +215,7 @@ export async function pumpsOfRows(
     else errors.push(...pump.failure.map((error) => withLine(error, lines)));
     await pauseAfter(place + 1);
   }
+  errors.push(...sharedKeys(pumps).map((error) => withLine(error, lines)));
   if (errors.length > 0) return failed(invalidRequest(errors));
   return success(pumps);
 }

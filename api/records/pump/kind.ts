@@ -1,16 +1,20 @@
 /** Pumps in a database. */
-import type { Kysely } from 'kysely';
+
+import type { Kysely, Transaction } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { isAlike } from '../../fields/alike.ts';
 import type { Place, Problem } from '../../http/problem.ts';
-import { isAlike } from '../../store/alike.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import { common } from '../../store/rows.ts';
 import type { SiteStore } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
@@ -18,8 +22,10 @@ import { staleOrMissing } from '../../store/version-check.ts';
 import {
   type Deleted,
   type Deletion,
+  type InSite,
   type Inserted,
   type InUse,
+  type KeyTaken,
   type Missing,
   type NewRecord,
   type Page,
@@ -31,10 +37,9 @@ import {
   type StoredRecord,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
-import { noRecord } from '../write-problems.ts';
 
 /** The fit is read back bit for bit as it was written. */
 export interface PumpRecord extends StoredRecord<Pump> {
@@ -54,16 +59,23 @@ type AllPumps =
 export const ALL_PUMPS_LIMIT = 10_000;
 
 interface PumpOperations {
-  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord>>;
-  /** All of them or none, in their order. */
-  insertAll(pumps: readonly (NewRecord<Pump> & FittedDocument)[]): Promise<readonly PumpRecord[]>;
+  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord> | KeyTaken>;
+  /** All of them or none, in their order; `place` is that of the pump whose key is taken. */
+  insertAll(
+    pumps: readonly (NewRecord<Pump> & FittedDocument)[],
+  ): Promise<
+    | { readonly outcome: 'inserted'; readonly records: readonly PumpRecord[] }
+    | (KeyTaken & { readonly place: number })
+  >;
   get(id: string): Promise<PumpRecord | undefined>;
   /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
   some(ids: readonly string[]): Promise<readonly PumpRecord[]>;
   list(request: PageRequest): Promise<Page<PumpRecord>>;
   /** In the order createdAt, then id. */
   all(): Promise<AllPumps>;
-  replace(replacement: Replacement<Pump> & FittedDocument): Promise<Replaced<PumpRecord> | Stale | Missing>;
+  replace(
+    replacement: Replacement<Pump> & FittedDocument,
+  ): Promise<Replaced<PumpRecord> | Stale | Missing | KeyTaken>;
   delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
 }
 
@@ -143,7 +155,7 @@ const loopsWith = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
 
 const loopsThatUse = (db: Kysely<Tables>, key: RecordKey) =>
   loopsWith(db, key)
-    .select(['id', 'name'])
+    .select(['id', 'key', 'name'])
     .orderBy('created_at')
     .orderBy('id')
     .limit(USED_BY_LIMIT)
@@ -152,7 +164,7 @@ const loopsThatUse = (db: Kysely<Tables>, key: RecordKey) =>
 async function insertOne(
   db: Kysely<Tables>,
   siteId: string,
-  { id, now, ...content }: NewRecord<Pump> & FittedDocument,
+  { id, now, key, ...content }: NewRecord<Pump> & FittedDocument,
 ): Promise<PumpRecord> {
   const row = await db
     .insertInto('pump')
@@ -163,52 +175,77 @@ async function insertOne(
       created_at: now,
       updated_at: now,
       ...contentColumns(content),
+      ...keyColumn(key),
     })
     .returningAll()
     .executeTakeFirstOrThrow();
   return pumpRecord(row);
 }
 
+/** Loops whose pump gives other curves start a baseline of their own. */
+async function replaceOne(
+  all: Transaction<Tables>,
+  { siteId, id, now, key, expectedVersion, ...content }: Replacement<Pump> & FittedDocument & InSite,
+): Promise<PumpRow | undefined> {
+  const before = await all
+    .selectFrom('pump')
+    .select('fit')
+    .where(isRecord({ siteId, id }))
+    .executeTakeFirst();
+  const after = await all
+    .updateTable('pump')
+    .set((eb) => ({
+      version: eb('version', '+', 1),
+      updated_at: now,
+      ...contentColumns(content),
+      ...keyColumn(key),
+    }))
+    .where(isRecord({ siteId, id }))
+    .where(hasVersion(expectedVersion))
+    .returningAll()
+    .executeTakeFirst();
+  if (before !== undefined && after !== undefined && !isAlike(JSON.parse(before.fit), content.fit)) {
+    const loops = await loopsWith(all, { siteId, id }).select('id').execute();
+    await restartBaselines(all, { siteId, now, loops: loops.map((loop) => loop.id) });
+  }
+  return after;
+}
+
 const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, keyof PumpReads> => ({
-  insert: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, siteId, pump) }),
+  insert: (pump) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: pump.key }, async () => ({
+      outcome: 'inserted',
+      record: await insertOne(db, siteId, pump),
+    })),
 
-  insertAll: (pumps) =>
-    db.transaction().execute(async (all) => {
-      const records: PumpRecord[] = [];
-      for (const pump of pumps) records.push(await insertOne(all, siteId, pump));
-      return records;
-    }),
-
-  async replace({ id, now, expectedVersion, ...content }) {
-    const row = await db.transaction().execute(async (all) => {
-      const before = await all
-        .selectFrom('pump')
-        .select('fit')
-        .where(isRecord({ siteId, id }))
-        .executeTakeFirst();
-      const after = await all
-        .updateTable('pump')
-        .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(content) }))
-        .where(isRecord({ siteId, id }))
-        .where(hasVersion(expectedVersion))
-        .returningAll()
-        .executeTakeFirst();
-      if (before !== undefined && after !== undefined && !isAlike(JSON.parse(before.fit), content.fit)) {
-        const loops = await loopsWith(all, { siteId, id }).select('id').execute();
-        await restartBaselines(all, { siteId, now, loops: loops.map((loop) => loop.id) });
-      }
-      return after;
-    });
-    if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
-    return await staleOrMissing(db, 'pump', { siteId, id });
+  async insertAll(pumps) {
+    let place = 0;
+    const written = await unlessKeyTaken(db, { siteId, table: 'pump', key: () => pumps[place]?.key }, () =>
+      db.transaction().execute(async (all) => {
+        const records: PumpRecord[] = [];
+        for (const pump of pumps) {
+          place = records.length;
+          records.push(await insertOne(all, siteId, pump));
+        }
+        return { outcome: 'inserted', records } as const;
+      }),
+    );
+    return written.outcome === 'inserted' ? written : { ...written, place };
   },
+
+  replace: (replacement) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: replacement.key }, async () => {
+      const row = await db.transaction().execute((all) => replaceOne(all, { ...replacement, siteId }));
+      if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
+      return await staleOrMissing(db, 'pump', { siteId, id: replacement.id });
+    }),
 
   async delete({ id, expectedVersion }) {
     const deletion = db.deleteFrom('pump').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
     const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
     if (result === undefined) {
       const loops = (await loopsThatUse(db, { siteId, id })).map(
-        (loop) => ({ kind: 'loop', ...loop }) as const,
+        (loop) => ({ kind: 'loop', ...recordReference(loop) }) as const,
       );
       const tasks = await tasksThatUse(db, { siteId, pump: id });
       return { outcome: 'in-use', usedBy: [...loops, ...tasks].slice(0, USED_BY_LIMIT) };
@@ -236,7 +273,9 @@ export async function findPump(
   place: Place | null,
 ): Promise<Result<PumpRecord, Problem>> {
   const pump = await store.of(PUMPS).get(id);
-  return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
+  return pump === undefined
+    ? failed(await unknownRecord(store, { noun: 'pump', name: id, place }))
+    : success(pump);
 }
 
 /** More pumps than these are read at once, past the memory of records, which they would fill. */

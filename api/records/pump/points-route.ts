@@ -9,7 +9,7 @@ import { csvColumns } from '../../http/csv-columns.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
-import type { ExpectedVersion } from '../../store/versions.ts';
+import { type PutConditions, putCondition } from '../put-condition.ts';
 import { writeProblem } from '../write-problems.ts';
 import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
@@ -19,7 +19,7 @@ import { storedPumpAnswer, writtenPumpAnswer } from './route.ts';
 
 interface PointsWrite {
   readonly id: string;
-  readonly expectedVersion: ExpectedVersion;
+  readonly conditions: PutConditions;
   readonly member: 'headPoints' | 'powerPoints';
   readonly points: Partial<Pump>;
   readonly lines: readonly number[];
@@ -41,14 +41,14 @@ async function replacePoints(
   deps: Pick<SiteDependencies, 'store' | 'clock'>,
   write: PointsWrite,
 ): Promise<Result<PumpRecord, Problem>> {
-  const { id, expectedVersion, points } = write;
+  const { id, conditions, points } = write;
   const found = await findPump(deps.store, id, null);
   if (!found.ok) return found;
   const { version, document: before } = found.value;
-  if (expectedVersion !== 'any' && expectedVersion !== version) {
-    return failed(writeProblem({ outcome: 'stale', version }, 'pump'));
-  }
   const document = { ...before, ...points };
+  const condition = putCondition(conditions, { stored: found.value, put: { document }, noun: 'pump' });
+  if (!condition.ok) return condition;
+  if (condition.value === 'is-stored') return found;
   const fit = fitPumpOrProblem(document);
   if (!fit.ok) return failed(byRows(fit.failure, write));
   const now = deps.clock().getTime();
@@ -62,7 +62,7 @@ const common = {
   method: 'put',
   tag: 'pumps',
   query: noQuery,
-  conditional: true,
+  conditional: 'unless-stored',
   answer: storedPumpAnswer({ description: 'The pump as it is stored.' }),
 } as const;
 
@@ -89,9 +89,9 @@ export function pumpPointRoutes(api: Api): void {
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
+    async ({ params, body: { rows, lines }, store, ...conditions }) => {
       const points = { headPoints: rows };
-      const write = { id: params.pumpId, expectedVersion, points, lines };
+      const write = { id: params.pumpId, conditions, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
       return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
@@ -116,9 +116,9 @@ export function pumpPointRoutes(api: Api): void {
         example: 'setting,power,flow\r\n100,245,9000\r\n60,55,\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, expectedVersion, store }) => {
+    async ({ params, body: { rows, lines }, store, ...conditions }) => {
       const points = { powerPoints: rows };
-      const write = { id: params.pumpId, expectedVersion, points, lines };
+      const write = { id: params.pumpId, conditions, points, lines };
       const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
       return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },

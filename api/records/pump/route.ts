@@ -6,7 +6,7 @@ import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { fitPumpOrProblem } from './fit.ts';
@@ -49,16 +49,16 @@ export const pumpRoutes = (api: Api): void =>
       create: { description: 'Stores a pump and the curves that are fitted to its points.' },
       list: { description: 'Stored pumps in the order of their creation, page by page.' },
       read: { description: 'A stored pump as it was entered.' },
-      replace: { description: 'Writes all of a pump and fits its curves anew.' },
+      replace: { description: 'Writes all of a pump and fits its curves again.' },
       delete: {
         description: 'Deletes a pump that no loop has installed and no routine check is of.',
         problems: ['in-use'],
       },
     },
-    body: jsonBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
-    ready({ body: document }) {
-      const fit = fitPumpOrProblem(document);
-      return fit.ok ? success({ document, fit: fit.value }) : fit;
+    body: keyedBody({ schema: pumpInput, example: PUMP_EXAMPLE }),
+    ready({ body }) {
+      const fit = fitPumpOrProblem(body.document);
+      return fit.ok ? success({ ...body, fit: fit.value }) : fit;
     },
     answer: storedPumpAnswer,
     answerOf: pumpAnswerOf,

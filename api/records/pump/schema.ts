@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import type { Pump } from '../../../models/pump/pump.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { enteredMoney } from '../../fields/money.ts';
@@ -179,6 +180,7 @@ export const pumpInput = perContext(
         ...pumpFields(context),
         ...acceptedFields(context),
         ...acceptedCautions(context),
+        ...acceptedKey(context),
       }),
       {
         description: 'A pump as its user enters it.',
@@ -186,7 +188,11 @@ export const pumpInput = perContext(
     ),
 );
 
-const pumpShape = (context: SchemaContext) => ({ ...recordFields(context), ...pumpFields(context) });
+const pumpShape = (context: SchemaContext) => ({
+  ...recordFields(context),
+  ...answeredKey(context),
+  ...pumpFields(context),
+});
 
 /** A stored pump in a list. */
 export const pumpItem = perContext((context) =>

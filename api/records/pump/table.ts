@@ -4,6 +4,7 @@ import { pumpList } from './schema.ts';
 
 export const pumpTable = tableOf(pumpList, 'items', [
   'id',
+  'key',
   'name',
   'version',
   'createdAt',

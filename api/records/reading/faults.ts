@@ -44,7 +44,7 @@ function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string
   const tellsHead = head !== undefined || (suctionPressure !== undefined && dischargePressure !== undefined);
   if (isStill && setting > 0 && !tellsHead) {
     const detail =
-      'must not be 0 while the pump runs; against a shut valve state the head too, or both pressures';
+      'must not be 0 while the pump runs; against a closed valve state the head too, or both pressures';
     faults.push({ path: [flow === 0 ? 'flow' : 'outletFlows'], detail });
   }
   for (const name of rules.mayBeFormer === true ? [] : Object.keys(outletFlows)) {

@@ -17,13 +17,14 @@ import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { runJob } from '../../http/run-job.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
 import { findLoop, type LoopRecord } from '../loop/kind.ts';
 import { PUMPS, type PumpRecord } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
-import { noRecord, writeProblem } from '../write-problems.ts';
+import { writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
@@ -78,7 +79,9 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       const written = await store
         .of(READINGS)
         .insert({ loop: params.loopId, readings: read.value.value, outlets });
-      if (written.outcome === 'missing') return failed(noRecord('loop', null));
+      if (written.outcome === 'missing') {
+        return failed(await unknownRecord(store, { noun: 'loop', name: params.loopId, place: null }));
+      }
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
       const station = installed && pump && { pump, count: installed.count };
@@ -115,7 +118,7 @@ async function entryCautionsOf(
 
 /** A reading of the same instant that is there already takes part in what is wrong. */
 function stillProblem(time: number): Problem {
-  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a shut valve state the head too, or both pressures`;
+  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a closed valve state the head too, or both pressures`;
   return invalidRequest([{ pointer: '/readings', detail }]);
 }
 

@@ -20,7 +20,7 @@ export function checkPhase(phase: Phase, issues: z.RefinementCtx): void {
     refuse(['rampMinutes'], 'must not stand beside volume');
   }
   for (const [name, opening] of Object.entries(phase.openings ?? {})) {
-    if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (shut) or 100 (as built)');
+    if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (closed) or 100 (as built)');
     if (opening === 0 && (phase.requiredFlows?.[name] ?? 0) > 0) {
       refuse(['requiredFlows', name], 'must be 0 for an outlet that the phase shuts');
     }

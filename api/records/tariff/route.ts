@@ -5,7 +5,7 @@ import { listExample, storedExample } from '../../fields/stored-example.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { plainList } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
 import { TARIFFS, type TariffRecord } from './kind.ts';
@@ -43,8 +43,8 @@ export const tariffRoutes = (api: Api): void =>
         problems: ['in-use'],
       },
     },
-    body: jsonBody({ schema: tariffInput, example: TARIFF_EXAMPLE }),
-    ready: ({ body: document }) => success({ document }),
+    body: keyedBody({ schema: tariffInput, example: TARIFF_EXAMPLE }),
+    ready: ({ body }) => success(body),
     answer: (words) => jsonAnswer({ schema: tariffAnswer, example: stored, ...words }),
     answerOf,
     list: plainList({

@@ -2,4 +2,11 @@
 import { tableOf } from '../../http/table-of.ts';
 import { tariffList } from './schema.ts';
 
-export const tariffTable = tableOf(tariffList, 'items', ['id', 'name', 'version', 'createdAt', 'updatedAt']);
+export const tariffTable = tableOf(tariffList, 'items', [
+  'id',
+  'key',
+  'name',
+  'version',
+  'createdAt',
+  'updatedAt',
+]);

@@ -4,6 +4,7 @@ import type {
   Deleted,
   Deletion,
   Inserted,
+  KeyTaken,
   Missing,
   NewRecord,
   Page,
@@ -50,7 +51,7 @@ export interface TaskPageRequest extends PageRequest, TaskChoice {
 
 export interface NewMaintenanceTasks {
   readonly now: number;
-  readonly tasks: readonly { readonly id: string; readonly document: MaintenanceTask }[];
+  readonly tasks: readonly Omit<NewRecord<MaintenanceTask>, 'now'>[];
 }
 
 /** Every task that was asked for, or how many there are when they are more than `ALL_TASKS_LIMIT`. */
@@ -78,7 +79,7 @@ export interface TaskTotals {
 export interface TaskOperations {
   insert(
     task: NewRecord<MaintenanceTask>,
-  ): Promise<Inserted<MaintenanceTaskRecord> | UnknownLoop | UnknownPump>;
+  ): Promise<Inserted<MaintenanceTaskRecord> | UnknownLoop | UnknownPump | KeyTaken>;
   /** All of them or none; the records in the order of the tasks. */
   insertAll(
     tasks: NewMaintenanceTasks,
@@ -95,7 +96,7 @@ export interface TaskOperations {
   totals(choice: TaskChoice & { readonly today: number }): Promise<TaskTotals>;
   replace(
     replacement: Replacement<MaintenanceTask>,
-  ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump>;
+  ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump | KeyTaken>;
   /** Due on a day [number] at the latest, until it is done or written again. */
   bringForward(change: {
     readonly id: string;

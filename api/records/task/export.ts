@@ -18,7 +18,7 @@ export const EXPORTED_TASKS: KindOfRecord<StoredRecord<MaintenanceTask>> = {
       .execute();
     return later(rows, taskRecord);
   },
-  write: writtenTo('maintenance_task', ({ db, record: { document }, siteId, id, now }) =>
-    TASKS.open(db)(siteId).insert({ id, document, now }),
+  write: writtenTo('maintenance_task', ({ db, record: { document, key }, siteId, id, now }) =>
+    TASKS.open(db)(siteId).insert({ id, document, now, key }),
   ),
 };

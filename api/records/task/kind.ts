@@ -1,9 +1,12 @@
 /** Routine checks in a database. */
+
 import { type Expression, expressionBuilder, type Kysely, type SqlBool } from 'kysely';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
 import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import type { Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import {
@@ -14,7 +17,7 @@ import {
   type UnknownPump,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import {
   ALL_TASKS_LIMIT,
   LOOPS_ASKED_MAX,
@@ -124,13 +127,13 @@ export async function tasksThatUse(
 ): Promise<InUse['usedBy']> {
   const tasks = await db
     .selectFrom(TABLE)
-    .select(['id', 'name'])
+    .select(['id', 'key', 'name'])
     .where(isChosen(choice))
     .orderBy('created_at')
     .orderBy('id')
     .limit(USED_BY_LIMIT)
     .execute();
-  return tasks.map((task) => ({ kind: 'maintenance-task', ...task }));
+  return tasks.map((task) => ({ kind: 'maintenance-task', ...recordReference(task) }));
 }
 
 /** Asked after a reference was found broken: the first that names nothing. */
@@ -157,7 +160,7 @@ async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMainte
   const insertion = db
     .insertInto(TABLE)
     .values(
-      tasks.map(({ id, document }) => ({
+      tasks.map(({ id, document, key = null }) => ({
         site_id: siteId,
         id,
         version: 1,
@@ -167,6 +170,7 @@ async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMainte
         changes: 0,
         changed_at: now,
         ...taskColumns(document, NEVER_DONE),
+        key,
       })),
     )
     .returningAll();
@@ -185,7 +189,7 @@ async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMainte
 /** What was done before stays done, so that the day it is due next follows from the new interval. */
 async function replaceTask(
   db: Kysely<Tables>,
-  { siteId, id, document, now, expectedVersion }: Replacement<MaintenanceTask> & InSite,
+  { siteId, id, document, now, key, expectedVersion }: Replacement<MaintenanceTask> & InSite,
 ) {
   const rows = await unlessReferenceBroken(() =>
     db.transaction().execute(async (all) => {
@@ -205,7 +209,7 @@ async function replaceTask(
       if (held === undefined) return [];
       return await all
         .updateTable(TABLE)
-        .set(taskColumns(document, held))
+        .set({ ...taskColumns(document, held), ...keyColumn(key) })
         .where(isRecord({ siteId, id }))
         .returningAll()
         .execute();
@@ -219,7 +223,9 @@ async function replaceTask(
 
 const taskWrites = (db: Kysely<Tables>, siteId: string): Omit<TaskOperations, keyof TaskReads> => ({
   async insert({ now, ...task }) {
-    const inserted = await insertTasks(db, { siteId, now, tasks: [task] });
+    const inserted = await unlessKeyTaken(db, { siteId, table: TABLE, key: task.key }, () =>
+      insertTasks(db, { siteId, now, tasks: [task] }),
+    );
     if (inserted.outcome !== 'inserted') return inserted;
     const [record] = inserted.records;
     if (record === undefined) throw new Error('invariant: one task was inserted');
@@ -228,7 +234,10 @@ const taskWrites = (db: Kysely<Tables>, siteId: string): Omit<TaskOperations, ke
 
   insertAll: (tasks) => insertTasks(db, { ...tasks, siteId }),
 
-  replace: (replacement) => replaceTask(db, { ...replacement, siteId }),
+  replace: (replacement) =>
+    unlessKeyTaken(db, { siteId, table: TABLE, key: replacement.key }, () =>
+      replaceTask(db, { ...replacement, siteId }),
+    ),
 
   async bringForward({ id, day, now }) {
     await db

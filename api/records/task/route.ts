@@ -3,7 +3,7 @@ import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
-import { jsonBody } from '../../http/json-body.ts';
+import { keyedBody } from '../../http/json-body.ts';
 import { nextCursor, pageRequest } from '../../http/list-query.ts';
 import { listOfOwn } from '../list-records.ts';
 import { mountRecords } from '../mount-records.ts';
@@ -30,7 +30,8 @@ const OPERATIONS = {
   },
   read: { description: 'A stored check as it was entered, and when it is due.' },
   replace: {
-    description: 'Writes all of a check; its completions stay, and the day it is due follows anew.',
+    description:
+      'Writes all of a check; its completions stay, and the day on which it is due is computed again.',
   },
   delete: { description: 'Deletes a check with its completions.' },
 } as const;
@@ -67,10 +68,10 @@ export function maintenanceTaskRoutes(api: Api): void {
     tag: 'maintenance',
     words: WORDS,
     operations: OPERATIONS,
-    body: jsonBody({ schema: taskInput, example: example('maintenance-task') }),
+    body: keyedBody({ schema: taskInput, example: example('maintenance-task') }),
     async ready({ body, store }) {
       const { timeZone } = await taskView({ store, clock });
-      return success({ document: taskOf(body, timeZone) });
+      return success({ ...body, document: taskOf(body.document, timeZone) });
     },
     answer: (words) =>
       jsonAnswer({ schema: taskAnswerSchema, example: example('answers/maintenance-task'), ...words }),

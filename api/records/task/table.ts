@@ -4,6 +4,7 @@ import { taskListSchema } from './answer-schema.ts';
 
 export const taskTable = tableOf(taskListSchema, 'items', [
   'id',
+  'key',
   'title',
   'kind',
   'loop',

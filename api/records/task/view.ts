@@ -4,6 +4,7 @@ import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import type { SiteStore } from '../../store/store.ts';
 import { findSite } from '../site/kind.ts';
 import { type RefusedWrite, writeProblem } from '../write-problems.ts';
@@ -33,13 +34,13 @@ export async function findTask(
   id: string,
 ): Promise<Result<MaintenanceTaskRecord, Problem>> {
   const task = await store.of(TASKS).get(id);
-  return task === undefined ? failed(noTask()) : success(task);
+  return task === undefined
+    ? failed(await unknownRecord(store, { noun: TASK_NOUN, name: id, place: null }))
+    : success(task);
 }
 
 /** As problems call a routine check. */
 export const TASK_NOUN = 'maintenance task';
-
-export const noTask = (): Problem => writeProblem({ outcome: 'missing' }, TASK_NOUN);
 
 export const taskProblem = (refused: RefusedWrite): Problem =>
   refused.outcome === 'unknown-pump'

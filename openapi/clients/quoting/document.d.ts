@@ -861,6 +861,7 @@ export interface components {
         UsedBy: {
             kind: string;
             id: string;
+            key?: string;
             name: string;
         };
         Site: {
@@ -898,6 +899,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -991,6 +993,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
             readonly cautions?: unknown;
+            key?: string;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1041,6 +1044,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -1131,6 +1135,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -1252,6 +1257,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
@@ -1347,6 +1353,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
             readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1466,6 +1473,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
             readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1562,6 +1570,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1583,6 +1592,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1749,6 +1759,7 @@ export interface components {
         };
         PumpReference: {
             id: string | null;
+            key?: string;
             name: string;
         };
         Tariff: {
@@ -1756,6 +1767,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1788,6 +1800,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
         };
         TariffPeriodInput: {
             name: string;
@@ -1813,6 +1826,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -2682,6 +2696,7 @@ export interface components {
                 price: number | null;
                 tariff: {
                     id: string | null;
+                    key?: string;
                     name: string;
                     year: number;
                 } | null;
@@ -3266,6 +3281,7 @@ export interface components {
         ComparisonAssemblyFigures: {
             loop: {
                 id: string | null;
+                key?: string;
                 name: string;
             } | null;
             pump: components["schemas"]["PumpReference"] | null;
@@ -3603,6 +3619,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 outlet: string;
@@ -3617,6 +3634,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 installedSetting: number;
@@ -3643,11 +3661,13 @@ export interface components {
         SummarySaving: {
             loop: {
                 id: string;
+                key?: string;
                 name: string;
             };
             kind: "setting" | "pump";
             pump: {
                 id: string;
+                key?: string;
                 name: string;
             } | null;
             count: number;
@@ -3674,6 +3694,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3711,6 +3732,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3740,6 +3762,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3955,6 +3978,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -4088,6 +4112,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -4360,8 +4385,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path?: never;
             cookie?: never;
@@ -4462,6 +4487,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4512,8 +4538,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4534,11 +4561,20 @@ interface operations {
                     "application/json": components["schemas"]["Pump"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Pump"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4614,6 +4650,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4629,8 +4666,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4673,8 +4710,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4816,6 +4853,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4866,8 +4904,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -4888,11 +4927,20 @@ interface operations {
                     "application/json": components["schemas"]["Loop"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Loop"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -5088,6 +5136,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -5138,8 +5187,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 tariffId: string;
@@ -5160,11 +5210,20 @@ interface operations {
                     "application/json": components["schemas"]["Tariff"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Tariff"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -5259,6 +5318,7 @@ interface operations {
             };
             header?: {
                 "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -6649,6 +6709,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -6699,8 +6760,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 taskId: string;
@@ -6721,11 +6783,20 @@ interface operations {
                     "application/json": components["schemas"]["MaintenanceTask"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];

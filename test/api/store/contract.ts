@@ -15,6 +15,7 @@ import { schedules } from '../records/schedule/contract.ts';
 import { sites } from '../records/site/contract.ts';
 import { tariffs } from '../records/tariff/contract.ts';
 import { maintenance } from '../records/task/contract.ts';
+import { keys } from './contract/keys.ts';
 import { races } from './contract/races.ts';
 import { A, B } from './contract/two-sites.ts';
 import { T0 } from './examples.ts';
@@ -52,6 +53,7 @@ export function storeContract(title: string, maker: StoreMaker): void {
     siteContents(() => store);
     maintenance(() => store);
     readings(() => store);
+    keys(() => store);
     races(() => store);
   });
 }

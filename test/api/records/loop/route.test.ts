@@ -149,7 +149,7 @@ describe('a loop', () => {
     const body = await jsonOf(await app.call('/v1/loops'));
     expect(body).toMatchObject({ items: [{ name: 'Kelp flume' }, { name: 'Nursery raceways' }], next: null });
     expect(await (await app.call('/v1/loops?format=csv')).text()).toMatch(
-      /^id,name,version,createdAt,updatedAt,pumpElevation \[m\]\r\n.*,-0\.6\r\n.*,-0\.3\r\n$/s,
+      /^id,key,name,version,createdAt,updatedAt,pumpElevation \[m\]\r\n.*,-0\.6\r\n.*,-0\.3\r\n$/s,
     );
   });
 });

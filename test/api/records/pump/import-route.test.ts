@@ -65,13 +65,14 @@ describe('a pasted table of pumps', () => {
       (line, place) => `${line},${place === 0 ? points[0] : points[1]}`,
     );
     const rest = rows.flatMap((row) => {
-      const [, name = ''] = row.split(',');
+      const [, , name = ''] = row.split(',');
       const filled = [
+        '',
         '',
         name,
         ...header
           .split(',')
-          .slice(2, -3)
+          .slice(3, -3)
           .map(() => ''),
       ].join(',');
       return [row, `${filled},${points[2]}`, `${filled},${points[3]}`];

@@ -64,8 +64,8 @@ describe('a pump', () => {
   it('can be sent back as it was read, in its own units and in no other', async () => {
     const id = await created(app, '/v1/pumps', CANISTER);
     const us = await jsonOf(await app.call(`/v1/pumps/${id}?units=us`));
-    const put = (units: string) =>
-      app.call(`/v1/pumps/${id}?units=${units}`, sent('PUT', us, { 'If-Match': '*' }));
+    const put = (units: string, change: Record<string, unknown> = {}) =>
+      app.call(`/v1/pumps/${id}?units=${units}`, sent('PUT', { ...us, ...change }, { 'If-Match': '*' }));
     const refused = await put('metric');
     expect(refused.status).toBe(422);
     expect(await jsonOf(refused)).toMatchObject({
@@ -74,14 +74,22 @@ describe('a pump', () => {
         { pointer: '/units/head', detail: 'must be "m", the unit in force with units=metric' },
       ],
     });
-    const accepted = await put('us');
+    const accepted = await put('us', { price: 790 });
     expect(accepted.status).toBe(200);
     expect(await jsonOf(accepted)).toMatchObject({ version: 2, headPoints: us.headPoints });
   });
 
   it('keeps id, version and times whatever the body says of them', async () => {
     const id = await created(app, '/v1/pumps', CANISTER);
-    const lie = { ...CANISTER, id: 'mine', version: 99, createdAt: 'never', updatedAt: 5, units: 'metric' };
+    const lie = {
+      ...CANISTER,
+      price: 790,
+      id: 'mine',
+      version: 99,
+      createdAt: 'never',
+      updatedAt: 5,
+      units: 'metric',
+    };
     const body = await jsonOf(await app.call(`/v1/pumps/${id}`, sent('PUT', lie, { 'If-Match': '"1-us"' })));
     expect(body).toMatchObject({ id, version: 2 });
     expect(body.createdAt).not.toBe('never');
@@ -100,9 +108,10 @@ describe('a pump', () => {
     });
   });
 
-  it('is never created by PUT', async () => {
-    const response = await app.call('/v1/pumps/unknown', sent('PUT', CANISTER, { 'If-Match': '*' }));
-    expect(response.status).toBe(404);
+  it('is never created by PUT to an id', async () => {
+    const path = '/v1/pumps/0198c0de-0000-7000-8000-000000000009';
+    expect((await app.call(path, sent('PUT', CANISTER, { 'If-Match': '*' }))).status).toBe(404);
+    expect((await app.call(path, sent('PUT', CANISTER))).status).toBe(404);
   });
 
   it('is deleted, unless a loop has it', async () => {
@@ -295,7 +304,7 @@ describe('the list of pumps', () => {
   it('comes in CSV', async () => {
     const response = await app.call('/v1/pumps?format=csv&limit=1');
     expect(await response.text()).toMatch(
-      /^id,name,version,createdAt,updatedAt,settingMin \[%\],settingMax \[%\],settingStep \[%\],standbyPower \[W\],price\r\nid-\d+,a,1,\S+Z,\S+Z,30,100,1,3,780\r\n$/,
+      /^id,key,name,version,createdAt,updatedAt,settingMin \[%\],settingMax \[%\],settingStep \[%\],standbyPower \[W\],price\r\n[-0-9]+,,a,1,\S+Z,\S+Z,30,100,1,3,780\r\n$/,
     );
   });
 

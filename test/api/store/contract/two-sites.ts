@@ -19,5 +19,6 @@ export const insertPump = async (
     fit: exampleFit,
     now,
   });
+  if (inserted.outcome !== 'inserted') throw new Error(`pump ${id}: ${inserted.outcome}`);
   return inserted.record;
 };

@@ -1,9 +1,9 @@
-/** Compares values that were written in other units, and so differ in their last digits. */
+/** Compares two JSON values, numbers to what writing and reading them in units may change. */
 
-/** Share by which numbers that are alike may differ, having been written and read. */
+/** Relative: what was entered is read back within this. */
 const SAME = 1e-9;
 
-/** Alike in everything, numbers to a few units in their last digits. */
+/** Alike in everything, in whatever order members stand. */
 export function isAlike(one: unknown, other: unknown): boolean {
   if (typeof one === 'number' && typeof other === 'number')
     return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
