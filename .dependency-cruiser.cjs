@@ -21,7 +21,7 @@ const ORDER = [
   ['api/access', 'api/records/*.ts'],
   ['api/records/tariff'],
   ['api/records/site', 'api/records/schedule'],
-  ['api/records/task'],
+  ['api/records/task', 'api/records/baseline'],
   ['api/records/pump', 'api/records/completion'],
   ['api/records/loop'],
   ['api/records/reading', 'api/records/inline'],

@@ -3,6 +3,7 @@ import { billOfMaterialsRoute } from './features/bill-of-materials/route.ts';
 import { calibrationRoutes } from './features/calibration/route.ts';
 import { comparisonPageRoutes } from './features/comparison/page-route.ts';
 import { comparisonRoutes } from './features/comparison/route.ts';
+import { baselineRoutes } from './features/condition/baseline-route.ts';
 import { conditionChartRoute } from './features/condition/chart-route.ts';
 import { conditionRoute } from './features/condition/route.ts';
 import { specificationRoute } from './features/docs/document-route.ts';
@@ -64,6 +65,7 @@ export function mountRoutes(api: Api): void {
   loopReportRoute(api, { recommending, plans });
   readingRoutes(api, loops);
   conditionRoute(api, loops);
+  baselineRoutes(api, loops);
   calibrationRoutes(api);
   recommendationRoutes(api, recommending);
   screenSizeRoutes(api);

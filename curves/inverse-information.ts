@@ -1,5 +1,6 @@
 /** Finds the covariance that the rows of a fit leave its parameters with. */
 import { leastSquares } from './least-squares.ts';
+import { positiveInverse } from './positive-inverse.ts';
 import { failed, type Result, success } from './result.ts';
 
 export interface InverseInformation {
@@ -41,29 +42,18 @@ export function inverseInformation(
     const conditionNumber = fit.failure.code === 'singular' ? fit.failure.conditionNumber : Infinity;
     return failed({ code: 'singular', conditionNumber });
   }
-  const inverse = inverted(
+  const found = positiveInverse(
     lengths.map((_, i) => lengths.map((_, j) => sum(scaled.map((row) => (row[i] ?? 0) * (row[j] ?? 0))))),
   );
+  if (found === null) {
+    return failed({ code: 'singular', conditionNumber: fit.value.conditionNumber });
+  }
   return success({
-    matrix: inverse.map((row, i) => row.map((entry, j) => entry / ((lengths[i] ?? 1) * (lengths[j] ?? 1)))),
+    matrix: found.inverse.map((row, i) =>
+      row.map((entry, j) => entry / ((lengths[i] ?? 1) * (lengths[j] ?? 1))),
+    ),
     conditionNumber: fit.value.conditionNumber,
   });
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-
-/** Of a symmetric positive definite matrix, by elimination, whose pivots stay positive. */
-function inverted(matrix: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  const size = matrix.length;
-  const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);
-  for (const [column, pivotRow] of rows.entries()) {
-    const pivot = pivotRow[column] ?? Number.NaN;
-    for (const [index, entry] of pivotRow.entries()) pivotRow[index] = entry / pivot;
-    for (const [i, row] of rows.entries()) {
-      const factor = row[column] ?? 0;
-      if (i === column || factor === 0) continue;
-      for (const [j, entry] of pivotRow.entries()) row[j] = (row[j] ?? 0) - factor * entry;
-    }
-  }
-  return rows.map((row) => row.slice(size));
-}

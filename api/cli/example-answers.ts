@@ -1,4 +1,5 @@
 /** Asks the service itself, about the demo's flume, for the answers that the document shows. */
+import { MS_PER_DAY } from '../../models/calendar/zone-offsets.ts';
 import { example } from '../http/examples.ts';
 
 type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
@@ -103,7 +104,7 @@ export async function exampleAnswers(call: Fetch): Promise<Answers> {
   return new Map([
     ...answers,
     ...(await maintenanceAnswers(ask, world.scheduled)),
-    ...(await readingAnswers(ask, world.scheduled)),
+    ...(await readingAnswers(ask, world)),
     ...(await calibrationAnswers(ask, world.pump)),
   ]);
 }
@@ -131,12 +132,49 @@ async function maintenanceAnswers(ask: Ask, loop: string): Promise<Answers> {
   ]);
 }
 
-async function readingAnswers(ask: Ask, loop: string): Promise<Answers> {
-  const path = `/v1/loops/${loop}`;
-  await ask(`${path}/readings`, sending('POST', example('readings')));
+const FIRST_READING = Date.UTC(2025, 10, 1, 10);
+/** Days of readings; from the 45th day on the flow falls by this share a day. The power points of the pump show no change with flow. */
+const CLOGGING = { days: 72, from: 45, perDay: 0.004 } as const;
+/** Readings lie within these shares of what happens, spread evenly. */
+const SCATTER = { flow: 0.02, power: 0.01 } as const;
+/** Fractions of multiples of these fill an interval evenly, in an order that repeats nothing. */
+const SPREAD = { flow: 0.618034, power: 0.754878 } as const;
+
+const scattered = (measure: keyof typeof SCATTER, day: number): number =>
+  1 + SCATTER[measure] * (2 * ((day * SPREAD[measure]) % 1) - 1);
+
+/** Those of a loop whose intake clogs, day by day. */
+function cloggingReadings({ flow, power }: Body): unknown {
+  return Array.from({ length: CLOGGING.days }, (_, day) => {
+    const lost = Math.max(0, day - CLOGGING.from) * CLOGGING.perDay;
+    return {
+      time: new Date(FIRST_READING + day * MS_PER_DAY).toISOString(),
+      setting: 80,
+      flow: Math.round(Number(flow) * (1 - lost) * scattered('flow', day)),
+      power: Math.round(10 * Number(power) * scattered('power', day)) / 10,
+    };
+  });
+}
+
+async function readingAnswers(ask: Ask, { scheduled, pump }: World): Promise<Answers> {
+  const readings = `/v1/loops/${scheduled}/readings`;
+  await ask(readings, sending('POST', example('readings')));
   return new Map([
-    ['answers/readings.json', await ask(`${path}/readings?limit=2`)],
-    ['answers/condition.json', await ask(`${path}/condition?cleaningCost=15`)],
+    ['answers/readings.json', await ask(`${readings}?limit=2`)],
+    ...(await conditionAnswers(ask, pump)),
+  ]);
+}
+
+/** Of a flume of its own whose intake clogs. */
+async function conditionAnswers(ask: Ask, pump: string): Promise<Answers> {
+  const installed = { pump, count: 1, setting: 80, checkValves: true };
+  const flume = { ...bodyFrom(example('loop-kelp-flume')), installed };
+  const path = `/v1/loops/${await stored(ask, '/v1/loops', flume)}`;
+  const duty = await ask(`${path}/duty-point`);
+  await ask(`${path}/readings`, sending('POST', { readings: cloggingReadings(duty) }));
+  return new Map([
+    ['answers/condition.json', await ask(`${path}/condition?price=0.21&cleaningCost=15`)],
+    ['answers/baseline.json', await ask(`${path}/baseline`, sending('POST', example('baseline')))],
   ]);
 }
 

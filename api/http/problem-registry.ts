@@ -63,10 +63,10 @@ export const PROBLEMS = {
     title: 'The loop has no pump',
     remedy: 'Name one, or state `installed`.',
   },
-  'not-calibrated': {
+  'calibration-refused': {
     status: 422,
-    title: 'No factor can be applied',
-    remedy: 'Take the readings that `nextReadings` names, and correct those that `misfits` names.',
+    title: 'The readings do not allow a calibration',
+    remedy: 'Take the reading that `nextReading` names, correct those of `misfits`.',
   },
   unsolved: {
     status: 422,

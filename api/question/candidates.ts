@@ -1,6 +1,7 @@
 /** Finds and fits the pumps that a recommendation chooses among. */
 
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { CalibrationUncertainty } from '../../models/calibration/duty-uncertainty.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize } from '../../models/pump/settings-grid.ts';
@@ -82,6 +83,8 @@ function withinSettings(candidates: readonly Candidate[]): Result<readonly Candi
 }
 
 export interface CandidateWork extends PumpModel {
+  /** What the calibration of the loop leaves open; absent without one. */
+  readonly calibration?: CalibrationUncertainty | null;
   /** Null where the pump came with the request. */
   readonly id: string | null;
   readonly key?: string | undefined;

@@ -39,6 +39,14 @@ export interface LoopCalibrationRow {
   readonly calibration_of: string;
 }
 
+/** `requested_from` is null where nothing is requested, `changed_at` where nothing changed. */
+export interface LoopBaselineRow {
+  readonly site_id: string;
+  readonly loop_id: string;
+  readonly requested_from: number | null;
+  readonly changed_at: number | null;
+}
+
 /** A document and nothing besides. */
 export interface DocumentRow extends RowCommon {
   readonly site_id: string;
@@ -110,6 +118,7 @@ export interface Tables {
   readonly pump: PumpRow;
   readonly loop: LoopRow;
   readonly loop_calibration: LoopCalibrationRow;
+  readonly loop_baseline: LoopBaselineRow;
   readonly tariff: DocumentRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;

@@ -5,12 +5,14 @@ import type { CalibratedAssurance } from '../pump/calibrated-fit.ts';
 import { calibratedFit } from '../pump/calibrated-fit.ts';
 import type { Factors } from '../pump/factors.ts';
 import type { PumpFit } from '../pump/pump-model.ts';
-import type { SettledParameter } from './next-readings.ts';
+import type { SettledParameter } from './helpful-readings.ts';
 
 /** Plain JSON. Times in ms since 1970-01-01T00:00Z. */
 export interface AppliedCalibration {
   readonly parameters: readonly SettledParameter[];
   readonly factors: Factors;
+  /** Of the parameters, in their order; undefined: applied before it was kept. */
+  readonly covariance?: readonly (readonly number[])[] | undefined;
   /** Where the limiting margin is at the low end of its interval. */
   readonly worstCase: Pick<Factors, 'friction' | 'head'>;
   /** The pump whose head and power the factors are about, with the curves that they multiply. */

@@ -11,7 +11,7 @@ import { calibratedFit } from '../pump/calibrated-fit.ts';
 import type { Factors } from '../pump/factors.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import type { Gauge } from './measured-rows.ts';
+import type { Gauge } from './row-collector.ts';
 
 export interface Installation {
   readonly loop: CompiledLoop;

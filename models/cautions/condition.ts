@@ -1,22 +1,18 @@
 /** Gives the cautions about what readings say of the condition of a loop. */
 import { MEASURED } from './measured.ts';
+import { TIME } from './time.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';
 
 export const CONDITION = topic({
   'condition-steady': {
     severity: 'note',
-    text: 'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
-    source: 'trend of the residuals',
-  },
-  'condition-static-head': {
-    severity: 'note',
-    text: 'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
-    source: 'affinity laws',
+    text: 'Readings have differed from the entries since the baseline began: that is no change. The entries, the meters, or a fault older than the readings explain it. Clean first, then calibrate.',
+    source: 'baseline against the model',
   },
   'condition-place-open': {
     severity: 'note',
-    text: 'Without pressures just before and behind the pump, read beside a flow, a clog on either side and a worn pump look alike.',
+    text: 'Without pressures before and behind the pump a clog on either side and a worn pump look nearly alike.',
     source: COMMON_PRACTICE,
   },
   'condition-openings': {
@@ -36,13 +32,13 @@ export const CONDITION = topic({
   },
   'condition-sampled': {
     severity: 'note',
-    text: 'There are more readings than are judged one by one: the first of every stretch of time stands for the others.',
+    text: 'There are more readings than are judged one by one: the first of every stretch of time was taken.',
     source: 'limits of the service',
   },
   'condition-straight-line': {
     severity: 'note',
-    text: 'The date goes on as the readings did, in a straight line: growth on a screen can be faster in warm months, and readings close in time are less sure than the interval says.',
-    source: 'Sen (1968), Theil-Sen trend; common practice',
+    text: 'The forecast holds only if the change goes on as it has: growth on a screen can be faster in warm months.',
+    source: 'profile likelihood of onset and course; common practice',
   },
 });
 
@@ -55,11 +51,12 @@ export interface ConditionFacts {
   readonly used: number;
   /** From the first reading to the last [days]. */
   readonly days: number;
-  /** The difference was there from the first reading on and does not grow. */
+  /** The baseline differs from the entries. */
   readonly isSteady: boolean;
   /** Where the resistance has grown is not known. */
   readonly isPlaceOpen: boolean;
-  readonly hasStaticHead: boolean;
+  /** The latest reading is of a stopped pump. */
+  readonly isStopped: boolean;
   readonly lacksGauges: boolean;
   /** Some phases of the schedule shut or throttle outlets. */
   readonly throttles: boolean;
@@ -67,7 +64,7 @@ export interface ConditionFacts {
   readonly formerOutlets: readonly string[];
   /** Not all readings were judged one by one. */
   readonly isSampled: boolean;
-  /** A date was found by continuing the trend. */
+  /** A shortfall is forecast. */
   readonly hasDate: boolean;
   /** Something is to be done at pump or pipes. */
   readonly asksForService: boolean;
@@ -76,13 +73,13 @@ export interface ConditionFacts {
 /** Judges a condition; cautions about the loop itself are not among them. */
 export function conditionCautions(
   facts: ConditionFacts,
-): readonly CautionOf<typeof CONDITION | typeof MEASURED | typeof UPKEEP>[] {
+): readonly CautionOf<typeof CONDITION | typeof MEASURED | typeof TIME | typeof UPKEEP>[] {
   const { used, days, formerOutlets } = facts;
   return [
+    ...TIME.when(facts.isStopped, 'pump-stopped'),
     ...CONDITION.when(used < FEW.readings || days < FEW.days, 'condition-few-readings'),
     ...CONDITION.when(facts.isSteady, 'condition-steady'),
     ...CONDITION.when(facts.isPlaceOpen, 'condition-place-open'),
-    ...CONDITION.when(facts.hasStaticHead, 'condition-static-head'),
     ...MEASURED.when(facts.lacksGauges, 'gauge-bores-differ'),
     ...CONDITION.when(facts.throttles, 'condition-openings'),
     ...CONDITION.about('condition-former-outlets', formerOutlets),

@@ -1,20 +1,20 @@
 /** Gives the cautions about figures that rest on what was measured. */
 import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
-import type { Calibration } from '../calibration/calibrate.ts';
-import type { SettledParameter } from '../calibration/next-readings.ts';
+import type { LoopCalibration } from '../calibration/calibrate-loop.ts';
+import type { SettledParameter } from '../calibration/helpful-readings.ts';
 import type { PumpFit } from '../pump/pump-model.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const MEASURED = topic({
   'meter-bias': {
     severity: 'note',
-    text: 'Errors and intervals follow from the scatter of the readings: a meter that reads high or low throughout moves the factors by as much, and no interval shows it.',
+    text: 'Intervals take in the scatter of the readings and the accuracy of the meters, 2 % where none is stated: a meter that is farther off moves the factors by more than they show.',
     source: COMMON_PRACTICE,
   },
   'readings-do-not-fit': {
     severity: 'warning',
-    text: 'Some readings do not fit together with the others whatever the factors: see `misfits`. A setting that is off is a matter of the speed map, an outlet of its branch, a head of the gauge; the intervals are widened by it.',
-    source: 'lack of fit against the scatter of repeats',
+    text: 'Some readings do not fit the factors and count for nothing: see `misfits`. Check their units, the speed map of the pump, and the branch of the outlet.',
+    source: "Tukey's biweight; Huber (1981), Robust Statistics",
   },
   'factor-suspect': {
     severity: 'warning',
@@ -23,7 +23,7 @@ export const MEASURED = topic({
   },
   'readings-scatter': {
     severity: 'warning',
-    text: 'Readings of one setting scatter by over 12 % (flow) or 8 % (head, power): a wild one among them, or one in another unit, pulls the factors. Look through them, delete what is wrong, and calibrate again.',
+    text: 'The readings scatter by over 8 % about the factors, which are not applied then. Correct or delete what is wrong, and calibrate again.',
     source: COMMON_PRACTICE,
   },
   'gauge-bores-differ': {
@@ -73,7 +73,7 @@ export const MEASURED = topic({
   },
   'few-readings': {
     severity: 'note',
-    text: 'So few readings leave the noise of the meters much as assumed: 3 % for a flow, 2 % for a head or a power.',
+    text: 'So few readings leave the scatter much as assumed: 1 % for a power, 2 % for a flow or a head.',
     source: COMMON_PRACTICE,
   },
 });
@@ -95,6 +95,9 @@ const isSuspect = ({ name, value }: SettledParameter): boolean =>
 const isLikeFault = ({ name, interval }: SettledParameter): boolean =>
   name === 'head' ? interval.high < LIKE_FAULT.head : name !== 'power' && interval.low > LIKE_FAULT.friction;
 
+/** A calibration, and how many readings it rests on [-]. */
+export type CalibratedFacts = LoopCalibration & { readonly used: number };
+
 /** Judges the factors that readings gave, and the readings. */
 export function calibrationCautions({
   parameters,
@@ -105,8 +108,8 @@ export function calibrationCautions({
   drift,
   misfits,
   lacksGauges,
-  isScattered,
-}: Calibration): readonly MeasuredCaution[] {
+  refusal,
+}: CalibratedFacts): readonly MeasuredCaution[] {
   const isRatio = parameters.some(({ name }) => name === 'frictionOverHead');
   return [
     ...MEASURED.when(speeds?.differs === true, 'speed-map-suspect'),
@@ -119,7 +122,7 @@ export function calibrationCautions({
     ...MEASURED.when(drift !== null, 'readings-drift'),
     ...MEASURED.when(parameters.some(isLikeFault), 'fault-as-baseline'),
     ...MEASURED.when(isRatio, 'ratio-as-friction'),
-    ...MEASURED.when(isScattered, 'readings-scatter'),
+    ...MEASURED.when(refusal?.code === 'readings-scatter', 'readings-scatter'),
     ...MEASURED.when(lacksGauges, 'gauge-bores-differ'),
     ...MEASURED.when(isThinned, 'readings-thinned'),
     ...MEASURED.when(used < FEW_READINGS, 'few-readings'),

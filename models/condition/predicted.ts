@@ -50,23 +50,22 @@ export function predictedAt({ loop, pump, count }: Station, setting: number): Pr
   };
 }
 
-/** Settings that are solved for: more distinct ones than a controller's grid has; fewer on loops that take long to solve. */
-const SETTINGS_SOLVED = { most: 200, least: 5 } as const;
-/** Branches of all settings together. */
-const BRANCHES_SOLVED_MOST = 20_000;
+/** Settings solved for: more than most grids have; fewer on loops that take long to solve. */
+const SETTINGS_SOLVED = { most: 200, least: 5, branches: 20_000 } as const;
 
-function settingsMost({ loop: { network } }: Station): number {
-  const fitting = Math.floor(BRANCHES_SOLVED_MOST / (network?.branches.length ?? 1));
+/** Settings that are solved for in about a second. */
+export function settingsMost({ loop: { network } }: Station): number {
+  const fitting = Math.floor(SETTINGS_SOLVED.branches / (network?.branches.length ?? 1));
   return Math.max(SETTINGS_SOLVED.least, Math.min(SETTINGS_SOLVED.most, fitting));
 }
 
-/** Predictions of the most frequent settings, so many that they are solved in about a second; the others have none. */
+/** Predictions of the most frequent settings, as many as are solved in time; the others have none. */
 export function predictions(
   station: Station,
   settings: readonly number[],
 ): ReadonlyMap<number, Predicted | null> {
   const counts = new Map<number, number>();
   for (const setting of settings) counts.set(setting, (counts.get(setting) ?? 0) + 1);
-  const chosen = [...counts].sort(([, a], [, b]) => b - a).slice(0, settingsMost(station));
+  const chosen = [...counts].toSorted(([, a], [, b]) => b - a).slice(0, settingsMost(station));
   return new Map(chosen.map(([setting]) => [setting, predictedAt(station, setting)]));
 }

@@ -4,6 +4,7 @@ import type { LossMethod } from '../components/named-loss.ts';
 import type { WaterState } from '../physics/water.ts';
 import type { BoreChanges } from './bore-changes.ts';
 import type { StatedLimits } from './limits.ts';
+import type { Meter } from './meter.ts';
 import type { HolePattern } from './open-fraction.ts';
 
 /** A pipe that is not a standard size. */
@@ -175,6 +176,8 @@ interface LoopCommon {
   /** Flow that the overflow of the tank carries [m3/s]. */
   readonly overflowCapacity?: number | undefined;
   readonly gauges?: Gauges | undefined;
+  /** Of a measure one at most. */
+  readonly meters?: readonly Meter[] | undefined;
   /** Of the losses of pipes, fittings, valves and tees [-]; 1: as computed. */
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;

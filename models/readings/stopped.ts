@@ -15,6 +15,10 @@ interface Shown {
   readonly head?: number | undefined;
 }
 
+/** Whether a flow [m3/s] is none, against the predicted one [m3/s]; undefined: not measured. */
+export const isWithoutFlow = (flow: number | undefined, predicted: number): boolean =>
+  flow !== undefined && flow < STOPPED.flow * predicted;
+
 /**
  * Whether the pump is stopped: it flows below 2 % of the predicted without a head, or draws at most the larger of
  * 1.5 standby powers and 5 % of the predicted power.
@@ -37,7 +41,7 @@ export function isStopped({
 }): boolean {
   if (setting === 0 || predicted.flow <= 0) return false;
   const { flow, power, head = 0 } = measured;
-  if (flow !== undefined && flow < STOPPED.flow * predicted.flow) return head <= TURNING * predicted.head;
+  if (isWithoutFlow(flow, predicted.flow)) return head <= TURNING * predicted.head;
   const most = Math.max(STOPPED.standbys * standbyPower, STOPPED.power * predicted.power);
   return power !== undefined && power <= most;
 }

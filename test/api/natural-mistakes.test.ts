@@ -97,7 +97,7 @@ const MISTAKES: readonly Mistake[] = [
     'a fraction for an opening',
     phase({ openings: { left: 0.5 } }),
     '/phases/0/openings/left',
-    /0 \(shut\) or 100/,
+    /0 \(closed\) or 100/,
   ],
   [
     'a percentage for a share',

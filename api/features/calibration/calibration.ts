@@ -2,8 +2,7 @@
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
-import { type Calibration, stationFor } from '../../../models/calibration/calibrate.ts';
-import { isFarOff } from '../../../models/calibration/misfit.ts';
+import { type LoopCalibration, stationFor } from '../../../models/calibration/calibrate-loop.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { calibrationCautions } from '../../../models/cautions/measured.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
@@ -27,7 +26,8 @@ import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
 import { CALIBRATIONS } from './kind.ts';
-import { calibrationSentence } from './sentence.ts';
+import type { Included } from './request-schema.ts';
+import { calibrationSentence, refusalWords } from './sentence.ts';
 
 interface Deps {
   readonly store: SiteStore;
@@ -40,6 +40,7 @@ interface Asked {
   readonly from: number | undefined;
   readonly to: number | undefined;
   readonly apply: boolean;
+  readonly include: readonly Included[];
 }
 
 interface Calibrated {
@@ -48,7 +49,9 @@ interface Calibrated {
 }
 
 interface Read {
-  readonly calibration: Calibration;
+  readonly calibration: LoopCalibration;
+  /** Readings that bear on a factor. */
+  readonly used: number;
   readonly model: CompiledLoop;
   readonly pump: PumpRecord;
   /** The first instant whose readings count [ms]; 0: all. */
@@ -82,11 +85,12 @@ async function readAll(
   const { count, pump: fitted } = installation;
   const done = await runJob(workers, calibrationJob, {
     ready: model.value,
-    work: { pump: fitted, count, setting, measured: measured.value },
+    work: { pump: fitted, count, setting, rows: measured.value.rows, meters: loop.document.meters ?? [] },
   });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  return success({ calibration: done.value.value, model: model.value, pump: pump.value, from });
+  const { used } = measured.value;
+  return success({ calibration: done.value.value, used, model: model.value, pump: pump.value, from });
 }
 
 /** Every reading before it is taken, none of which is later than now. */
@@ -96,19 +100,20 @@ export async function answerCalibration(deps: Deps, asked: Asked): Promise<Resul
   const now = deps.clock().getTime();
   const read = await readAll(deps, asked, asked.to ?? justAfter(now));
   if (!read.ok) return read;
-  const { calibration, model, pump, from } = read.value;
+  const { calibration, used, model, pump, from } = read.value;
   const to = asked.to ?? now;
   const loop = asked.apply ? await applied(deps, asked, { ...read.value, now, to }) : success(asked.loop);
   if (!loop.ok) return loop;
   return success({
     loop: loop.value,
     body: {
-      ...calibrationFigures(calibration),
-      readings: { used: calibration.used, rows: calibration.rows, from: from === 0 ? null : from, to },
+      ...calibrationFigures(calibration, asked.include),
+      counts: { used, distinct: calibration.distinct },
+      ...{ from: from === 0 ? undefined : from, to },
       applied: asked.apply,
       dataBasis: dataBasisOf(loop.value),
       summary: calibrationSentence(calibration, asked.apply),
-      cautions: [...calibrationCautions(calibration), ...loopCautions(model)],
+      cautions: [...calibrationCautions({ ...calibration, used }), ...loopCautions(model)],
       basis: basisOf({ loop: loop.value, pumps: [pump] }),
     },
   });
@@ -117,23 +122,17 @@ export async function answerCalibration(deps: Deps, asked: Asked): Promise<Resul
 async function applied(
   { store }: Deps,
   { loop }: Asked,
-  { calibration, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
+  { calibration, used, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {
-  const { parameters, factors, badEnd, used } = calibration;
-  if (parameters.length === 0) {
-    const detail =
-      'The readings determine no factor that can be applied: see `notIdentifiable` of the answer without `apply`.';
-    return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
-  }
-  if (isFarOff(calibration.misfits)) {
-    const detail =
-      'The factors do not give the flows that were measured: a reading is off by over 15 %, see `misfits` of the answer without `apply`. Mend what is off, or leave those readings out by `from` and `to`.';
-    return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
+  const { parameters, factors, covariance, worstCase, refusal } = calibration;
+  if (refusal !== null) {
+    const detail = `${refusalWords(refusal)} See \`refusal\`, \`misfits\` and \`nextReading\` of the answer without \`apply\`.`;
+    return failed(problem('calibration-refused', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   const { range } = await store.of(READINGS).span(loop.id);
   const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
-    ...{ parameters, factors, worstCase: badEnd, from, to },
+    ...{ parameters, factors, covariance, worstCase: worstCase, from, to },
     pump: { id: pump.id, fit: pump.fit },
     readingCount: used,
     modelVersion: MODEL_VERSION,

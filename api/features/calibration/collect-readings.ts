@@ -1,6 +1,6 @@
 /** Collects all readings of a loop in a period into rows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { type MeasuredRows, rowCollector, type Station } from '../../../models/calibration/measured-rows.ts';
+import { type RowCollector, rowCollector, type Station } from '../../../models/calibration/row-collector.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
 import { READINGS } from '../../records/reading/kind.ts';
@@ -17,7 +17,7 @@ export async function collectReadings(
   store: SiteStore,
   choice: ReadingChoice,
   station: Station,
-): Promise<Result<MeasuredRows, Problem>> {
+): Promise<Result<ReturnType<RowCollector['rows']>, Problem>> {
   const actual = await store.of(READINGS).count(choice);
   if (actual > READINGS_COLLECTED_MAX) {
     const detail = `There are ${actual} readings from \`from\` to \`to\`, more than one calibration takes: choose a shorter time.`;

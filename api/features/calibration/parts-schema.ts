@@ -1,11 +1,10 @@
-/** Documents the parts that answers about calibrations share. */
-
+/** Documents the parts of a calibration that answers share. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../fields/nullable.ts';
-import { settingField } from '../../fields/setting-field.ts';
+import { SLIPS } from '../../../models/readings/slip.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { byMeasure } from './gauge-schema.ts';
 
 const interval = (context: SchemaContext, example: { readonly low: number; readonly high: number }) =>
   z.strictObject({
@@ -30,59 +29,37 @@ export const marginUncertainty = (context: SchemaContext) =>
       description: 'Standard error of the margin; of the relative total flow where no outlet requires one.',
       example: 0.011,
     }),
-    interval: described(context, nullable(interval(context, { low: 0.098, high: 0.142 })), {
-      description: 'Of the margin; null without a requirement.',
-    }),
+    interval: described(context, interval(context, { low: 0.098, high: 0.142 }), {
+      description: 'Of the margin; absent without a requirement.',
+    }).optional(),
   });
-
-/** One of the three, by what is measured. */
-const shownSchema = (context: SchemaContext) =>
-  z.strictObject({
-    flow: nullable(computed(context, 'flow', { description: 'Of a flow; null else.', example: 7350 })),
-    head: nullable(computed(context, 'head', { description: 'Of a head; null else.', example: 1.9 })),
-    power: nullable(computed(context, 'power', { description: 'Of a power; null else.', example: 122 })),
-  });
-
-const gaugeFields = (context: SchemaContext) => ({
-  measure: described(context, z.enum(['flow', 'outletFlow', 'head', 'power']), {
-    description:
-      'What is measured: the total flow, the flow of an outlet, the head across the pump, its power.',
-    examples: ['head'],
-  }),
-  setting: settingField(context, 'At this setting [%].', 80),
-  outlet: described(context, nullable(z.string()), {
-    description: 'Of an `outletFlow`; null else.',
-    examples: [null],
-  }),
-  closedOutlets: described(context, z.array(z.string()), {
-    description: 'Outlets closed meanwhile; entered with the reading as flows of 0.',
-    examples: [[]],
-  }),
-  valveClosed: described(context, z.boolean(), {
-    description:
-      'Whether a valve at the pump is closed for some seconds, no longer; entered as a flow of 0 beside the head.',
-    examples: [true],
-  }),
-});
 
 export const misfitSchema = (context: SchemaContext) =>
-  z.strictObject({
-    ...gaugeFields(context),
-    measured: described(context, shownSchema(context), { description: 'The mean of these readings.' }),
-    predicted: described(context, shownSchema(context), { description: 'What the factors give.' }),
+  byMeasure(context, (quantity, example) => ({
+    time: described(context, z.iso.datetime(), {
+      description: 'Of the reading.',
+      examples: ['2026-01-10T10:00:00.000Z'],
+    }),
+    measured: computed(context, quantity, { description: 'What was read.', example }),
+    predicted: computed(context, quantity, { description: 'By the model with these factors.', example }),
     residual: computedNumber(context, { description: 'measured/predicted - 1.', example: -0.18 }),
-  });
+    slip: described(context, z.enum(SLIPS), {
+      description: 'Probable mix-up of units; absent where no known factor is near.',
+      examples: ['gallons-and-litres'],
+    }).optional(),
+  }));
 
 export const nextReadingSchema = (context: SchemaContext) =>
-  z.strictObject({
-    ...gaugeFields(context),
-    predicted: described(context, shownSchema(context), {
+  byMeasure(context, (quantity, example) => ({
+    predicted: computed(context, quantity, {
       description: 'What it would show, as far as is known.',
+      example,
     }),
-    remainingUncertainty: described(context, nullable(marginUncertainty(context)), {
-      description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
-    }),
+    remainingUncertainty: described(context, marginUncertainty(context), {
+      description:
+        'Uncertainty that it would leave in the smallest margin; absent where it says nothing about flows.',
+    }).optional(),
     expectedParameters: described(context, z.array(calibrationParameter(context)), {
-      description: 'What would be found with it, if it shows what is predicted.',
+      description: 'What would be determined with it, were it to show what is predicted.',
     }),
-  });
+  }));

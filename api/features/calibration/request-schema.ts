@@ -4,6 +4,10 @@ import { bodyInstant } from '../../fields/instant.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 
+/** What an answer has besides where it is asked for. */
+const INCLUDED = ['nextReadings', 'speeds', 'fit'] as const;
+export type Included = (typeof INCLUDED)[number];
+
 export const calibrationRequest = perContext((context) =>
   named(
     context,
@@ -23,6 +27,10 @@ export const calibrationRequest = perContext((context) =>
             'Whether the loop is computed with these factors from now on; needs the ETag of the loop in If-Match.',
           default: false,
           examples: [false],
+        }),
+        include: described(context, z.array(z.enum(INCLUDED)).max(INCLUDED.length).default([]), {
+          description: 'Parts that the answer shall have besides.',
+          examples: [['nextReadings']],
         }),
       })
       .refine(({ from, to }) => from === undefined || to === undefined || from < to, {

@@ -27,9 +27,9 @@ function calibratingRoute(api: Api): void {
       ...common,
       method: 'post',
       operationId: 'computeCalibration',
-      summary: 'What do readings say about friction, head and power?',
+      summary: 'Compute a calibration',
       description:
-        'Fits multipliers of friction, head and power to the readings, with their uncertainty, the factors that the readings do not determine, and the reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
+        'Fits multipliers of friction, head and power to the readings by a robust loss, with the accuracy of the meters as an error common to their readings: their uncertainty, what the readings do not determine, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on, unless there is a `refusal`; the loop moves on by a version, and its document stays as entered.',
       conditional: 'optional',
       body: jsonBody({ schema: calibrationRequest, example: example('calibration') }),
       answer: jsonAnswer({
@@ -37,10 +37,10 @@ function calibratingRoute(api: Api): void {
         description: 'The factors, their uncertainty, and what would lessen it.',
         example: example('answers/calibration'),
       }),
-      problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],
+      problems: ['no-installed-pump', 'calibration-refused', 'version-required', 'unsolved', 'unavailable'],
     },
     async ({ params, body, expectedVersion, isConditional, store }) => {
-      const { from, to, apply } = body;
+      const { from, to, apply, include } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
         return failed(problem('version-required', 'Send the ETag of the loop in If-Match.', { errors }));
@@ -51,7 +51,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration({ ...api.deps, store }, { loop, from, to, apply });
+      const done = await answerCalibration({ ...api.deps, store }, { loop, from, to, apply, include });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });

@@ -1,10 +1,9 @@
 /** Puts a calibration into sentences. */
 import { PERCENT } from '../../../curves/percent.ts';
-import type { Calibration } from '../../../models/calibration/calibrate.ts';
-import { SEPARATE } from '../../../models/calibration/identifiability.ts';
-import type { NotIdentifiable } from '../../../models/calibration/identify.ts';
-import type { Gauge } from '../../../models/calibration/measured-rows.ts';
-import type { SettledParameter } from '../../../models/calibration/next-readings.ts';
+import type { LoopCalibration } from '../../../models/calibration/calibrate-loop.ts';
+import type { SettledParameter } from '../../../models/calibration/helpful-readings.ts';
+import type { Refusal } from '../../../models/calibration/misfits.ts';
+import type { Gauge, Measure } from '../../../models/calibration/row-collector.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 
 const NAMES = {
@@ -14,93 +13,73 @@ const NAMES = {
   frictionOverHead: 'Friction over head',
 } as const satisfies Record<SettledParameter['name'], string>;
 
-const APART = [
-  'the head across the pump',
-  'the head at a closed valve at the pump',
-  'the flow with a known outlet closed',
-];
-const FLOWS = ['the total flow', 'the flow of an outlet'];
-const MORE = ['more readings of the same, at other settings besides'];
+/** Digits of factors and of percentages. */
+const DIGITS = { factor: 3, percent: 2 } as const;
 
-export const helpfulReadings = ({ reason }: NotIdentifiable): readonly string[] => {
-  switch (reason) {
-    case 'no-power-readings':
-      return ['the electrical power'];
-    case 'no-flow-readings':
-      return FLOWS;
-    case 'ratio-alone':
-    case 'not-distinct':
-    case 'ill-conditioned':
-      return APART;
-    case 'too-uncertain':
-      return [...APART, ...MORE];
-    case 'implausible':
-      return MORE;
-  }
-};
-
-export function reasonWords(one: NotIdentifiable): string {
-  switch (one.reason) {
-    case 'no-power-readings':
-      return 'No reading states a power.';
-    case 'no-flow-readings':
-      return 'No reading states a flow, without which heads determine another mixture of friction and head than their ratio.';
-    case 'ratio-alone':
-      return 'Flows on a loop without static head determine friction over head alone, whatever the settings.';
-    case 'not-distinct':
-      return 'The readings do not separate friction from head.';
-    case 'ill-conditioned':
-      return `The readings hardly tell friction and head apart: the condition number of the scaled Jacobian is ${sayNumber(one.conditionNumber)}, not under ${SEPARATE.conditionNumber}.`;
-    case 'too-uncertain':
-      return `Its standard error is ${sayNumber(one.standardError)}, not under ${SEPARATE.standardError}.`;
-    case 'implausible':
-      return 'Only a factor beyond all wear and clogging would fit: look at the units of the readings, and at the pipework and pump as entered.';
-  }
-}
+const factor = (value: number): string => sayNumber(value, DIGITS.factor);
+const percent = (share: number): string => `${sayNumber(Math.abs(PERCENT * share), DIGITS.percent)} %`;
 
 const parameterWords = ({ name, value, interval }: SettledParameter): string =>
-  `${NAMES[name]} is ${sayNumber(value)} times as entered (95 %: ${sayNumber(interval.low)} to ${sayNumber(interval.high)}).`;
+  `${NAMES[name]} is ${factor(value)} times the entered value (95 %: ${factor(interval.low)} to ${factor(interval.high)}).`;
+
+const MEASURES = {
+  flow: 'total flow',
+  outletFlow: 'flow',
+  head: 'head across the pump',
+  power: 'electrical power',
+} as const satisfies Record<Measure, string>;
 
 function readingWords({ measure, setting, outlet, shut, zeroFlow }: Gauge): string {
-  const what = {
-    flow: 'the total flow',
-    outletFlow: `the flow of ${outlet}`,
-    head: 'the head across the pump',
-    power: 'the electrical power',
-  }[measure];
-  const valve = zeroFlow ? ' with a valve at the pump closed for some seconds' : '';
-  const closed = shut.length === 0 ? '' : ` with ${shut.join(', ')} closed`;
-  return `${what} at setting ${sayNumber(setting)} %${valve}${closed}`;
+  const of = outlet === null ? '' : ` of outlet "${outlet}"`;
+  const valve = zeroFlow ? ' with a valve closed for a few seconds' : '';
+  const outlets = shut.map((name) => `"${name}"`).join(', ');
+  const closed = shut.length === 0 ? '' : ` with outlet${shut.length === 1 ? '' : 's'} ${outlets} closed`;
+  return `${MEASURES[measure]}${of} at ${sayNumber(setting)} %${valve}${closed}`;
 }
 
-function marginWords({ limiting }: Calibration): string {
-  if (limiting === null || limiting.margin === null || limiting.doubt === null) return '';
-  const { interval } = limiting.doubt;
-  if (interval === null) return '';
-  const [low, middle, high] = [interval.low, Math.abs(limiting.margin), interval.high].map((share) =>
-    sayNumber(PERCENT * share),
-  );
-  const side = limiting.margin < 0 ? 'less' : 'more';
-  return ` ${limiting.outlet} gets ${middle} % ${side} than it needs at setting ${sayNumber(limiting.setting)} % (${low} to ${high} %).`;
+function marginWords({ smallestMargin }: LoopCalibration): string {
+  if (smallestMargin === null || smallestMargin.margin === null) return '';
+  const { outlet, margin, setting, uncertainty } = smallestMargin;
+  const signed = (share: number) => `${share < 0 ? '-' : '+'}${percent(share)}`;
+  const interval = uncertainty?.interval ?? null;
+  const range = interval === null ? '' : ` (95 %: ${signed(interval.low)} to ${signed(interval.high)})`;
+  return ` Outlet "${outlet}" has the smallest margin at ${sayNumber(setting)} %: ${signed(margin)}${range}.`;
 }
 
-function misfitWords({ misfits }: Calibration): string {
+function misfitWords({ misfits }: LoopCalibration): string {
   const [worst] = misfits;
   if (worst === undefined) return '';
-  const side = worst.off < 0 ? 'below' : 'above';
-  const others = misfits.length === 1 ? '' : ', and others besides';
-  const words = readingWords(worst);
-  return ` Not all fits together: ${words} is ${sayNumber(PERCENT * Math.abs(worst.off))} % ${side} what they give${others}.`;
+  const count = misfits.length === 1 ? 'One reading does' : `${misfits.length} readings do`;
+  const side = worst.residual < 0 ? '-' : '+';
+  return ` ${count} not fit: ${readingWords(worst)}, ${side}${percent(worst.residual)}.`;
 }
 
-export function calibrationSentence(calibration: Calibration, applied: boolean): string {
-  const { parameters, nextReadings } = calibration;
+/** Why factors may not be applied. */
+export function refusalWords(refusal: Refusal): string {
+  switch (refusal.code) {
+    case 'nothing-determined':
+      return 'The readings determine no factor.';
+    case 'ratio-too-uncertain':
+      return `Friction over head is uncertain by ${percent(refusal.actual)} either way, more than ${percent(refusal.limit)}.`;
+    case 'readings-scatter':
+      return `Readings of the ${MEASURES[refusal.measure]} scatter by ${percent(refusal.actual)}, more than ${percent(refusal.limit)}.`;
+    case 'readings-do-not-fit':
+      return `${percent(refusal.actual)} of the readings of the ${MEASURES[refusal.measure]} do not fit, more than ${percent(refusal.limit)}.`;
+  }
+}
+
+export function calibrationSentence(calibration: LoopCalibration, applied: boolean): string {
+  const { parameters, nextReadings, refusal } = calibration;
   const [next] = nextReadings;
   const factors =
     parameters.length === 0
       ? 'The readings determine none of friction, head and power.'
       : parameters.map(parameterWords).join(' ');
-  const use = applied ? ' The loop is computed with it from now on.' : '';
-  const best = next === undefined ? '' : ` Most would be gained by reading ${readingWords(next)}.`;
-  return `${factors}${misfitWords(calibration)}${marginWords(calibration)}${use}${best}`;
+  const refused =
+    refusal === null || refusal.code === 'nothing-determined'
+      ? ''
+      : ` ${refusalWords(refusal)} The factors cannot be applied.`;
+  const use = applied ? ' The factors were applied.' : '';
+  const best = next === undefined ? '' : ` Next, read the ${readingWords(next)}.`;
+  return `${factors}${misfitWords(calibration)}${refused}${marginWords(calibration)}${use}${best}`;
 }

@@ -1,131 +1,173 @@
 /** Documents the condition of a loop. */
 import { z } from '@hono/zod-openapi';
-import { METERS, UNIT_MIX_UPS } from '../../../models/condition/meter-error.ts';
-import { VERDICTS } from '../../../models/condition/verdict.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { nullable } from '../../fields/nullable.ts';
+import { dataBasisField } from '../../fields/data-basis.ts';
+import type { WithoutUnits } from '../../http/answer-form.ts';
 import { unitsField } from '../../units/answer-units.ts';
-import { computedNumber } from '../../units/computed.ts';
+import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { evidenceSchema } from './evidence-schema.ts';
-import { residualSeriesSchema } from './residual-series-schema.ts';
-import { waitingSchema } from './waiting-schema.ts';
+import { baselineSchema } from './baseline-schema.ts';
+import { CAUSES, causeField, causeSchema } from './cause-schema.ts';
+import { evidenceSchema, nextReadingSchema } from './evidence-schema.ts';
+import {
+  countField,
+  instantField,
+  measureField,
+  outletField,
+  share,
+  shareInterval,
+  slipField,
+} from './gauge-schema.ts';
+import { shortfallSchema, waitingSchema } from './outlook-schema.ts';
+import { seriesSchema } from './series-schema.ts';
 
-const date = (context: SchemaContext, description: string, example: string) =>
-  described(context, z.iso.date(), { description, examples: [example] });
+const VERDICTS = [
+  ...['not-enough-readings', 'baseline-forming', 'as-expected', 'changed', 'unexplained'],
+  ...CAUSES,
+] as const;
 
-const instant = (context: SchemaContext, description: string) =>
-  described(context, nullable(z.iso.datetime()), {
-    description: `${description} Null without one.`,
-    examples: ['2026-01-15T10:00:00.000Z'],
-  });
-
-const count = (context: SchemaContext, description: string, example: number) =>
-  described(context, z.int(), { description, examples: [example] });
-
-const slipSchema = perContext((context) =>
-  named(
-    context,
-    'MeterSlip',
-    z.strictObject({
-      meter: described(context, z.enum(METERS), {
-        description: 'The meter that is probably wrong.',
-        examples: ['flow'],
-      }),
-      slip: described(context, nullable(z.enum(UNIT_MIX_UPS)), {
-        description:
-          'What was probably mistaken for what: a factor of 3.785 (US gallons) or 4.546, of 60, of 1000, volt-amperes for watts, feet, psi or kilopascals for metres, psi for kilopascals; null where the figure merely does not fit.',
-        examples: ['gallons-and-litres'],
-      }),
-      factor: nullable(
-        computedNumber(context, {
-          description: 'Measured is about so many times what it should be; null where no factor is known.',
-          example: 3.785,
+const entriesSchema = (context: SchemaContext) =>
+  z.strictObject({
+    verdict: described(context, z.enum(['agree', 'differ', 'not-determined']), {
+      description:
+        'Whether the baseline is as the entries predict, within 2.6 standard errors of the readings, the accuracy of the meters and the tolerance of the pump. `not-determined`: without readings.',
+      examples: ['agree'],
+    }),
+    differences: described(
+      context,
+      z.array(
+        z.strictObject({
+          measure: measureField(context),
+          outlet: outletField(context),
+          residual: share(context, 'measured/predicted - 1 in the baseline.', 0.09),
+          interval: shareInterval(context, { what: 'the residual', low: 0.04, high: 0.14 }),
         }),
       ),
-    }),
-    { description: 'Why a meter is probably wrong.' },
-  ),
-);
-
-const shortfallSchema = perContext((context) =>
-  named(
-    context,
-    'ShortfallForecast',
-    z.strictObject({
-      outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
-      at: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),
-      interval: z.strictObject({
-        earliest: date(context, 'By the steep end of the interval of the trend.', '2026-07-20'),
-        latest: nullable(
-          date(context, 'By its flat end; null where that is not within ten years.', '2026-09-30'),
-        ),
-      }),
-    }),
-    { description: 'The first outlet to fall short at the installed setting, if things go on as they do.' },
-  ),
-);
-
-const judgedSchema = (context: SchemaContext) =>
-  z.strictObject({
-    total: count(context, 'Readings in the range.', 365),
-    judged: count(context, 'Those judged one by one: a sample, where there are over 20,000.', 365),
-    used: count(context, 'Those of a running pump with every valve open.', 360),
-    leftOut: z.strictObject({
-      stopped: count(context, 'Left out because the pump was stopped.', 5),
-      shutValve: count(
-        context,
-        'Left out because a valve was closed: a flow of 0 while the pump ran, or an outlet at 0.',
-        0,
-      ),
-      otherSetting: count(
-        context,
-        'Left out for a setting that the installed pump does not have, or beyond the most frequent ones: 200, fewer on loops of over 100 branches.',
-        0,
-      ),
-    }),
+      { description: 'The measures that differ.', examples: [[]] },
+    ),
+    slip: slipField(context).optional(),
   });
 
-const THRESHOLD_WORDS = {
-  flowDown: 'Flow at a setting below its prediction by more than this is down.',
-  flowUp: 'Flow above by more than this is up, which no fault explains.',
-  flowWorn: 'Flow below by more than this, beside a head below the curve, is of a worn pump.',
-  powerDown: 'Power below by more than this, beside less flow, is down.',
-  outletDown: 'The flow of one outlet below by more than this is down.',
-  powerUp: 'Power above by more than this is up.',
-  powerFarDown: 'Power below by more than this, beside the flow expected, is far down.',
-  suctionGap: 'Suction pressure below that of the measured flow by this share of the head: clogged intake.',
-  dischargeGap: 'Discharge pressure above that of the measured flow by this share: clogged discharge.',
-  pumpGap: 'Head below the curve at the measured flow by this share: worn pump.',
-  headOff: 'Head elsewhere by more than this beside the flow expected: no fault explains it.',
-  pressureOff: 'A pressure elsewhere by this share of the head beside the flow expected.',
-  stoppedFlow: 'Flow within this of what fewer of several pumps give, and',
-  stoppedPower: 'power within this of what they draw: a pump stands still.',
+const detectableSchema = (context: SchemaContext) =>
+  z.strictObject({
+    cause: causeField(context),
+    magnitude: share(
+      context,
+      'Least magnitude that the meters at hand show in a month in 80 %; absent: none.',
+      0.04,
+    ).optional(),
+    flowChange: share(context, 'Change of the total flow at that magnitude.', -0.04).optional(),
+  });
+
+const setAsideSchema = (context: SchemaContext) =>
+  z.strictObject({
+    time: instantField(context, 'Of the reading.', '2026-05-03T10:00:00.000Z'),
+    measure: measureField(context),
+    outlet: outletField(context),
+    slip: slipField(context),
+    factor: share(context, 'What was read over what its neighbours show, about.', 0.264),
+  });
+
+const belowRequiredSchema = (context: SchemaContext) =>
+  z.strictObject({
+    outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
+    flow: computed(context, 'flow', {
+      description: 'As measured on the last days, at the installed setting.',
+      example: 2600,
+    }),
+    requiredFlow: computed(context, 'flow', { description: 'Required.', example: 3000 }),
+  });
+
+const COUNTS = {
+  readings: 'Readings in the range.',
+  judged: 'Readings that were judged one by one: a sample where there are over 20,000.',
+  used: 'Readings of a running pump with every valve open.',
+  stopped: 'Readings set aside because the pump was stopped.',
+  closedValve: 'Readings set aside because an outlet, or the whole loop, was closed.',
+  rareSetting:
+    'Readings set aside for a setting that the pump does not have, or that is too rare to be solved for.',
+  setAside: 'Values set aside because they differ by the factor of a unit.',
 } as const;
 
-const threshold = (context: SchemaContext, description: string) =>
-  computedNumber(context, { description, example: 0.05 });
-
-const thresholdsSchema = (context: SchemaContext) =>
+const countsSchema = (context: SchemaContext) =>
   z.strictObject({
-    flowDown: threshold(context, THRESHOLD_WORDS.flowDown),
-    outletDown: threshold(context, THRESHOLD_WORDS.outletDown),
-    flowUp: threshold(context, THRESHOLD_WORDS.flowUp),
-    flowWorn: threshold(context, THRESHOLD_WORDS.flowWorn),
-    powerDown: threshold(context, THRESHOLD_WORDS.powerDown),
-    powerUp: threshold(context, THRESHOLD_WORDS.powerUp),
-    powerFarDown: threshold(context, THRESHOLD_WORDS.powerFarDown),
-    suctionGap: threshold(context, THRESHOLD_WORDS.suctionGap),
-    dischargeGap: threshold(context, THRESHOLD_WORDS.dischargeGap),
-    pumpGap: threshold(context, THRESHOLD_WORDS.pumpGap),
-    headOff: threshold(context, THRESHOLD_WORDS.headOff),
-    pressureOff: threshold(context, THRESHOLD_WORDS.pressureOff),
-    stoppedFlow: threshold(context, THRESHOLD_WORDS.stoppedFlow),
-    stoppedPower: threshold(context, THRESHOLD_WORDS.stoppedPower),
+    readings: countField(context, COUNTS.readings, 365),
+    judged: countField(context, COUNTS.judged, 365),
+    used: countField(context, COUNTS.used, 360),
+    stopped: countField(context, COUNTS.stopped, 5),
+    closedValve: countField(context, COUNTS.closedValve, 0),
+    rareSetting: countField(context, COUNTS.rareSetting, 0),
+    setAside: countField(context, COUNTS.setAside, 0),
   });
+
+const statisticSchema = (context: SchemaContext) =>
+  z.strictObject({
+    value: share(context, 'Greatest likelihood ratio over windows, causes and magnitudes.', 41.2),
+    threshold: share(context, 'A change is reported above it, where it still lasts.', 16),
+    windowDays: countField(context, 'Days of the window that gives it.', 30),
+  });
+
+const taskSchema = (context: SchemaContext) =>
+  z.strictObject({
+    id: described(context, z.string(), { description: 'Id of the task.', examples: ['0198f1c2'] }),
+    name: described(context, z.string(), {
+      description: 'Name of the task.',
+      examples: ['Clean the screen'],
+    }),
+    nextDue: described(context, z.iso.date(), {
+      description: 'When it is due now: today at the latest.',
+      examples: ['2026-06-20'],
+    }),
+  });
+
+const outlookFields = (context: SchemaContext) => ({
+  course: described(context, z.enum(['sudden', 'gradual']), {
+    description: 'How the change came about; absent where the readings do not show which.',
+    examples: ['gradual'],
+  }).optional(),
+  onset: described(
+    context,
+    z.strictObject({
+      earliest: instantField(context, 'Start of the 95 % interval.', '2026-05-12T00:00:00.000Z'),
+      latest: instantField(context, 'End of the interval.', '2026-05-28T00:00:00.000Z'),
+    }),
+    { description: 'When the change began; absent without a change.' },
+  ).optional(),
+  nextReading: nextReadingSchema(context).optional(),
+  shortfallForecast: shortfallSchema(context).optional(),
+  waiting: waitingSchema(context).optional(),
+  cleaningTask: described(context, taskSchema(context), {
+    description:
+      'The maintenance task that cleans the screen, brought forward by this verdict; absent where nothing asks for a cleaning, for a period in the past, or without such a task.',
+  }).optional(),
+});
+
+const readingFields = (context: SchemaContext) => ({
+  belowRequired: described(context, z.array(belowRequiredSchema(context)), {
+    description: 'Outlets whose measured flow is below required; absent where there are none.',
+  }).optional(),
+  setAside: described(context, z.array(setAsideSchema(context)), {
+    description:
+      'The latest values set aside because they differ by the factor of a unit, 20 at most; absent where there are none.',
+  }).optional(),
+  counts: countsSchema(context),
+  from: instantField(
+    context,
+    'The first reading; absent without one.',
+    '2026-04-01T10:00:00.000Z',
+  ).optional(),
+  to: instantField(context, 'The last reading; absent without one.', '2026-06-20T10:00:00.000Z').optional(),
+  cleanedAt: described(context, z.array(z.iso.datetime()), {
+    description: 'With `include=cleanedAt`: when screen or wet end were cleaned in that time, the latest 50.',
+    examples: [[]],
+  }).optional(),
+  series: described(context, z.array(seriesSchema(context)), {
+    description: 'With `include=series`: each measure day by day.',
+  }).optional(),
+});
 
 export const conditionSchema = perContext((context) =>
   named(
@@ -134,53 +176,47 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-fault`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `flow-loss`; that also where one outlet alone is measured and down. `no-known-fault`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See `thresholds`; a residual must also differ from 0 at 95 %, by the t of Student for few readings.',
+          'The main finding. `not-enough-readings`: none, or under 3 days with readings in every window. `baseline-forming`: the baseline is not complete. `as-expected`: no change since the baseline. `changed`: a change that no single cause explains with a probability of 0.8. `unexplained`: a change that no single cause explains at all. Else the code of the cause.',
         examples: ['clogged-intake'],
       }),
+      provisional: described(context, z.boolean(), {
+        description: 'True where the verdict precedes a complete baseline; absent otherwise.',
+        examples: [true],
+      }).optional(),
       summary: described(context, z.string(), {
         description: 'The answer in a few plain sentences.',
-        examples: ['Kelp flume: the loop does as its data say.'],
+        examples: ['Loop "Kelp flume" has not changed since its baseline.'],
+      }),
+      causes: described(context, z.array(causeSchema(context)), {
+        description: 'The fewest causes whose probabilities reach 0.9 together; empty without a change.',
+      }),
+      causePairs: described(context, z.array(z.array(causeField(context))), {
+        description: 'Of `unexplained`: pairs of causes that explain the change together; absent otherwise.',
+      }).optional(),
+      statistic: described(context, statisticSchema(context), {
+        description: 'What decides on a change; absent where too little was read.',
+      }).optional(),
+      baseline: baselineSchema(context).optional(),
+      entries: described(context, entriesSchema(context), {
+        description: 'Whether the loop differs from what was entered.',
       }),
       evidence: described(context, z.array(evidenceSchema(context)), {
-        description: 'One row for each thing that was measured at least three times.',
+        description: 'Each measure that was read, against its baseline.',
       }),
-      meterSlip: nullable(slipSchema(context)),
-      places: described(context, z.array(z.string()), {
-        description: 'The outlets of a `clogged-branch`; none else.',
-        examples: [[]],
+      detectable: described(context, z.array(detectableSchema(context)), {
+        description: 'What the meters at hand can show.',
       }),
-      pumpsRunning: described(context, nullable(z.int()), {
-        description: 'How many of several pumps seem to run where one stands still; null else.',
-        examples: [null],
-      }),
-      also: described(context, nullable(z.enum(VERDICTS)), {
-        description: 'What pressures show besides a pump that draws more than its curve; null else.',
-        examples: [null],
-      }),
-      shortfallForecast: nullable(shortfallSchema(context)),
-      waiting: nullable(waitingSchema(context)),
-      dataBasis: described(context, z.enum(['entered', 'calibrated']), {
-        description: 'Whether predictions rest on the data as entered or on a calibration of the loop.',
-        examples: ['entered'],
-      }),
-      cleanedAt: described(context, z.array(z.iso.datetime()), {
-        description:
-          'When screen or wet end were cleaned in the meantime, by the completions of their checks: trends are taken between them, the latest 50.',
-        examples: [[]],
-      }),
-      from: instant(context, 'The first reading judged.'),
-      to: instant(context, 'The last.'),
-      counts: judgedSchema(context),
-      thresholds: thresholdsSchema(context),
-      series: described(context, z.array(residualSeriesSchema(context)), {
-        description: 'The residuals day by day with their trend, for a picture of them.',
-      }),
+      ...outlookFields(context),
+      ...readingFields(context),
+      dataBasis: dataBasisField(context),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know before acting on it.',
       }),
       basis: basisSchema(context),
       units: unitsField(context),
     }),
-    { description: 'What was measured on a loop against its data, what that means, what to expect.' },
+    { description: 'Whether a loop has changed since its baseline, why, and what follows.' },
   ),
 );
+
+export type ConditionAnswer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;

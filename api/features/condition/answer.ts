@@ -1,186 +1,132 @@
-/** Answers the condition of a loop from its figures. */
-import type { z } from '@hono/zod-openapi';
-import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
-import type { Caution } from '../../../models/cautions/catalogue.ts';
-import { conditionCautions } from '../../../models/cautions/condition.ts';
-import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
-import type { Assessed } from '../../../models/condition/assess-series.ts';
-import type { Condition } from '../../../models/condition/condition.ts';
-import { lastCycle, ofNow } from '../../../models/condition/current-series.ts';
-import { cameAbout } from '../../../models/condition/onset.ts';
-import { onTrend } from '../../../models/condition/residual-trend.ts';
-import { flowOf, THRESHOLDS } from '../../../models/condition/verdict.ts';
-import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
-import type { Reading } from '../../../models/readings/reading.ts';
-import type { WithoutUnits } from '../../http/answer-form.ts';
+/** Answers the condition of a loop from what was found. */
+import { civilDate } from '../../../models/calendar/civil-day.ts';
+import { textOfDate } from '../../../models/calendar/civil-text.ts';
+import type { ConditionReport, NamedCause } from '../../../models/condition/condition-report.ts';
+import { type GaugeReport, shareOf } from '../../../models/condition/gauge-report.ts';
+import type { Gauge } from '../../../models/readings/measure.ts';
+import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
-import type { SiteRecord } from '../../records/site/kind.ts';
-import type { conditionSchema } from './answer-schema.ts';
-import { conditionSentence, dateOf } from './sentence.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import type { ConditionAnswer } from './answer-schema.ts';
+import { baselineAnswer } from './baseline-answer.ts';
+import { cautionsOf } from './cautions.ts';
+import type { CleaningDue } from './due-for-cleaning.ts';
+import { evidenceAnswer, nextReadingAnswer } from './evidence-answer.ts';
+import { instantText } from './instant-text.ts';
+import type { ConditionAsked, JudgedLoop } from './judge-loop.ts';
+import { shortfallAnswer, waitingAnswer } from './outlook-answer.ts';
+import { conditionSentence } from './sentence.ts';
 
-type Answer = WithoutUnits<z.output<ReturnType<typeof conditionSchema>>>;
-
-export type RemedySource = 'asked' | 'maintenance-task' | 'pump-service';
-
-interface Facts {
-  readonly model: CompiledLoop;
-  readonly figures: Condition;
-  readonly readings: readonly Reading[];
-  /** In the range, judged or not. */
-  readonly total: number;
-  /** Where the cost of the remedy comes from; null without one. */
-  readonly source: RemedySource | null;
-  /** Instants [ms] of the cleanings within the readings. */
-  readonly cleanings: readonly number[];
-  readonly site: SiteRecord;
+export interface AnsweredLoop {
   readonly loop: LoopRecord;
-  readonly pump: PumpRecord;
+  readonly asked: ConditionAsked;
+  readonly system: UnitSystem;
   readonly schedule: ScheduleRecord | null;
-  readonly basis: Answer['basis'];
+  readonly cleaning: CleaningDue | null;
+  readonly basis: ConditionAnswer['basis'];
 }
 
 const utc = (instant: number): string => new Date(instant).toISOString();
 
-function evidenceOf({ measure, outlet, trend, ...one }: Assessed): Answer['evidence'][number] {
-  const figures = {
-    outlet,
-    predicted: one.predicted,
-    measured: one.measured,
-    residual: one.residual,
-    from: utc(one.since),
-    standardError: one.standardError,
-    trendPerYear: trend?.slope ?? null,
-    interval: trend === null ? null : { ...trend.interval },
-    readingCount: one.readings,
-  };
-  // Each measure has a quantity of its own.
-  switch (measure) {
-    case 'flow':
-    case 'outletFlow':
-      return { measure, ...figures };
-    case 'power':
-      return { measure, ...figures };
-    case 'head':
-      return { measure, ...figures };
-    case 'suctionPressure':
-    case 'dischargePressure':
-      return { measure, ...figures };
-  }
-}
+/** Named in an answer. */
+const MOST = { cleanings: 50, setAside: 20 } as const;
 
-function seriesOf(one: Assessed): Answer['series'][number] {
-  const { measure, outlet, points, trend } = one;
-  const [first, last] = [lastCycle(one)[0], points.at(-1)];
-  const onLine = (time: number) => ({
-    time: utc(time),
-    residual: trend === null ? 0 : onTrend(trend, time),
-  });
+export function conditionAnswer(judged: JudgedLoop, facts: AnsweredLoop): ConditionAnswer {
+  const { report } = judged;
+  const { statistic, causePairs, course, cleaningEffect: _, ...rest } = report;
   return {
-    measure,
-    outlet,
-    points: points.map(({ time, residual, readings }) => ({
-      time: utc(time),
-      residual,
-      readingCount: readings,
-    })),
-    trendLine:
-      trend === null || first === undefined || last === undefined
-        ? null
-        : { start: onLine(first.time), end: onLine(last.time) },
+    verdict: rest.verdict,
+    provisional: rest.provisional || undefined,
+    summary: conditionSentence(report, {
+      ...{ name: facts.loop.document.name, site: judged.site, system: facts.system },
+    }),
+    causes: rest.causes.map(causeAnswer),
+    causePairs: causePairs.length === 0 ? undefined : causePairs.map((pair) => [...pair]),
+    statistic: statistic ?? undefined,
+    baseline: baselineAnswer(report),
+    entries: entriesAnswer(report),
+    evidence: rest.gauges.map(evidenceAnswer),
+    detectable: rest.detectable.map(({ cause, least }) => ({ cause, ...least })),
+    course: course?.kind ?? undefined,
+    onset:
+      course === null
+        ? undefined
+        : { earliest: instantText(course.onset.earliest), latest: instantText(course.onset.latest) },
+    nextReading: nextReadingAnswer(report),
+    shortfallForecast: shortfallAnswer(report),
+    waiting: waitingAnswer(judged, facts.asked),
+    cleaningTask: taskAnswer(facts.cleaning),
+    ...readingsAnswer(judged, facts.asked),
+    dataBasis: dataBasisOf(facts.loop),
+    cautions: [...cautionsOf(judged, facts)],
+    basis: facts.basis,
   };
 }
 
-/** Cleanings named in an answer. */
-const CLEANINGS_MOST = 50;
+const gaugeOf = ({ measure, outlet }: Gauge) => ({ measure, outlet: outlet ?? undefined });
 
-/** Outlets that readings name and the loop does not have. */
-function formerOutlets({ system }: CompiledLoop, readings: readonly Reading[]): readonly string[] {
-  const known = new Set(system.outlets.map(({ name }) => name));
-  const named = new Set(readings.flatMap(({ outletFlows = {} }) => Object.keys(outletFlows)));
-  return [...named].filter((name) => !known.has(name));
+const causeAnswer = (one: NamedCause): ConditionAnswer['causes'][number] => ({
+  ...{ cause: one.cause, probability: one.probability },
+  magnitude: one.magnitude ?? undefined,
+  interval: one.interval ?? undefined,
+  measure: one.gauge?.measure,
+  outletNames: outletNamesOf(one),
+  slip: one.slip ?? undefined,
+  factor: one.factor ?? undefined,
+  pumpsRunning: one.pumpsRunning ?? undefined,
+});
+
+function outletNamesOf({ outletNames, gauge }: NamedCause): readonly string[] | undefined {
+  if (outletNames.length > 0) return outletNames;
+  return gauge?.outlet == null ? undefined : [gauge.outlet];
 }
 
-function cautionsOf({ model, figures, readings, total, schedule }: Facts): readonly Caution[] {
-  const { verdict, assessed, shortfall, used } = figures;
-  const flow = flowOf(assessed);
+const entriesAnswer = ({ entries }: ConditionReport): ConditionAnswer['entries'] => ({
+  verdict: entries.verdict,
+  differences: entries.differences.map(({ gauge, residual, interval }) => ({
+    ...gaugeOf(gauge),
+    residual: shareOf(gauge, residual),
+    interval: { low: shareOf(gauge, interval.low), high: shareOf(gauge, interval.high) },
+  })),
+  slip: entries.slip ?? undefined,
+});
+
+const taskAnswer = (cleaning: CleaningDue | null): ConditionAnswer['cleaningTask'] =>
+  cleaning === null ? undefined : { ...cleaning, nextDue: textOfDate(civilDate(cleaning.nextDue)) };
+
+function readingsAnswer({ report, readings, total, upkeep }: JudgedLoop, { include = [] }: ConditionAsked) {
+  const { belowRequired, setAside, counts, gauges } = report;
   const [first, last] = [readings[0], readings.at(-1)];
-  const days = first === undefined || last === undefined ? 0 : (last.time - first.time) / MS_PER_DAY;
-  const power = ofNow(assessed).find(({ measure }) => measure === 'power');
-  const isSteady =
-    verdict === 'draws-more-than-its-curve'
-      ? power !== undefined && !cameAbout(power)
-      : flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown && !cameAbout(flow);
-  const ofCondition = conditionCautions({
-    ...{ used, days, isSteady },
-    isPlaceOpen: verdict === 'clogged' || verdict === 'flow-loss',
-    hasStaticHead: figures.hasStaticHead,
-    lacksGauges: figures.lacksGauges,
-    throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
-    formerOutlets: formerOutlets(model, readings),
-    isSampled: total > readings.length,
-    hasDate: shortfall !== null,
-    asksForService: verdict !== 'as-expected' && verdict !== 'not-enough-readings',
-  });
-  return [...ofCondition, ...loopCautions(model)];
-}
-
-function waitingOf({ figures: { waiting, remedy }, source, site }: Facts): Answer['waiting'] {
-  if (waiting === null) return null;
-  const cheapest = waiting.cleaning;
+  const cleanings = upkeep.remedied.filter(
+    ({ at }) => first !== undefined && last !== undefined && at > first.time && at <= last.time,
+  );
   return {
-    currency: site.document.currency,
-    drift: { flow: waiting.flow, power: waiting.drawn },
-    annualExcessCost: waiting.excessCost,
-    excessGrowthPerYear: waiting.growthPerYear,
-    nextYearCost: waiting.costOfAYear,
-    cheapestInterval:
-      cheapest === null || source === null
-        ? null
-        : {
-            ...{ action: remedy, costFrom: source },
-            cost: cheapest.cost,
-            everyDays: Math.max(1, Math.round(365.25 * cheapest.everyYears)),
-            annualCost: cheapest.annualCost,
-            limitedByShortfall: cheapest.endsAtShortfall,
-          },
+    belowRequired: belowRequired.length === 0 ? undefined : [...belowRequired],
+    setAside:
+      setAside.length === 0
+        ? undefined
+        : setAside
+            .toSorted((a, b) => a.time - b.time)
+            .slice(-MOST.setAside)
+            .map(({ time, gauge, slip, factor }) => ({
+              time: instantText(time),
+              ...gaugeOf(gauge),
+              slip,
+              factor,
+            })),
+    counts: { readings: total, judged: readings.length, ...counts, setAside: setAside.length },
+    from: first === undefined ? undefined : utc(first.time),
+    to: last === undefined ? undefined : utc(last.time),
+    cleanedAt: include.includes('cleanedAt')
+      ? cleanings.slice(-MOST.cleanings).map(({ at }) => utc(at))
+      : undefined,
+    series: include.includes('series') ? gauges.map(seriesAnswer) : undefined,
   };
 }
 
-export function conditionAnswer(facts: Facts): Answer {
-  const { figures, readings, total, cleanings, loop, site, basis } = facts;
-  const { verdict, slip, places, running, also, assessed, shortfall, used, leftOut } = figures;
-  const [first, last] = [readings[0], readings.at(-1)];
-  const { name } = loop.document;
-  return {
-    verdict,
-    summary: conditionSentence(figures, { name, currency: site.document.currency }),
-    evidence: assessed.map(evidenceOf),
-    meterSlip: slip === null ? null : { meter: slip.meter, slip: slip.likely, factor: slip.factor },
-    places: [...places],
-    pumpsRunning: running,
-    also,
-    shortfallForecast:
-      shortfall === null
-        ? null
-        : {
-            outlet: shortfall.outlet,
-            at: dateOf(shortfall.at),
-            interval: {
-              earliest: dateOf(shortfall.interval.earliest),
-              latest: shortfall.interval.latest === null ? null : dateOf(shortfall.interval.latest),
-            },
-          },
-    waiting: waitingOf(facts),
-    dataBasis: loop.calibration === null ? 'entered' : 'calibrated',
-    cleanedAt: cleanings.slice(-CLEANINGS_MOST).map(utc),
-    from: first === undefined ? null : utc(first.time),
-    to: last === undefined ? null : utc(last.time),
-    counts: { total, judged: readings.length, used, leftOut: { ...leftOut } },
-    thresholds: { ...THRESHOLDS },
-    series: assessed.map(seriesOf),
-    cautions: [...cautionsOf(facts)],
-    basis,
-  };
-}
+const seriesAnswer = ({ gauge, days, band }: GaugeReport) => ({
+  ...gaugeOf(gauge),
+  points: days.map(({ time, ...day }) => ({ time: instantText(time), ...day })),
+  baseline: band === null ? undefined : { residual: band.level, low: band.low, high: band.high },
+});

@@ -11,7 +11,7 @@ import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { conditionChart } from './chart.ts';
 import { chartedCondition } from './chart-figures.ts';
-import { answerCondition } from './condition.ts';
+import { judgeLoop } from './judge-loop.ts';
 
 export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
   const { version } = api.deps;
@@ -23,7 +23,7 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
       operationId: 'getConditionChart',
       summary: 'A picture of the condition of a loop',
       description:
-        'How far each thing that was measured departs from what is predicted, day by day, with its robust trend, and what is found.',
+        'A control chart of each measure: its days against what is predicted, the baseline with the band in which days lie while nothing changes, cleanings, and about when a change began.',
       tag: 'readings',
       query: rangeQuery,
       body: noBody,
@@ -35,16 +35,17 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked, store }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const answered = await answerCondition({ ...api.deps, store, loops }, { loop: loop.value, asked });
-      if (!answered.ok) return answered;
-      const { body, validator } = answered.value;
-      const figures = chartedCondition(body, loop.value.document.name);
+      const judged = await judgeLoop({ ...api.deps, store, loops }, { loop: loop.value, asked });
+      if (!judged.ok) return judged;
+      const { site, pump, sources } = judged.value;
+      const figures = chartedCondition(judged.value, { name: loop.value.document.name, system });
+      const versions = [version, loop.value.version, pump.version, site.version];
       return success({
         body: markupText(conditionChart(figures, { id: 'condition' })),
-        validator: { basis: [version, validator.basis] },
+        validator: { basis: [versions, sources] },
       });
     },
   );

@@ -1,83 +1,111 @@
-/** Documents one measure of a loop against what the model predicts. */
+/** Documents one measure of a loop against its baseline and the model. */
 import { z } from '@hono/zod-openapi';
-import { nullable } from '../../fields/nullable.ts';
-import { computed, computedNumber } from '../../units/computed.ts';
+import { computed } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
+import { causeField } from './cause-schema.ts';
+import { countField, outletField, share, shareInterval } from './gauge-schema.ts';
 
-const share = (context: SchemaContext, description: string, example: number) =>
-  computedNumber(context, { description, example });
-
-const figures = (context: SchemaContext, quantity: Quantity, examples: readonly [number, number]) => ({
-  outlet: described(context, nullable(z.string()), {
-    description: 'The outlet of an outletFlow; else null.',
-    examples: [null],
-  }),
+const figures = (
+  context: SchemaContext,
+  quantity: Quantity,
+  examples: readonly [number, number, number],
+) => ({
+  outlet: outletField(context),
   predicted: computed(context, quantity, {
-    description: 'What the data give: the median over the present, the readings from `since` on.',
+    description: 'By the model, at the settings of the readings.',
     example: examples[0],
   }),
-  measured: computed(context, quantity, {
-    description: 'What was measured: the median over the same.',
+  baselineValue: computed(context, quantity, {
+    description: 'Mean of the baseline, at the same settings; absent where it holds too few readings.',
     example: examples[1],
+  }).optional(),
+  measured: computed(context, quantity, {
+    description: 'Mean of the window of `statistic`, else of the last 30 days.',
+    example: examples[2],
   }),
-  residual: share(
+  change: share(
     context,
-    'measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.',
-    -0.12,
-  ),
-  from: described(context, z.iso.datetime(), {
-    description:
-      'Where the present begins: 30 days before the last reading, later after a cleaning or where the last readings stand apart from those before.',
-    examples: ['2025-12-20T10:00:00.000Z'],
-  }),
-  standardError: share(context, 'Standard error of the residual, by the scatter of the readings.', 0.004),
-  trendPerYear: nullable(
-    share(
-      context,
-      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions record some. Null with fewer than six days of readings, or within a week.',
-      -0.11,
-    ),
-  ),
-  interval: nullable(
-    z.strictObject({
-      low: share(context, 'Low end of the interval of 95 % of the trend, by Sen.', -0.118),
-      high: share(context, 'High end.', -0.102),
-    }),
-  ),
-  readingCount: described(context, z.int(), { description: 'Readings behind it.', examples: [360] }),
+    'measured/baselineValue - 1; of a pressure the difference as a fraction of the predicted head. Absent without a baseline value.',
+    -0.11,
+  ).optional(),
+  standardError: share(
+    context,
+    'Standard error of the change, accuracy of the meter included.',
+    0.015,
+  ).optional(),
+  serialCorrelation: share(context, 'Correlation of the error of one day with that of the next.', 0.1),
+  trendPerYear: share(
+    context,
+    'By how much the measure changes in a year, since the baseline began; absent with fewer than six days of readings, or within a week.',
+    -0.4,
+  ).optional(),
+  interval: shareInterval(context, { what: 'the trend', low: -0.5, high: -0.3 }).optional(),
+  readingCount: countField(context, 'Readings in the window.', 30),
 });
 
-/** `Measures` of one quantity. */
-const ofQuantity = <const Measures extends readonly [string, ...string[]]>(
+/** The measures of one quantity, with what `of` makes of it. */
+const ofQuantity = <const Measures extends readonly [string, ...string[]], Shape extends z.ZodRawShape>(
   context: SchemaContext,
   measures: Measures,
-  of: ReturnType<typeof figures>,
+  shape: Shape,
 ) =>
   z.strictObject({
     measure: described(context, z.enum(measures), {
-      description: 'What was measured.',
+      description: 'What is measured.',
       examples: [measures[0]],
     }),
-    ...of,
+    ...shape,
   });
+
+const FLOWS = ['flow', 'outletFlow'] as const;
+const PRESSURES = ['suctionPressure', 'dischargePressure'] as const;
 
 export const evidenceSchema = perContext((context) =>
   named(
     context,
     'Evidence',
     z.union([
-      ofQuantity(context, ['flow', 'outletFlow'], figures(context, 'flow', [8420, 7410])),
-      ofQuantity(context, ['power'], figures(context, 'power', [121, 112])),
-      ofQuantity(context, ['head'], figures(context, 'head', [2.05, 2.17])),
-      ofQuantity(
-        context,
-        ['suctionPressure', 'dischargePressure'],
-        figures(context, 'pressure', [3.6, -1.2]),
-      ),
+      ofQuantity(context, FLOWS, figures(context, 'flow', [8420, 8390, 7410])),
+      ofQuantity(context, ['power'], figures(context, 'power', [121, 122, 112])),
+      ofQuantity(context, ['head'], figures(context, 'head', [2.05, 2.04, 2.17])),
+      ofQuantity(context, PRESSURES, figures(context, 'pressure', [3.6, 3.5, 1.1])),
     ]),
-    { description: 'A measure against its prediction, and where it goes.' },
+    { description: 'A measure against its baseline.' },
+  ),
+);
+
+const expected = (context: SchemaContext, quantity: Quantity, example: number) => ({
+  outlet: outletField(context),
+  setting: computed(context, 'setting', { description: 'The setting to read it at.', example: 80 }),
+  valveClosed: described(context, z.boolean(), {
+    description: 'True where a valve at the pump is closed meanwhile, for a few seconds; absent otherwise.',
+    examples: [true],
+  }).optional(),
+  expected: described(
+    context,
+    z.array(
+      z.strictObject({
+        cause: causeField(context),
+        value: computed(context, quantity, { description: 'What it would show then.', example }),
+      }),
+    ),
+    { description: 'Of the two causes that it separates.' },
+  ),
+});
+
+export const nextReadingSchema = perContext((context) =>
+  named(
+    context,
+    'NextReading',
+    z.union([
+      ofQuantity(context, FLOWS, expected(context, 'flow', 7410)),
+      ofQuantity(context, ['power'], expected(context, 'power', 112)),
+      ofQuantity(context, ['head'], expected(context, 'head', 2.17)),
+      ofQuantity(context, PRESSURES, expected(context, 'pressure', 1.1)),
+    ]),
+    { description: 'The reading that would best separate the two likeliest causes.' },
   ),
 );

@@ -1,45 +1,62 @@
-/** The job of a condition computes verdict, trends and dates from the readings of a loop. */
+/** The job of a condition judges a loop by its readings. */
 import type { Result } from '../../../curves/result.ts';
-import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
-import { type Condition, type ConditionQuestion, conditionOf } from '../../../models/condition/condition.ts';
-import { POINTS_MOST } from '../../../models/condition/day-points.ts';
-import { MEASURES } from '../../../models/condition/residuals.ts';
+import { dayAt, MS_PER_DAY, type ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
+import { type ConditionReport, conditionReport } from '../../../models/condition/condition-report.ts';
+import { type ConditionQuestion, judgeCondition } from '../../../models/condition/judge-condition.ts';
+import { stationOnMeters } from '../../../models/condition/station-on-meters.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
+import { lacksGauges } from '../../../models/readings/gauges.ts';
+import { isPressure } from '../../../models/readings/measure.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
 
-export interface ConditionWork extends Omit<ConditionQuestion, 'station'> {
+export interface ConditionWork extends Omit<ConditionQuestion, 'loop' | 'dayOf'> {
   readonly pump: PumpModel;
   readonly count: number;
+  /** Installed [%]. */
+  readonly setting: number;
+  /** The clocks of the site. */
+  readonly zone: ZoneOffsets;
 }
 
-export const conditionJob = loopJob<ConditionWork, Result<Condition, Unsolved>>({
+export const conditionJob = loopJob<ConditionWork, Result<ConditionReport, Unsolved>>({
   name: 'condition',
   isLong: isLongCondition,
-  compute: (loop, { pump, count, ...question }) =>
-    solving(() => conditionOf({ ...question, station: { loop, pump, count } })),
+  compute: (loop, work) => solving(() => judged(loop, work)),
 });
 
-/** Readings that are judged in about 50 ms, and network solves, in branches solved. */
-const LONG = { readings: 2_000, branches: 30_000 } as const;
-const SOLVES = { setting: 28, gaps: 50, limit: 60, stopped: 3 * 28 } as const;
-
-/** Pairs of days, of all that is measured, that trends compare in about 50 ms. */
-const PAIRS = 450_000;
-
-/** What is measured, outlets one by one, at most so many days each. */
-function pairsOf(readings: ConditionWork['readings'], outlets: number): number {
-  const days = new Set(readings.map(({ time }) => Math.floor(time / MS_PER_DAY))).size;
-  const series = MEASURES.length + outlets;
-  return (series * Math.min(POINTS_MOST, days) ** 2) / 2;
+function judged(
+  compiled: CompiledLoop,
+  { pump, count, setting, zone, ...question }: ConditionWork,
+): ConditionReport {
+  const loop = stationOnMeters({ loop: compiled, pump, count }, setting);
+  const condition = judgeCondition({ ...question, loop, dayOf: (time) => dayAt(zone, time) });
+  const shown = loop.shownAt(setting);
+  const hasPressures = condition.gauges.some(({ gauge }) => isPressure(gauge.measure));
+  return conditionReport(condition, {
+    setting,
+    lacksGauges: shown !== null && hasPressures && lacksGauges(compiled, shown),
+  });
 }
+
+/** Days of all gauges together, and network solves in branches solved, that are judged in about 50 ms. */
+const LONG = { days: 500, branches: 30_000 } as const;
+/** Network solves of a setting, and of one fault at all its magnitudes. */
+const SOLVES = { setting: 28, fault: 16 * 28 } as const;
+/** Faults that every loop can have. */
+const FAULTS = 6;
+const READINGS_LONG = 5_000;
 
 function isLongCondition({ network, system }: CompiledLoop, { readings }: ConditionWork): boolean {
   const settings = new Set(readings.map(({ setting }) => setting)).size;
-  const metered = readings.some(({ outletFlows }) => outletFlows !== undefined) ? system.outlets.length : 0;
+  const days = new Set(readings.map(({ time }) => Math.floor(time / MS_PER_DAY))).size;
+  const outlets = readings.some(({ outletFlows }) => outletFlows !== undefined) ? system.outlets.length : 0;
   const branches = network?.branches.length ?? 1;
-  const solves = SOLVES.gaps + SOLVES.limit + SOLVES.stopped + SOLVES.setting * settings;
-  const isMuch = readings.length > LONG.readings || branches * solves > LONG.branches;
-  return isMuch || pairsOf(readings, metered) > PAIRS;
+  const solves = SOLVES.setting * settings + SOLVES.fault * (FAULTS + branches);
+  const isMuch = readings.length > READINGS_LONG || branches * solves > LONG.branches;
+  return isMuch || days * (GAUGES + outlets) > LONG.days;
 }
+
+/** Those of a loop that are commonly read, outlets aside. */
+const GAUGES = 3;

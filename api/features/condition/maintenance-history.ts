@@ -1,5 +1,5 @@
 /** Finds when a loop and its pump were cleaned and serviced, and what each costs. */
-import type { Remedy } from '../../../models/condition/condition.ts';
+import type { Remedy } from '../../../models/condition/waiting-cost.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../../models/maintenance/task.ts';
 import { COMPLETIONS } from '../../records/completion/kind.ts';
@@ -9,17 +9,25 @@ import type { SiteRecord } from '../../records/site/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
 import { TASKS } from '../../records/task/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
-import type { RemedySource } from './answer.ts';
 
 export interface RemedyCost {
   readonly cost: number;
-  readonly source: Exclude<RemedySource, 'asked'>;
+  readonly source: 'maintenance-task' | 'pump-service';
+}
+
+/** A completion of a task that cleans the screen or services the wet end. */
+export interface Remedied {
+  /** [ms] */
+  readonly at: number;
+  readonly remedy: Remedy;
 }
 
 export interface Upkeep {
-  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, by completions. */
-  readonly cleanings: readonly number[];
+  /** In the order of time. */
+  readonly remedied: readonly Remedied[];
   readonly costs: Readonly<Record<Remedy, RemedyCost | null>>;
+  /** The task of the loop that cleans its screen; null without one. */
+  readonly cleaningTask: MaintenanceTaskRecord | null;
 }
 
 const CLEANS: Readonly<Record<Remedy, TaskKind>> = {
@@ -68,7 +76,12 @@ export async function upkeepOf(
   const tasks = [...ofLoop, ...ofPump].filter(({ document: { kind } }) =>
     Object.values(CLEANS).includes(kind),
   );
-  const done = await Promise.all(tasks.map(({ id }) => completionsOf(store, id)));
+  const done = await Promise.all(
+    tasks.map(async ({ id, document: { kind } }): Promise<readonly Remedied[]> => {
+      const remedy = kind === CLEANS.service ? 'service' : 'cleaning';
+      return (await completionsOf(store, id)).map((at) => ({ at, remedy }));
+    }),
+  );
   const priced = (
     work: { readonly minutes: number; readonly parts: number } | undefined,
     source: RemedyCost['source'],
@@ -77,11 +90,12 @@ export async function upkeepOf(
     const { cost } = attentionOf([{ ...work, timesPerYear: 1 }], labourRate);
     return cost === null || cost === 0 ? null : { cost, source };
   };
-  const ofTask = (remedy: Remedy) =>
-    priced(tasks.find(({ document }) => document.kind === CLEANS[remedy])?.document, 'maintenance-task');
+  const taskOf = (remedy: Remedy) => tasks.find(({ document }) => document.kind === CLEANS[remedy]);
+  const ofTask = (remedy: Remedy) => priced(taskOf(remedy)?.document, 'maintenance-task');
   const service = priced(ofAll(pump.document.service, loop), 'pump-service') ?? ofTask('service');
   return {
-    cleanings: [...new Set(done.flat())].toSorted((a, b) => a - b),
+    remedied: done.flat().toSorted((a, b) => a.at - b.at),
+    cleaningTask: taskOf('cleaning') ?? null,
     costs: { cleaning: ofTask('cleaning') ?? service, service },
   };
 }

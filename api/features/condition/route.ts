@@ -1,6 +1,7 @@
 /** Answers with the condition of a loop. */
 
 import { z } from '@hono/zod-openapi';
+import { includeQuery } from '../../fields/include-query.ts';
 import { rangeQuery } from '../../fields/instant.ts';
 import { MONEY_MAX } from '../../fields/money.ts';
 import { queryDecimal } from '../../fields/query-field.ts';
@@ -16,6 +17,7 @@ import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
 import { conditionSchema } from './answer-schema.ts';
 import { answerCondition } from './condition.ts';
+import { INCLUDED } from './judge-loop.ts';
 
 const query = perContext((context) =>
   z.strictObject({
@@ -23,12 +25,13 @@ const query = perContext((context) =>
     price: queryDecimal(context, PRICE).optional(),
     cleaningCost: queryDecimal(context, {
       description:
-        'What one cleaning costs; where it is left out, by the check of kind screen-cleaning of the loop or the service of its pump.',
+        'Cost of one cleaning or service; by default that of the maintenance task of the loop, or of the service stated at its pump.',
       minimum: 0,
       aboveMinimum: true,
       maximum: MONEY_MAX,
       example: 15,
     }).optional(),
+    include: includeQuery(context, INCLUDED).optional(),
   }),
 );
 
@@ -42,7 +45,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
       operationId: 'getCondition',
       summary: 'What the readings of a loop mean',
       description:
-        'What was measured since the pump was installed against what loop and pump should do at each setting: a verdict with its evidence, the trend of each measure, when an outlet falls short, and what waiting costs against cleaning.',
+        'Whether a loop has changed since its baseline, by the readings of the installed pump as of `to`, else of now: a verdict with the causes that explain it, whether the loop is as entered, what the meters can show, which reading to take next, and what follows if the change goes on. Where it asks for a cleaning now, the maintenance task that cleans the screen becomes due today.',
       tag: 'readings',
       query,
       body: noBody,
@@ -54,7 +57,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
         table: tableOf(conditionSchema, 'evidence', [
           'measure',
           'outlet',
-          'residual',
+          'change',
           'standardError',
           'trendPerYear',
           { name: 'trendLow', at: 'interval.low' },
@@ -63,9 +66,10 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
         ]),
       }),
     },
-    async ({ params, query: asked, store }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
-      return loop.ok ? answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked }) : loop;
+      if (!loop.ok) return loop;
+      return answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked, system });
     },
   );
 }

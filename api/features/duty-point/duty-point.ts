@@ -3,6 +3,7 @@
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { calibrationUncertainty } from '../../../models/calibration/duty-uncertainty.ts';
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
@@ -96,8 +97,12 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
+  const { calibration } = loop;
   const { id, key } = pump;
-  const candidate = { id, key, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const candidate = {
+    ...{ id, key, count, entered: pump.document, fit: fitOnLoop(pump, calibration) },
+    calibration: calibrationUncertainty(calibration, pump),
+  };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.reachVelocity ?? null;
   const work = { candidate, setting, limits: limitsOf(document.limits), running, reachVelocity };

@@ -48,10 +48,12 @@ function compute(
   const solved = solving(() => {
     const duty = dutyPoint(loop, pumpAtSetting(candidate, { setting, count }));
     const land = (pumpAtEnd: PumpAtSetting) => dutyPoint(loop, pumpAtEnd, duty.state ?? undefined);
+    const { calibration = null } = candidate;
+    const calibrated = calibration === null ? null : { loop, uncertainty: calibration };
     const atRest = loop.system.passesWater ? loop.system.stateAt(0) : null;
     return {
       ...{ duty, gravity: servedByGravity({ loop, atRest }) },
-      uncertainty: uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land }),
+      uncertainty: uncertaintyAnswer({ pump: candidate, duty, running, assurance: null, land, calibrated }),
     };
   });
   if (!solved.ok) return solved;

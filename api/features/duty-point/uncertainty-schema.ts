@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { nullable } from '../../fields/nullable.ts';
-import { computed } from '../../units/computed.ts';
+import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
@@ -32,6 +32,19 @@ const laws = (context: SchemaContext) =>
     },
   );
 
+const margin = (context: SchemaContext) =>
+  described(
+    context,
+    z.strictObject({
+      low: computedNumber(context, { description: 'Low end of the 95 % interval.', example: -0.012 }),
+      high: computedNumber(context, { description: 'High end of that interval.', example: 0.034 }),
+    }),
+    {
+      description:
+        'On a calibrated loop: the margin of the limiting outlet, as far as the calibration leaves it open. Absent otherwise, and where no outlet requires a flow.',
+    },
+  );
+
 export const uncertaintyField = (context: SchemaContext) =>
   described(
     context,
@@ -45,9 +58,10 @@ export const uncertaintyField = (context: SchemaContext) =>
       power: interval(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
       annualEnergy: interval(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
       laws: laws(context),
+      margin: margin(context).optional(),
     }),
     {
       description:
-        'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %), and its power as far as the two laws of power do outside the entered speeds and flows. The ends are equal where nothing is open.',
+        'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %), and its power as far as the two laws of power do outside the entered speeds and flows. On a calibrated loop the flow is as wide as its calibration leaves open (95 %). The ends are equal where nothing is open.',
     },
   );

@@ -45,13 +45,13 @@ async function presentDuty(
 /** Null where no pump is installed, or nothing was measured since it was. */
 async function measuredCondition(
   deps: LoopChartDeps,
-  { loop }: ReportQuestion,
+  { loop, system }: ReportQuestion,
 ): Promise<Result<{ readonly body: Measured; readonly basis: unknown } | null, Problem>> {
   if (loop.document.installed === undefined) return success(null);
-  const answered = await answerCondition(deps, { loop, asked: {} });
+  const answered = await answerCondition(deps, { loop, asked: {}, system });
   if (!answered.ok) return answered;
   const { body, validator } = answered.value;
-  return success(body.counts.total === 0 ? null : { body, basis: validator.basis });
+  return success(body.counts.readings === 0 ? null : { body, basis: validator.basis });
 }
 
 /** Null where the loop has no schedule. */

@@ -157,7 +157,9 @@ function rankedAnswer(
   const land = landOn(sampled);
   const worst = dutyAtWorstCase(choice, pump, duty);
   const others = worst === null ? [] : [worst];
-  const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
+  const { calibration = null } = pump;
+  const calibrated = calibration === null ? null : { loop: sampled.loop, uncertainty: calibration };
+  const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others, calibrated });
   const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
   const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
   return dutyAnswer({

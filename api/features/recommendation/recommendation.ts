@@ -1,6 +1,7 @@
 /** Computes a recommendation, and keeps its figures for those who ask again. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { calibrationUncertainty } from '../../../models/calibration/duty-uncertainty.ts';
 import { limitsOf } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
@@ -90,7 +91,10 @@ interface Asked {
 /** What is to be computed, and the currency of its money. */
 function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
   const { site, loop, options, places } = question;
-  const candidates = question.candidates.map((one) => ({ ...one, fit: fitOnLoop(one, loop.calibration) }));
+  const candidates = question.candidates.map((one) => ({
+    ...{ ...one, fit: fitOnLoop(one, loop.calibration) },
+    calibration: calibrationUncertainty(loop.calibration, one),
+  }));
   const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
   if (!money.ok) return money;
   const { price, currency } = money.value;

@@ -141,6 +141,7 @@ export async function checkSiteCopy(
     maintenanceTasks: records.maintenanceTasks.map(made),
     completions: records.completions.map(made),
     calibrations: records.calibrations,
+    baselines: records.baselines.map(made),
     readings: records.readings.map(made),
   };
   const comparisons = computed('comparisons', records.comparisons.map(made), { made: comparisonOf, errors });
@@ -163,6 +164,7 @@ export async function checkSiteCopy(
       maintenanceTasks: later(named.maintenanceTasks),
       completions: later(named.completions),
       calibrations: later(records.calibrations.map((one) => calibrationWith(made(one), pumps))),
+      baselines: later(named.baselines),
       readings: later(named.readings),
     },
   });

@@ -80,6 +80,7 @@ async function readAll(
     maintenanceTasks: await RECORD_KINDS.maintenanceTasks.read(all, siteId),
     completions: await RECORD_KINDS.completions.read(all, siteId),
     calibrations: await RECORD_KINDS.calibrations.read(all, siteId),
+    baselines: await RECORD_KINDS.baselines.read(all, siteId),
     readings: readings ? await RECORD_KINDS.readings.read(all, siteId) : [],
   };
   const site = siteRecord(await siteRow(all, siteId));

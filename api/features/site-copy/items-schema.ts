@@ -6,7 +6,9 @@ import { calendarDate } from '../../fields/clock-fields.ts';
 import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { answeredKey } from '../../fields/key-field.ts';
+import { nullable } from '../../fields/nullable.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import type { CopiedBaseline } from '../../records/baseline/contract.ts';
 import type { CopiedCompletion } from '../../records/completion/contract.ts';
 import { completionCopy, completionFields } from '../../records/completion/schema.ts';
 import { type CopiedReadings, READINGS_TOGETHER } from '../../records/reading/contract.ts';
@@ -92,6 +94,44 @@ export const readingsCopyInput = perContext(
       'ReadingsBlock',
       z.strictObject({ ...readingsShape(context), ...acceptedFields(context) }),
       READINGS,
+    ),
+);
+
+const baselineShape = (context: SchemaContext) => ({
+  loop: idOf(context, 'loop'),
+  requestedFrom: described(
+    context,
+    nullable(bodyInstant(context, { description: 'As requested.', example: '2026-04-01T00:00:00.000Z' })),
+    { description: 'From when on it was requested; null: it was not.', examples: [null] },
+  ),
+  changedAt: described(
+    context,
+    nullable(bodyInstant(context, { description: 'When.', example: '2026-04-01T00:00:00.000Z' })),
+    {
+      description: 'When pipework or pump last changed; null: not since readings are taken.',
+      examples: [null],
+    },
+  ),
+});
+
+const BASELINE = { description: 'Where the baseline of a loop begins.' };
+
+export const baselineCopyItem = perContext((context) =>
+  named(
+    context,
+    'BaselineCopy',
+    z.strictObject({ ...recordFields(context), ...baselineShape(context) }),
+    BASELINE,
+  ),
+);
+
+export const baselineCopyInput = perContext(
+  (context): z.ZodType<CopiedBaseline> =>
+    named(
+      context,
+      'BaselineCopy',
+      z.strictObject({ ...baselineShape(context), ...acceptedFields(context) }),
+      BASELINE,
     ),
 );
 

@@ -13,6 +13,8 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { calibrationCopyInput, calibrationCopyItem, type UnfittedCalibration } from './calibration-schema.ts';
 import {
+  baselineCopyInput,
+  baselineCopyItem,
   completionCopyInput,
   completionCopyItem,
   computedCopyInput,
@@ -78,6 +80,11 @@ export const COPIED_KINDS: { readonly [Kind in RecordKind]: CopiedKind<CopiedDoc
     description: 'Every calibration that was applied to a loop.',
     item: calibrationCopyItem,
     input: calibrationCopyInput,
+  },
+  baselines: {
+    description: 'Where the baselines of loops begin.',
+    item: baselineCopyItem,
+    input: baselineCopyInput,
   },
   readings: {
     description: 'The readings of loops, some together.',

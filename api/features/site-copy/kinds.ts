@@ -1,4 +1,5 @@
 /** Lists every kind of record that a site holds, in an order in which none refers to a later one. */
+import { EXPORTED_BASELINES } from '../../records/baseline/export.ts';
 import { EXPORTED_COMPLETIONS } from '../../records/completion/export.ts';
 import { EXPORTED_LOOPS } from '../../records/loop/export.ts';
 import { EXPORTED_PUMPS } from '../../records/pump/export.ts';
@@ -21,6 +22,7 @@ const EXPORTED = {
   maintenanceTasks: EXPORTED_TASKS,
   completions: EXPORTED_COMPLETIONS,
   calibrations: EXPORTED_CALIBRATIONS,
+  baselines: EXPORTED_BASELINES,
   readings: EXPORTED_READINGS,
 } as const;
 

@@ -125,6 +125,7 @@ export async function readSiteCopy(
     maintenanceTasks: await readKind('maintenanceTasks', copy.maintenanceTasks, reading),
     completions: await readKind('completions', copy.completions, reading),
     calibrations: await readKind('calibrations', copy.calibrations, reading),
+    baselines: await readKind('baselines', copy.baselines, reading),
     readings: await readKind('readings', copy.readings, reading),
   };
   if (site === undefined || reading.errors.length > 0) return failed(invalidRequest(reading.errors));

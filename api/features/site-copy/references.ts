@@ -19,6 +19,7 @@ export interface NamedRecords {
   readonly maintenanceTasks: readonly KindsOfRecords['maintenanceTasks'][];
   readonly completions: readonly KindsOfRecords['completions'][];
   readonly readings: readonly KindsOfRecords['readings'][];
+  readonly baselines: readonly KindsOfRecords['baselines'][];
   readonly calibrations: readonly CopiedRecord<CopiedDocuments['calibrations']>[];
 }
 
@@ -96,6 +97,7 @@ function looseEnds(named: NamedRecords): readonly ProblemError[] {
       ...each('maintenanceTasks', maintenanceTasks, (one) => one.document.loop, 'loop'),
       ...each('readings', readings, (one) => one.document.loop, 'loop'),
       ...each('calibrations', calibrations, (one) => one.document.loop, 'loop'),
+      ...each('baselines', named.baselines, (one) => one.document.loop, 'loop'),
     ]),
     ...unknown(
       maintenanceTasks,

@@ -49,6 +49,7 @@ export const members = <Member>(
   maintenanceTasks: member('maintenanceTasks'),
   completions: member('completions'),
   calibrations: member('calibrations'),
+  baselines: member('baselines'),
   readings: member('readings'),
 });
 

@@ -56,6 +56,7 @@ export async function writeSiteCopy(contents: SiteContents, system: UnitSystem) 
     maintenanceTasks: await written('maintenanceTasks'),
     completions: await written('completions'),
     calibrations: await written('calibrations'),
+    baselines: await written('baselines'),
     readings: await written('readings'),
   };
   if (size.characters > SITE_COPY_BYTES_MAX) return failed(tooLarge(size.characters));

@@ -1,5 +1,5 @@
 /** Loops in a database. */
-import type { Kysely } from 'kysely';
+import type { Kysely, Transaction } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
@@ -19,6 +19,7 @@ import type { LoopRow, Tables } from '../../store/tables.ts';
 import type {
   Deleted,
   Deletion,
+  InSite,
   Inserted,
   InUse,
   KeyTaken,
@@ -33,6 +34,7 @@ import type {
   UnknownPump,
 } from '../../store/versions.ts';
 import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
+import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
 import {
   type CalibrationColumns,
@@ -122,6 +124,43 @@ function loopReads(db: Kysely<Tables>): (siteId: string) => LoopReads {
   });
 }
 
+const updateOne = (
+  all: Transaction<Tables>,
+  { siteId, id, document, now, key, expectedVersion }: Replacement<Loop> & InSite,
+) =>
+  all
+    .updateTable('loop')
+    .set((eb) => {
+      const isAbout = eb('calibration_of', '=', hydraulicsDigest(document));
+      const keptIfAbout = (column: keyof CalibrationColumns) =>
+        eb.case().when(isAbout).then(eb.ref(column)).else(null).end();
+      return {
+        version: eb('version', '+', 1),
+        updated_at: now,
+        ...contentColumns(document),
+        ...keyColumn(key),
+        // What is written of one row is read as it was before the statement, whatever the order.
+        calibration: keptIfAbout('calibration'),
+        calibration_digest: keptIfAbout('calibration_digest'),
+        calibration_of: keptIfAbout('calibration_of'),
+      };
+    })
+    .where(isRecord({ siteId, id }))
+    .where(hasVersion(expectedVersion))
+    .returningAll()
+    .execute();
+
+/** Readings of other pipework or another pump are no measure of these; a first pump replaces none. */
+async function restartIfOther(
+  all: Transaction<Tables>,
+  row: Pick<LoopRow, 'document'>,
+  { siteId, id, document, now }: Replacement<Loop> & InSite,
+): Promise<void> {
+  const before: Loop = JSON.parse(row.document);
+  const isOther = before.installed !== undefined && hydraulicsDigest(before) !== hydraulicsDigest(document);
+  if (isOther) await restartBaselines(all, { siteId, loops: [id], now });
+}
+
 const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, keyof LoopReads> => ({
   async insert({ id, document, now, key }) {
     const insertion = db
@@ -139,33 +178,25 @@ const loopWrites = (db: Kysely<Tables>, siteId: string): Omit<LoopOperations, ke
     });
   },
 
-  async replace({ id, document, now, key, expectedVersion }) {
-    const update = db
-      .updateTable('loop')
-      .set((eb) => {
-        const isAbout = eb('calibration_of', '=', hydraulicsDigest(document));
-        const keptIfAbout = (column: keyof CalibrationColumns) =>
-          eb.case().when(isAbout).then(eb.ref(column)).else(null).end();
-        return {
-          version: eb('version', '+', 1),
-          updated_at: now,
-          ...contentColumns(document),
-          ...keyColumn(key),
-          // What is written of one row is read as it was before the statement, whatever the order.
-          calibration: keptIfAbout('calibration'),
-          calibration_digest: keptIfAbout('calibration_digest'),
-          calibration_of: keptIfAbout('calibration_of'),
-        };
-      })
-      .where(isRecord({ siteId, id }))
-      .where(hasVersion(expectedVersion))
-      .returningAll();
-    return await unlessKeyTaken(db, { siteId, table: 'loop', key }, async () => {
-      const rows = await unlessReferenceBroken(() => update.execute());
-      if (rows === undefined) return unknownPump(document);
+  async replace(change) {
+    const replacement = { ...change, siteId };
+    return await unlessKeyTaken(db, { siteId, table: 'loop', key: change.key }, async () => {
+      const rows = await unlessReferenceBroken(() =>
+        db.transaction().execute(async (all) => {
+          const before = await all
+            .selectFrom('loop')
+            .select('document')
+            .where(isRecord(replacement))
+            .executeTakeFirst();
+          const written = await updateOne(all, replacement);
+          if (written.length > 0 && before !== undefined) await restartIfOther(all, before, replacement);
+          return written;
+        }),
+      );
+      if (rows === undefined) return unknownPump(replacement.document);
       const [row] = rows;
       if (row !== undefined) return { outcome: 'replaced', record: loopRecord(row) };
-      return await staleOrMissing(db, 'loop', { siteId, id });
+      return await staleOrMissing(db, 'loop', replacement);
     });
   },
 

@@ -21,6 +21,7 @@ import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
 import { limits } from './limits.ts';
+import { meters } from './meters.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
@@ -44,6 +45,7 @@ const commonFields = (context: SchemaContext) => ({
   intake: intake(context).optional(),
   ...powerCutFields(context),
   gauges: gauges(context).optional(),
+  meters: meters(context).optional(),
   frictionMultiplier: numberField(context, {
     description:
       'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',

@@ -1,9 +1,10 @@
 /** Pumps in a database. */
 
-import type { Kysely } from 'kysely';
+import type { Kysely, Transaction } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { isAlike } from '../../fields/alike.ts';
 import type { Place, Problem } from '../../http/problem.ts';
 import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
@@ -21,6 +22,7 @@ import type { PumpRow, Tables } from '../../store/tables.ts';
 import {
   type Deleted,
   type Deletion,
+  type InSite,
   type Inserted,
   type InUse,
   type KeyTaken,
@@ -36,6 +38,7 @@ import {
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
 import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
+import { restartBaselines } from '../baseline/kind.ts';
 import { tasksThatUse } from '../task/kind.ts';
 
 /** The fit is read back bit for bit as it was written. */
@@ -147,12 +150,12 @@ function pumpReads(db: Kysely<Tables>): (siteId: string) => PumpReads {
   });
 }
 
-const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
-  db
-    .selectFrom('loop')
+const loopsWith = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
+  db.selectFrom('loop').where('site_id', '=', siteId).where('installed_pump_id', '=', id);
+
+const loopsThatUse = (db: Kysely<Tables>, key: RecordKey) =>
+  loopsWith(db, key)
     .select(['id', 'key', 'name'])
-    .where('site_id', '=', siteId)
-    .where('installed_pump_id', '=', id)
     .orderBy('created_at')
     .orderBy('id')
     .limit(USED_BY_LIMIT)
@@ -179,6 +182,35 @@ async function insertOne(
   return pumpRecord(row);
 }
 
+/** Loops whose pump gives other curves start a baseline of their own. */
+async function replaceOne(
+  all: Transaction<Tables>,
+  { siteId, id, now, key, expectedVersion, ...content }: Replacement<Pump> & FittedDocument & InSite,
+): Promise<PumpRow | undefined> {
+  const before = await all
+    .selectFrom('pump')
+    .select('fit')
+    .where(isRecord({ siteId, id }))
+    .executeTakeFirst();
+  const after = await all
+    .updateTable('pump')
+    .set((eb) => ({
+      version: eb('version', '+', 1),
+      updated_at: now,
+      ...contentColumns(content),
+      ...keyColumn(key),
+    }))
+    .where(isRecord({ siteId, id }))
+    .where(hasVersion(expectedVersion))
+    .returningAll()
+    .executeTakeFirst();
+  if (before !== undefined && after !== undefined && !isAlike(JSON.parse(before.fit), content.fit)) {
+    const loops = await loopsWith(all, { siteId, id }).select('id').execute();
+    await restartBaselines(all, { siteId, now, loops: loops.map((loop) => loop.id) });
+  }
+  return after;
+}
+
 const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, keyof PumpReads> => ({
   insert: (pump) =>
     unlessKeyTaken(db, { siteId, table: 'pump', key: pump.key }, async () => ({
@@ -203,21 +235,9 @@ const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, ke
 
   replace: (replacement) =>
     unlessKeyTaken(db, { siteId, table: 'pump', key: replacement.key }, async () => {
-      const { id, now, key, expectedVersion, ...content } = replacement;
-      const row = await db
-        .updateTable('pump')
-        .set((eb) => ({
-          version: eb('version', '+', 1),
-          updated_at: now,
-          ...contentColumns(content),
-          ...keyColumn(key),
-        }))
-        .where(isRecord({ siteId, id }))
-        .where(hasVersion(expectedVersion))
-        .returningAll()
-        .executeTakeFirst();
+      const row = await db.transaction().execute((all) => replaceOne(all, { ...replacement, siteId }));
       if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
-      return await staleOrMissing(db, 'pump', { siteId, id });
+      return await staleOrMissing(db, 'pump', { siteId, id: replacement.id });
     }),
 
   async delete({ id, expectedVersion }) {

@@ -97,6 +97,12 @@ export interface TaskOperations {
   replace(
     replacement: Replacement<MaintenanceTask>,
   ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump | KeyTaken>;
+  /** Due on a day [number] at the latest, until it is done or written again. */
+  bringForward(change: {
+    readonly id: string;
+    readonly day: number;
+    readonly now: number;
+  }): Promise<{ readonly outcome: 'written' }>;
   /** With its completions. */
   delete(deletion: Deletion): Promise<Deleted | Stale | Missing>;
 }

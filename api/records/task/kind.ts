@@ -239,6 +239,16 @@ const taskWrites = (db: Kysely<Tables>, siteId: string): Omit<TaskOperations, ke
       replaceTask(db, { ...replacement, siteId }),
     ),
 
+  async bringForward({ id, day, now }) {
+    await db
+      .updateTable(TABLE)
+      .set((eb) => ({ next_due: day, changes: eb('changes', '+', 1), changed_at: now }))
+      .where(isRecord({ siteId, id }))
+      .where('next_due', '>', day)
+      .execute();
+    return { outcome: 'written' };
+  },
+
   async delete({ id, expectedVersion }) {
     const { numDeletedRows } = await db
       .deleteFrom(TABLE)

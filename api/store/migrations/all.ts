@@ -11,6 +11,7 @@ import { pumpFits } from './0008-pump-fits.ts';
 import { key } from './0011-key.ts';
 import { names } from './0012-names.ts';
 import { methods } from './0013-methods.ts';
+import { baseline } from './0014-baseline.ts';
 
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-site-pump-loop': sitePumpLoop,
@@ -24,4 +25,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0011-key': key,
   '0012-names': names,
   '0013-methods': methods,
+  '0014-baseline': baseline,
 };

@@ -1251,13 +1251,11 @@ export interface components {
         };
         Fitting: {
             fitting: string;
-            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number;
         };
         Valve: {
             valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
-            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number;
             diameter?: number;
         };
@@ -1459,13 +1457,11 @@ export interface components {
         };
         FittingRequest: {
             fitting: string;
-            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number | string;
         };
-        ValveInput: {
-            valve: string | components["schemas"]["ValveByKvInput"] | components["schemas"]["ValveByCvInput"];
-            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
+        ValveRequest: {
+            valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
             opening?: number | string;
             diameter?: number | string;
         };
@@ -3458,7 +3454,6 @@ export interface components {
                 insideDiameter: number;
                 roughness: number;
                 source: string;
-                verified: boolean;
             }[];
             units: {
                 [key: string]: string;
@@ -3469,7 +3464,6 @@ export interface components {
                 name: string;
                 kind: "fitting" | "valve";
                 method: string;
-                default: boolean;
                 value: number | null;
                 laminarValue: number | null;
                 sizeValue: number | null;

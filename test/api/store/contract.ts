@@ -6,6 +6,7 @@ import { calibrations } from '../features/calibration/contract.ts';
 import { comparisons } from '../features/comparison/contract.ts';
 import { siteContents } from '../features/site-copy/contract.ts';
 import { upgradePlans } from '../features/upgrade-plan/contract.ts';
+import { baselines } from '../records/baseline/contract.ts';
 import { loops } from '../records/loop/contract.ts';
 import { pumpsOneByOne } from '../records/pump/contract.ts';
 import { pumpLists } from '../records/pump/contract-lists.ts';
@@ -44,6 +45,7 @@ export function storeContract(title: string, maker: StoreMaker): void {
     pumpLists(() => store);
     loops(() => store);
     calibrations(() => store);
+    baselines(() => store);
     tariffs(() => store);
     comparisons(() => store);
     upgradePlans(() => store);

@@ -94,12 +94,12 @@ export const calibrations: Kind = {
     await asker.ask({ label: `${label}.readings`, path: `${path}/readings`, body });
     const query = draw.chance(0.2) ? { units: 'us' } : {};
     const calibration = { path: `${path}/calibration`, query };
-    await asker.ask({
+    const answer = await asker.ask({
       ...calibration,
       label,
       body: draw.chance(0.3) ? { from: '2026-01-01T00:00:00Z' } : {},
     });
-    if (place % 2 === 1) return;
+    if (place % 2 === 1 || answer.includes('"refusal"')) return;
     // What the loop is computed by from then on.
     await asker.ask({ ...calibration, label: `${label}.applied`, body: { apply: true }, ifMatch: '*' });
     await asker.ask({ ...calibration, label: `${label}.list` });

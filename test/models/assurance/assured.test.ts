@@ -11,8 +11,8 @@ import {
 import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import { expectValue } from '../../curves/expect-value.ts';
+import { calibrated } from '../calibration/known-loops.ts';
 import {
-  calibrated,
   curveLoop,
   fitted,
   modelled,
@@ -58,7 +58,7 @@ function applied(
     { loop, truth, settings: [60, 70, 80, 90], times: 4 },
     { noise: NOISE, normal: normals(seed), kinds },
   );
-  const { parameters, factors, badEnd, used } = calibrated({ loop }, measured);
+  const { parameters, factors, worstCase: badEnd, used } = calibrated({ loop }, measured);
   const calibration: AppliedCalibration = {
     ...{ parameters, factors, worstCase: badEnd, readingCount: used, from: 0, to: 1, modelVersion: '1' },
     pump: { id: 'p1', fit: fitted(canister).fit },

@@ -1,7 +1,7 @@
 /** Changes in the course of readings, told from noise. */
 import { describe, expect, it } from 'vitest';
 import { driftOf } from '../../../models/calibration/drift.ts';
-import { rowCollector } from '../../../models/calibration/measured-rows.ts';
+import { rowCollector } from '../../../models/calibration/row-collector.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { expectClose } from '../../expect-close.ts';
 import { normals } from './synthetic.ts';

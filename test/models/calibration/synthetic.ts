@@ -1,7 +1,5 @@
 /** Loops whose true friction, head and power are known, read with noise. */
 
-import { type Calibration, calibrate, stationFor } from '../../../models/calibration/calibrate.ts';
-import { type Course, rowCollector } from '../../../models/calibration/measured-rows.ts';
 import { type DutyPoint, dutyPoint } from '../../../models/duty/duty-point.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import { type CompiledLoop, compileLoop } from '../../../models/network/compiled-loop.ts';
@@ -12,9 +10,6 @@ import { fitPump, type PumpModel } from '../../../models/pump/pump-model.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import { canister, LITRE_PER_HOUR, loopOf, outlet, pipe } from '../example-loops.ts';
-
-/** Of a row of one reading. */
-export const AT_ONCE: Course = { first: 0, last: 0, timeSpread: 0, withTime: 0 };
 
 export interface Truth {
   readonly friction: number;
@@ -99,17 +94,4 @@ export function readings(
       ...Object.fromEntries(kinds.map((kind) => [kind, duty[kind] * (1 + noise[kind] * normal())])),
     }));
   });
-}
-
-/** What readings of a pump on a loop as entered say. */
-export function calibrated(
-  { loop, pump = canister, setting = 80 }: { loop: Loop; pump?: Pump; setting?: number },
-  measured: readonly Reading[],
-): Calibration {
-  const installation = { loop: modelled(loop), pump: fitted(pump), count: 1 };
-  const collector = rowCollector(stationFor(installation));
-  for (const reading of measured) {
-    if (collector.add(reading) !== null) throw new Error('too many rows');
-  }
-  return expectValue(calibrate(installation, collector.rows(), setting));
 }

@@ -61,7 +61,7 @@ describe('the caution about a mean price', () => {
 
 describe('the cautions of a condition', () => {
   const PLAIN: ConditionFacts = {
-    ...{ used: 30, days: 30, isSteady: false, isPlaceOpen: false, hasStaticHead: false, lacksGauges: false },
+    ...{ used: 30, days: 30, isSteady: false, isPlaceOpen: false, isStopped: false, lacksGauges: false },
     ...{ throttles: false, formerOutlets: [], isSampled: false, hasDate: false, asksForService: false },
   };
 
@@ -74,7 +74,7 @@ describe('the cautions of a condition', () => {
     ['condition-few-readings', { days: 29.9 }],
     ['condition-steady', { isSteady: true }],
     ['condition-place-open', { isPlaceOpen: true }],
-    ['condition-static-head', { hasStaticHead: true }],
+    ['pump-stopped', { isStopped: true }],
     ['gauge-bores-differ', { lacksGauges: true }],
     ['condition-openings', { throttles: true }],
     ['condition-former-outlets', { formerOutlets: ['old'] }],

@@ -1,25 +1,26 @@
 /** Cautions about a calibration, each where it applies and not else. */
 import { describe, expect, it } from 'vitest';
-import type { Calibration } from '../../../models/calibration/calibrate.ts';
-import { calibrationCautions } from '../../../models/cautions/measured.ts';
+import { type CalibratedFacts, calibrationCautions } from '../../../models/cautions/measured.ts';
 import type { ParameterName } from '../../../models/pump/factors.ts';
 
-const PLAIN: Calibration = {
+const PLAIN: CalibratedFacts = {
   parameters: [
     { name: 'friction', value: 1.2, standardError: 0.06, interval: { low: 1.08, high: 1.32 } },
     { name: 'head', value: 0.95, standardError: 0.01, interval: { low: 0.9, high: 1 } },
   ],
   factors: { friction: 1.2, head: 0.95, power: 1 },
-  badEnd: { friction: 1.25, head: 0.94 },
+  covariance: [],
+  refusal: null,
+  worstCase: { friction: 1.25, head: 0.94 },
   notIdentifiable: [],
   misfits: [],
-  limiting: null,
+  smallestMargin: null,
   nextReadings: [],
   speeds: null,
-  ...{ used: 40, rows: 8, isThinned: false, drift: null, lacksGauges: false, isScattered: false },
+  ...{ used: 40, distinct: 8, isThinned: false, drift: null, lacksGauges: false },
 };
 
-const codesOf = (change: Partial<Calibration>): readonly string[] =>
+const codesOf = (change: Partial<CalibratedFacts>): readonly string[] =>
   calibrationCautions({ ...PLAIN, ...change }).map(({ code }) => code);
 
 const shut = {
@@ -28,7 +29,7 @@ const shut = {
 };
 
 describe('cautions about a calibration', () => {
-  it('always say that no interval shows the bias of a meter', () => {
+  it('always say what intervals take in of a meter', () => {
     expect(codesOf({})).toEqual(['meter-bias']);
   });
 
@@ -43,16 +44,22 @@ describe('cautions about a calibration', () => {
     interval: { low: 0, high: 2 },
   } as const;
 
-  it.each<{ code: string; change: Partial<Calibration> }>([
+  it.each<{ code: string; change: Partial<CalibratedFacts> }>([
     { code: 'few-readings', change: { used: 9 } },
     { code: 'ratio-as-friction', change: { parameters: [ratio] } },
     { code: 'speed-map-suspect', change: { speeds: { points: [], differs: true } } },
     { code: 'readings-thinned', change: { isThinned: true } },
-    { code: 'readings-do-not-fit', change: { misfits: [{ ...shut, measured: 2, off: -0.3 }] } },
+    {
+      code: 'readings-do-not-fit',
+      change: { misfits: [{ ...shut, time: 0, measured: 2, residual: -0.3, slip: null }] },
+    },
     { code: 'factor-suspect', change: { parameters: [parameter('head', 1.2)] } },
     { code: 'factor-suspect', change: { parameters: [parameter('power', 1.4)] } },
     { code: 'gauge-bores-differ', change: { lacksGauges: true } },
-    { code: 'readings-scatter', change: { isScattered: true } },
+    {
+      code: 'readings-scatter',
+      change: { refusal: { code: 'readings-scatter', measure: 'flow', actual: 0.1, limit: 0.08 } },
+    },
     { code: 'readings-drift', change: { drift: { measure: 'flow', change: -0.1 } } },
     { code: 'fault-as-baseline', change: { parameters: [parameter('friction', 1.11)] } },
     { code: 'fault-as-baseline', change: { parameters: [parameter('frictionOverHead', 1.2)] } },

@@ -1,9 +1,9 @@
 /** Names the figures that the report of a loop shows. */
 
-import type { Verdict } from '../../../../models/condition/verdict.ts';
 import type { LoopRecord } from '../../../records/loop/kind.ts';
 import type { SiteRecord } from '../../../records/site/kind.ts';
 import type { UnitSystem } from '../../../units/unit-system.ts';
+import type { ConditionAnswer } from '../../condition/answer-schema.ts';
 import type { LoopFigures } from '../../loop-chart/figures.ts';
 import type { RecommendationAnswer } from '../../recommendation/answer-schema.ts';
 import type { DayFigures } from '../../schedule/day.ts';
@@ -24,13 +24,6 @@ export interface LoopReport {
   readonly system: UnitSystem;
 }
 
-export interface Measured {
-  readonly verdict: Verdict;
-  readonly summary: string;
-  /** Instants, RFC 3339. */
-  readonly from: string | null;
-  readonly to: string | null;
-  readonly counts: { readonly total: number };
-}
+export type Measured = Pick<ConditionAnswer, 'verdict' | 'summary' | 'from' | 'to' | 'counts'>;
 
 export type ReportedDuty = RecommendationAnswer['ranking'][number];

@@ -61,7 +61,7 @@ describe('a calibration', () => {
   it('that tells nothing is not put to use', async () => {
     const app = await calibratedLoop(TRUTH);
     const response = await app.call(app.calibration, sent('POST', { apply: true }, { 'If-Match': '*' }));
-    expect(await refused(response)).toMatchObject({ status: 422, code: 'not-calibrated' });
+    expect(await refused(response)).toMatchObject({ status: 422, code: 'calibration-refused' });
   });
 
   it('needs an installed pump', async () => {

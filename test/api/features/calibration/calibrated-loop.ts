@@ -77,41 +77,42 @@ const parameter = z.strictObject({
   standardError: z.number(),
   interval,
 });
-const doubt = z.strictObject({ standardError: z.number(), interval: interval.nullable() });
+const uncertainty = z.strictObject({ standardError: z.number(), interval: interval.optional() });
+
+const nextReading = z.looseObject({
+  measure: z.enum(['flow', 'outletFlow', 'head', 'power']),
+  setting: z.number(),
+  outlet: z.string().optional(),
+  closedOutlets: z.array(z.string()).optional(),
+  valveClosed: z.boolean().optional(),
+  predicted: z.number(),
+  remainingUncertainty: uncertainty.optional(),
+  expectedParameters: z.array(parameter),
+});
 
 export const calibrationAnswer = z.looseObject({
   parameters: z.array(parameter),
   notIdentifiable: z.array(
     z.looseObject({ name: z.string(), reason: z.string(), helpfulReadings: z.array(z.string()) }),
   ),
-  smallestMargin: z.looseObject({
-    outlet: z.string().nullable(),
-    margin: z.number().nullable(),
-    uncertainty: doubt.nullable(),
-  }),
-  nextReadings: z.array(
-    z.looseObject({
-      measure: z.enum(['flow', 'outletFlow', 'head', 'power']),
-      setting: z.number(),
-      outlet: z.string().nullable(),
-      closedOutlets: z.array(z.string()),
-      valveClosed: z.boolean(),
-      predicted: z.strictObject({
-        flow: z.number().nullable(),
-        head: z.number().nullable(),
-        power: z.number().nullable(),
-      }),
-      remainingUncertainty: doubt.nullable(),
-      expectedParameters: z.array(parameter),
-    }),
-  ),
+  misfits: z.array(z.looseObject({ measure: z.string(), residual: z.number(), slip: z.string().optional() })),
+  refusal: z.looseObject({ code: z.string() }).optional(),
+  smallestMargin: z
+    .looseObject({
+      outlet: z.string().optional(),
+      margin: z.number().optional(),
+      uncertainty: uncertainty.optional(),
+    })
+    .optional(),
+  nextReading: nextReading.optional(),
+  nextReadings: z.array(nextReading).optional(),
   measuredSpeedMap: z
     .looseObject({
       differs: z.boolean(),
       points: z.array(z.looseObject({ setting: z.number(), speed: z.number() })),
     })
-    .nullable(),
-  readings: z.looseObject({ used: z.number(), rows: z.number() }),
+    .optional(),
+  counts: z.looseObject({ used: z.number(), distinct: z.number() }),
   applied: z.boolean(),
   dataBasis: z.enum(['entered', 'calibrated']),
   summary: z.string(),

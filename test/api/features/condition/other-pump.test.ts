@@ -8,11 +8,12 @@ import { answered, refused, type StockedApp, stockedApp } from '../../stocked-ap
 const duty = z.object({ flow: z.number(), power: z.number(), head: z.number() });
 const calibration = z.object({
   parameters: z.array(z.object({ name: z.string(), value: z.number() })),
-  readings: z.object({ used: z.int(), from: z.string().nullable() }),
+  readings: z.object({ used: z.int() }),
+  from: z.string().optional(),
 });
 const condition = z.object({
   verdict: z.string(),
-  counts: z.object({ leftOut: z.object({ shutValve: z.int() }) }),
+  counts: z.object({ closedValve: z.int() }),
 });
 
 let app: StockedApp;
@@ -48,7 +49,7 @@ describe('readings of the pump before', () => {
     const since = await day('2026-01-13', { flow: 1, power: 1, head: 1 });
     expect((await post([...before, ...since])).status).toBe(201);
     const found = await answered(calibration, await app.call(`${loop}/calibration`, sent('POST', {})));
-    expect(found.readings).toEqual({ used: 5, from: '2026-01-12T00:00:00.000Z' });
+    expect(found).toMatchObject({ counts: { used: 5 }, from: '2026-01-12T00:00:00.000Z' });
     for (const { value } of found.parameters) expectClose(value, 1, { relative: 1e-4 });
     const apply = sent('POST', { apply: true }, { 'If-Match': '*' });
     expect((await app.call(`${loop}/calibration`, apply)).status).toBe(200);
@@ -81,7 +82,7 @@ describe('readings with an outlet shut', () => {
     }));
     expect((await post([...healthy, ...shut])).status).toBe(201);
     const found = await answered(condition, await app.call(`${loop}/condition`));
-    expect(found).toMatchObject({ verdict: 'as-expected', counts: { leftOut: { shutValve: 10 } } });
+    expect(found).toMatchObject({ verdict: 'baseline-forming', counts: { closedValve: 10 } });
   });
 
   it('are refused where two posts make one without a flow at speed, and the second is not stored', async () => {

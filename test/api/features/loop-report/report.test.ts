@@ -77,9 +77,9 @@ describe('the report of a loop', () => {
     expect(readable(await pageAt(report))).not.toContain('As measured');
     await app.call(`/v1/loops/${id}/readings`, sent('POST', example('readings.json')));
     const text = readable(await pageAt(report));
-    expect(text).toContain('As measured Kelp flume:');
+    expect(text).toContain('As measured Loop "Kelp flume" has changed since its baseline');
     expect(text).toContain(
-      '12 readings, 2025-10-23 to 2026-01-08. The recommendation rests on the data, which the loop departs from',
+      '12 readings, 2025-10-23 to 2026-01-08. The recommendation assumes the loop as it was: remedy what was found',
     );
   });
 

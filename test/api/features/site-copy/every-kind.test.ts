@@ -18,6 +18,7 @@ const KINDS = [
   'maintenanceTasks',
   'completions',
   'calibrations',
+  'baselines',
   'readings',
 ] as const;
 
@@ -71,6 +72,7 @@ describe('what was imported', () => {
       `/v1/loops/${loop}/recommendation`,
       `/v1/loops/${loop}/duty-point`,
       `/v1/loops/${loop}/readings`,
+      `/v1/loops/${loop}/condition`,
       `/v1/comparisons/${copy.comparisons[0]?.id}`,
       '/v1/comparisons',
       `/v1/upgrade-plans/${copy.upgradePlans[0]?.id}`,
@@ -110,6 +112,8 @@ describe('an import', () => {
     ['/calibrations/0/loop', 'none'],
     ['/calibrations/0/calibration/factors/friction', 0],
     ['/calibrations/0/calibration/parameters', [{}]],
+    ['/baselines/0/loop', 'none'],
+    ['/baselines/0/requestedFrom', 'yesterday'],
     ['/readings/0/loop', 'none'],
     ['/readings/0/readings/1/time', '2020-01-01T00:00:00Z'],
     ['/readings/0/readings/0/flow', -1],
@@ -123,7 +127,7 @@ describe('an import', () => {
     expect(await exported(target)).toBe(before);
   });
 
-  it.each(['completions', 'calibrations', 'maintenanceTasks'] as const)(
+  it.each(['completions', 'calibrations', 'baselines', 'maintenanceTasks'] as const)(
     'is refused with one of %s twice',
     async (kind) => {
       const twice = { ...copy, [kind]: [...copy[kind], copy[kind][0]] };

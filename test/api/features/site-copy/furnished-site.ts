@@ -41,6 +41,7 @@ export async function furnishedSite(): Promise<StockedSite> {
   const path = `/v1/loops/${loop}/calibration`;
   const { applied } = await posted(site, path, { ...range, apply: true }, { 'If-Match': '*' });
   if (applied !== true) throw new Error('nothing was calibrated');
+  await posted(site, `/v1/loops/${loop}/baseline`, { from: '2026-01-02T00:00:00Z' });
   const task = await created(site, '/v1/maintenance-tasks', { ...example('maintenance-task.json'), loop });
   await posted(site, `/v1/maintenance-tasks/${task}/completions`, example('completion.json'));
   await posted(site, '/v1/comparisons', example('comparison-seahorse-bank.json'));

@@ -49,27 +49,31 @@ const QUESTIONS = [
 ];
 
 describe('the copy of a site with members changed at random', () => {
-  it('is taken in or refused, never a fault', async () => {
-    const change = fc.tuple(fc.nat(), odd);
-    let taken = 0;
-    await fc.assert(
-      fc.asyncProperty(fc.array(change, { minLength: 1, maxLength: 2 }), async (changes) => {
-        const body = changes.reduce<unknown>((value, [place, oddValue]) => {
-          const pointers = pointersOf(value);
-          return changed(value ?? null, pointers[place % pointers.length] ?? '', oddValue) ?? null;
-        }, copy);
-        const target = await appUnderTest();
-        const response = await imported(target, JSON.stringify(body));
-        const text = await response.text();
-        const { status } = response;
-        expect(status, text).toBeLessThan(500);
-        expect(check({ path: '/v1/import', method: 'post', status }, JSON.parse(text)), text).toBe('');
-        if (status !== 201) return;
-        taken += 1;
-        for (const path of QUESTIONS) expect((await target.call(path)).status, path).toBe(200);
-      }),
-      { seed: 1, numRuns: 250 },
-    );
-    expect(taken).toBeGreaterThan(10);
-  }, PATIENCE);
+  it(
+    'is taken in or refused, never a fault',
+    async () => {
+      const change = fc.tuple(fc.nat(), odd);
+      let taken = 0;
+      await fc.assert(
+        fc.asyncProperty(fc.array(change, { minLength: 1, maxLength: 2 }), async (changes) => {
+          const body = changes.reduce<unknown>((value, [place, oddValue]) => {
+            const pointers = pointersOf(value);
+            return changed(value ?? null, pointers[place % pointers.length] ?? '', oddValue) ?? null;
+          }, copy);
+          const target = await appUnderTest();
+          const response = await imported(target, JSON.stringify(body));
+          const text = await response.text();
+          const { status } = response;
+          expect(status, text).toBeLessThan(500);
+          expect(check({ path: '/v1/import', method: 'post', status }, JSON.parse(text)), text).toBe('');
+          if (status !== 201) return;
+          taken += 1;
+          for (const path of QUESTIONS) expect((await target.call(path)).status, path).toBe(200);
+        }),
+        { seed: 1, numRuns: 250 },
+      );
+      expect(taken).toBeGreaterThan(10);
+    },
+    PATIENCE,
+  );
 });

@@ -28,7 +28,6 @@ describe('the summary of a site', () => {
       power: 0,
       annualEnergy: 0,
       annualCost: 0,
-      installedPumps: 0,
       largestSavings: [],
     });
     expect(summary.summary).toBe('No loop with an installed pump is stored: there is nothing to sum up.');
