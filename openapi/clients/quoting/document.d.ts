@@ -400,6 +400,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/loops/{loopId}/baseline": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["createBaseline"];
+        delete: operations["deleteBaseline"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/loops/{loopId}/calibration": {
         parameters: {
             query?: never;
@@ -1115,6 +1131,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             limits?: components["schemas"]["Limits"];
@@ -1181,6 +1198,10 @@ export interface components {
             suctionDiameter: number;
             dischargeDiameter: number;
         };
+        Meter: {
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            accuracy: number;
+        };
         InstalledPump: {
             pump: string;
             count: number;
@@ -1232,6 +1253,7 @@ export interface components {
             siphonBreakDepth?: number;
             overflowCapacity?: number;
             gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
             limits?: components["schemas"]["Limits"];
@@ -1251,11 +1273,13 @@ export interface components {
         };
         Fitting: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number;
         };
         Valve: {
             valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number;
             diameter?: number;
         };
@@ -1323,6 +1347,7 @@ export interface components {
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
             gauges?: components["schemas"]["GaugesRequest"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpRequest"];
             limits?: components["schemas"]["LimitsRequest"];
@@ -1438,6 +1463,7 @@ export interface components {
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
             gauges?: components["schemas"]["GaugesRequest"];
+            meters?: components["schemas"]["Meter"][];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpRequest"];
             limits?: components["schemas"]["LimitsRequest"];
@@ -1457,11 +1483,13 @@ export interface components {
         };
         FittingRequest: {
             fitting: string;
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             count?: number;
             diameter?: number | string;
         };
         ValveRequest: {
             valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
+            method?: "equivalent-diameters" | "two-k" | "three-k" | "fixed-k";
             opening?: number | string;
             diameter?: number | string;
         };
@@ -1610,6 +1638,10 @@ export interface components {
                         low: number;
                         high: number;
                     };
+                };
+                margin?: {
+                    low: number;
+                    high: number;
                 };
             };
             npsh: {
@@ -1984,159 +2016,245 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected";
+            verdict: "not-enough-readings" | "baseline-forming" | "as-expected" | "changed" | "unexplained" | "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            provisional?: boolean;
             summary: string;
+            causes: components["schemas"]["Cause"][];
+            causePairs?: ("clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped")[][];
+            statistic?: {
+                value: number;
+                threshold: number;
+                windowDays: number;
+            };
+            baseline?: components["schemas"]["Baseline"];
+            entries: {
+                verdict: "agree" | "differ" | "not-determined";
+                differences: {
+                    measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                    outlet?: string;
+                    residual: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            };
             evidence: components["schemas"]["Evidence"][];
-            meterSlip: components["schemas"]["MeterSlip"] | null;
-            places: string[];
-            pumpsRunning: number | null;
-            also: ("not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected") | null;
-            shortfallForecast: components["schemas"]["ShortfallForecast"] | null;
-            waiting: components["schemas"]["Waiting"] | null;
-            dataBasis: "entered" | "calibrated";
-            cleanedAt: string[];
-            from: string | null;
-            to: string | null;
+            detectable: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                magnitude?: number;
+                flowChange?: number;
+            }[];
+            course?: "sudden" | "gradual";
+            onset?: {
+                earliest: string;
+                latest: string;
+            };
+            nextReading?: components["schemas"]["NextReading"];
+            shortfallForecast?: components["schemas"]["ShortfallForecast"];
+            waiting?: components["schemas"]["Waiting"];
+            cleaningTask?: {
+                id: string;
+                name: string;
+                nextDue: string;
+            };
+            belowRequired?: {
+                outlet: string;
+                flow: number;
+                requiredFlow: number;
+            }[];
+            setAside?: {
+                time: string;
+                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                outlet?: string;
+                slip: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+                factor: number;
+            }[];
             counts: {
-                total: number;
+                readings: number;
                 judged: number;
                 used: number;
-                leftOut: {
-                    stopped: number;
-                    shutValve: number;
-                    otherSetting: number;
-                };
+                stopped: number;
+                closedValve: number;
+                rareSetting: number;
+                setAside: number;
             };
-            thresholds: {
-                flowDown: number;
-                outletDown: number;
-                flowUp: number;
-                flowWorn: number;
-                powerDown: number;
-                powerUp: number;
-                powerFarDown: number;
-                suctionGap: number;
-                dischargeGap: number;
-                pumpGap: number;
-                headOff: number;
-                pressureOff: number;
-                stoppedFlow: number;
-                stoppedPower: number;
-            };
-            series: components["schemas"]["ResidualSeries"][];
+            from?: string;
+            to?: string;
+            cleanedAt?: string[];
+            series?: components["schemas"]["ResidualSeries"][];
+            dataBasis: "entered" | "calibrated";
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
             units: {
                 [key: string]: string;
             };
         };
-        Evidence: {
-            measure: "flow" | "outletFlow";
-            outlet: string | null;
-            predicted: number;
-            measured: number;
-            residual: number;
-            from: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+        Cause: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            probability: number;
+            magnitude?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
+            };
+            measure?: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            outletNames?: string[];
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            factor?: number;
+            pumpsRunning?: number;
+        };
+        Baseline: {
+            from: string;
+            to: string;
+            startedBy: "request" | "service" | "cleaning" | "installation" | "first-reading";
+            dayCount: number;
+            requiredDayCount: number;
+            complete: boolean;
+            cleaningEffect?: {
+                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+                outlet?: string;
+                change: number;
+                wonBack?: number;
+            }[];
+        };
+        Evidence: {
+            measure: "flow" | "outletFlow";
+            outlet?: string;
+            predicted: number;
+            baselineValue?: number;
+            measured: number;
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
+                low: number;
+                high: number;
+            };
             readingCount: number;
         } | {
             measure: "power";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            from: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
+            };
             readingCount: number;
         } | {
             measure: "head";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            from: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
+            };
             readingCount: number;
         } | {
             measure: "suctionPressure" | "dischargePressure";
-            outlet: string | null;
+            outlet?: string;
             predicted: number;
+            baselineValue?: number;
             measured: number;
-            residual: number;
-            from: string;
-            standardError: number;
-            trendPerYear: number | null;
-            interval: {
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: {
                 low: number;
                 high: number;
-            } | null;
+            };
             readingCount: number;
         };
-        MeterSlip: {
-            meter: "flow" | "power" | "head";
-            slip: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
-            factor: number | null;
+        NextReading: {
+            measure: "flow" | "outletFlow";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "power";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "head";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
+        } | {
+            measure: "suctionPressure" | "dischargePressure";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: {
+                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+                value: number;
+            }[];
         };
         ShortfallForecast: {
             outlet: string;
-            at: string;
-            interval: {
-                earliest: string;
-                latest: string | null;
-            };
+            at?: string;
+            earliest: string;
+            latest?: string;
+            reason?: "growth-not-determined" | "too-far";
         };
         Waiting: {
             currency: string;
-            drift: {
-                flow: number;
-                power: number;
-            };
             annualExcessCost: number;
-            excessGrowthPerYear: number;
             nextYearCost: number;
-            cheapestInterval: components["schemas"]["CheapestInterval"] | null;
+            capReachedAt?: string;
+            cheapestInterval?: components["schemas"]["CheapestInterval"];
         };
         CheapestInterval: {
             action: "cleaning" | "service";
             cost: number;
-            costFrom: "asked" | "maintenance-task" | "pump-service";
+            costFrom: "request" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
             limitedByShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
-            outlet: string | null;
+            outlet?: string;
             points: {
                 time: string;
                 residual: number;
                 readingCount: number;
             }[];
-            trendLine: {
-                start: {
-                    time: string;
-                    residual: number;
-                };
-                end: {
-                    time: string;
-                    residual: number;
-                };
-            } | null;
+            baseline?: {
+                residual: number;
+                low: number;
+                high: number;
+            };
+        };
+        BaselineRequest: {
+            from?: string;
         };
         Calibration: {
             parameters: {
@@ -2152,58 +2270,76 @@ export interface components {
                 name: "friction" | "head" | "power";
                 reason: "no-power-readings" | "no-flow-readings" | "ratio-alone" | "not-distinct" | "implausible" | "ill-conditioned" | "too-uncertain";
                 detail: string;
-                conditionNumber: number | null;
-                standardError: number | null;
+                conditionNumber?: number;
+                standardError?: number;
                 helpfulReadings: string[];
             }[];
-            misfits: {
-                measure: "flow" | "outletFlow" | "head" | "power";
+            misfits: ({
+                measure: "flow" | "outletFlow";
                 setting: number;
-                outlet: string | null;
-                closedOutlets: string[];
-                valveClosed: boolean;
-                measured: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
-                };
-                predicted: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
-                };
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
                 residual: number;
-            }[];
-            smallestMargin: {
-                outlet: string | null;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            } | {
+                measure: "head";
                 setting: number;
-                margin: number | null;
-                uncertainty: {
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
+                residual: number;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                time: string;
+                measured: number;
+                predicted: number;
+                residual: number;
+                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            })[];
+            refusal?: {
+                code: "nothing-determined" | "ratio-too-uncertain" | "readings-scatter" | "readings-do-not-fit";
+                measure?: "flow" | "outletFlow" | "head" | "power";
+                actual?: number;
+                limit?: number;
+            };
+            smallestMargin?: {
+                outlet?: string;
+                setting: number;
+                margin?: number;
+                uncertainty?: {
                     standardError: number;
-                    interval: {
+                    interval?: {
                         low: number;
                         high: number;
-                    } | null;
-                } | null;
-            } | null;
-            nextReadings: {
-                measure: "flow" | "outletFlow" | "head" | "power";
-                setting: number;
-                outlet: string | null;
-                closedOutlets: string[];
-                valveClosed: boolean;
-                predicted: {
-                    flow: number | null;
-                    head: number | null;
-                    power: number | null;
+                    };
                 };
-                remainingUncertainty: {
+            };
+            nextReading?: {
+                measure: "flow" | "outletFlow";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
                     standardError: number;
-                    interval: {
+                    interval?: {
                         low: number;
                         high: number;
-                    } | null;
-                } | null;
+                    };
+                };
                 expectedParameters: {
                     name: "friction" | "head" | "power" | "frictionOverHead";
                     value: number;
@@ -2213,21 +2349,140 @@ export interface components {
                         high: number;
                     };
                 }[];
-            }[];
-            measuredSpeedMap: {
+            } | {
+                measure: "head";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            };
+            nextReadings?: ({
+                measure: "flow" | "outletFlow";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "head";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            } | {
+                measure: "power";
+                setting: number;
+                outlet?: string;
+                closedOutlets?: string[];
+                valveClosed?: boolean;
+                predicted: number;
+                remainingUncertainty?: {
+                    standardError: number;
+                    interval?: {
+                        low: number;
+                        high: number;
+                    };
+                };
+                expectedParameters: {
+                    name: "friction" | "head" | "power" | "frictionOverHead";
+                    value: number;
+                    standardError: number;
+                    interval: {
+                        low: number;
+                        high: number;
+                    };
+                }[];
+            })[];
+            measuredSpeedMap?: {
                 points: {
                     setting: number;
                     speed: number;
                     standardError: number | null;
                 }[];
                 differs: boolean;
-            } | null;
-            readings: {
-                used: number;
-                rows: number;
-                from: string | null;
-                to: string;
             };
+            fit?: {
+                covariance: number[][];
+            };
+            counts: {
+                used: number;
+                distinct: number;
+            };
+            from?: string;
+            to: string;
             applied: boolean;
             dataBasis: "entered" | "calibrated";
             summary: string;
@@ -2241,6 +2496,7 @@ export interface components {
             from?: string;
             to?: string;
             apply?: boolean;
+            include?: ("nextReadings" | "speeds" | "fit")[];
         };
         Calibrations: {
             dataBasis: "entered" | "calibrated";
@@ -2467,6 +2723,10 @@ export interface components {
                         high: number;
                     };
                 };
+                margin?: {
+                    low: number;
+                    high: number;
+                };
             };
             npsh: {
                 available: number;
@@ -2572,6 +2832,10 @@ export interface components {
                         low: number;
                         high: number;
                     };
+                };
+                margin?: {
+                    low: number;
+                    high: number;
                 };
             };
             npsh: {
@@ -3454,6 +3718,7 @@ export interface components {
                 insideDiameter: number;
                 roughness: number;
                 source: string;
+                verified: boolean;
             }[];
             units: {
                 [key: string]: string;
@@ -3464,6 +3729,7 @@ export interface components {
                 name: string;
                 kind: "fitting" | "valve";
                 method: string;
+                default: boolean;
                 value: number | null;
                 laminarValue: number | null;
                 sizeValue: number | null;
@@ -3511,6 +3777,7 @@ export interface components {
             maintenanceTasks: components["schemas"]["ExportedMaintenanceTask"][];
             completions: components["schemas"]["ExportedCompletion"][];
             calibrations: components["schemas"]["AppliedCalibration"][];
+            baselines: components["schemas"]["BaselineCopy"][];
             readings: components["schemas"]["ReadingsBlock"][];
             units: {
                 [key: string]: string;
@@ -3621,6 +3888,15 @@ export interface components {
                 modelVersion: string;
             };
         };
+        BaselineCopy: {
+            id: string;
+            version: number;
+            createdAt: string;
+            updatedAt: string;
+            loop: string;
+            requestedFrom: string | null;
+            changedAt: string | null;
+        };
         ReadingsBlock: {
             id: string;
             version: number;
@@ -3640,6 +3916,7 @@ export interface components {
                 maintenanceTasks: number;
                 completions: number;
                 calibrations: number;
+                baselines: number;
                 readings: number;
             };
         };
@@ -3656,6 +3933,7 @@ export interface components {
             maintenanceTasks?: components["schemas"]["ExportedMaintenanceTaskRequest"][];
             completions?: components["schemas"]["ExportedCompletionRequest"][];
             calibrations?: components["schemas"]["AppliedCalibrationRequest"][];
+            baselines?: components["schemas"]["BaselineCopyRequest"][];
             readings?: components["schemas"]["ReadingsBlockRequest"][];
             units?: unknown;
         };
@@ -3746,6 +4024,16 @@ export interface components {
                 readingCount: number;
                 modelVersion: string;
             };
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        BaselineCopyRequest: {
+            loop: string;
+            requestedFrom: string | null;
+            changedAt: string | null;
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -5402,6 +5690,7 @@ interface operations {
                 to?: string;
                 price?: number;
                 cleaningCost?: number;
+                include?: string;
                 units?: "metric" | "us";
                 format?: "json" | "csv";
                 pointer?: string;
@@ -5434,6 +5723,77 @@ interface operations {
             431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    createBaseline: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BaselineRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Baseline"];
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    deleteBaseline: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path: {
+                loopId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            408: components["responses"]["Problem408"];
+            414: components["responses"]["Problem414"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     listCalibrations: {
