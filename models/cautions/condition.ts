@@ -6,22 +6,22 @@ import { UPKEEP } from './upkeep.ts';
 export const CONDITION = topic({
   'condition-steady': {
     severity: 'note',
-    text: 'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
+    text: 'The difference exists since the first reading and does not grow. Entries or meters may be wrong rather than the loop. Check them, and calibrate.',
     source: 'trend of the residuals',
   },
   'condition-static-head': {
     severity: 'note',
-    text: 'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
+    text: 'The loop lifts water, so the cost of waiting is not given. With static head a higher speed does not restore the flow by the power law.',
     source: 'affinity laws',
   },
   'condition-place-open': {
     severity: 'note',
-    text: 'Without pressures just before and behind the pump, read beside a flow, a clog on either side and a worn pump look alike.',
+    text: 'Pressures just before and behind the pump were not read together with a flow. A clog on either side and a worn pump look alike without them.',
     source: COMMON_PRACTICE,
   },
   'condition-openings': {
     severity: 'warning',
-    text: 'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
+    text: 'Some phases of the schedule close or throttle outlets. Readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {
@@ -31,17 +31,17 @@ export const CONDITION = topic({
   },
   'condition-former-outlets': {
     severity: 'note',
-    text: 'Readings name outlets that the loop does not have now, as after a change of name: their flows are not judged.',
+    text: 'Readings name outlets that the loop does not have now, as after a change of name. Their flows are not judged.',
     source: 'loop as entered',
   },
   'condition-sampled': {
     severity: 'note',
-    text: 'There are more readings than are judged one by one: the first of every stretch of time stands for the others.',
+    text: 'There are more readings than are judged one by one. The first of each interval represents the others.',
     source: 'limits of the service',
   },
   'condition-straight-line': {
     severity: 'note',
-    text: 'The date goes on as the readings did, in a straight line: growth on a screen can be faster in warm months, and readings close in time are less sure than the interval says.',
+    text: 'The date assumes that the course continues in a straight line. Growth on a screen can be faster in warm months. Readings close in time are less certain than the interval states.',
     source: 'Sen (1968), Theil-Sen trend; common practice',
   },
 });
@@ -61,7 +61,7 @@ export interface ConditionFacts {
   readonly isPlaceOpen: boolean;
   readonly hasStaticHead: boolean;
   readonly lacksGauges: boolean;
-  /** Some phases of the schedule shut or throttle outlets. */
+  /** Some phases of the schedule close or throttle outlets. */
   readonly throttles: boolean;
   /** Names of outlets that readings have and the loop does not. */
   readonly formerOutlets: readonly string[];

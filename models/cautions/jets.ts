@@ -18,7 +18,7 @@ export const JETS = topic({
   },
   'jet-confined': {
     severity: 'note',
-    text: "The jet widens to more than half of the tank's width or depth: walls slow it sooner.",
+    text: "The jet widens to more than half of the tank's width or depth. Walls slow it sooner.",
     source: 'validity of the free-jet decay law, from memory',
   },
 });

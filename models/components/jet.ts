@@ -1,8 +1,9 @@
 /** Follows a free round jet along its axis: how fast, how far, from what flow. */
 
 /**
- * Velocity-decay constant B [-] of a free round jet; measured 6.11 at Re 19400 (Abdel-Rahman, Al-Fahed and Chakroun 1996,
- * Mechanics Research Communications 23(3), who find it falling to 1.35 at Re 1430); others lie in 5.8..6.5 (from memory).
+ * Velocity-decay constant B [-] of a free round jet. Measured: 6.11 at Re 19400, falling to 1.35 at Re 1430. Source:
+ * Abdel-Rahman, Al-Fahed and Chakroun (1996), Mechanics Research Communications 23(3). Other measurements lie in
+ * 5.8..6.5 (from memory).
  */
 export const JET_DECAY = 6;
 

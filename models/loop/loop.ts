@@ -14,10 +14,10 @@ export interface PipeBore {
 }
 
 /**
- * An element of a run, which acts on the flow of the run: a length [m] of pipe; a count [-] of fittings; a valve with
- * an opening [%] and perhaps a kv [m3/h at 1 bar] or cv [US gal/min at 1 psi]; a loss coefficient [-]; an equivalent
- * length [m] of pipe of some roughness [m]; a head [m] lost at a flow [m3/s]. `diameter` [m] is the bore its velocity
- * is taken in.
+ * An element of a run, which acts on the flow of the run. It is a length [m] of pipe, a count [-] of fittings, or a
+ * valve with an opening [%]. A valve may have a kv [m3/h at 1 bar] or cv [US gal/min at 1 psi]. Others are a loss
+ * coefficient [-], an equivalent length [m] of some roughness [m], and a head [m] lost at a flow [m3/s]. `diameter`
+ * [m] is the bore its velocity is taken in.
  */
 export type RunElement =
   | { readonly pipe: string | PipeBore; readonly length: number }

@@ -9,8 +9,8 @@ const SCAN = 200;
  * the greatest hydraulic power Q H.
  *
  * By the affinity laws k does not depend on the speed of the points.
- * Source: common practice, from memory: in published four-quadrant curves of radial pumps a stopped rotor takes about
- *   the head of the best-efficiency point from the flow of that point, half of it to one and a half times.
+ * At the best-efficiency flow a stopped rotor takes about the best-efficiency head from the water, between half of
+ *   it and one and a half times. Source: published four-quadrant curves of radial pumps, from memory.
  */
 export function idlePumpResistance({ headCurve }: PumpFit): number {
   const { max } = headCurve.range;

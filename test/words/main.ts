@@ -13,4 +13,4 @@ const texts = [
 const findings = [...glossaryFindings(RETIRED_NAMES), ...wordFindings(texts)];
 for (const { where, rule, text } of findings) console.log(`${where}\n  ${rule}\n  ${text}`);
 console.log(`${texts.length} texts, ${findings.length} to be rewritten`);
-process.exit(findings.length === 0 ? 0 : 1);
+process.exitCode = findings.length === 0 ? 0 : 1;

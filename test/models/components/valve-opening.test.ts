@@ -20,7 +20,7 @@ function valve(name: string): ValveRow {
 function lossCoefficient(row: ValveRow, opening: number): number {
   const state = valveResistance(row, { ...SITE, opening });
   if (!state.ok) throw new Error(`${row.name} at ${opening} %: ${state.failure.code}`);
-  if (state.value === 'shut') return Number.POSITIVE_INFINITY;
+  if (state.value === 'closed') return Number.POSITIVE_INFINITY;
   const velocity = (4 * 1e-3) / (Math.PI * SITE.diameter ** 2);
   return (2 * GRAVITY * state.value.lossAt(1e-3).head) / velocity ** 2;
 }
@@ -75,7 +75,7 @@ describe('a valve over its opening', () => {
   });
 
   it.each(VALVES.map((row) => row.name))('%s at 0 % is shut', (name) => {
-    expect(valveResistance(valve(name), { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'shut' });
+    expect(valveResistance(valve(name), { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'closed' });
   });
 
   it.each(THROTTLING)('%s loses more the further it closes, at any bore', (name) => {
@@ -85,7 +85,7 @@ describe('a valve over its opening', () => {
       fc.property(openings, diameters, (opening, diameter) => {
         const head = (at: number) => {
           const state = valveResistance(valve(name), { ...SITE, diameter, opening: at });
-          return state.ok && state.value !== 'shut' ? state.value.lossAt(1e-3).head : Number.NaN;
+          return state.ok && state.value !== 'closed' ? state.value.lossAt(1e-3).head : Number.NaN;
         };
         expect(head(opening)).toBeGreaterThan(head(opening + 0.05));
       }),
