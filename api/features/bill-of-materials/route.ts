@@ -22,7 +22,7 @@ export function billOfMaterialsRoute(api: Api): void {
       summary: "What is a loop's pipework made of, and what does it cost?",
       description:
         'Pipes by length, fittings, valves, tees, nozzles and screens by pieces, priced by the list that comes along. The pump is no part of it. The total can be pasted into the extras of a comparison. Nothing is stored.',
-      tag: 'money',
+      tag: 'Invest',
       query: noQuery,
       body: jsonBody({
         schema: billRequest,

@@ -24,7 +24,7 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
       summary: 'A picture of the condition of a loop',
       description:
         'How far each thing that was measured departs from what is predicted, day by day, with its robust trend, and what is found.',
-      tag: 'readings',
+      tag: 'Run',
       query: rangeQuery,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

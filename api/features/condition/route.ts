@@ -43,7 +43,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
       summary: 'What the readings of a loop mean',
       description:
         'What was measured since the pump was installed against what loop and pump should do at each setting: a verdict with its evidence, the trend of each measure, when an outlet falls short, and what waiting costs against cleaning.',
-      tag: 'readings',
+      tag: 'Run',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

@@ -1,5 +1,6 @@
 /** Makes the OpenAPI document of the service. */
 import type { Api } from '../../http/api.ts';
+import { describeNullables } from './described-nullables.ts';
 import { TAGS } from './tags.ts';
 
 const DESCRIPTION = [
@@ -15,8 +16,8 @@ const LICENSE = { license: { name: 'All rights reserved', identifier: 'LicenseRe
 
 type Document = ReturnType<Api['app']['getOpenAPI31Document']>;
 
-export const openApiDocument = ({ app, deps }: Api): Document =>
-  app.getOpenAPI31Document({
+export function openApiDocument({ app, deps }: Api): Document {
+  const document = app.getOpenAPI31Document({
     openapi: '3.1.0',
     info: {
       title: 'Loopwright',
@@ -30,3 +31,6 @@ export const openApiDocument = ({ app, deps }: Api): Document =>
     security: [],
     tags: [...TAGS],
   });
+  describeNullables(document, document.components?.schemas ?? {});
+  return document;
+}

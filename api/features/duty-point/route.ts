@@ -33,7 +33,7 @@ const query = (context: SchemaContext) =>
     }).optional(),
     velocity: queryQuantity(context, 'velocity', {
       description:
-        'Tells how far the stream of each outlet keeps this velocity; that of its stated reach where it is left out.',
+        'Velocity to which the reach of each outlet is computed; default: the velocity of its stated reach.',
       minimum: 0,
       aboveMinimum: true,
       maximum: 30,
@@ -53,7 +53,7 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
       summary: 'Where a pump at a setting lands on a loop',
       description:
         'The stable crossing of least flow of pump and system curve, where a pump starting from rest arrives, with the flow of each outlet and what it costs a year.',
-      tag: 'loops',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

@@ -44,8 +44,8 @@ export function loopChartRoute(api: Api, recommending: RecommendationDeps): void
       operationId: 'getLoopChart',
       summary: 'A picture of a pump on a loop',
       description:
-        'The curve of a pump at a setting against the system curve of the loop, the duty point where they meet, what the loop needs, and where the pump may lie by grade and scatter. Where no pump is installed or serves, the system curve alone. Axes are in the units in force.',
-      tag: 'loops',
+        'Draws the curve of a pump at a setting, the system curve of the loop and the duty point where they meet. It also shows the required duty, and where the pump may lie by grade and scatter. Where no pump is installed or serves, the system curve alone. Axes are in the units in force.',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['unsolved', 'unavailable'],

@@ -51,7 +51,7 @@ export function maintenanceCalendarRoute(api: Api): void {
     api,
     {
       path: '/v1/maintenance-tasks.ics',
-      tag: 'maintenance',
+      tag: 'Keep',
       method: 'get',
       operationId: 'getMaintenanceCalendar',
       summary: 'Routine checks as a calendar',

@@ -44,7 +44,7 @@ export function pumpCurvesRoute(api: Api): void {
       summary: 'The curves fitted to a pump',
       description:
         'Head at full speed as a sum of powers of flow, power as a law of speed and flow, how well they fit, and a table at one setting.',
-      tag: 'pumps',
+      tag: 'Choose',
       query,
       body: noBody,
       answer: jsonAnswer({

@@ -60,7 +60,7 @@ const balancing = (context: SchemaContext) =>
 const objective = (context: SchemaContext) =>
   described(context, z.enum(OBJECTIVES), {
     description:
-      "What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`.",
+      'Quantity that the ranking minimises: the annual cost of energy, or purchase, energy, service and repairs over the years of `lifeCycle`.',
     examples: ['energy-cost'],
   });
 

@@ -39,7 +39,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
       summary: 'Which pump at which setting?',
       description:
         'Judges every candidate at the smallest setting at which all outlets get their flow and all limits hold, and ranks them by the cost of a year. Loop and pumps by id or inline; nothing is stored.',
-      tag: 'recommendations',
+      tag: 'Choose',
       query: noQuery,
       body: jsonBody({
         schema: recommendationRequest,
@@ -92,7 +92,7 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
       operationId: 'getRecommendation',
       summary: 'Which pump at which setting, for a stored loop?',
       description: 'The question of POST /v1/recommendations as a query, for programs that only read.',
-      tag: 'recommendations',
+      tag: 'Choose',
       query: recommendationQuery,
       body: noBody,
       problems: PROBLEMS,

@@ -22,7 +22,7 @@ import { DEFAULT_WATER, type SchemaContext } from '../../units/schema-context.ts
 import { fittingsSchema, pipesSchema, waterSchema } from './answer-schema.ts';
 import { cautionsRoute } from './cautions-route.ts';
 
-const table = { method: 'get', tag: 'reference', body: noBody } as const;
+const table = { method: 'get', tag: 'Reference and site', body: noBody } as const;
 const validator = { basis: { modelVersion: MODEL_VERSION } };
 
 const WATER_SOURCE =

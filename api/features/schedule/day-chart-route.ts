@@ -44,7 +44,7 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
       summary: 'A picture of the day of a loop',
       description:
         'Phases, settings, flow, electrical power and price through one day of the site, hour by hour as its clocks show them, with what the day uses and costs. Without a schedule, the recommendation for the installed pump all day. Axes are in the units in force.',
-      tag: 'schedules',
+      tag: 'Run',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'no-requirement', 'unsolved'],

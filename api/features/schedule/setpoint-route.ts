@@ -35,7 +35,7 @@ const query = perContext((context) =>
 
 const common = {
   method: 'get',
-  tag: 'schedules',
+  tag: 'Run',
   query,
   body: noBody,
   problems: ['no-installed-pump', 'no-requirement', 'unsolved'],

@@ -20,7 +20,7 @@ export function sparesRoute(api: Api): void {
       summary: 'How many spares must lie on the shelf?',
       description:
         'The smallest number of spares that lasts through one lead time, from failure counts (Poisson), also for the worst rate that the counts still allow. Nothing is stored.',
-      tag: 'money',
+      tag: 'Invest',
       query: noQuery,
       body: jsonBody({ schema: sparesRequest, example: example('spares') }),
       answer: jsonAnswer({

@@ -51,7 +51,7 @@ export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
       summary: 'The head that a loop needs against its flow',
       description:
         'Whatever the pump: needed head and the flow of each outlet by total flow, and the least duty that serves every outlet.',
-      tag: 'loops',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['unsolved', 'unavailable'],

@@ -26,11 +26,11 @@ import { findCompletion, notInFuture, settled } from './write.ts';
 
 const collection = {
   path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions',
-  tag: 'maintenance',
+  tag: 'Keep',
 } as const;
 const one = {
   path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}',
-  tag: 'maintenance',
+  tag: 'Keep',
   query: noQuery,
 } as const;
 

@@ -36,7 +36,7 @@ export const loopRoutes = (api: Api): void =>
     collection: '/v1/loops',
     one: '/v1/loops/{loopId}',
     idOf: ({ loopId }) => loopId,
-    tag: 'loops',
+    tag: 'Choose',
     words: {
       operation: ['Loop', 'Loops'],
       summary: ['a loop', 'loops'],

@@ -48,9 +48,13 @@ const pipe = perContext((context) =>
     context,
     'Pipe',
     z.strictObject({
-      pipe: z.union([nameOf(context, 'A standard size.', 'sch80 1-1/2'), pipeBore(context)], {
-        error: 'must be the name of a standard size or an object with insideDiameter',
-      }),
+      pipe: described(
+        context,
+        z.union([nameOf(context, 'A standard size.', 'sch80 1-1/2'), pipeBore(context)], {
+          error: 'must be the name of a standard size or an object with insideDiameter',
+        }),
+        { description: 'Name of a standard size, or the bore of the pipe.' },
+      ),
       length: length(context, 'length', { description: 'The length of the pipe.', example: 2.5 }),
     }),
     { description: 'A length of pipe.' },
@@ -105,9 +109,17 @@ const valve = perContext((context) =>
     context,
     'Valve',
     z.strictObject({
-      valve: z.union(
-        [nameOf(context, 'A valve of the reference table.', 'ball'), valveByKv(context), valveByCv(context)],
-        { error: 'must be the name of a valve or an object with kv or cv' },
+      valve: described(
+        context,
+        z.union(
+          [
+            nameOf(context, 'A valve of the reference table.', 'ball'),
+            valveByKv(context),
+            valveByCv(context),
+          ],
+          { error: 'must be the name of a valve or an object with kv or cv' },
+        ),
+        { description: 'Name of a valve in the reference table, or its flow coefficient.' },
       ),
       opening: entered(context, 'opening', {
         description: 'How far it is open; fully where it is not stated.',

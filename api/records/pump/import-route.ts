@@ -30,7 +30,7 @@ const tableBody: RequestBody<readonly FittedPump[]> = {
     mediaType: MEDIA_TYPE,
     schema: z.string().openapi({
       description:
-        'Rows of one name make one pump. A row with `head` is a point of the head curve, one with `power` of the power, one with both is both; an empty setting is 100 %. What is said of the pump itself (key, standbyPower, settingMin, settingMax, settingStep, ratedSpeed, price, expectedLifeYears) stands in any of its rows.',
+        'Rows of one name make one pump. A row with `head` is a point of the head curve, one with `power` of the power, one with both is both; an empty setting is 100 %. Columns of the pump itself may be filled in any of its rows: key, standbyPower, settingMin, settingMax, settingStep, ratedSpeed, price, expectedLifeYears.',
     }),
     example: exampleText('pumps.csv'),
   }),
@@ -42,7 +42,7 @@ export function pumpImportRoute(api: Api): void {
     api,
     {
       path: '/v1/pumps/import',
-      tag: 'pumps',
+      tag: 'Choose',
       method: 'post',
       operationId: 'importPumps',
       summary: 'Create pumps from a table',

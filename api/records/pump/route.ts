@@ -38,7 +38,7 @@ export const pumpRoutes = (api: Api): void =>
     collection: '/v1/pumps',
     one: '/v1/pumps/{pumpId}',
     idOf: ({ pumpId }) => pumpId,
-    tag: 'pumps',
+    tag: 'Choose',
     words: {
       operation: ['Pump', 'Pumps'],
       summary: ['a pump', 'pumps'],

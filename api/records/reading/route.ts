@@ -35,7 +35,7 @@ import { type PlausibilityCautions, plausibilityJob } from './plausibility-job.t
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
 
-const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
+const common = { path: '/v1/loops/{loopId}/readings', tag: 'Run' } as const;
 
 function takingRoute(api: Api, loops: CompiledLoops): void {
   const { clock, workers } = api.deps;

@@ -26,7 +26,7 @@ const OPERATIONS = {
   create: { description: 'Stores what is to be done at a loop or a pump again and again, and when first.' },
   list: {
     description:
-      'Stored checks in the order of their creation, page by page: when each is due, and what all that the filters let through ask of a year in hours and money.',
+      'Lists stored tasks in the order of their creation, page by page, with the day on which each is due. The upkeep sums the annual hours and cost of all tasks that pass the filters.',
   },
   read: { description: 'A stored check as it was entered, and when it is due.' },
   replace: {
@@ -65,7 +65,7 @@ export function maintenanceTaskRoutes(api: Api): void {
     collection: '/v1/maintenance-tasks',
     one: '/v1/maintenance-tasks/{maintenanceTaskId}',
     idOf: ({ maintenanceTaskId }) => maintenanceTaskId,
-    tag: 'maintenance',
+    tag: 'Keep',
     words: WORDS,
     operations: OPERATIONS,
     body: keyedBody({ schema: taskInput, example: example('maintenance-task') }),

@@ -31,7 +31,7 @@ describe('the summary of a site', () => {
       installedPumps: 0,
       largestSavings: [],
     });
-    expect(summary.summary).toBe('No loop with an installed pump is stored: there is nothing to sum up.');
+    expect(summary.summary).toBe('No loop with an installed pump is stored. There is nothing to sum.');
   });
 
   it('counts loops without a pump or a requirement, and sums the others', async () => {
@@ -57,7 +57,7 @@ describe('the summary of a site', () => {
     expect(summary.annualCost).toBeNull();
     expect(summary.largestSavings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
     expect(summary.largestSavings[0]).toMatchObject({ annualCostSaving: null, simplePayback: null });
-    expect(summary.summary).toContain('no price is set');
+    expect(summary.summary).toContain('without a price');
   });
 
   it('goes page by page through many loops, and names the worst of them alone', async () => {
