@@ -132,7 +132,8 @@ const limitsSchema = (context: SchemaContext) =>
       example: 0.85,
     }),
     enforceNpsh: described(context, z.boolean(), {
-      description: 'Whether an unmet NPSH rejects.',
+      description:
+        'Whether an unmet NPSH rejects. Without NPSH points only boiling water before the pump rejects.',
       examples: [false],
     }),
     allowExtrapolation: described(context, z.boolean(), {

@@ -97,7 +97,7 @@ function fittingsRoute(api: Api): void {
       operationId: 'listFittings',
       summary: 'The fittings and valves',
       description:
-        'The fittings and valves that a loop may name, how their loss is found, and on whose authority.',
+        'Lists the fittings and valves that a loop may name, the method of their loss, and its source.',
       query: noQuery,
       answer: jsonAnswer({
         schema: fittingsSchema,
@@ -131,7 +131,7 @@ function waterRoute(api: Api): void {
       operationId: 'getWaterProperties',
       summary: 'What water weighs and how it flows',
       description:
-        'Density, viscosity and vapour pressure at a temperature and salinity, as every computation takes them.',
+        'Computes density, viscosity and vapour pressure at a temperature and salinity, as every computation uses them.',
       query: waterQuery,
       answer: jsonAnswer({
         schema: waterSchema,

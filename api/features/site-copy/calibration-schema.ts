@@ -62,7 +62,7 @@ const applied = (context: SchemaContext) =>
       { description: 'Factors that were applied.' },
     ),
     worstCase: described(context, z.strictObject({ friction: factor(context), head: factor(context) }), {
-      description: 'Factors at the bad end of the 95 % region.',
+      description: 'Factors in the worst case of the 95 % region.',
     }),
     pump: described(
       context,

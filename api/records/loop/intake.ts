@@ -106,6 +106,9 @@ export const intake = perContext(
           examples: [false],
         }).optional(),
       }),
-      { description: 'Where water enters a loop.' },
+      {
+        description:
+          'Where water enters a loop. Default: a sharp-edged intake (0.5) on the first suction pipe.',
+      },
     ),
 );

@@ -122,7 +122,8 @@ const valve = perContext((context) =>
         { description: 'Name of a valve in the reference table, or its flow coefficient.' },
       ),
       opening: entered(context, 'opening', {
-        description: 'How far it is open; fully where it is not stated.',
+        description:
+          'How far it is open; default: 100. Valves opened by hand get a caution where they throttle or cavitate; check valves and foot valves do not.',
         minimum: 0,
         maximum: 100,
         example: 100,
@@ -163,7 +164,10 @@ const equivalentLength = perContext((context) =>
       diameter: optionalBore(context),
       roughness: roughness(context).optional(),
     }),
-    { description: 'A loss by the length of pipe that loses as much.' },
+    {
+      description:
+        'A loss by the length of pipe that loses as much, at the default roughness unless it states its own.',
+    },
   ),
 );
 
