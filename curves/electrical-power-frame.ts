@@ -51,8 +51,9 @@ export interface FittedTerms extends LeastSquaresFit {
 }
 
 /**
- * The fit of `values` [any] on `columns` (one row a point) and as many powers of x as the points allow: while the condition number of all
- * columns exceeds 1e8, x^2 is left out, then x. Null where even the columns alone cannot be told apart.
+ * The fit of `values` [any] on `columns` (one row a point) and as many powers of x as the points allow. While the
+ * condition number of all columns exceeds 1e8, x^2 is left out, then x. Null where even the columns alone cannot be
+ * separated.
  */
 export function fitTerms(
   points: readonly PowerPoint[],

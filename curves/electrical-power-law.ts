@@ -50,7 +50,7 @@ const SAME_END = 1e-9;
  * The electrical power [W] at a flow Q and a speed ratio r by the chosen law:
  * P = standby + (F + c r^k) g(x), ln g = b1 x + b2 x^2, x = q - q0, q = (Q/r)/flowScale.
  * Beyond the entered flows g goes on along its tangent where power rises outward, and is held where it falls.
- * A pump that stands still draws its standby power.
+ * A stopped pump draws its standby power.
  */
 export function powerAt(law: PowerLaw, { flow, speedRatio }: PowerPlace): number {
   if (speedRatio === 0) return law.standbyPower;
@@ -59,9 +59,9 @@ export function powerAt(law: PowerLaw, { flow, speedRatio }: PowerPlace): number
 }
 
 /**
- * The least and the greatest electrical power [W] that the entered points leave open at a flow and a speed: of the chosen
- * law inside the entered speeds, of all laws outside them, each with g held and as tangent beyond the entered flows, the
- * tangent never below 0. Both ends equal `powerAt` where nothing is open.
+ * The least and the greatest electrical power [W] that the entered points leave open at a flow and a speed. Inside
+ * the entered speeds they are those of the chosen law, outside them of all laws. Beyond the entered flows each law
+ * counts with g constant and as tangent, the tangent never below 0. Both ends equal `powerAt` where nothing is open.
  */
 export function powerInterval(
   law: PowerLaw,

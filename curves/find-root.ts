@@ -42,17 +42,18 @@ const NOISE = 1e-8;
 const STEPS_BEFORE_NOISE = 2;
 
 /**
- * A root of `evaluate` between `low` and `high`, whose values must differ in sign, to 1e-12 of itself or 2.2e-16 of the
- * bracket, whichever is larger.
+ * A root of `evaluate` between `low` and `high`, whose values must differ in sign, to 1e-12 of itself or 2.2e-16 of
+ * the bracket, whichever is larger.
  *
  * With slopes, Newton's method: a step is taken when it stays inside the bracket and is under half of the step before
  * last, else the bracket is halved. The root is where the step falls below the tolerance, so a slope must be of the
- * right order near it, or where steps under 1e-8 of it stop shrinking, the noise of the function. Without
- * slopes, or where one is not a finite number, inverse quadratic interpolation by Chandrupatla's rule, until the bracket
- * itself is that small.
+ * right order near it. It is also where steps under 1e-8 of it stop shrinking: that is the noise of the function.
+ * Without
+ * slopes, or where one is not a finite number, inverse quadratic interpolation by Chandrupatla's rule, until the
+ * bracket itself is that small.
  *
- * Errors: `not-bracketed` when the ends have one sign or no value; `no-value` where the function is not a number inside
- * the bracket; `iterations` past ROOT_ITERATIONS.
+ * Errors: `not-bracketed` when the ends have one sign or no value; `no-value` where the function is not a number
+ * inside the bracket; `iterations` past ROOT_ITERATIONS.
  *
  * Source: Press et al. (2007), Numerical Recipes, 9.4 (kept Newton); Chandrupatla (1997), Adv. Eng. Software 28.
  */
@@ -115,8 +116,9 @@ function newtonStep({ value, slope }: Evaluation): number | undefined {
 }
 
 /**
- * The step from `newest` towards `opposite`, which lies across the root: inverse quadratic interpolation through these
- * and `previous` where Chandrupatla's test trusts it, else half of the bracket; at least `tolerance` from either end.
+ * The step from `newest` towards `opposite`, which lies across the root. It interpolates by an inverse quadratic
+ * through these and `previous` where Chandrupatla's test allows it, else halves the bracket. It stays at least
+ * `tolerance` from either end.
  *
  * Source: Chandrupatla (1997), A new hybrid quadratic/bisection algorithm, Adv. Eng. Software 28, 145-149.
  */

@@ -37,7 +37,7 @@ interface Chosen extends FittedLaw {
  * The power law P = standby + (F + c r^k) g(x) through the points. Two laws are fitted: one with F = 0 and k free
  * (`exponentLaw`), one with k = 3 and F free (`fixedLossLaw`).
  *
- * At one speed neither can be told: F is taken as 8 % of the power above standby at full speed, and may be 0 or 20 %. At
+ * One speed determines neither: F is taken as 8 % of the power above standby at full speed, and may be 0 or 20 %. At
  * two speeds the fixed loss is taken where k is below 3, else the exponent. At three or more the law with the lesser
  * leave-one-out error of ln P is taken, the fixed loss where they are equal.
  *

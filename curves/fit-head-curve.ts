@@ -19,9 +19,9 @@ const NEEDED_FLOWS = 3;
 const ROUNDING = 1e-9;
 
 /**
- * The head curve through points reduced to full speed by the affinity laws: a sum of powers (`sumOfPowersHead`), a monotone
- * cubic where no such sum meets them (`piecewiseHead`), a parabola where there are two distinct flows of which one is 0
- * (`assumedHead`).
+ * The head curve through points reduced to full speed by the affinity laws. It is a sum of powers
+ * (`sumOfPowersHead`), or a monotone cubic where no such sum meets them (`piecewiseHead`). With two distinct flows of
+ * which one is 0 it is a parabola (`assumedHead`).
  *
  * `flow` [m3/s] 0 or more, `head` [m], `speedRatio` [-] above 0, the true one. Points whose greatest head is at the
  * largest flow have no falling curve.

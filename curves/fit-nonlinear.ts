@@ -47,15 +47,15 @@ const squares = (residuals: readonly number[]): number =>
 /**
  * The parameters p at which the sum of squares of the residuals e(p) is least.
  *
- * Damped steps by `descend` are taken as long as they gain, then undamped ones (Gauss-Newton, each step solved for by
- * `leastSquares`, halved until the sum falls) until one is under 1e-10 of the parameters.
+ * Damped steps by `descend` are taken as long as they gain. Undamped ones (Gauss-Newton) follow until one is under
+ * 1e-10 of the parameters. Each is solved for by `leastSquares` and halved until the sum falls.
  * @param question residuals [any] by parameters [any]; a start, and bounds where there are any, in the units of the
  *   parameters.
- * Accuracy: nine digits of the certified parameters and six of their standard deviations, of NIST Misra1a, Misra1b,
- *   DanWood, Chwirut2, Rat42 and Kirby2 from both of their starting values and of MGH17 from the second, the nearer
- *   one (test/curves/fit-nonlinear.test.ts).
- * Errors: `not-finite` where a residual at the start is no number; `fewer-rows-than-parameters`; `singular` where the
- *   rows do not determine the parameters; `not-settled` where the undamped steps come to no end.
+ * Accuracy: nine digits of the certified parameters and six of their standard deviations
+ *   (test/curves/fit-nonlinear.test.ts). NIST Misra1a, Misra1b, DanWood, Chwirut2, Rat42 and Kirby2 are met from both
+ *   of their starting values, MGH17 from the second, the nearer one.
+ * Errors: `not-finite` where a residual at the start is no number; `fewer-rows-than-parameters`; `singular` where
+ *   the rows do not determine the parameters; `not-settled` where the undamped steps come to no end.
  * Source: Levenberg (1944), Marquardt (1963); NIST/ITL StRD, non-linear regression.
  */
 export function fitNonlinear(question: NonlinearQuestion): Result<NonlinearFit, NonlinearFailure> {

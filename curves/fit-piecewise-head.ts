@@ -11,9 +11,9 @@ export const MET = 0.01;
 const NEEDED_KNOTS = 5;
 
 /**
- * The cubic through the groups of points (`groupedByFlow`), each of which is a knot; undefined where the sum of powers
- * meets the points, where there are fewer than five knots, or where the heads of the knots do not fall strictly (of
- * points that droop: rise strictly to one greatest head, then fall strictly).
+ * The cubic through the groups of points (`groupedByFlow`), each of which is a knot. Undefined where the sum of
+ * powers meets the points, or there are fewer than five knots. Undefined too where the heads of the knots do not fall
+ * strictly. Those of points that droop must rise strictly to one greatest head, then fall strictly.
  */
 export function piecewiseHead(
   entered: HeadPoints,

@@ -49,7 +49,7 @@ export function sumOfPowersHead(entered: HeadPoints): SumOfPowersHead | undefine
   };
 }
 
-/** The fit on one set of powers beside a constant: a list of one, or of none where the points do not settle it. */
+/** The fit on a constant and one set of powers: a list of one, or of none where the points do not settle it. */
 function tryPowers(candidate: readonly number[], { points, flowScale }: HeadPoints): readonly Trial[] {
   const powers = [0, ...candidate];
   const fit = leastSquares(

@@ -1,4 +1,4 @@
-/** Fits the power law of a fixed loss beside the cube of speed. */
+/** Fits the power law of a fixed loss and the cube of speed. */
 
 import { type FittedTerms, fitTerms, type PowerFrame } from './electrical-power-frame.ts';
 import type { PowerPoint } from './electrical-power-points.ts';
@@ -15,11 +15,12 @@ const MOST_SHARE = 10;
 const SCANNED = 256;
 
 /**
- * P = standby + (F + c r^3) g(x), F = u c of 0 or more: ln(P - standby) - ln(u + r^3) fitted on [1, x, x^2], u where the
- * sum of squares is least on 0..10.
+ * P = standby + (F + c r^3) g(x), F = u c of 0 or more: ln(P - standby) - ln(u + r^3) fitted on [1, x, x^2], u where
+ * the sum of squares is least on 0..10.
  *
- * `logPowers` are ln(P - standby), P in W, one a point, of two speeds or more. The slope of the sum of squares against u
- * is scanned for changes of sign, each is refined to 1e-12 of u, and the least of these and the ends wins.
+ * `logPowers` are ln(P - standby), P in W, one a point, of two speeds or more. The slope of the sum of squares
+ * against u is scanned for changes of sign, and each is refined to 1e-12 of u. The least of these and the ends is
+ * taken.
  * `share`, where given, is taken as u.
  */
 export function fixedLossLaw(

@@ -9,9 +9,9 @@ interface Point {
 const SAME_PLACE = 0.01;
 
 /**
- * The mean flow [m3/s] and head [m] of each group, by rising flow: in the order of their flows, a point joins the group
- * while it lies within 1 % of the largest flow from the group's first. A group whose first lies at flow 0 stays at 0, so
- * that a shutoff head stays one.
+ * The mean flow [m3/s] and head [m] of each group, by rising flow. In the order of their flows, a point joins the
+ * group while it lies within 1 % of the largest flow from the group's first. A group whose first lies at flow 0 stays
+ * at 0, so that a shutoff head stays one.
  */
 export function groupedByFlow(points: readonly Point[]): readonly Point[] {
   const sorted = points.toSorted((a, b) => a.flow - b.flow);

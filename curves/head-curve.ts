@@ -44,8 +44,9 @@ export interface PiecewiseHead extends FittedHead {
 export type HeadCurve = SumOfPowersHead | AssumedHead | PiecewiseHead;
 
 /**
- * The head [m] at full speed and `flow` [m3/s] of 0 or more: H = sum c_p (Q/flowScale)^p, or the cubic between knots;
- * beyond flowScale, the largest flow entered, the tangent there (the steeper of it and the last chord between knots).
+ * The head [m] at full speed and `flow` [m3/s] of 0 or more: H = sum c_p (Q/flowScale)^p, or the cubic between knots.
+ * Beyond flowScale, the largest flow entered, it is the tangent there. Of a cubic it is the steeper of tangent and
+ * last chord.
  */
 export function headAt(curve: HeadCurve, flow: number): number {
   if (curve.shape === 'piecewise') return knotsAt(curve.knots, flow);
@@ -62,7 +63,7 @@ export const headSlopeAt = (curve: HeadCurve, flow: number): number =>
 
 /**
  * Head [m] and slope dH/dQ [m/(m3/s)] at `flow` [m3/s] and `speedRatio` r [-], by the affinity laws:
- * H = r^2 H0(Q/r), dH/dQ = r H0'(Q/r). A pump that stands still gives no head.
+ * H = r^2 H0(Q/r), dH/dQ = r H0'(Q/r). A stopped pump gives no head.
  */
 export function headAtSpeed(
   curve: HeadCurve,
@@ -75,8 +76,8 @@ export function headAtSpeed(
 }
 
 /**
- * The flows [m3/s] between 0 and flowScale at which a drooping curve at full speed turns from rising to falling or back,
- * ascending; at a speed ratio r they move to r times that. Empty for other curves: what they rise is rounding.
+ * The flows [m3/s] between 0 and flowScale at which a drooping curve at full speed turns from rising to falling or
+ * back, ascending. At a speed ratio r they move to r times that. Empty for other curves: what they rise is rounding.
  */
 export function risingFlows(curve: HeadCurve): readonly number[] {
   if (!curve.drooping) return [];

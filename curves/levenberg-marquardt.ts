@@ -17,8 +17,8 @@ const DIFFERENCE = 1e-5;
  * `residualsAt`, never worse than the start.
  *
  * The steps end where a residual is not a number, and do not begin where the parameters cannot be separated. The
- * package keeps a step that makes things worse for the next one to start from, so what it ends on is near the least,
- * not at it: `fitNonlinear` goes on from there.
+ * package starts a step from the one before even where that made things worse. So it ends near the least, not at it,
+ * and `fitNonlinear` goes on from there.
  * @param residualsAt residuals by parameters, in one unit [any].
  * @param from start, low and high of each parameter, scaled to the order of 1 [-]; steps [-] at most.
  */

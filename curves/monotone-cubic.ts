@@ -15,15 +15,15 @@ const END_LIMIT = 3;
 /**
  * The places with a slope each, such that the cubic Hermite between them is monotone wherever they are.
  *
- * Inside: d = 0 where the chords m1, m2 on either side differ in sign or one is 0, else their weighted harmonic mean
- * d = (w1 + w2)/(w1/m1 + w2/m2), w1 = 2 h2 + h1, w2 = h2 + 2 h1, with h1, h2 the widths before and after. At an end
- * d = ((2 h1 + h2) m1 - h1 m2)/(h1 + h2) seen from the end, 0 where its sign differs from m1's, 3 m1 where m1 and m2
- * differ in sign and d is larger than that.
+ * Inside: d = 0 where the chords m1, m2 on either side differ in sign or one is 0. Else it is their weighted harmonic
+ * mean d = (w1 + w2)/(w1/m1 + w2/m2), w1 = 2 h2 + h1, w2 = h2 + 2 h1. The widths before and after are h1 and h2. At
+ * an end d = ((2 h1 + h2) m1 - h1 m2)/(h1 + h2) seen from the end, 0 where its sign differs from m1's, 3 m1 where m1
+ * and m2 differ in sign and d is larger than that.
  *
  * `places`: two or more, by strictly rising flow.
  *
- * Source: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17; slopes of Fritsch and Butland (1984), SIAM J. Sci. Stat.
- * Comput. 5, as in PCHIM of the SLATEC library.
+ * Source: Fritsch and Carlson (1980), SIAM J. Numer. Anal. 17; slopes of Fritsch and Butland (1984), SIAM J. Sci.
+ * Stat. Comput. 5, as in PCHIM of the SLATEC library.
  */
 export function monotoneKnots(places: readonly Place[]): readonly Knot[] {
   const chords = places.slice(1).map((after, index) => chordBetween(places[index] ?? after, after));
@@ -60,8 +60,8 @@ function endSlope(first: Chord | undefined, second: Chord | undefined): number {
 }
 
 /**
- * The head [m] at a flow [m3/s] of 0 or more: the cubic Hermite between knots; before a first knot at q1 above 0
- * H1 + d1 (Q^2 - q1^2)/(2 q1), which is level at flow 0; beyond the last the line of `endSlopeOf`.
+ * The head [m] at a flow [m3/s] of 0 or more: the cubic Hermite between knots. Before a first knot at q1 above 0 it is
+ * H1 + d1 (Q^2 - q1^2)/(2 q1), which is level at flow 0. Beyond the last it is the line of `endSlopeOf`.
  */
 export function knotsAt(knots: readonly Knot[], flow: number): number {
   const [first, last] = ends(knots);

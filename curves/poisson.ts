@@ -2,7 +2,7 @@
 import { findRoot } from './find-root.ts';
 
 const HALF_OUTSIDE = 0.025;
-/** Terms this small beside their sum change nothing that is kept of it. */
+/** Terms this small against their sum change nothing that is kept of it. */
 const NEGLIGIBLE = 1e-18;
 export const POISSON_COUNT_MAX = 1_000_000;
 
@@ -67,8 +67,9 @@ export interface MeanInterval {
 const farAbove = (count: number): number => count + 10 * Math.sqrt(count + 1) + 10;
 
 /**
- * The exact central 95 % interval of the mean of a Poisson variable of which `count` events were seen: below `low`, so many
- * events or more have a probability of 2.5 % at most, above `high` so few or fewer; `low` is 0 for no event.
+ * The exact central 95 % interval of the mean of a Poisson variable of which `count` events were seen. Below `low`,
+ * so many events or more have a probability of 2.5 % at most. Above `high`, so few or fewer have it. `low` is 0 for
+ * no event.
  *
  * `count` a whole number 0..POISSON_COUNT_MAX. Source: Garwood (1936), Fiducial limits for the Poisson distribution,
  * Biometrika 28, 437-442.

@@ -32,11 +32,11 @@ export const TREND_POINTS_MAX = 1_000;
  * The Theil-Sen slope, with the interval of Sen.
  *
  * slope = median over pairs with x_i < x_j of (y_j - y_i)/(x_j - x_i). Interval: of the N slopes in order, those at
- * the ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V), V Kendall's variance
- * (n(n-1)(2n+5) - sum t(t-1)(2t+5))/18 with t the sizes of groups of equal x and of equal y.
- * With blocks, as where something is put back to its start now and then, pairs are taken within each and V is the sum
- * of theirs (the seasonal slope of Hirsch, Slack and Smith 1982). Points may be in any order. Up to 29 % of them may
- * be outliers.
+ * the ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V). Kendall's variance is
+ * V = (n(n-1)(2n+5) - sum t(t-1)(2t+5))/18 with t the sizes of groups of equal x and of equal y.
+ * Blocks divide the course where something is restored to its start. Pairs are then taken within each block, and V is
+ * the sum of theirs. This is the seasonal slope of Hirsch, Slack and Smith (1982). Points may be in any order. Up to
+ * 29 % of them may be outliers.
  * @param points x and y in units of their own [any]; at most `TREND_POINTS_MAX`.
  * @param deviate of the standard normal distribution [-], 1.959964 for 95 %.
  * @returns null with fewer than two distinct x.

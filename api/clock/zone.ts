@@ -27,8 +27,8 @@ export const zoneAround = (zoneName: string, year: number): ZoneOffsets =>
   offsetsAround(IANAZone.create(zoneName), String(year));
 
 /**
- * Sampled every day, and each change found to the millisecond. That misses none: in the compiled zone database no zone has
- * changed its offset twice within two days since 1970, nor does by the rules that it has for the future.
+ * Sampled every day, and each change found to the millisecond. That misses none. In the compiled zone database no
+ * zone has changed its offset twice within two days since 1970. None does by the rules that it has for the future.
  */
 export function offsetsWithin(
   zoneName: string,

@@ -3,7 +3,7 @@
 /** Relative: what was entered is read back within this. */
 const SAME = 1e-9;
 
-/** Alike in everything, in whatever order members stand. */
+/** Alike in everything, in whatever order the members are. */
 export function isAlike(one: unknown, other: unknown): boolean {
   if (typeof one === 'number' && typeof other === 'number')
     return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));

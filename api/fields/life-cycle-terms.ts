@@ -62,6 +62,6 @@ export const reportedLifeCycle = perContext((context) =>
         minutesPerFailure: rate('Of work.', 120),
       }),
     ),
-    { description: 'The terms of the life-cycle cost; null where the ranking goes by energy.' },
+    { description: 'Terms of the life-cycle cost; null if the ranking uses the cost of energy.' },
   ),
 );

@@ -3,7 +3,12 @@ import { z } from '@hono/zod-openapi';
 import { PROBLEMS } from './problem-registry.ts';
 import { PROBLEM_ERRORS_MAX, problemType } from './problem-response.ts';
 
-const CODES = Object.keys(PROBLEMS).sort();
+const ROWS = Object.entries<{ readonly status: number; readonly title: string }>(PROBLEMS).toSorted(
+  ([a], [b]) => (a < b ? -1 : 1),
+);
+
+/** A line a code, with its status. */
+const CODE_LINES = ROWS.map(([code, { status, title }]) => `- \`${code}\` (${status}): ${title}.`).join('\n');
 
 const problemError = z
   .strictObject({
@@ -39,7 +44,8 @@ export const problemSchema = z
       examples: [problemType('invalid-request')],
     }),
     code: z.string().openapi({
-      description: `The last part of \`type\`: ${CODES.join(', ')}.`,
+      description: `Last part of \`type\`:\n${CODE_LINES}`,
+      enum: ROWS.map(([code]) => code),
       examples: ['invalid-request'],
     }),
     title: z.string().openapi({ description: 'The kind of problem in a few words.' }),
@@ -58,6 +64,6 @@ export const problemSchema = z
     usedBy: z
       .array(usedBy)
       .optional()
-      .openapi({ description: 'Those that stand in the way of a deletion, or have the key.' }),
+      .openapi({ description: 'Records that prevent the deletion, or that have the key.' }),
   })
   .openapi('Problem', { description: 'An error in the form of RFC 9457.' });

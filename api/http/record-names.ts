@@ -62,7 +62,7 @@ export async function queryWithIds<Query extends object>(
 
 type Rename = (kind: Kind, name: string) => string;
 
-/** The value with the names in it renamed, wherever they stand. */
+/** The value with the names in it renamed, wherever they are. */
 function renamed(value: unknown, rename: Rename): unknown {
   if (Array.isArray(value)) return value.map((item) => renamed(item, rename));
   if (typeof value !== 'object' || value === null) return value;

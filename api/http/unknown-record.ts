@@ -22,7 +22,7 @@ async function misnamed(store: SiteStore, name: string): Promise<string> {
   return `is the ${other.key === name ? 'key' : 'id'} of the ${other.kind.replace('-', ' ')} "${other.name}"`;
 }
 
-/** `place` is null where the name stands in the path. */
+/** `place` is null where the name is in the path. */
 export async function unknownRecord(
   store: SiteStore,
   { noun, name, place }: { readonly noun: KeyedNoun; readonly name: string; readonly place: Place | null },

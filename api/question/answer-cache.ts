@@ -4,8 +4,8 @@ import { type Result, success } from '../../curves/result.ts';
 import type { Problem } from '../http/problem.ts';
 
 /**
- * Its key must name all that the answer follows from, stored records by id and version, so that what is kept is never stale:
- * a changed record has another version, and no write needs to empty the cache.
+ * Its key must name all that the answer follows from, stored records by id and version, so that what is kept is never
+ * stale. A changed record has another version, and no write needs to empty the cache.
  */
 export interface AnswerCache<Answer extends object> {
   /**

@@ -80,7 +80,7 @@ const documentReads = <Document extends Named>(
   };
 };
 
-/** `usedBy` lists what stands in the way of a deletion, where anything may refer to such a document. */
+/** `usedBy` lists what prevents a deletion, where anything may refer to such a document. */
 export const documentTable =
   <Document extends Named>(
     db: Kysely<Tables>,

@@ -6,7 +6,7 @@ export class ForeignKeyViolation extends Error {
   }
 }
 
-/** What the work gives, or undefined when a reference stands in its way. */
+/** What the work gives, or undefined when a reference prevents it. */
 export async function unlessReferenceBroken<T>(work: () => Promise<T>): Promise<T | undefined> {
   try {
     return await work();

@@ -1,4 +1,4 @@
-/** JSON objects as text columns, with a digest that tells whether the text is still the one written. */
+/** JSON objects as text columns, with a digest that shows whether the text is still the one written. */
 import { createHash } from 'node:crypto';
 import { StoreFault } from './store-fault.ts';
 

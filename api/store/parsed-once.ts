@@ -12,8 +12,8 @@ const isSame = <Row extends object>(a: Row, b: Row): boolean => {
 };
 
 /**
- * The maker, remembering what it made of a row. A row is compared column by column, its texts included, so that a record
- * is never that of another version or of a text that has changed; records are never written to.
+ * The maker, remembering what it made of a row. A row is compared column by column, its texts included, so that a
+ * record is never that of another version or of a text that has changed. Records are never written to.
  */
 export function parsedOnce<Row extends RowCommon, Made extends object>(
   make: (row: Row) => Made,

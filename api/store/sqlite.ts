@@ -20,8 +20,8 @@ export type OpenFailure =
   | { readonly code: 'cannot-open'; readonly reason: string };
 
 /**
- * Settings that SQLite keeps for a connection, not in the file, so that every opening makes them again: in particular
- * a reopened file in WAL mode would fall back to `synchronous=NORMAL`, which may lose acknowledged writes on a power cut.
+ * Settings that SQLite keeps for a connection, not in the file, so that every opening makes them again. A reopened
+ * file in WAL mode would fall back to `synchronous=NORMAL`, which may lose acknowledged writes on a power cut.
  */
 function configure(database: Database.Database): void {
   database.pragma('locking_mode = EXCLUSIVE');

@@ -1,4 +1,4 @@
-/** What can go wrong with storage that no caller of it can mend. */
+/** Faults of storage that no caller of it can correct. */
 
 /**
  * `store-full`: no room on the disk, the write was not made (507).

@@ -18,7 +18,7 @@ export interface PumpRow extends RowCommon {
   readonly fit: string;
 }
 
-/** `calibration` is the one in use, with a digest of its own; `calibration_of` tells what of the loop it is about. */
+/** `calibration` is the one in use, with a digest of its own; `calibration_of` names what of the loop it is about. */
 export interface LoopRow extends RowCommon {
   readonly site_id: string;
   readonly installed_pump_id: string | null;
@@ -86,7 +86,7 @@ export interface SiteTariffRow {
   readonly tariff_id: string;
 }
 
-/** The readings of a loop stand under its number; `changes` counts the writes. */
+/** The readings of a loop are stored under its number; `changes` counts the writes. */
 export interface ReadingSeriesRow {
   readonly series: number;
   readonly site_id: string;

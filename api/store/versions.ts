@@ -49,7 +49,7 @@ export interface PageRequest {
   readonly name?: string | undefined;
 }
 
-/** At most `limit` records; `more` tells whether others follow the last of them. */
+/** At most `limit` records; `more` states whether others follow the last of them. */
 export interface Page<Item> {
   readonly records: readonly Item[];
   readonly more: boolean;
@@ -83,12 +83,12 @@ export interface RecordReference<Id extends string | null = string> {
   readonly name: string;
 }
 
-/** A record that stands in the way of a write. */
+/** A record that prevents a write. */
 export interface RecordUse extends RecordReference {
   readonly kind: 'pump' | 'loop' | 'tariff' | 'site' | 'schedule' | 'maintenance-task';
 }
 
-/** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
+/** `usedBy` lists at most `USED_BY_LIMIT` of those that prevent it. */
 export type InUse = { readonly outcome: 'in-use'; readonly usedBy: readonly RecordUse[] };
 
 /** Another record of the site and kind has the key. */

@@ -54,7 +54,7 @@ export function quantitiesOf(schema: z.ZodType): readonly Quantity[] {
   return [...found].sort();
 }
 
-/** Schemas of the member of a name, whatever stands around them; those of any name in a record. */
+/** Schemas of the member of a name, whatever is around them; those of any name in a record. */
 function members(schema: z.ZodType, name: string): readonly z.ZodType[] {
   const definition = schema._zod.def;
   if ('shape' in definition && typeof definition.shape === 'object' && definition.shape !== null) {

@@ -1,4 +1,4 @@
-/** Writes a figure beside the one that it is compared with. */
+/** Writes a figure together with the one that it is compared with. */
 import { encodeNumber, unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';

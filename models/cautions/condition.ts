@@ -17,7 +17,7 @@ export const CONDITION = topic({
   },
   'condition-openings': {
     severity: 'warning',
-    text: 'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
+    text: 'Some phases of the schedule close or throttle outlets. Readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {
@@ -27,7 +27,7 @@ export const CONDITION = topic({
   },
   'condition-former-outlets': {
     severity: 'note',
-    text: 'Readings name outlets that the loop does not have now, as after a change of name: their flows are not judged.',
+    text: 'Readings name outlets that the loop does not have now, as after a change of name. Their flows are not judged.',
     source: 'loop as entered',
   },
   'condition-sampled': {
@@ -58,7 +58,7 @@ export interface ConditionFacts {
   /** The latest reading is of a stopped pump. */
   readonly isStopped: boolean;
   readonly lacksGauges: boolean;
-  /** Some phases of the schedule shut or throttle outlets. */
+  /** Some phases of the schedule close or throttle outlets. */
   readonly throttles: boolean;
   /** Names of outlets that readings have and the loop does not. */
   readonly formerOutlets: readonly string[];

@@ -8,7 +8,7 @@ import { type CautionOf, COMMON_PRACTICE, type Place, topic } from './topic.ts';
 export const DRY_OUTLETS = topic({
   'outlet-dry': {
     severity: 'warning',
-    text: 'An outlet in air receives no water: the head at the start of its run does not reach it. Raise the setting or close the run.',
+    text: 'An outlet in air receives no water, since the head at the start of its run does not reach it. Raise the setting or close the run.',
     source: 'network solution',
   },
   'air-drawn': {
@@ -19,8 +19,9 @@ export const DRY_OUTLETS = topic({
 });
 
 /**
- * The outlets in air that stay dry at a duty, those that lack the most head first: value is the head at the start of
- * the run [m], limit the level of the outlet, or the highest point of the line that the head does not reach [m].
+ * The outlets in air that stay dry at a duty, those that lack the most head first. The value is the head at the start
+ * of the run [m]. The limit is the level of the outlet, or the highest point of the line that the head does not reach
+ * [m].
  */
 export function dryOutletCautions(
   { network }: Pick<CompiledLoop, 'network'>,

@@ -22,8 +22,8 @@ import { valveCautions, type YearAtDuty } from './valves.ts';
 
 /**
  * Cautions about pump, setting, suction and screen, then about the flows in pipes and outlets.
- * @param asked reachVelocity [m/s] that the reach of every outlet was asked to, undefined or null: the reaches that outlets
- *   state; year, energy [kWh] and cost [money] of a year at the duty, undefined: not known.
+ * @param asked reachVelocity [m/s] to which the reach of every outlet is computed; undefined or null: that which
+ *   the outlet states. Its year is energy [kWh] and cost [money] of a year at the duty; undefined: not known.
  */
 export function dutyCautions(
   context: CriteriaContext,

@@ -11,17 +11,17 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const ENTERED_RANGE = topic({
   extrapolated: {
     severity: 'warning',
-    text: 'The duty lies beyond the largest entered flow: the head curve is a straight continuation there.',
+    text: 'The duty lies beyond the largest entered flow. The head curve is extrapolated as a straight line there.',
     source: 'rule of the head-curve fit',
   },
   'power-extrapolated': {
     severity: 'warning',
-    text: 'The duty lies outside the speeds or flows at which power was entered: `uncertainty` says how far the power can differ. Measure it at this setting.',
+    text: 'The duty lies outside the speeds or flows at which power was entered. `uncertainty` states how far the power can differ. Measure it at this setting.',
     source: 'rule of the power fit',
   },
   'low-speed': {
     severity: 'warning',
-    text: 'Below half speed without an entered point there: the affinity laws overstate what small pumps do at low speed.',
+    text: 'The pump runs below half speed without an entered point there. The affinity laws overstate what small pumps deliver at low speed.',
     source: COMMON_PRACTICE,
   },
   'off-grid': {
@@ -33,7 +33,7 @@ export const ENTERED_RANGE = topic({
 
 type RangeCaution = CautionOf<typeof ENTERED_RANGE>;
 
-/** Speed ratio [-] below which the affinity laws are doubted without an entered point. */
+/** Speed ratio [-] below which the affinity laws are uncertain without an entered point. */
 const LOW_SPEED = 0.5;
 
 /** Whether the flow [m3/s] of one pump brought to full speed is beyond the entered ones. */

@@ -20,8 +20,8 @@ export function headMisfit({ entered: pump, fit: { headCurve, speedMap } }: Pump
 }
 
 /**
- * Entered over fitted power, standby apart, less 1. The law is fitted to the logarithm, whose residuals have the mean 0;
- * one multiplied as a whole, by a calibration, still goes through its points as well or badly as it did.
+ * Entered over fitted power, standby apart, less 1. The law is fitted to the logarithm, whose residuals have the mean
+ * 0. A law that a calibration multiplies as a whole meets its points as well as it did before.
  */
 export function powerMisfit({ entered: pump, fit: { powerLaw, speedMap } }: PumpModel): Misfit {
   const { standbyPower, flowScale, flowCentre } = powerLaw;

@@ -12,12 +12,12 @@ export const FLOW_REGION = topic({
   },
   'low-flow': {
     severity: 'warning',
-    text: 'The pump runs at hardly any flow: it heats its water and its bearings wear. Choose a smaller pump, or open the loop.',
+    text: 'The pump runs at almost no flow. It heats its water and its bearings wear. Choose a smaller pump, or open a valve.',
     source: `${COMMON_PRACTICE}: below a fifth of the best-efficiency flow; not looked up`,
   },
   'off-preferred-region': {
     severity: 'warning',
-    text: 'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed: the pump wears sooner and wastes power there.',
+    text: 'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed. The pump wears sooner and wastes power there.',
     source: 'preferred operating region, ANSI/HI 9.6.3, as trade articles give it',
   },
 });

@@ -5,7 +5,7 @@ import { type CautionOf, topic } from './topic.ts';
 export const GRAVITY = topic({
   'gravity-suffices': {
     severity: 'note',
-    text: 'The water falls to its outlets and serves all of them without a pump: a pump only adds to that.',
+    text: 'Gravity alone gives every required flow. A pump only adds to that.',
     source: 'flow at which the loop needs no head',
   },
 });

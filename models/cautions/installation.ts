@@ -9,47 +9,47 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const INSTALLATION = topic({
   'electricity-near-water': {
     severity: 'warning',
-    text: 'Mains electricity beside water: protect the circuit by a residual-current device, follow local code, leave wiring to a licensed electrician.',
+    text: 'Mains electricity near water can kill. Protect the circuit by a residual-current device, follow local code, and leave wiring to a licensed electrician.',
     source: `${COMMON_PRACTICE}; local electrical code prevails`,
   },
   estimate: {
     severity: 'note',
-    text: "Estimated from entered points and pipework; the maker's limits, local code and licensed practice come first.",
+    text: "The figures are estimated from entered points and pipework. The maker's limits, local code and licensed practice come first.",
     source: COMMON_PRACTICE,
   },
   bulkheads: {
     severity: 'note',
-    text: 'Drilled walls and bulkheads fail without warning: inspect seals regularly and keep a valve to close each side.',
+    text: 'Drilled walls and bulkheads fail without warning. Inspect their seals regularly, and keep a valve to close each side.',
     source: COMMON_PRACTICE,
   },
   'drain-back': {
     severity: 'warning',
-    text: 'When the power fails, water above the basin drains back: check the siphon break, the basin and that the overflow can carry the whole flow.',
+    text: 'In a power cut, water above the basin drains back. Check the siphon break, the basin, and that the overflow carries the whole flow.',
     source: COMMON_PRACTICE,
   },
   'basin-floods': {
     severity: 'danger',
-    text: 'When the power fails more water drains back than the basin has room for, and it floods: raise the siphon break, or give the basin more freeboard.',
+    text: 'In a power cut the basin floods. Raise the siphon break or free more volume.',
     source: 'tank area x depth of the siphon break and volume of the pipes against basin area x freeboard',
   },
   'overflow-exceeded': {
     severity: 'danger',
-    text: 'The pump delivers more than the overflow carries: the tank floods.',
+    text: 'The tank floods: the overflow carries less than the pump delivers. Lower the setting.',
     source: 'capacity of the overflow as entered',
   },
   'isolation-missing': {
     severity: 'note',
-    text: 'No isolation valve is entered on a side of the pump: to service it the loop must be drained.',
+    text: 'No isolation valve is entered on a side of the pump. The loop must be drained to service the pump.',
     source: COMMON_PRACTICE,
   },
   'union-missing': {
     severity: 'note',
-    text: 'No union is entered on a side of the pump: to take it out, pipe must be cut.',
+    text: 'No union is entered on a side of the pump. Pipe must be cut to remove the pump.',
     source: COMMON_PRACTICE,
   },
   'bulkhead-union-missing': {
     severity: 'note',
-    text: 'A bulkhead has no union: to change its seal, pipe must be cut.',
+    text: 'A bulkhead has no union. Pipe must be cut to change its seal.',
     source: COMMON_PRACTICE,
   },
 });

@@ -15,48 +15,48 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const INTAKE = topic({
   'entrapment-animals': {
     severity: 'warning',
-    text: 'No intake screen is entered: animals can be drawn into the intake.',
+    text: 'Animals can be drawn into the open intake. Fit a screen.',
     source: COMMON_PRACTICE,
   },
   'entrapment-people': {
     severity: 'danger',
-    text: 'A single intake that can be covered may hold a person fast: where people can reach it, suction-entrapment codes apply.',
+    text: 'A body that covers the only intake can be trapped under water. If people can reach it, suction-entrapment codes apply.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
   'entrapment-several': {
     severity: 'warning',
-    text: 'Several screens share the flow: where people can reach them, they must stand so far apart that no body covers all of them; suction-entrapment codes apply.',
+    text: 'One body could cover all screens. Space them apart; suction-entrapment codes apply.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
   'covered-intake-traps': {
     severity: 'danger',
-    text: 'People can reach the only intake: covered, it pulls with the suction head and force stated for no flow. Provide a second intake, or one that cannot be covered.',
+    text: 'People can reach this only intake and be trapped. Add a second intake or a cover that cannot be blocked.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
   'screen-velocity': {
     severity: 'danger',
-    text: 'Water enters the slots of the part-clogged screen faster than the limit: animals may be held against it.',
+    text: 'Animals can be held against the screen. Enlarge it or reduce the flow.',
     source: 'limit as stated, by default 40 CFR 125.84(b)(2)',
   },
   'screen-uneven': {
     severity: 'warning',
-    text: 'The screen draws unevenly: its busiest slots are above the velocity limit although the mean is below.',
+    text: 'The screen draws unevenly. Its busiest slots are above the velocity limit, although the mean is below it.',
     source:
       'one-dimensional manifold model of a closed-ended screen; limit as stated, by default 40 CFR 125.84(b)(2)',
   },
   'screen-yardstick': {
     severity: 'note',
-    text: 'The through-slot limit of 0.5 ft/s was written for swimming fish; for corals, larvae and other animals it is a borrowed yardstick.',
+    text: 'The velocity limit was written for swimming fish. For other small animals it is only a rule of thumb.',
     source: '40 CFR 125.84(b)(2)',
   },
   'animal-fits-opening': {
     severity: 'warning',
-    text: 'The openings of the screen are at least as wide as the smallest animal: it can pass, or stick fast in them.',
+    text: 'The openings of the screen are at least as wide as the smallest animal. It can pass or be caught in them. Choose narrower openings.',
     source: COMMON_PRACTICE,
   },
   'animal-not-checked': {
     severity: 'note',
-    text: 'The width of the openings is not known: whether the smallest animal can pass was not checked.',
+    text: 'The width of the openings is not known. Whether the smallest animal can pass was not checked.',
     source: COMMON_PRACTICE,
   },
   submergence: {

@@ -6,7 +6,7 @@ import { type CautionOf, COMMON_PRACTICE, type Place, topic } from './topic.ts';
 export const LOOP_ENTRY = topic({
   'opening-range': {
     severity: 'warning',
-    text: 'A valve is open by less than 1 %: the opening looks like a fraction. Enter it in percent, as 100 for fully open.',
+    text: 'A valve is open by less than 1 %, which looks like a fraction. Enter the opening in percent: 100 is fully open.',
     source: COMMON_PRACTICE,
   },
 });

@@ -18,7 +18,7 @@ export const MEASURED = topic({
   },
   'factor-suspect': {
     severity: 'warning',
-    text: 'Wear never lifts more head, and no fault of a pump changes its power so far: look at the units of the meters (a gauge in psi, watts that are volt-amperes), at the speed map and at the points of the pump before this is applied.',
+    text: 'Wear never raises the head, and no fault of a pump changes its power so far. Check the units of the meters, the speed map and the points of the pump before you apply this.',
     source: COMMON_PRACTICE,
   },
   'readings-scatter': {
@@ -28,47 +28,47 @@ export const MEASURED = topic({
   },
   'gauge-bores-differ': {
     severity: 'warning',
-    text: 'The pipes before and behind the pump are of unlike bores, so gauges in them miss part of the head, by the rise of the velocity heads: state `gauges` of the loop, or the head itself.',
+    text: 'The pipes before and behind the pump have unlike bores. Gauges in them miss the change of velocity head. State `gauges` of the loop, or the head itself.',
     source: 'ISO 9906, total head of a pump',
   },
   'calibration-outdated': {
     severity: 'warning',
-    text: 'The points of the pump have changed since the loop was calibrated with it: its factors of head and power are no longer used, and the friction that was found with the points before may be off. Calibrate again, or undo the calibration.',
+    text: 'The points of the pump have changed since the loop was calibrated with it. Its factors of head and power are no longer used, and its friction factor may be wrong. Calibrate again, or undo the calibration.',
     source: 'factors multiply the curves that they were found with',
   },
   'calibration-of-another-pump': {
     severity: 'warning',
-    text: 'The loop was calibrated by friction over the head of its own pump: for another pump friction may be off by as much as the head of that one is, about a tenth, which no assurance takes in. Read a head at a closed valve, calibrate again, then compare.',
+    text: 'The loop was calibrated by friction over the head of its own pump. For another pump the friction can be wrong by about a tenth, which no assurance includes. Read a head at a closed valve, calibrate again, then compare.',
     source: 'flows on a loop without static head scale with both alike',
   },
   'readings-drift': {
     severity: 'warning',
-    text: 'The readings change in their course, by more than their noise: the factors are those of the middle of that time, not of its end. Clean and repair first, then calibrate `from` that day on.',
+    text: 'The readings change over time by more than their noise. The factors are those of the middle of that time, not of its end. Clean and repair first, then calibrate with `from` that day.',
     source: 'straight line through the readings of each setting',
   },
   'fault-as-baseline': {
     severity: 'warning',
-    text: 'More friction or less head than entered is also what clogging and wear look like: once applied it is what condition measures by, and is no longer reported as a fault. Apply it for a loop that was clean and sound when it was read.',
+    text: 'Clogging and wear look like these factors. Apply them only if the loop was clean.',
     source: COMMON_PRACTICE,
   },
   'ratio-as-friction': {
     severity: 'note',
-    text: 'The readings determine friction over head alone, which is taken as friction with the head of the pump as entered: flows of this pump are right either way, those of another pump and the shares of the outlets only if it is the pipework that changed.',
+    text: 'The readings determine only friction over head, which is taken as friction with the head as entered. Flows of this pump are right either way. Those of another pump, and the shares of outlets, are right only if the pipework changed.',
     source: 'flows on a loop without static head scale with both alike',
   },
   'speed-map-suspect': {
     severity: 'warning',
-    text: 'Gauge readings show other speeds than the pump has entered: put the `speedMap` of the answer into the pump, and calibrate again.',
+    text: 'Gauge readings show other speeds than the pump has entered. Enter the `speedMap` of the answer for the pump, and calibrate again.',
     source: 'affinity laws: the head of one system goes with the square of the speed',
   },
   'closed-valve-briefly': {
     severity: 'warning',
-    text: 'A head at no flow is read against a valve closed for some seconds and no longer: the pump heats the water that it holds, and the animals get none meanwhile.',
+    text: 'A head at flow 0 is read against a valve closed for a few seconds, no longer. The pump heats the water in it, and the animals receive none meanwhile.',
     source: COMMON_PRACTICE,
   },
   'readings-thinned': {
     severity: 'note',
-    text: 'Readings of so many settings of so large a loop are not all computed: those of closed outlets, then those with a head, then the settings that were read most often were taken.',
+    text: 'Not all readings of so many settings of so large a loop are used. Those of closed outlets come first, then those with a head, then the settings that were read most often.',
     source: 'limit of the computation',
   },
   'few-readings': {

@@ -8,12 +8,12 @@ import { type CautionOf, topic } from './topic.ts';
 export const OUTLETS = topic({
   'outlet-below-required': {
     severity: 'warning',
-    text: 'Gets less than its required flow.',
+    text: 'An outlet receives less than its required flow.',
     source: 'requirements as entered',
   },
   'outlet-above-maximum': {
     severity: 'warning',
-    text: 'Gets more than its maximum flow.',
+    text: 'An outlet receives more than its maximum flow.',
     source: 'requirements as entered',
   },
   'reverse-flow': {

@@ -6,12 +6,12 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PARALLEL_PUMPS = topic({
   'check-valves-assumed': {
     severity: 'note',
-    text: 'Each parallel pump is taken to have a check valve; without one, water runs back through a pump that stands still.',
+    text: 'Each parallel pump is assumed to have a check valve. Without one, water runs back through a stopped pump.',
     source: COMMON_PRACTICE,
   },
   'idle-pump-backflow': {
     severity: 'warning',
-    text: 'Without check valves water runs back through a parallel pump that stands still, turns it backwards, and may break it at the next start.',
+    text: 'Without check valves water runs back through a stopped parallel pump and turns it backwards. The next start can break it. Fit check valves.',
     source: COMMON_PRACTICE,
   },
 });

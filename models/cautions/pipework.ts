@@ -11,12 +11,12 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PIPEWORK = topic({
   'split-loss-missing': {
     severity: 'note',
-    text: 'A split has neither a tee fitting nor a stated split loss: its loss is left out.',
+    text: 'A split has neither a tee fitting nor a stated split loss. Its loss is left out.',
     source: 'pipework as entered',
   },
   'tee-understated': {
     severity: 'note',
-    text: 'A tee fitting carries under half of the combined flow: its fixed K on the branch flow understates the loss; state the split instead.',
+    text: 'A tee fitting carries under half of the combined flow. Its fixed K on the branch flow understates the loss. State the split instead.',
     source: 'diverging tees, Crane TP-410 (2009)',
   },
   'pipe-velocity': {
@@ -27,7 +27,7 @@ export const PIPEWORK = topic({
   },
   'pipe-velocity-low': {
     severity: 'note',
-    text: 'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it from time to time.',
+    text: 'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it regularly.',
     source: `${COMMON_PRACTICE}: below 0.3 m/s; not looked up`,
   },
 });

@@ -5,32 +5,32 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PLAN = topic({
   'plan-as-stated': {
     severity: 'note',
-    text: 'The plan takes costs, savings and lives as stated and as certain, and each saving as independent of what else is done: two upgrades of one loop belong in one group.',
+    text: 'The plan takes costs, savings and lives as certain, and each saving as independent of other upgrades. Put two upgrades of one loop into one group.',
     source: COMMON_PRACTICE,
   },
   'plan-outlives-upgrade': {
     severity: 'warning',
-    text: 'The life of an upgrade ends before the plan does, and its saving is counted on: what replaces it then is not in the plan.',
+    text: 'The life of an upgrade ends before the plan does, and its saving is still counted. Its replacement is not in the plan.',
     source: 'lives as entered',
   },
   'plan-not-proven': {
     severity: 'warning',
-    text: 'The time for the search ended before the plan was proven best: `optimalityGap` states by how much, at most, a better one could exceed it.',
+    text: 'The time for the search ended before the plan was proven best. `optimalityGap` states by how much, at most, a better plan could exceed it.',
     source: 'branch-and-bound search with a time limit',
   },
   'site-as-stated': {
     severity: 'note',
-    text: 'The sums take each loop at the setting and pump that are stored as installed, all year long, or by its schedule: a pump that is set otherwise uses otherwise.',
+    text: 'The sums take each loop at its installed pump and setting all year, or by its schedule. A pump that is set otherwise uses a different amount.',
     source: 'loops and schedules as entered',
   },
   'savings-before-check': {
     severity: 'note',
-    text: 'A saving takes the pump as it stands, one in place of those installed, without pipework, labour or a spare: compare it by its life-cycle cost, and look at its cautions, before it is bought.',
+    text: 'A saving takes one pump in place of those installed, without pipework, labour or a spare. Compare life-cycle costs and check the cautions before you buy it.',
     source: COMMON_PRACTICE,
   },
   'outlets-below-required': {
     severity: 'warning',
-    text: 'Outlets get less than their required flow: look at these loops first.',
+    text: 'Outlets receive less than their required flow. Check these loops first.',
     source: 'requirements as entered',
   },
 });

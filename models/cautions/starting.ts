@@ -8,17 +8,17 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const STARTING = topic({
   'dead-head': {
     severity: 'danger',
-    text: 'The pump moves no water at this setting: it would run against a closed column and overheat.',
+    text: 'The pump moves no water and overheats. Raise the setting or choose another pump.',
     source: COMMON_PRACTICE,
   },
   'does-not-start': {
     severity: 'danger',
-    text: 'From rest the pump does not lift the water although it would keep a flow going: its head at no flow is below what the loop needs.',
+    text: 'The pump cannot start this loop: its shutoff head is below the static head. Choose one with more.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
   'several-duties': {
     severity: 'warning',
-    text: 'The drooping pump curve crosses the system curve more than once: the duty given is that reached from rest, and a disturbance can move the pump to another.',
+    text: 'The drooping pump curve crosses the system curve more than once. The duty given is the one reached from rest; a disturbance can move the pump to another.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
 });

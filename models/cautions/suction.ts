@@ -8,22 +8,22 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const SUCTION = topic({
   'suction-vaporises': {
     severity: 'danger',
-    text: 'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
+    text: 'Water boils before the pump, which loses its prime. Lower the pump or widen the suction.',
     source: 'NPSH available of 0 or below',
   },
   'submerged-above-surface': {
     severity: 'warning',
-    text: 'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
+    text: 'The pump is entered as submerged, but its centreline is above the surface that it draws from. Correct one of the two.',
     source: 'pump and loop as entered',
   },
   priming: {
     severity: 'warning',
-    text: 'The pump stands above the water, and no foot valve or check valve holds its suction full: it does not start unless it is primed. Add a foot valve, or set the pump below the surface.',
+    text: 'The pump is above the water, and no foot valve or check valve keeps its suction full. It does not start unless it is primed. Add a foot valve, or place the pump below the surface.',
     source: COMMON_PRACTICE,
   },
   cavitation: {
     severity: 'danger',
-    text: 'NPSH available is below NPSH required: the pump will cavitate.',
+    text: 'Cavitation damages the pump. Lower the pump or reduce the flow.',
     source: 'definition of NPSH required',
   },
   'npsh-margin': {
@@ -33,12 +33,12 @@ export const SUCTION = topic({
   },
   'npsh-extrapolated': {
     severity: 'note',
-    text: 'The duty lies beyond the largest flow of the NPSH points: NPSH required is taken to rise with the square of the flow there.',
+    text: 'The duty lies beyond the largest flow of the NPSH points. NPSH required is assumed to rise with the square of the flow there.',
     source: `${COMMON_PRACTICE}; not looked up`,
   },
   'npsh-not-checked': {
     severity: 'note',
-    text: 'The pump has no NPSH points: cavitation was not checked.',
+    text: 'The pump has no NPSH points. Cavitation was not checked.',
     source: COMMON_PRACTICE,
   },
 });

@@ -15,17 +15,17 @@ export const TIME = topic({
   },
   'battery-as-stated': {
     severity: 'note',
-    text: 'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
+    text: 'The hours on a battery assume that all of its stated energy reaches the pump. Age, cold and the inverter reduce it.',
     source: COMMON_PRACTICE,
   },
   'settings-thinned': {
     severity: 'note',
-    text: 'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
+    text: 'The pump has more than 1001 settings. A volume was planned with some of them, at even steps. Its cost and gap hold among these.',
     source: 'limit of the volume plan',
   },
   'time-mean-price': {
     severity: 'note',
-    text: 'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule states them.',
+    text: 'Costs use the time-mean price of the tariff over the year, since the hours at which the pump runs are not known here. A schedule states them.',
     source: 'tariff as entered',
   },
 });

@@ -19,7 +19,7 @@ export const VALVES = topic({
   },
   'valve-cavitates': {
     severity: 'warning',
-    text: 'The pressure falls so far in a valve that the water can boil in it, which wears it and is loud. Share the loss between several valves, or lower the setting; ball and butterfly valves cavitate sooner than others.',
+    text: 'The pressure in a valve falls so far that water can boil there, which is loud and wears the valve. Divide the loss between several valves, or lower the setting. Ball and butterfly valves cavitate sooner than others.',
     source:
       "cavitation index as in ISA-RP75.23; half of the pressure above that of vapour as allowable drop, a valve maker's sizing sheet",
   },

@@ -26,7 +26,7 @@ export const kvOfLoss = ({ head, flow }: { readonly head: number; readonly flow:
  * Resistance of a valve of known Kv, h = (Q/Kv)^2 x 1 bar/(rho g), Q in m3/h, rho = 1000 kg/m3.
  *
  * @param valve kv [m3/h at 1 bar] above 0, opening [%]: 100, the rated state, or 0.
- * @returns 'shut' at opening 0.
+ * @returns 'closed' at opening 0.
  * Errors: `opening-not-known` at any other opening, since Kv says nothing of it.
  * Source: IEC 60534-2-1, incompressible turbulent flow.
  */
@@ -35,7 +35,7 @@ export function flowCoefficientValve(valve: {
   readonly opening: number;
 }): Result<ValveState, OpeningNotKnown> {
   const { kv, opening } = valve;
-  if (opening === 0) return success('shut');
+  if (opening === 0) return success('closed');
   if (opening !== 100) return failed({ code: 'opening-not-known', opening });
   return success(quadraticLoss(((SECONDS_PER_HOUR / kv) ** 2 * BAR) / (RATED_DENSITY * GRAVITY)));
 }

@@ -12,8 +12,8 @@ const NAMED_RATINGS: ReadonlyMap<string, number> = new Map([
 const DESIGN_STRESS = 13.79e6;
 
 /**
- * The pressure [Pa] above that of the air that a pipe bears for long in cold water: of PN sizes their PN, of Schedule 40
- * and 80 2 S t/(OD - t), S = 13.79 MPa, t the minimum wall and OD the outside diameter [m].
+ * The pressure [Pa] above that of the air that a pipe bears for long in cold water. PN sizes bear their PN. Schedule
+ * 40 and 80 bear 2 S t/(OD - t), with S = 13.79 MPa, t the minimum wall and OD the outside diameter [m].
  *
  * Source: ASTM D1785 for sizes and stress, the form as in ASTM D2241; EN ISO 1452-2 for PN at 20 degC.
  * Threads, bends and warm water lower it.

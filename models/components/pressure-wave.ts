@@ -22,8 +22,8 @@ export function waveSpeed({ outsideDiameter, insideDiameter }: PipeSize, density
 }
 
 /**
- * The rise of pressure [Pa] where a valve stops at once what runs in a standard pipe, rho a v: the most that a closing
- * valve can cause, since one that closes slowly causes less.
+ * The rise of pressure [Pa] where a valve stops the flow in a standard pipe at once, rho a v. No closing valve causes
+ * more: one that closes slowly causes less.
  *
  * @param stopped density rho of the water [kg/m3]; velocity v before [m/s], 0 or more.
  * Source: Joukowsky.

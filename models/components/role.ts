@@ -2,7 +2,8 @@
 
 /**
  * Two rows of one role count alike in a bill, a caution or a routine check; their names and losses differ.
- * `check-valve` closes by itself against water that runs backwards (foot valves too); `valve` is opened and shut by hand.
+ * `check-valve` closes by itself against water that runs backwards (foot valves too); `valve` is opened and closed by
+ * hand.
  */
 export type Role =
   | 'pipe'

@@ -5,7 +5,7 @@ import { kLoss, type Resistance } from './resistance.ts';
 import type { ValveRow } from './valves.ts';
 
 /** What a valve does at an opening: resist, or let nothing through. */
-export type ValveState = Resistance | 'shut';
+export type ValveState = Resistance | 'closed';
 
 /** No published relation gives what this valve loses at this opening. */
 export interface OpeningNotKnown {
@@ -17,10 +17,11 @@ export interface OpeningNotKnown {
 /**
  * Resistance of a valve of the table at an opening.
  *
- * K = n fT + added K of the table; between its rows 1/sqrt K, which is proportional to the valve's flow coefficient,
- * runs on straight lines of the opening, from the narrowest row to 0 at opening 0. So K rises without bound as it shuts.
+ * K = n fT + added K of the table. Between its rows 1/sqrt K, which is proportional to the valve's flow coefficient,
+ * is linear in the opening. From the narrowest row it falls to 0 at opening 0. So K rises without bound as the valve
+ * closes.
  * @param site opening [%] 0..100; bore [m]; kinematic viscosity [m2/s].
- * @returns 'shut' at opening 0.
+ * @returns 'closed' at opening 0.
  * Accuracy: the table's own at 100 and at its rows; between and below them the interpolation is unpublished.
  * Errors: `opening-not-known` outside 0..100, and between for a valve without a table.
  * Source: each row of VALVES.
@@ -30,7 +31,7 @@ export function valveResistance(
   site: NamedLossSite & { readonly opening: number },
 ): Result<ValveState, OpeningNotKnown> {
   const { opening, diameter } = site;
-  if (opening === 0) return success('shut');
+  if (opening === 0) return success('closed');
   if (opening === 100) return success(fittingResistance(row, site));
   if (row.partOpenings.length === 0 || !(opening > 0 && opening < 100)) {
     return failed({ code: 'opening-not-known', opening });
@@ -44,7 +45,7 @@ interface Knot {
   readonly conductance: number;
 }
 
-/** The table from fully open down to shut. */
+/** The table from fully open down to closed. */
 function knotsOf(row: ValveRow, diameter: number): readonly Knot[] {
   const openLoss = turbulentLossCoefficient(row, diameter);
   const knot = (opening: number, lossCoefficient: number): Knot => ({

@@ -24,8 +24,8 @@ interface Drawn {
 }
 
 /**
- * Heat into the water while the pump runs [W]: all of the power for a submerged pump; (power - standby)
- * motorEfficiency for a dry one, which a pump is taken for where its mounting is not known.
+ * Heat into the water while the pump runs [W]. A submerged pump gives all of its power to the water, a dry one (power
+ * - standby) motorEfficiency. A pump of unknown mounting counts as dry.
  *
  * In a closed loop friction turns the shaft power into heat wholly.
  * @param drawn power and standbyPower [W] of all pumps together; motorEfficiency [-] 0..1, 0.8 where it is not known.

@@ -9,9 +9,9 @@ export const CHECKS = ['npsh', 'motor', 'minimum-flow', 'surge', 'line-pressure'
 export type Check = (typeof CHECKS)[number];
 
 /**
- * The checks that a duty of a pump on a loop has not had: `npsh` without points or with a suction that is not known, `motor`
- * without a rated power, `minimum-flow` without a least flow, `surge` where a discharge pipe has no rating or none is
- * known, `line-pressure` where no run states its highest elevation.
+ * The checks that could not be made on a duty of a pump on a loop. `npsh`: the pump has no points, or the suction is
+ * not known. `motor`: no rated power. `minimum-flow`: no minimum flow. `surge`: a discharge pipe has no rating, or
+ * none is known. `line-pressure`: no run states its highest elevation.
  */
 export function notChecked(
   { network }: Pick<CompiledLoop, 'network'>,

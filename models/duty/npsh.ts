@@ -70,10 +70,12 @@ export function npshFromPressures(side: SuctionPressures): number {
 }
 
 /**
- * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held below the least entered
- * flow; beyond the greatest, q_end, it rises as NPSHr_end (q/q_end)^2, since a curve rises at least so fast.
+ * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines. Below the least entered
+ * flow it is constant. Beyond the greatest, q_end, it rises as NPSHr_end (q/q_end)^2, since a curve rises at least so
+ * fast.
  *
- * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump, 0 or more; speedRatio r [-] above 0.
+ * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump, 0 or more; speedRatio r [-]
+ * above 0.
  * @returns null without points.
  * Source of the rise: common practice, not looked up.
  */

@@ -20,9 +20,9 @@ export interface UncertaintyRange {
 }
 
 /**
- * Flow [m3/s] and power [W] of the low pump, the pump as entered and the high pump at the setting of a duty: the least
- * and the most of the three flows, and of the powers that the points leave open at them (`powerIntervalOf`), the greatest
- * times (1 + tP), tP that of the grade. Ends are equal where nothing is open.
+ * The intervals of flow [m3/s] and power [W] at the setting of a duty. They span three pumps: the low one, the one as
+ * entered and the high one. Power spans what the points leave open at their flows (`powerIntervalOf`). Its high end
+ * is multiplied by 1 + tP, tP that of the grade. Ends are equal where nothing is open.
  *
  * @param of land, which finds the duty of a pump on the loop; others, duties that the range must include too.
  * Throws what `land` does.

@@ -14,10 +14,12 @@ export interface DrainBack {
 }
 
 /**
- * Drain-back volume = tank.area x siphonBreakDepth + volume of the discharge pipes, against basin.area x basin.freeboard.
+ * Drain-back volume = tank.area x siphonBreakDepth + volume of the discharge pipes, against basin.area x
+ * basin.freeboard.
  *
- * Null where the siphon break or the tank's surface is not entered. On the safe side check valves are not relied upon, and
- * all of the discharge counts, also what lies below the basin's surface; a loop known by its system curve has no pipes.
+ * Null where the siphon break or the tank's surface is not entered. On the safe side check valves are not relied
+ * upon. All of the discharge counts, also what lies below the basin's surface. A loop known by its system curve has
+ * no pipes.
  */
 export function drainBack(loop: Loop): DrainBack | null {
   const { siphonBreakDepth, basin } = loop;

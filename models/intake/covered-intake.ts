@@ -15,12 +15,12 @@ export interface CoveredIntake {
 }
 
 /**
- * Suction head and force on what covers a loop's one intake: no water moves, so that the pump pulls with its shutoff
- * head, but not below the vapour pressure; force = rho g H x the area covered.
+ * Suction head and force on what covers a loop's one intake. No water moves, so that the pump pulls with its shutoff
+ * head, but not below the vapour pressure. force = rho g H x the area covered.
  *
- * The area is the bore of the first suction pipe where the intake is bare, else the largest side that one body can
- * cover: width x length of a flat screen, diameter x length of a cylinder, the largest side of a box. The static head
- * that the tank above may hold against the pump is left out, on the safe side.
+ * The area of a bare intake is the bore of the first suction pipe. That of a screen is the largest side that one body
+ * can cover. It is width x length of a flat screen, diameter x length of a cylinder, the largest side of a box. The
+ * static head that the tank above may hold against the pump is left out, on the safe side.
  * @param site elevation [m] above sea level.
  * @returns suction head [m], force [N]; null where several screens share the flow, so that one covered leaves the
  *   others open, and where no area is known.

@@ -16,12 +16,13 @@ const SMALL = 1e-4;
 /**
  * Mean and peak through-slot velocity of a screen that draws a flow.
  *
- * mean = Q/(A_open (1 - clogged)), A_open = openFraction x count x (pi D L, the end not counted; width x length; of a box
- * 2 (width + length) height + width x length, the side it is fixed on not counted).
- * A cylinder drawn from one end draws most at its root: peak = mean y coth y,
- * y = sqrt2 x 0.6 x (one screen's open area that clogging leaves)/(pi D^2/4): openings that are clogged evenly draw more
- * evenly. Flat screens and boxes are taken to draw evenly.
- * @param draw flow [m3/s] at or above 0, cloggedFraction [-] 0 up to, not including, 1; the screen's lengths, open fraction, count above 0.
+ * The mean is Q/(A_open (1 - clogged)) with A_open = openFraction x count x A. The area A of a cylinder is pi D L,
+ * without its end, and of a flat screen width x length. That of a box is 2 (width + length) height + width x length,
+ * without the side that it is fixed on.
+ * A cylinder drawn from one end draws most at its root: peak = mean y coth y, y = sqrt2 x 0.6 x A_1/(pi D^2/4).
+ * A_1 is the open area of one screen that clogging leaves. Openings that are clogged evenly draw more evenly. Flat screens and boxes are taken to draw evenly.
+ * @param draw flow [m3/s] at or above 0, cloggedFraction [-] 0 up to, not including, 1; the screen's lengths, open
+ * fraction, count above 0.
  */
 export function screenVelocities(draw: {
   readonly screen: IntakeScreen;

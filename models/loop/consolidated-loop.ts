@@ -71,8 +71,8 @@ function prefixes(loops: readonly Loop[]): readonly string[] {
 /**
  * The joined loop: one suction, a manifold, and behind it the discharge of each loop.
  *
- * Static heads of the loops move to their outlets, whose names get that of their loop; pump elevation, water and
- * friction multiplier are those of the first loop; tank and installed pump are left out.
+ * Static heads of the loops move to their outlets, whose names get that of their loop. Pump elevation, water and
+ * friction multiplier are those of the first loop. Tank and installed pump are left out.
  * Errors: `no-pipework` for a loop known by its system curve alone; `other-water`, `other-friction` and
  *   `other-bore-changes` where a loop differs from the first.
  */

@@ -8,9 +8,9 @@ import type { RunElement } from './loop.ts';
 /**
  * The role of an element of a run.
  *
- * A valve stated by its Kv or Cv is one that is opened and shut by hand.
- * @returns null for a loss that names no thing (a coefficient, an equivalent length, a head at a flow) and for a name that
- *   no table has.
+ * A valve stated by its Kv or Cv is one that is opened and closed by hand.
+ * @returns null for a loss that names no thing (a coefficient, an equivalent length, a head at a flow) and for a
+ *   name that no table has.
  */
 export function roleOf(element: RunElement): Role | null {
   if ('pipe' in element) return 'pipe';

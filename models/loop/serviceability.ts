@@ -4,7 +4,7 @@ import { countOf } from './role-of-element.ts';
 import { runsOfLoop } from './runs-of-loop.ts';
 
 export interface ServiceLacks {
-  /** Sides of the pump, `suction` or `discharge`, without a valve to shut them off. */
+  /** Sides of the pump, `suction` or `discharge`, without a valve that can close them. */
   readonly isolation: readonly string[];
   /** Sides of the pump without a union to part them by. */
   readonly union: readonly string[];

@@ -17,9 +17,9 @@ export type Change = 'boreUp' | 'halved' | 'removed';
  * The loop with `change` made to the element of a row.
  *
  * A wider pipe gives its bore to the elements that take theirs from it.
- * @returns null where the change has no meaning: `boreUp` of anything but a named pipe with a larger one in its
- *   series, `halved` of a pipe, `removed` of an outlet, whose stream takes its velocity head away in any case,
- *   anything of a lift, a trim or a system curve; and where another element does not fit the wider pipe.
+ * @returns null where the change has no meaning. `boreUp` needs a named pipe with a larger one in its series, whose
+ *   neighbours fit the wider bore. `halved` does not apply to pipes, and `removed` not to outlets, whose stream keeps
+ *   its velocity head. No change applies to a lift, a trim or a system curve.
  */
 export function changedLoop(model: CompiledLoop, row: LossRow, change: Change): CompiledLoop | null {
   if (!isOffered(row, change)) return null;

@@ -35,8 +35,8 @@ export interface Saving {
 export type Savings = Readonly<Record<Change, Saving | null>>;
 
 /**
- * The savings [kWh/year, money/year] of the ten rows that take most of those that can change, by place in `rows`: the
- * whole choice is made again for each changed loop, with all its candidates, trims and assurance.
+ * The savings [kWh/year, money/year] of ten rows, by place in `rows`: those that lose most of all that can change.
+ * The whole choice is made again for each changed loop, with all its candidates, trims and assurance.
  */
 export function lossSavings({
   model,

@@ -34,8 +34,8 @@ const daysInMonth = (year: number, month: number): number =>
 /**
  * The day [days since 1970-01-01] that lies a number of intervals after another.
  *
- * A month that is too short ends the count at its last day; the days after that are counted from the first again: the
- * 31st of January, the 28th of February, the 31st of March.
+ * In a month that is too short the day is its last one. Later days are counted from the first day again: the 31st of
+ * January, the 28th of February, the 31st of March.
  * @param start a day number [days].
  * @param times [-] of 0 or more, whole.
  */

@@ -101,9 +101,9 @@ const CURRENT_TEST: StarterTask = {
 };
 
 /**
- * The checks that common practice asks of a loop: one inspection a month for each bulkhead, the intake's screens
- * every week, the wet end of the installed pump by its `service`, the unions every three months, the residual-current
- * device every month.
+ * The tasks that common practice asks of a loop. Each bulkhead and the residual-current device are checked every
+ * month, the unions every three months. The intake's screens are cleaned every week. The wet end of the installed
+ * pump is serviced by its `service`.
  *
  * @param pump the installed pump; null without one.
  * Errors: `too-many-tasks`.

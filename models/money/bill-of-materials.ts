@@ -143,8 +143,9 @@ function gathered(pieces: readonly Piece[]): readonly Material[] {
 }
 
 /**
- * The materials of a loop: pipes of its runs by length [m], fittings and valves by the size of the pipe they belong
- * to, a tee for each branch beyond the first where a split is stated, nozzles, screens. The pump is no part of it.
+ * The materials of a loop. Pipes are listed by length [m], fittings and valves by the size of the pipe they belong
+ * to. A stated split takes a tee for each branch beyond the first. Nozzles and screens are listed as well. The pump
+ * is no part of it.
  *
  * A loss that names no thing (a coefficient, an equivalent length, a head at a flow) is listed as unnamed, and so is
  * a split without a tee.

@@ -24,8 +24,9 @@ const EQUAL = 1e-9;
  * Losses a year, in units of the value at risk: the sum over the failure modes of rate x [served share below need] x
  * exp(-survivalHours/meanRestoreHours).
  *
- * The time to restore is taken as exponential about its mean, so that the last factor is the probability that the repair takes
- * longer than the animals bear (test/models/money/decisions.test.ts against a simulation). A mean of 0 restores at once.
+ * The time to restore is taken as exponential about its mean. So the last factor is the probability that the repair
+ * takes longer than the animals bear. Held against a simulation by test/models/money/decisions.test.ts. A mean of 0
+ * restores at once.
  */
 export function lossesPerYear(
   modes: readonly FailureMode[],

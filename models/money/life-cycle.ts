@@ -106,9 +106,9 @@ function spent(all: ByElement, running: ByElement, year: number, rest: number): 
 }
 
 /**
- * Life-cycle cost C = sum over the years n = 0..N and the elements of C_n ((1+p)/(1+i))^n, with p the rise of energy prices for
- * energy and of all others for the rest: purchase in year 0, replacements, what is left at the end, running costs at the end of
- * each year, extras in their years.
+ * Life-cycle cost C = sum of C_n ((1+p)/(1+i))^n over the years n = 0..N and the elements. For energy p is the rise
+ * of energy prices, for all else that of other prices. Purchase is paid in year 0, running costs at the end of each
+ * year, replacements and extras in their years. What is left at the end is deducted.
  *
  * Source: Hydraulic Institute and Europump, Pump Life Cycle Costs (2001), whose elements these are.
  */

@@ -25,9 +25,10 @@ const LIFE_MIN = 0.1;
 const SLIVER = 1e-12;
 
 /**
- * The purchases of N years [years] in today's money [money]: a new device now, each next one when the life of the one
- * before is over, at L, 2 L, .. < N; a device that is there is not bought, and has the life L - age left, or where
- * that is over the first year. What is unused of the last one at N comes back pro rata, unless it was there already.
+ * The purchases of N years [years] in today's money [money]. A new device is bought now, each next one at L, 2 L, ..
+ * < N, when the life of the one before is over. A device that is there is not bought. Its life is L - age, or one
+ * year where it is past its life. What is unused of the last one at N comes back pro rata, unless it was there
+ * already.
  *
  * A purchase inside a year is paid at its end.
  */

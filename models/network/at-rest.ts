@@ -6,8 +6,9 @@ import { lossAt, type Tree, type TreeState } from './tree.ts';
 const ROUNDING_SHARE = 1e-14;
 
 /**
- * The state without rounding where water rests: one-way branches run outward or rest, exactly; levels that differ by
- * rounding move no water beyond a branch at rest; heads are those of water at rest. Losses up to `noHead` [m] are rounding.
+ * The state without rounding where water rests. One-way branches run outward or rest, exactly. Levels that differ by
+ * rounding move no water beyond a branch at rest. Heads are those of water at rest. Losses up to `noHead` [m] are
+ * rounding.
  */
 export function withRest(
   tree: Tree,
@@ -46,8 +47,9 @@ function withoutRounding(tree: Tree, flow: Float64Array, noHead: number): Float6
 }
 
 /**
- * Heads at the far ends [m] of water at rest. A solver gives a branch at rest the least head at which water would begin to
- * run beyond it; where no check valve holds water up, it rises no higher than at the node that the branch leaves.
+ * Heads at the far ends [m] of water at rest. A solver gives a branch at rest the least head at which water would
+ * begin to run beyond it. Where no check valve holds water up, it rises no higher than at the node that the branch
+ * leaves.
  */
 function headsAtRest({ branches, isOneWay }: Tree, { flow, head }: TreeState): Float64Array {
   const heads = Float64Array.from(head);

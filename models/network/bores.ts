@@ -46,8 +46,8 @@ export function firstBoreOfBranch(branch: Branch): number | null {
 }
 
 /**
- * Bore [m] that each element of a run takes where it states none: that of the pipe before it in the run, else
- * `upstream`, else of the first pipe after it in the run, else `downstream`; null where none of them exists.
+ * Bore [m] that each element of a run takes where it states none. The first that exists counts: the pipe before it in
+ * the run, `upstream`, the first pipe after it in the run, `downstream`. Null where none of them exists.
  *
  * @param run elements from where the water enters on.
  * @param ends bores [m] of the pipes before and beyond the run; null where there are none.

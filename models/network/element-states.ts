@@ -14,7 +14,10 @@ export interface ElementState {
   readonly headBefore: number;
   /** At its end [m]. */
   readonly headBehind: number;
-  /** Bore that its velocity is taken in [m]: its own, else that of the element before it, at the start of a run that of the next; null where none has one. */
+  /**
+   * Bore in which its velocity is taken [m]: its own, else that of the element before it. At the start of a run it is
+   * that of the next. Null where none has one.
+   */
   readonly bore: number | null;
 }
 

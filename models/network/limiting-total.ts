@@ -16,8 +16,8 @@ const SEARCHED_MOST = 2;
 /**
  * The total flow at which the first of some outlets receives just its required flow.
  *
- * Shares of outlets follow from the total alone, so whatever takes flow before the split, this is where the first of
- * them falls below its required flow; with outlets at unlike heights it is not the share that the total fell by.
+ * Shares of outlets follow from the total alone, whatever takes flow before the split. So the first of them falls
+ * below its required flow at this total. With outlets at unlike heights it is not the share by which the total fell.
  * @param flow where the total is by the data [m3/s], above 0.
  * @param isAsked by the place of an outlet, whether it counts.
  * @returns null where none of them requires a flow.

@@ -71,9 +71,10 @@ export const stepBuffers = (size: number): StepBuffers => ({
 /**
  * The step that zeroes the linearised equations while the root's flow changes by `rootStep` [m3/s].
  *
- * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ, with dh the head
- * at the node and dQ the flow into it; of the straight run of a tee, the first branch of its node, also by way of the
- * sides. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond it that is not held.
+ * The flow into each subtree is linear in the head where it begins: dq = fixed + gain dh - pull dQ. Here dh is the
+ * head at the node, and dQ the flow into it. The straight run of a tee is the first branch of its node. Its flow
+ * depends on the sides as well. Continuity is kept exactly. O(branches). A branch that is not held needs one beyond
+ * it that is not held.
  * @returns `buffers`, whose flows [m3/s] and heads [m] are the step until the next one.
  */
 export function treeStep(tree: LinearTree, rootStep: number, buffers: StepBuffers): TreeStep {

@@ -4,8 +4,9 @@ import { headToOpen } from './tee-branch-loss.ts';
 import { branchAt, flowOfSides, type Tree, type TreeState } from './tree.ts';
 
 /**
- * A branch through which water passes one way only runs outward or rests. A side branch of a tee runs either way: outward
- * it loses the combined velocity head, inward it does not, and while its driving head lies between 0 and that head it rests.
+ * A branch through which water passes one way only runs outward or rests. A side branch of a tee runs either way.
+ * Outward it loses the combined velocity head, inward it does not. While its driving head lies between 0 and that
+ * head it rests.
  */
 export type Passage = 'outward' | 'resting' | 'inward';
 
@@ -41,8 +42,9 @@ export function nextPassages(
 }
 
 /**
- * For a branch that ought to rest although it must carry its node's flow: a side that was taken to run inward runs outward then; a
- * one-way branch rests after all where a side at rest can run in its place. Whether `passages` changed.
+ * For a branch that ought to rest although it must carry its node's flow. A side that was taken to run inward runs
+ * outward then. A one-way branch rests after all where a side at rest can run in its place. Whether `passages`
+ * changed.
  */
 function keepRunning(tree: Tree, passages: Passage[], b: number): boolean {
   if (passages[b] === 'inward') {

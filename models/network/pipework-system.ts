@@ -53,8 +53,8 @@ function stateOf(network: Network, flow: number, near: SystemState | undefined):
 }
 
 /**
- * By a branch that water passes one way only, by a straight run that loses by what its sides take, and by sides of tees that turn
- * where outlets lie at unlike levels. The root carries the total.
+ * The causes are a branch that water passes one way only, a straight run that loses by what its sides take, and sides
+ * of tees that reverse. The last happens where outlets lie at unlike levels. The root carries the total.
  */
 function hasKinks(network: Network): boolean {
   const { hasOneWay, liftRange } = buffersOf(network).tree;

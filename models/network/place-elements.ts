@@ -68,11 +68,11 @@ interface Placing {
 /**
  * Places the elements of a run, their losses and those of its steps of bore times `multiplier`.
  *
- * @param placing the run and its path in the document; upstream and downstream, bores [m] of the pipes before and
- *   beyond it; kinematicViscosity [m2/s] above 0; multiplier [-] above 0; boreChanges, whether steps of bore are
- *   charged.
- * Errors: at the first element whose name is unknown, whose opening no table gives, whose wall is too rough, or whose
- *   bore no pipe gives.
+ * @param placing the run and its path in the document, with kinematicViscosity [m2/s] and multiplier [-] above 0.
+ *   Its upstream and downstream are the bores [m] of the pipes before and beyond it; boreChanges states whether steps
+ *   of bore are charged.
+ * Errors: at the first element whose name is unknown, whose opening no table gives, whose wall is too rough, or
+ *   whose bore no pipe gives.
  */
 export function placeRun({
   run,
@@ -106,14 +106,14 @@ export function placeRun({
     if (!placed.ok) return placed;
     const step = steps.find(({ later }) => later === index);
     if (step !== undefined) elements.push(placeStep(step, { path: [...path, index], multiplier }));
-    if (placed.value === 'shut') shut = true;
+    if (placed.value === 'closed') shut = true;
     else elements.push(placed.value);
   }
   const firstSizedBore = elements.find((element) => element.bore !== null)?.bore ?? null;
   return success({ elements, shut, firstSizedBore });
 }
 
-type Placed = Result<PlacedResistance | 'shut', NetworkFailure>;
+type Placed = Result<PlacedResistance | 'closed', NetworkFailure>;
 
 function placeElement(element: RunElement, placing: Placing): Placed {
   if ('pipe' in element) return placePipe(element, placing);
@@ -217,7 +217,9 @@ function placeValveState(
   placing: Placing,
   facts: Pick<PlacedResistance, 'name' | 'role' | 'bore' | 'openingFor'>,
 ): Placed {
-  return state === 'shut' ? success('shut') : place(placing, { kind: 'valve', ...facts, resistance: state });
+  return state === 'closed'
+    ? success('closed')
+    : place(placing, { kind: 'valve', ...facts, resistance: state });
 }
 
 const unknownMethod = (

@@ -18,9 +18,9 @@ const OFF = { ofFlow: 1e-5, ofTotal: 1e-9, ofRise: 1e-5, ofHead: 1e-12 } as cons
 const OFF_BY_SLOPE = 1 / 8;
 
 /**
- * An interval of a system with kinks, after a number of halvings [-]: where a valve opens or an outlet begins to flow,
- * slopes change at once, which no cubic from sample to sample follows. It counts as smooth where the exact state in its
- * middle has the interpolated flows, heads and slopes.
+ * An interval of a system with kinks, after a number of halvings [-]. Slopes change at once where a valve opens or an
+ * outlet begins to flow. No cubic from sample to sample follows that. It counts as smooth where the exact state in
+ * its middle has the interpolated flows, heads and slopes.
  */
 export function refinedInterval(system: System, { lower, upper }: Interval, halvings = 0): RefinedInterval {
   let known: readonly [RefinedInterval, RefinedInterval] | 'smooth' | undefined;

@@ -35,12 +35,12 @@ export interface SampledSystem {
 }
 
 /**
- * Cubic Hermite interpolation of head and outlet flows over the total flow, from exact states and slopes at flows in
- * a geometric row, each solved when first needed; a system with kinks is sampled more closely where they are.
+ * Cubic Hermite interpolation of head and outlet flows over the total flow. It uses exact states and slopes at flows
+ * in a geometric row, each solved when first needed. A system with kinks is sampled more closely where they are.
  *
- * Accuracy: 1e-6 relative where the flow regime of every pipe is one; up to 1e-4 where a pipe changes regime between
- *   samples (test/models/network/sampled-system.test.ts); 1e-5 near kinks. So decisions closer than that are taken on
- *   an exact state.
+ * Accuracy: 1e-6 relative where the flow regime of every pipe is one; up to 1e-4 where a pipe changes regime
+ *   between samples (test/models/network/sampled-system.test.ts); 1e-5 near kinks. So decisions closer than that are
+ *   taken on an exact state.
  * Errors: throws `SolveFailure` where a sample does not settle.
  */
 export function sampledSystem(system: System): SampledSystem {

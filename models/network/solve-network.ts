@@ -11,8 +11,9 @@ import { continuityGap, initialState, lossAt, type Tree, type TreeState } from '
 import { equationsAt, type TreeEquations } from './tree-equations.ts';
 
 /**
- * Newton steps of one settling, halvings of one step, steps taken whole although residuals rise, rounds over the passages
- * (the last half one branch a round), rounds of linear losses before.
+ * Limits of the iteration: Newton steps of one settling, halvings of one step, steps taken whole although residuals
+ * rise. Then rounds over the passages, of which the last half change one branch each, and rounds of linear losses
+ * before.
  */
 export const NETWORK_LIMITS = {
   steps: 200,
@@ -64,12 +65,13 @@ export interface UnsolvedNetwork {
  * until the sum of squared residuals falls. Once all heads balance, branches that would run against a valve, into air
  * or out of a resting tee change their passage (`nextPassages`), until none does.
  *
- * Where no tee is stated losses rise with flow: the solution is the only one, since the flows minimise a strictly
- * convex function, and one branch a round reaches it from any start (Murty's rule of least indices). The straight run
- * of a tee with narrower sides loses by what those take: several solutions may exist there, and one of them is found.
+ * Where no tee is stated, losses rise with flow. The solution is then the only one, since the flows minimise a
+ * strictly convex function. One branch a round reaches it from any start (Murty's rule of least indices). The
+ * straight run of a tee with narrower sides loses by what those take: several solutions may exist there, and one of
+ * them is found.
  * @param totalFlow [m3/s] of 0 or more; the root must let water through.
- * @param earlier another solution of the network, which saves steps and changes nothing else where one solution exists.
- * Accuracy: heads balance to 1e-12 of the largest loss.
+ * @param earlier another solution of the network, which saves steps and changes nothing else where one solution
+ * exists. Accuracy: heads balance to 1e-12 of the largest loss.
  * Errors: `network-unsolved` where a limit is reached.
  * Source: Murty (1974), Linear Algebra Appl. 7, 123, for the rule of least indices.
  */
@@ -172,7 +174,7 @@ function warmStart({ tree, allOutward }: SolverBuffers, totalFlow: number, earli
   return { passages, state: broughtToRest(tree, passages, state) };
 }
 
-/** The state stands in the buffers until the next settling. */
+/** The state remains in the buffers until the next settling. */
 interface Settled {
   readonly balanced: boolean;
   readonly state: TreeState;
@@ -181,8 +183,9 @@ interface Settled {
 }
 
 /**
- * Steps with the passages as they are until every branch balances, or no step improves any more. A step from near rest goes
- * by the chord of a loss, not its slope, and need not lower the residuals: then it is taken whole, a few times.
+ * Steps with the passages as they are until every branch balances, or no step improves any more. A step from near
+ * rest follows the chord of a loss, not its slope, and need not lower the residuals. It is then taken whole, a few
+ * times.
  */
 function settle(buffers: SolverBuffers, passages: readonly Passage[], from: TreeState): Settled {
   const { tree, step } = buffers;

@@ -30,13 +30,14 @@ export interface TeeRunLoss {
 export type TeeBranchLoss = TeeSideLoss | TeeRunLoss;
 
 /**
- * What the branches of a stated tee lose there: the straight run, which loses nothing next to a side as wide as the leg,
- * then the sides.
+ * What the branches of a stated tee lose there: the straight run, which loses nothing next to a side as wide as the
+ * leg, then the sides.
  *
- * @param tee bores [m] above 0: of the leg that enters the node (null where no pipe gives it: each side then counts as
- *   wide as the leg) and of the sides; multiplier [-] of the whole loss, as of friction.
+ * @param tee bores [m] above 0, of the sides and of the leg that enters the node. Null for a leg without a pipe:
+ *   each side then counts as wide as the leg. The multiplier [-] is of the whole loss, as of friction.
  * @returns by branch of the node, in its order; null where a branch loses nothing.
- * Accuracy: an equal tee within 0.09 velocity heads of the published one (test/models/network/tee-branch-loss.test.ts).
+ * Accuracy: an equal tee within 0.09 velocity heads of the published one
+ * (test/models/network/tee-branch-loss.test.ts).
  */
 export function teeLosses({
   legBore,

@@ -45,9 +45,9 @@ const NO_TRIM = 1e-12;
 const NO_VALVE = { valve: null, opening: null } as const;
 
 /**
- * Adds to each child of a split the loss that brings it level with the one that needs most head, from the outlets up,
- * at exactly the required flows; children whose requirements are all 0 are closed. The added K are then part of the
- * network.
+ * Adds a loss to each child of a split, from the outlets up. It raises the head that the child needs to that of the
+ * child that needs most, at exactly the required flows. Children whose requirements are all 0 are closed. The added K
+ * are then part of the network.
  *
  * Every outlet of the network must have a requirement.
  * @returns the throttled network, and its trims in preorder.
@@ -90,7 +90,7 @@ export function trimNetwork(network: Network): TrimmedNetwork {
   };
 }
 
-/** Flow of every branch when each outlet gets what it requires; 0 beyond a branch that is shut. */
+/** Flow of every branch when each outlet gets what it requires; 0 beyond a branch that is closed. */
 function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
   const flow = new Float64Array(branches.length);
   for (let b = branches.length - 1; b >= 0; b--) {
@@ -164,8 +164,8 @@ interface ValveSetting {
 }
 
 /**
- * The first valve of a run whose part openings are known, set to lose a trim's head [m] at its flow [m3/s] besides what it
- * loses already; null where the run has none.
+ * The first valve of a run whose part openings are known. It is set to lose a trim's head [m] at its flow [m3/s]
+ * besides what it loses already. Null where the run has none.
  */
 function trimmingValve(
   elements: readonly PlacedResistance[],
@@ -178,7 +178,7 @@ function trimmingValve(
   return null;
 }
 
-/** The first valve of a run, to be shut; null where it has none. */
+/** The first valve of a run, to be closed; null where it has none. */
 function shuttingValve(elements: readonly PlacedResistance[]): ValveSetting | null {
   const valve = elements.find(({ kind }) => kind === 'valve');
   return valve === undefined ? null : { valve: valve.path, opening: 0 };

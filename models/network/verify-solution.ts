@@ -16,13 +16,14 @@ const LEAST_HEAD = 1e-7;
 const RESTING_SHARE = 1e-9;
 
 /**
- * The largest relative residual [-] of a solution: of continuity at each node, of flow backwards through a branch that
- * lets none through, and of the head from the start of the discharge down to each outlet, walked afresh from the flows.
+ * The largest relative residual [-] of a solution. It judges continuity at each node, and flow backwards through a
+ * branch that lets none through. It also judges the head from the start of the discharge down to each outlet,
+ * computed again from the flows.
  *
- * Heads beyond a closed branch are not those of the node it leaves, so that the walk starts again there from the head
- * solved for; beyond a branch that rests likewise, and that one must be driven by no more than what holds it: at a tee
- * what it would lose there with next to no flow, else nothing. A side that could run back as well must be driven by no
- * less than nothing.
+ * Heads beyond a closed branch are not those of the node it leaves. So the sum starts again there from the head
+ * solved for, and likewise beyond a branch that rests. The head that drives a branch at rest must not exceed what
+ * holds it. That is 0, but at a tee the loss at next to no flow. A side that could run back as well must be driven by
+ * no less than nothing.
  * @returns the larger of flow missing/largest flow and head missing/longest way of losses and lift.
  */
 export function largestResidual(network: Network, { flows, heads, rootHead }: NetworkSolution): number {

@@ -21,8 +21,8 @@ const MAXIMUM_STEPS = 20;
 /**
  * The Darcy (not Fanning) friction factor and its slope.
  *
- * f = 64/Re to Re 2000; Colebrook-White 1/sqrt f = -2 log10(e/(3.7 D) + 2.51/(Re sqrt f)) from Re 4000;
- * between, f = (1-s) 64/Re + s f_CW(Re), s = 3t^2 - 2t^3, t = (Re - 2000)/2000, so that f and df/dRe are continuous.
+ * f = 64/Re to Re 2000; Colebrook-White 1/sqrt f = -2 log10(e/(3.7 D) + 2.51/(Re sqrt f)) from Re 4000.
+ * Between them f = (1-s) 64/Re + s f_CW(Re), s = 3t^2 - 2t^3, t = (Re - 2000)/2000. So f and df/dRe are continuous.
  * @param flow reynolds [-] above 0; relativeRoughness e/D [-] 0..0.05 on the chart, continued up to 1.
  * Accuracy: 1e-12 relative against bisection of the same equation over Re 2000..1e8, e/D 0..0.2
  *   (test/models/physics/friction-factor.test.ts); three logarithms a call.

@@ -7,14 +7,14 @@ import type { PumpModel } from './pump-model.ts';
 
 /** Pumps are entered without a loop, so that their water is taken to be this. */
 const WATER = { temperature: 25, salinity: 35 } as const;
-/** Share of the largest entered flow below which a pump delivers too little for its efficiency to tell anything. */
+/** Share of the largest entered flow below which a pump delivers too little for its efficiency to be judged. */
 const LEAST_SHARE = 0.1;
 
 /**
  * The efficiency rho g Q H/P [-] at each power point, in their order, rho that of water of 25 degC and 35 g/kg.
  *
- * At a point with flow H is that of the head curve at its speed; at one without flow the best over the entered head
- * points, carried to its speed, is taken.
+ * At a point with flow H is that of the head curve at its speed. A point without flow takes the best efficiency over
+ * the entered head points, carried to its speed.
  * @returns null at a point whose flow is below a tenth of the largest entered one.
  */
 export function enteredEfficiencies({ entered: pump, fit }: PumpModel): readonly (number | null)[] {

@@ -63,9 +63,9 @@ function at(list: string, failure: object): DocumentPath {
 const RANGE = { least: 1e-9, most: 1e12 } as const;
 
 /**
- * The setting at which a law P = standby + (F + c r^k) g, the chosen one or one that the points allow as well, leaves
- * 1e-9..1e12 W, of the lowest and the highest of the controller, between which it runs one way, at the flows where g is
- * least and greatest; null where none does.
+ * The setting at which a law P = standby + (F + c r^k) g leaves 1e-9..1e12 W. The laws are the chosen one and those
+ * that the points allow as well. Power only rises or only falls with the setting. So the lowest and the highest
+ * setting are tried, at the flows where g is least and greatest. Null where none leaves it.
  */
 function powerBeyondRange(
   law: PowerLaw,

@@ -25,10 +25,12 @@ interface Scaling {
 /**
  * The head curve at one end of what grade and fit leave open.
  *
- * Low: H(Q) = min((1 - tH) H0(Q), H0(Q/(1 - tQ))) - t s; high: max((1 + tH) H0(Q), H0(Q/(1 + tQ))) + t s, with H0 the
- * fitted curve [m], s its standard error [m] and t the one-sided 95 % quantile of Student for its degrees of freedom.
+ * Low: H(Q) = min((1 - tH) H0(Q), H0(Q/(1 - tQ))) - t s; high: max((1 + tH) H0(Q), H0(Q/(1 + tQ))) + t s. H0 is the
+ * fitted curve [m] and s its standard error [m]. t is the one-sided 95 % quantile of Student for its degrees of
+ * freedom.
  * @param tolerance tH and tQ [-] of the grade.
- * A fit without a standard error adds nothing. Of a curve whose shape is assumed, the least or the most of all its shapes.
+ * A fit without a standard error adds nothing. Of a curve whose shape is assumed, the least or the most of all its
+ * shapes.
  */
 export function uncertainHead(curve: HeadCurve, tolerance: GradeTolerance, end: ToleranceEnd): UncertainHead {
   const isLow = end === 'low';

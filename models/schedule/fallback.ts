@@ -22,9 +22,10 @@ export interface Fallback {
 /**
  * The one setting for a controller that has lost its connection.
  *
- * That is F, the highest of the phases' own settings (both of a pulse, the steady one of a volume), if in no phase it
- * breaks an upper limit that some setting there keeps; else the highest grid setting below F that breaks none and
- * moves water in every phase whose own setting does; else the lowest that moves water there.
+ * F is the highest of the phases' own settings: both of a pulse, the steady one of a volume. It is taken if in no
+ * phase it breaks an upper limit that some setting there keeps. Otherwise it is the highest grid setting below F that
+ * breaks none, and moves water in every phase whose own setting does. Failing that it is the lowest that moves water
+ * there.
  * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function fallbackOf(plan: SchedulePlan): Fallback {

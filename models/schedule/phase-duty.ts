@@ -79,8 +79,8 @@ export function phaseDuty(
 }
 
 /**
- * The duty of a phase that moves a volume, for the runs in which that is out of reach: at the highest setting within
- * the upper limits, and the greatest flow of the volume.
+ * The duty of a phase that moves a volume, for the runs in which that is out of reach. It is at the highest setting
+ * within the upper limits and the greatest flow of the volume.
  *
  * Errors: throws `SolveFailure` where network or search reach a limit.
  */

@@ -29,7 +29,7 @@ export const stated =
 /** No outlet requires anything. */
 export const nothing: Requirement = () => null;
 
-/** The loop with the requirements of a phase; what is shut requires nothing. */
+/** The loop with the requirements of a phase; what is closed requires nothing. */
 export function requiring(loop: CompiledLoop, required: Requirement, shut: readonly string[]): CompiledLoop {
   const outlets = loop.system.outlets.map((outlet) => ({
     ...outlet,

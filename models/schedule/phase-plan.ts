@@ -38,7 +38,7 @@ export interface SchedulePlan {
   readonly station: Station;
   readonly phases: readonly PhasePlan[];
   readonly emergency: PhasePlan | null;
-  /** On the loop with nothing shut. */
+  /** On the loop with nothing closed. */
   readonly dutyAt: RememberedDuty;
 }
 
@@ -58,9 +58,9 @@ export interface PlanFigures {
 }
 
 /**
- * Works out every phase. A phase that does not fit the loop any more (an outlet that is not there, something to shut where
- * pipework is not known) is infeasible, never an error. With `figures`, those of the same plan worked out before, nothing
- * is solved but what they lack.
+ * Works out every phase. A phase that does not fit the loop any more (an outlet that is not there, something to close
+ * where pipework is not known) is infeasible, never an error. With `figures`, those of the same plan worked out
+ * before, nothing is solved but what they lack.
  * Throws `SolveFailure` where network or search reach a limit.
  */
 export function planSchedule(
@@ -85,7 +85,7 @@ export function planSchedule(
 
 const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', from: '00:00', factor });
 
-/** A loop with some outlets shut, and what is worked out on it when first asked for. */
+/** A loop with some outlets closed, and what is worked out on it when first asked for. */
 interface OpenedLoop {
   readonly loop: CompiledLoop;
   readonly grid: SettingGrid;

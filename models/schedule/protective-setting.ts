@@ -29,11 +29,12 @@ export interface Demand {
 }
 
 /**
- * The place [-] of a grid that protects best where no setting is feasible, by four steps:
- * 1. the lowest setting with all required flows at which the upper limits hold;
- * 2. else the highest at which they hold;
- * 3. else the lowest with all required flows at which the limits of the animals hold;
- * 4. else the highest at which these hold; else the lowest that moves water; where none does, the lowest.
+ * The place [-] of a grid that protects best where no setting is feasible, by four steps.
+ * 1. It is the lowest setting with all required flows at which the upper limits hold.
+ * 2. Otherwise it is the highest at which they hold.
+ * 3. Otherwise it is the lowest with all required flows at which the limits of the animals hold.
+ * 4. Otherwise it is the highest at which these hold.
+ * Failing all, it is the lowest that moves water; where none does, the lowest.
  * Settings that move no water count only where all are such. A limit on reverse flow that holds at no setting is left
  * out.
  * Errors: throws `SolveFailure` where network or search reach a limit.

@@ -36,7 +36,7 @@ export interface Phase {
   /** [m3/s] by outlet; the outlets that are not named keep their own. */
   readonly requiredFlows?: Readonly<Record<string, number>> | undefined;
   readonly dailyVolume?: VolumeDemand | undefined;
-  /** [%] by outlet: 0 is shut, 100 as built. */
+  /** [%] by outlet: 0 is closed, 100 as built. */
   readonly openings?: Readonly<Record<string, number>> | undefined;
   /** That the setting takes to change at the start of a run [min]. */
   readonly rampMinutes?: number | undefined;

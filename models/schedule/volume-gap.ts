@@ -6,8 +6,8 @@ import { type Memory, volumesOf } from './run-blocks.ts';
 import { type Prices, volumeRun } from './volume-run.ts';
 
 /**
- * Whether a year's runs of the phase at a place [-] move their volume, and their cost above the bound as a share of
- * its size [-]; null where a run does not move its volume.
+ * Whether a year's runs of the phase at a place [-] move their volume, and their optimality gap. The gap is their
+ * cost above the bound as a share of its size [-]; null where a run does not move its volume.
  */
 export function volumeGap(
   plan: PhasePlan,

@@ -19,9 +19,9 @@ export interface Gravity {
 const TRIALS = { ratio: 1.5, from: 1e-6, most: 120 } as const;
 
 /**
- * The flow at which the loop needs no head, Hsys(Q) = 0, where that serves every outlet, exceeds no maximum and reverses
- * no outlet; null where it does not, where the loop needs head from the first drop on, or where no outlet requires a flow.
- * Throws `SolveFailure` where network or search reach a limit.
+ * The flow at which the loop needs no head, Hsys(Q) = 0, where that gives every required flow, exceeds no maximum and
+ * reverses no outlet. Null where it does not, where the loop needs head from the first drop on, or where no outlet
+ * requires a flow. Throws `SolveFailure` where network or search reach a limit.
  */
 export function servedByGravity({
   loop: { system },

@@ -170,8 +170,9 @@ function remembered<T>(compute: (index: number) => T): (index: number) => T {
 }
 
 /**
- * The setting from which on the outlets may be served. Where the pump curve falls, its duty reaches the required flow when its
- * head at that flow reaches the required head; where that is close, the setting before is looked at as well, on its duty.
+ * The setting from which on the outlets may be served. Where the pump curve falls, its duty reaches the required flow
+ * when its head at that flow reaches the required head. Where that is close, the setting before is judged as well, on
+ * its duty.
  */
 function firstServed({ drooping, size, at, sampled: { required, requiredIsLeast, loop } }: Search): number {
   if (drooping || !requiredIsLeast || !hasRequirement(loop.system.outlets)) return 0;

@@ -17,10 +17,10 @@ export const NOTHING_RISES: Rises = { flow: false, 'flow-at-full-speed': false }
 /**
  * What rises with the setting of a pump, over the settings of its grid by their places [-].
  *
- * For a pump whose head falls with flow, the total flow rises with the setting. The outlets rise with it where the
- * loop is known to do so, or where they do at every sample around the flows of the grid and around the required flow,
- * and at the first setting that moves water are no lower than at those that move none. Q/r rises, since H0(Q/r) =
- * Hs(Q)/r^2, where every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
+ * For a pump whose head falls with flow, the total flow rises with the setting. The flows of outlets rise with it
+ * where the loop is known to do so. Otherwise they must rise at every sample around the flows of the grid and around
+ * the required flow. They must also be no lower at the first setting that moves water than at those that move none.
+ * Q/r rises, since H0(Q/r) = Hs(Q)/r^2, where every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
  */
 export function risesOf({
   sampled: { loop, samples, atRest, required },

@@ -36,8 +36,8 @@ export interface Ranked {
   /** Present value [money]; null where it is not asked for, or a price of pump or energy is not known. */
   readonly lifeCycleCost: number | null;
   /**
-   * What it is ranked by, at both ends of what the entered points leave open of its power at this flow: its life-cycle cost
-   * or annual cost [money], without a price its annual energy [kWh].
+   * What it is ranked by: its life-cycle cost or annual cost [money], without a price its annual energy [kWh]. Both
+   * ends of what the entered points leave open of its power at this flow.
    */
   readonly rankedBy: Interval;
 }
@@ -64,7 +64,7 @@ export interface Selection {
  * With a `worstCase` a setting is feasible when every criterion holds there too; ranking and figures are those as
  * entered.
  * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the
- * request; cost and energy with those of chiller or heater where that is asked for.
+ * request. Cost and energy include those of chiller or heater where that is asked for.
  * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function select({

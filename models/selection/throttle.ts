@@ -30,10 +30,10 @@ interface Pumps {
 const MET_BY_THE_VALVE = 'pump-above-maximum';
 
 /**
- * A valve in the common discharge of pumps that run above their greatest flow at every setting, at the smallest setting
- * where it has a head to take: Qv = n r flowLimits.max, h = r^2 H0(Qv/(n r)) - Hsys(Qv), while every other criterion
- * holds at Qv and the outlet flows of Hsys(Qv). With a `worstCase` all criteria hold there too, with the same valve.
- * Null where no setting allows one. Throws `SolveFailure` where network or search reach a limit.
+ * A valve in the common discharge of pumps that run above their greatest flow at every setting. It is placed at the
+ * smallest setting where it has a head to take: Qv = n r flowLimits.max, h = r^2 H0(Qv/(n r)) - Hsys(Qv). Every other
+ * criterion must hold at Qv and the outlet flows of Hsys(Qv). With a `worstCase` all criteria hold there too, with
+ * the same valve. Null where no setting allows one. Throws `SolveFailure` where network or search reach a limit.
  */
 export function throttleFor(
   { sampled, criteria }: Pick<SearchedEnd, 'sampled' | 'criteria'>,

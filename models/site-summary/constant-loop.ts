@@ -27,11 +27,11 @@ export interface ConstantTerms {
 }
 
 /**
- * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest
- * feasible setting, and of the best of the candidates, one of each, by the rules of a selection.
+ * What the installed pumps use at their setting, and what the same requirement would take by the rules of a
+ * selection. That is judged for them at the lowest feasible setting, and for the best of the candidates, one of each.
  *
  * Where the present setting leaves an outlet below its required flow, other pumps are compared with the feasible
- * setting; where there is none, nothing is like for like and no saving is given.
+ * setting. Where there is none, nothing is comparable and no saving is given.
  * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function constantLoop(

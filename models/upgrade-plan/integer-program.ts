@@ -95,7 +95,7 @@ function budgetRows(question: PlanQuestion, choices: readonly Choice[]): readonl
 }
 
 /**
- * A row that rules out a set of choices which overspends a year [years] by less than a solver notices: of the
+ * A row that rules out a set of choices which overspends a year [years] by less than a solver notices. Of the
  * candidates that are paid for by then, one must go.
  */
 export function overspentRow(

@@ -71,8 +71,8 @@ export function placedMusts(question: PlanQuestion): readonly PlanItem[] | null 
 }
 
 /**
- * Where money does not carry over and all musts cannot be paid: few musts, by their places [-], that cannot all be,
- * found by leaving out one after the other as long as the rest still cannot.
+ * A few mandatory upgrades, by their places [-], that cannot all be paid where money does not carry over. They are
+ * found by leaving out one after the other as long as the rest still cannot be paid.
  *
  * @param fits whether those alone can be made, null where it was not found out.
  */

@@ -2,7 +2,7 @@
 import type { PlanQuestion, Upgrade } from './upgrade.ts';
 
 /**
- * Present value, at the start of year 1, of an upgrade made in year y of a plan of N years at a discount rate i:
+ * Present value, at the start of year 1, of an upgrade made in year y of a plan of N years, at a discount rate i.
  * V = -C (1+i)^-(y-1) + S sum_{n=y..N} (1+i)^-n + C u/L (1+i)^-N, with the unused life u = max(0, L - (N - y + 1)).
  *
  * Paid at the start of its year, saves at the ends of years y..N, worth its unused share of its cost at the end of year N.

@@ -39,9 +39,9 @@ describe.skipIf(noChromium !== undefined)('the reference page in a browser', () 
 
   // The second names a stored loop, the third has one in its address.
   it.each([
-    { tag: 'pumps', operation: 'createPump', expected: '201' },
-    { tag: 'maintenance', operation: 'createMaintenanceTask', expected: '201' },
-    { tag: 'loops', operation: 'getLoop', expected: '200' },
+    { tag: 'Choose', operation: 'createPump', expected: '201' },
+    { tag: 'Keep', operation: 'createMaintenanceTask', expected: '201' },
+    { tag: 'Choose', operation: 'getLoop', expected: '200' },
   ])(
     'sends the example of $operation as it stands, and shows the answer',
     async ({ tag, operation: id, expected }) => {

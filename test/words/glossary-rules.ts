@@ -4,6 +4,11 @@ import { join } from 'node:path';
 import { packageFolder } from '../../api/http/examples.ts';
 import type { Finding } from './word-rules.ts';
 
+/** Rules of names, not of texts. */
+export const ONE_TYPE = 'one JSON type a name';
+
+export const RETIRED_NAME = 'a name that the glossary retires';
+
 type Schema = { readonly [member: string]: unknown };
 
 interface Field {
@@ -89,7 +94,7 @@ export function glossaryFindings(retired: ReadonlyMap<string, string>): readonly
       ? [
           {
             where: [...types.values()].join(', '),
-            rule: 'one JSON type a name',
+            rule: ONE_TYPE,
             text: `${name}: ${[...types.keys()].join(' | ')}`,
           },
         ]
@@ -97,9 +102,7 @@ export function glossaryFindings(retired: ReadonlyMap<string, string>): readonly
   );
   const given = fields.flatMap(({ name, where }) => {
     const instead = retired.get(name);
-    return instead === undefined
-      ? []
-      : [{ where, rule: 'a name that the glossary retires', text: `${name}: ${instead}` }];
+    return instead === undefined ? [] : [{ where, rule: RETIRED_NAME, text: `${name}: ${instead}` }];
   });
   const bare = fields
     .filter((field) => !isDescribed(field))

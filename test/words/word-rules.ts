@@ -31,19 +31,32 @@ export const RETIRED_WORDS: readonly (readonly [RegExp, string])[] = [
  */
 export const EXCEPTIONS: readonly { readonly text: RegExp; readonly reason: string }[] = [];
 
-const withoutQuotes = (text: string): string => text.replace(/`[^`]*`/g, 'code').replace(/"[^"]*"/g, 'name');
+/** Written with a capital, since a sentence may begin with what is quoted. */
+const withoutQuotes = (text: string): string => text.replace(/`[^`]*`/g, 'Code').replace(/"[^"]*"/g, 'Name');
 
-/** A value with its unit counts as one word, as does a formula of letters and signs. */
+/** Terms with a sign between them, which make up one formula. */
+const JOINED_TERMS = /\S+ (?:[-=+*/<>x]|[<>]=) \S+/g;
+
+function withoutFormulas(sentence: string): string {
+  let text = sentence;
+  for (;;) {
+    const shorter = text.replace(JOINED_TERMS, 'F');
+    if (shorter === text) return text;
+    text = shorter;
+  }
+}
+
+/** A value with its unit counts as one word, as does a formula of letters and signs; a unit in brackets counts none. */
 const countWords = (sentence: string): number =>
-  sentence
+  withoutFormulas(sentence.replace(/\s*\[[^\]]*\]/g, ''))
     .replace(/-?\d+(?:[.,]\d+)*\s*(?:%|[A-Za-z/0-9]{1,6}\b)?/g, 'N ')
     .split(/\s+/)
     .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 
-/** Sentences end at a point, colon of a list or semicolon before a space and a capital, or at a new paragraph. */
+/** Sentences end at a point before a capital, a number or a tag of a comment, at a tag, or at a new paragraph. */
 const sentencesOf = (text: string): readonly string[] =>
   text
-    .split(/\n\s*\n|\n(?=\s*[-*] )|(?<=[.!?])\s+(?=[\p{Lu}"`'(\d])/u)
+    .split(/\n\s*\n|\n(?=\s*[-*] )|(?<=[.!?])\s+(?=[\p{Lu}"`'(\d])|\s+(?=@\w+ )/u)
     .map((sentence) => sentence.replace(/\s+/g, ' ').trim())
     .filter((sentence) => sentence !== '');
 

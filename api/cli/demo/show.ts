@@ -71,7 +71,7 @@ const codesOf = (cautions: z.output<typeof cautionsSchema>): string =>
   cautions.map(({ code, severity }) => (severity === 'note' ? code : `${code} (${severity})`)).join(', ') ||
   'none';
 
-/** What is known of the figures: between which watts they lie, what stands before the pump, what nobody could judge. */
+/** What is known of the figures: between which watts they lie, which head is left before the pump, what nobody could judge. */
 function knownLines({ uncertainty: { power }, npsh, notChecked }: Duty, unit: string): readonly string[] {
   const required = npsh.required === undefined ? '' : ` of ${npsh.required.toFixed(1)} required`;
   return [

@@ -42,8 +42,8 @@ function partText(part: MarkupPart): string {
 }
 
 /**
- * A piece of HTML or SVG: what is written in the template is kept as it is, what is put in is escaped for text and for
- * attributes in quotes, unless it was made here too. Throws on a number that is not finite.
+ * A piece of HTML or SVG. The text of the template is kept as it is. Values are escaped for text and for attributes
+ * in quotes, unless they were made here too. Throws on a number that is not finite.
  */
 export function markup(texts: TemplateStringsArray, ...parts: readonly MarkupPart[]): Markup {
   return {

@@ -14,7 +14,7 @@ import { findSite } from '../../records/site/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
 import { decodeNumber } from '../../units/convert.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { sayNumber } from '../../wording/numbers-in-words.ts';
+import { sayMoney } from '../../wording/money.ts';
 import type { billSchema } from './answer-schema.ts';
 import type { billRequest } from './request-schema.ts';
 
@@ -68,10 +68,10 @@ function sentenceOf(
   const none =
     unnamed === 0
       ? ''
-      : ` ${unnamed} ${unnamed === 1 ? 'place says' : 'places say'} not what stands there: see unnamed.`;
+      : ` ${unnamed} ${unnamed === 1 ? 'place does' : 'places do'} not name what is installed there: see \`unnamed\`.`;
   if (total === null) return `${all}, none with a price.${none}`;
-  const cost = `${all}, ${sayNumber(total, 6)} ${currency}`;
+  const cost = `${all}, ${sayMoney(total, currency)}`;
   return unpriced.length === 0
     ? `${cost}.${none}`
-    : `${cost} for what has a price; ${unpriced.length} have none.${none}`;
+    : `${cost} for those with a price; ${unpriced.length} have none.${none}`;
 }

@@ -19,10 +19,10 @@ export function billOfMaterialsRoute(api: Api): void {
       method: 'post',
       path: '/v1/bills-of-materials',
       operationId: 'computeBillOfMaterials',
-      summary: "What is a loop's pipework made of, and what does it cost?",
+      summary: 'Compute a bill of materials',
       description:
-        'Pipes by length, fittings, valves, tees, nozzles and screens by pieces, priced by the list that comes along. The pump is no part of it. The total can be pasted into the extras of a comparison. Nothing is stored.',
-      tag: 'money',
+        'Lists pipes by length, and fittings, valves, tees, nozzles and screens by pieces, priced by the list in the request. The pump is not included. Sizes are in mm, or by the name of the pipe, in both unit systems. Prices of pipe are per m or ft in force, or per length in which it is sold. Nothing is stored.',
+      tag: 'Invest',
       query: noQuery,
       body: jsonBody({
         schema: billRequest,

@@ -18,7 +18,7 @@ import { answerCalibration } from './calibration.ts';
 import { CALIBRATIONS } from './kind.ts';
 import { calibrationRequest } from './request-schema.ts';
 
-const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;
+const common = { path: '/v1/loops/{loopId}/calibration', tag: 'Run', query: noQuery } as const;
 
 function calibratingRoute(api: Api): void {
   defineRoute(

@@ -18,7 +18,7 @@ import { COMPARISONS } from './kind.ts';
 import { comparisonReport } from './report/report.ts';
 import { isStale } from './sources.ts';
 
-const common = { method: 'get', tag: 'money', query: noQuery, body: noBody } as const;
+const common = { method: 'get', tag: 'Invest', query: noQuery, body: noBody } as const;
 
 async function findComparison(store: SiteStore, id: string): Promise<Result<ComparisonRecord, Problem>> {
   const record = await store.of(COMPARISONS).get(id);

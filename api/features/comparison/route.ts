@@ -66,7 +66,7 @@ export function comparisonRoutes(api: Api, recommending: RecommendationDeps): vo
     collection: '/v1/comparisons',
     one: '/v1/comparisons/{comparisonId}',
     idOf: ({ comparisonId }) => comparisonId,
-    tag: 'money',
+    tag: 'Invest',
     words: WORDS,
     operations: OPERATIONS,
     body: jsonBody({ schema: comparisonRequest, example: example('comparison-seahorse-bank') }),

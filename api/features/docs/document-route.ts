@@ -21,7 +21,7 @@ export function specificationRoute(api: Api): void {
       method: 'get',
       path: '/openapi.json',
       operationId: 'getOpenApiDocument',
-      tag: 'service',
+      tag: 'Reference and site',
       summary: 'The OpenAPI document',
       description: 'Every operation, parameter and field of this service.',
       query: noQuery,

@@ -32,10 +32,10 @@ export const DOCS_PAGE = `<!doctype html>
 `;
 
 /**
- * Nothing is asked of any other host: no validator, no fonts, no pictures. The heading of an operation is a button, so what
- * would be a link inside of it is plain text; its address still opens it. There is one server: the one that gave the page.
- * Where an example names a loop, a pump or a tariff, or an address needs an id, that of the first stored one is put in, so that
- * it works unchanged. Fields get names, and texts that scroll can be reached by the keyboard.
+ * Nothing is asked of any other host: no validator, no fonts, no pictures. The heading of an operation is a button,
+ * so what would be a link inside of it is plain text; its address still opens it. There is one server: the one that
+ * gave the page. Where an example names a loop, a pump or a tariff, or an address needs an id, the first stored one
+ * is named. So the example works unchanged. Fields get names, and texts that scroll can be reached by the keyboard.
  */
 export const DOCS_START = `'use strict';
 const plain = {

@@ -14,7 +14,7 @@ const status = z
   })
   .openapi('ProbeStatus', { description: 'The answer of a probe.' });
 
-const probe = { tag: 'service', query: noQuery, body: noBody, method: 'get' } as const;
+const probe = { tag: 'Reference and site', query: noQuery, body: noBody, method: 'get' } as const;
 
 const answer = (description: string) =>
   jsonAnswer({ schema: () => status, description, example: { state: 'ok', programVersion: '0.2.0' } });

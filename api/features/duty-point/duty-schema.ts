@@ -51,7 +51,7 @@ const trimSchema = (context: SchemaContext) =>
       examples: [['left', 'right']],
     }),
     closed: described(context, z.boolean(), {
-      description: 'Shut altogether, because nothing beyond it requires a flow.',
+      description: 'Whether it is fully closed, because nothing beyond it requires a flow.',
       examples: [false],
     }),
     flow: computed(context, 'flow', { description: 'Flow at which the trim is set.', example: 4000 }),
@@ -86,10 +86,14 @@ const trimSchema = (context: SchemaContext) =>
   });
 
 const perPumpSchema = (context: SchemaContext) =>
-  z.strictObject({
-    flow: computed(context, 'flow', { description: 'Flow of one of the pumps.', example: 7533.14 }),
-    power: computed(context, 'power', { description: 'Power of one of the pumps.', example: 85.7042 }),
-  });
+  described(
+    context,
+    z.strictObject({
+      flow: computed(context, 'flow', { description: 'Flow of one of the pumps.', example: 7533.14 }),
+      power: computed(context, 'power', { description: 'Power of one of the pumps.', example: 85.7042 }),
+    }),
+    { description: 'Figures of one of the parallel pumps.' },
+  );
 
 /** The fields of a priced duty, for schemas that add to them. */
 export const dutyShape = (context: SchemaContext) => ({

@@ -36,7 +36,7 @@ const schema = (context: SchemaContext) =>
     }),
     flow: computed(context, 'flow', { description: 'What reaches the outlets together.', example: 5400 }),
     backflow: computed(context, 'flow', {
-      description: 'What runs back through the pump that stands still; 0 with check valves.',
+      description: 'Flow that runs back through the stopped pump; 0 with check valves.',
       example: 0,
     }),
     power: computed(context, 'power', {

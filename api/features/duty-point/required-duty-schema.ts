@@ -8,14 +8,20 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 export const requiredDutySchema = (context: SchemaContext) =>
   z.strictObject({
     flow: computed(context, 'flow', {
-      description: 'Least total flow that serves every outlet.',
+      description: 'Least total flow that gives every required flow.',
       example: 7462.52,
     }),
-    head: computed(context, 'head', { description: 'Head that it needs.', example: 1.54263 }),
+    head: computed(context, 'head', {
+      description: 'Head that the loop needs at that flow.',
+      example: 1.54263,
+    }),
     limitingOutlet: described(context, z.string(), {
       description: 'The outlet with the smallest margin.',
       examples: ['far end'],
     }),
   });
 
-export const requiredDutyField = (context: SchemaContext) => nullable(requiredDutySchema(context));
+export const requiredDutyField = (context: SchemaContext) =>
+  described(context, nullable(requiredDutySchema(context)), {
+    description: 'Least duty that gives every required flow; null if no outlet requires a flow.',
+  });

@@ -25,7 +25,7 @@ const query = (context: SchemaContext) =>
       .optional(),
     setting: queryDecimal(context, {
       description:
-        'Setting [%], on the grid or off it; the installed one for the installed pump, else the highest, where it is left out.',
+        'Setting [%], on the grid or between. Default: the installed setting for the installed pump, otherwise the highest.',
       minimum: 0,
       aboveMinimum: true,
       maximum: 100,
@@ -33,7 +33,7 @@ const query = (context: SchemaContext) =>
     }).optional(),
     reachVelocity: queryQuantity(context, 'velocity', {
       description:
-        'Tells how far the stream of each outlet keeps this velocity; that of its stated reach where it is left out.',
+        'Velocity to which the reach of each outlet is computed; default: the velocity of its stated reach.',
       minimum: 0,
       aboveMinimum: true,
       maximum: 30,
@@ -50,10 +50,10 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
       method: 'get',
       path: '/v1/loops/{loopId}/duty-point',
       operationId: 'getDutyPoint',
-      summary: 'Where a pump at a setting lands on a loop',
+      summary: 'Compute the duty point of a pump on a loop',
       description:
-        'The stable crossing of least flow of pump and system curve, where a pump starting from rest arrives, with the flow of each outlet and what it costs a year.',
-      tag: 'loops',
+        'Computes the stable intersection of least flow of pump curve and system curve, which a pump reaches from rest. States the flow of each outlet, the annual cost, and the uncertainty by grade, scatter of the points and laws of power.',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

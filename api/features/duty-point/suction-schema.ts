@@ -34,7 +34,7 @@ export const suctionShape = (context: SchemaContext) => ({
   }),
   notChecked: described(context, z.array(z.enum(CHECKS)), {
     description:
-      'What could not be judged: `npsh` without points or with a suction that is not known, `motor` without ratedPower, `minimum-flow` without flowLimits.min, `surge` where a discharge pipe has no rating or none is known, `line-pressure` where no run states highestElevation.',
+      'Checks that could not be made. `npsh`: the pump has no points, or the suction is not known. `motor`: no `ratedPower`. `minimum-flow`: no `flowLimits.min`. `surge`: a discharge pipe has no rating, or none is known. `line-pressure`: no run states `highestElevation`.',
     examples: [['npsh', 'motor']],
   }),
 });

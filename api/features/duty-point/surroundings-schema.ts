@@ -29,7 +29,7 @@ const heatSchema = (context: SchemaContext) =>
       example: 66.1634,
     }),
     motorEfficiencyAssumed: described(context, z.boolean(), {
-      description: 'Whether 0.8 stood in for the efficiency of a dry motor.',
+      description: 'Whether 0.8 was assumed as the efficiency of a dry motor.',
       examples: [false],
     }),
     dailyRise: nullable(

@@ -14,21 +14,25 @@ const interval = (
   quantity: Quantity,
   { what, low, high }: { readonly what: string; readonly low: number; readonly high: number },
 ) =>
-  z.strictObject({
-    low: computed(context, quantity, { description: `Least ${what}.`, example: low }),
-    high: computed(context, quantity, { description: `Greatest ${what}.`, example: high }),
-  });
+  described(
+    context,
+    z.strictObject({
+      low: computed(context, quantity, { description: `Least ${what}.`, example: low }),
+      high: computed(context, quantity, { description: `Greatest ${what}.`, example: high }),
+    }),
+    { description: `Interval of ${what}.` },
+  );
 
 const laws = (context: SchemaContext) =>
   described(
     context,
     z.strictObject({
       power: interval(context, 'power', { what: 'power at the flow of the duty', low: 85.7, high: 85.7 }),
-      annualEnergy: interval(context, 'energy', { what: 'energy of a year by it', low: 751, high: 751 }),
+      annualEnergy: interval(context, 'energy', { what: 'annual energy at that power', low: 751, high: 751 }),
     }),
     {
       description:
-        'What the two laws of power leave open at the flow of the duty itself, a grade left out. Two candidates whose intervals overlap are too close to call.',
+        'Intervals by the two laws of power at the flow of the duty itself, without a grade. Two candidates whose intervals overlap are too close to call.',
     },
   );
 
@@ -56,7 +60,7 @@ export const uncertaintyField = (context: SchemaContext) =>
       }),
       flow: interval(context, 'flow', { what: 'total flow', low: 7310, high: 7755 }),
       power: interval(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
-      annualEnergy: interval(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
+      annualEnergy: interval(context, 'energy', { what: 'annual energy', low: 750, high: 811 }),
       laws: laws(context),
       margin: margin(context).optional(),
     }),

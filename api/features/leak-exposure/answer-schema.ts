@@ -13,27 +13,32 @@ export const leakSchema = perContext((context) =>
     context,
     'LeakExposure',
     z.strictObject({
-      flow: computed(context, 'flow', { description: 'Outflow at the start.', example: 3019.72 }),
+      flow: computed(context, 'flow', { description: 'Outflow at the start of the leak.', example: 3019.72 }),
       timeToHole: computed(context, 'time', {
-        description: 'Until the surface stands at the hole in the tank and no more can leave.',
+        description: 'Time until the surface is down at the hole in the tank and no more can leave.',
         example: 3814.9,
       }),
       timeToLevel: nullable(
         computed(context, 'time', {
-          description: 'Until the surface stands at the level asked for; null where none is.',
+          description: 'Time until the surface is at the requested level; null if none was requested.',
           example: 1117.4,
         }),
       ),
-      volume: computed(context, 'volume', { description: 'What is lost down to the hole.', example: 1600 }),
+      volume: computed(context, 'volume', {
+        description: 'Volume lost until the surface is down at the hole.',
+        example: 1600,
+      }),
       floodDepth: nullable(
         computed(context, 'depth', {
-          description: 'How deep it stands on the floor; null without its area.',
+          description: 'Depth of the water on the floor; null without the area of the floor.',
           example: 0.133333,
         }),
       ),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',
-        examples: ['3020 L/h leave at first; in 63.58 min 1600 L are on the floor, 0.1333 m deep.'],
+        examples: [
+          'The leak starts at 580 L/h. After 5.5 h, 1600 L has been lost, 133 mm deep on the floor.',
+        ],
       }),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about leaks.',

@@ -2,16 +2,20 @@
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { SECONDS_PER_MINUTE } from '../../../models/calendar/time-factors.ts';
 import { leakCautions } from '../../../models/cautions/installation.ts';
 import { type LeakFailure, type LeakFigures, leak } from '../../../models/hazards/leak.ts';
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import { say, sayNumber } from '../../wording/numbers-in-words.ts';
+import { sayDuration } from '../../wording/duration.ts';
+import { sayLength } from '../../wording/length.ts';
+import { say } from '../../wording/numbers-in-words.ts';
 import type { leakSchema } from './answer-schema.ts';
 import type { leakRequest } from './request-schema.ts';
+
+/** Of the figures in the sentence. */
+const DIGITS = 3;
 
 type Request = z.output<ReturnType<typeof leakRequest>>;
 type Answer = WithoutUnits<z.output<ReturnType<typeof leakSchema>>>;
@@ -42,7 +46,7 @@ function leakProblem(failure: LeakFailure, system: UnitSystem): Problem {
 }
 
 function sentenceOf({ flow, timeToHole, volume, floodDepth }: LeakFigures, system: UnitSystem): string {
-  const minutes = sayNumber(timeToHole / SECONDS_PER_MINUTE);
-  const depth = floodDepth === null ? '' : `, ${say(floodDepth, 'depth', system)} deep on the floor`;
-  return `${say(flow, 'flow', system)} leave at first; after ${minutes} min ${say(volume, 'volume', system)} are out${depth}.`;
+  const depth = floodDepth === null ? '' : `, ${sayLength(floodDepth, system)} deep on the floor`;
+  const lost = `${say(volume, 'volume', system, DIGITS)} has been lost${depth}`;
+  return `The leak starts at ${say(flow, 'flow', system, DIGITS)}. After ${sayDuration(timeToHole)}, ${lost}.`;
 }

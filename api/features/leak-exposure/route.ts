@@ -27,10 +27,10 @@ export function leakExposureRoutes(api: Api): void {
       method: 'post',
       path: '/v1/leak-exposures',
       operationId: 'computeLeakExposure',
-      summary: 'What would a leak let out?',
+      summary: 'Compute a leak',
       description:
-        'Outflow at the start, times until the surface stands at the hole and at a level, volume and depth of the flood. For a pipe that is broken below the tank the height to the break counts. Nothing is stored.',
-      tag: 'intakes-and-leaks',
+        'Computes the outflow at the start, the times until the surface is at the hole and at a level, and the volume and depth of the flood. For a pipe that is broken below the tank the height to the break counts. Nothing is stored.',
+      tag: 'Reference and site',
       query: noQuery,
       body: jsonBody({ schema: leakRequest, example: REQUEST }),
       answer: jsonAnswer({ schema: leakSchema, description: 'The leak in figures.', example: shownAnswer() }),

@@ -19,13 +19,12 @@ import { loopChartFigures } from './chart-figures.ts';
 const query = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
-      description:
-        'Id or key of a stored pump; where it is left out the installed one, else the one that is recommended.',
+      description: 'Id or key of a stored pump. Default: the installed pump, otherwise the recommended one.',
       examples: ['0198c0de'],
     }).optional(),
     setting: queryDecimal(context, {
       description:
-        'Setting [%]; where it is left out the installed one for the installed pump, else the one that is recommended, else the highest.',
+        'Setting [%]. Default: the installed setting for the installed pump, otherwise the recommended setting, otherwise the highest.',
       minimum: 0,
       aboveMinimum: true,
       maximum: 100,
@@ -44,8 +43,8 @@ export function loopChartRoute(api: Api, recommending: RecommendationDeps): void
       operationId: 'getLoopChart',
       summary: 'A picture of a pump on a loop',
       description:
-        'The curve of a pump at a setting against the system curve of the loop, the duty point where they meet, what the loop needs, and where the pump may lie by grade and scatter. Where no pump is installed or serves, the system curve alone. Axes are in the units in force.',
-      tag: 'loops',
+        'Draws the curve of a pump at a setting, the system curve of the loop and the duty point where they meet. It also shows the required duty, and where the pump may lie by grade and scatter. Without an installed or feasible pump it shows the system curve alone. Axes are in the units in force.',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['unsolved', 'unavailable'],

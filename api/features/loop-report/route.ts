@@ -39,8 +39,8 @@ export function loopReportRoute(
       operationId: 'getLoopReport',
       summary: 'The printable report of a loop',
       description:
-        'One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, what its readings mean, uncertainty, cautions, assumptions, sources, and the versions of the data.',
-      tag: 'loops',
+        'Answers one page to print, on A4 in metric units and on Letter in US units. It shows the recommended pump, its setting and cost, the flow of each outlet, and pictures of the duty and of the day. It compares the installed pump and states what its readings mean. Uncertainty, cautions, assumptions, sources and the versions of the data follow. Of more outlets it shows the ten with the smallest margins.',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['no-requirement', 'unsolved', 'unavailable'],

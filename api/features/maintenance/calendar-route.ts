@@ -51,12 +51,12 @@ export function maintenanceCalendarRoute(api: Api): void {
     api,
     {
       path: '/v1/maintenance-tasks.ics',
-      tag: 'maintenance',
+      tag: 'Keep',
       method: 'get',
       operationId: 'getMaintenanceCalendar',
       summary: 'Routine checks as a calendar',
       description:
-        'A calendar (RFC 5545) to subscribe to: one event a check, all day on the day it is due next, and on by its interval. A completion moves it; an overdue check stays on its day.',
+        'Answers a calendar (RFC 5545) to subscribe to. Each task is one event, all day on the day on which it is due next, then by its interval. A completion moves it; an overdue task stays on its day.',
       query,
       body: noBody,
       answer: pageAnswer({

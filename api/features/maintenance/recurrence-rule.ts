@@ -41,8 +41,8 @@ function byMonths(every: Interval, start: number): readonly string[] {
 }
 
 /**
- * The lines by which a day [number from 1970-01-01] comes again and again: a rule without end, and the last days of
- * February over ten years where it counts by the 29th or the 30th, which a rule alone would skip.
+ * The lines by which a day [number from 1970-01-01] recurs: a rule without end. Where it counts by the 29th or the
+ * 30th, the last days of February over ten years are added, which a rule alone would skip.
  */
 export const recurrenceLines = (every: Interval, start: number): readonly string[] =>
   monthsOf(every) > 0 ? byMonths(every, start) : [`RRULE:${byDays(daysOf(every))}`];

@@ -41,12 +41,12 @@ export function starterTasksRoute(api: Api): void {
     api,
     {
       path: '/v1/loops/{loopId}/starter-tasks',
-      tag: 'maintenance',
+      tag: 'Keep',
       method: 'post',
       operationId: 'createStarterTasks',
       summary: 'Create the starter set of a loop',
       description:
-        'Stores the routine checks that common practice asks of a loop: an inspection for each bulkhead of its pipework, the cleaning of its intake screens, the wet-end service of its installed pump, its unions, the test of its residual-current device. Those that it has are not made again; each can be changed or deleted afterwards.',
+        'Stores the tasks that common practice asks of a loop. Bulkheads are inspected and the residual-current device is tested every month, unions are checked every three months. Intake screens are cleaned every week. The wet end of the installed pump is serviced by its `service`, or every six months in 45 minutes. A kind of task that the loop has is not created again. Each task can be changed or deleted afterwards.',
       query: noQuery,
       body: jsonBody({ schema: starterRequest, example: example('starter-tasks') }),
       answer: jsonAnswer({

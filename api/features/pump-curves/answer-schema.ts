@@ -76,13 +76,20 @@ const headSchema = (context: SchemaContext) =>
       description: 'Largest flow of the points at full speed.',
       example: 14000,
     }),
-    range: z.strictObject({
-      min: computed(context, 'flow', { description: 'Least flow of the points at full speed.', example: 0 }),
-      max: computed(context, 'flow', {
-        description: 'Largest flow of the points at full speed.',
-        example: 14000,
+    range: described(
+      context,
+      z.strictObject({
+        min: computed(context, 'flow', {
+          description: 'Least flow of the points at full speed.',
+          example: 0,
+        }),
+        max: computed(context, 'flow', {
+          description: 'Largest flow of the points at full speed.',
+          example: 14000,
+        }),
       }),
-    }),
+      { description: 'Flows between which the head points lie, at full speed.' },
+    ),
     r2: r2(context, 'the heads').optional(),
     standardError: computed(context, 'head', {
       description:
@@ -179,17 +186,25 @@ export const curvesSchema = perContext((context) =>
     context,
     'Curves',
     z.strictObject({
-      headFit: headSchema(context),
-      powerFit: powerSchema(context),
-      bestEfficiencyPoint: nullable(
-        z.strictObject({
-          flow: computed(context, 'flow', {
-            description: 'Flow of best efficiency at full speed.',
-            example: 9400,
+      headFit: described(context, headSchema(context), {
+        description: 'Head curve fitted to the head points, at full speed.',
+      }),
+      powerFit: described(context, powerSchema(context), {
+        description: 'Law of power fitted to the power points.',
+      }),
+      bestEfficiencyPoint: described(
+        context,
+        nullable(
+          z.strictObject({
+            flow: computed(context, 'flow', {
+              description: 'Flow of best efficiency at full speed.',
+              example: 9400,
+            }),
+            head: computed(context, 'head', { description: 'Head at that flow.', example: 3.65 }),
+            efficiency: computedNumber(context, { description: 'Efficiency at that flow.', example: 0.38 }),
           }),
-          head: computed(context, 'head', { description: 'Head there.', example: 3.65 }),
-          efficiency: computedNumber(context, { description: 'Efficiency there.', example: 0.38 }),
-        }),
+        ),
+        { description: 'Point of best efficiency at full speed; null if power does not depend on flow.' },
       ),
       table: described(context, z.array(rowSchema(context)), {
         description: 'The curves at the setting asked for.',

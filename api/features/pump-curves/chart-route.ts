@@ -22,7 +22,7 @@ export function pumpChartRoute(api: Api): void {
       summary: 'A picture of the curves of a pump',
       description:
         'Head and electrical power over flow at several settings, with the entered points, the best efficiency and where the head may lie by grade and scatter. Axes are in the units in force.',
-      tag: 'pumps',
+      tag: 'Choose',
       query: noQuery,
       body: noBody,
       answer: pageAnswer({

@@ -41,10 +41,10 @@ export function pumpCurvesRoute(api: Api): void {
       method: 'get',
       path: '/v1/pumps/{pumpId}/curves',
       operationId: 'getPumpCurves',
-      summary: 'The curves fitted to a pump',
+      summary: 'Compute the curves of a pump',
       description:
-        'Head at full speed as a sum of powers of flow, power as a law of speed and flow, how well they fit, and a table at one setting.',
-      tag: 'pumps',
+        'States the head at full speed as a sum of powers of flow, and power as a law of speed and flow. States how well they fit, and tabulates them at one setting. Coefficients are in SI; flows, residuals and errors are in the units in force.',
+      tag: 'Choose',
       query,
       body: noBody,
       answer: jsonAnswer({

@@ -39,24 +39,31 @@ const reasonSchema = (context: SchemaContext) =>
 const shortfallSchema = (context: SchemaContext) =>
   z.strictObject({
     outlet: described(context, z.string(), {
-      description: 'The outlet that falls short.',
+      description: 'Outlet with the smallest margin.',
       examples: ['far end'],
     }),
-    setting: settingField(context, 'Setting at which it comes nearest [%].', 100),
-    flow: computed(context, 'flow', { description: 'What it gets there.', example: 2590 }),
-    requiredFlow: computed(context, 'flow', { description: 'What it needs.', example: 3000 }),
+    setting: settingField(context, 'Setting at which it comes nearest to its required flow [%].', 100),
+    flow: computed(context, 'flow', { description: 'Flow of the outlet at that setting.', example: 2590 }),
+    requiredFlow: computed(context, 'flow', { description: 'Required flow of the outlet.', example: 3000 }),
   });
 
 const remedySchema = (context: SchemaContext) =>
   z.strictObject({
-    throttle: z.strictObject({
-      head: computed(context, 'head', {
-        description: 'Head that the valve takes at that flow.',
-        example: 1.04243,
+    throttle: described(
+      context,
+      z.strictObject({
+        head: computed(context, 'head', {
+          description: 'Head that the valve takes at that flow.',
+          example: 1.04243,
+        }),
+        kv: computedNumber(context, { description: 'Kv of the valve, m3/h at 1 bar.', example: 15.7633 }),
+        cv: computedNumber(context, {
+          description: 'Cv of the valve, US gal/min at 1 psi.',
+          example: 18.2239,
+        }),
       }),
-      kv: computedNumber(context, { description: 'Kv of the valve, m3/h at 1 bar.', example: 15.7633 }),
-      cv: computedNumber(context, { description: 'Cv of the valve, US gal/min at 1 psi.', example: 18.2239 }),
-    }),
+      { description: 'Valve in the common discharge.' },
+    ),
     setting: described(context, z.number(), {
       description: 'Setting of the pump with it [%].',
       examples: [56],
@@ -86,15 +93,17 @@ const rejectedSchema = perContext((context) =>
       }),
       detail: described(context, z.string(), {
         description: 'The reason in figures.',
-        examples: ['far end gets at most 2590 L/h at setting 100 % of the 3000 L/h it needs.'],
+        examples: ['Outlet "far end" receives at most 2590 L/h at 100 %, required 3000 L/h.'],
       }),
-      shortfall: nullable(shortfallSchema(context)),
+      shortfall: described(context, nullable(shortfallSchema(context)), {
+        description: 'Outlet and flow where the candidate fails; null if no outlet falls short.',
+      }),
       remedy: described(context, remedySchema(context), {
         description:
           'A valve in the common discharge that makes the candidate feasible; absent unless it fails by `pump-above-maximum` and such a valve exists.',
       }).optional(),
     }),
-    { description: 'A candidate that no setting of its grid makes serve.' },
+    { description: 'A candidate that is feasible at no setting of its grid.' },
   ),
 );
 
@@ -123,7 +132,8 @@ const limitsSchema = (context: SchemaContext) =>
       example: 0.85,
     }),
     enforceNpsh: described(context, z.boolean(), {
-      description: 'Whether an unmet NPSH rejects.',
+      description:
+        'Whether an unmet NPSH rejects. Without NPSH points only boiling water before the pump rejects.',
       examples: [false],
     }),
     allowExtrapolation: described(context, z.boolean(), {
@@ -135,7 +145,8 @@ const limitsSchema = (context: SchemaContext) =>
       examples: [false],
     }),
     gravity: described(context, z.enum(['report', 'reject']), {
-      description: 'What is done where gravity alone serves the loop.',
+      description:
+        'Effect of gravity alone giving every required flow: `report` it, or `reject` the candidates.',
       examples: ['report'],
     }),
   });
@@ -145,19 +156,26 @@ const assumptionsSchema = (context: SchemaContext) =>
     price: nullable(
       computedNumber(context, { description: 'Money per kWh; null if no cost is given.', example: 0.21 }),
     ),
-    tariff: nullable(
-      z.strictObject({
-        id: described(context, nullable(z.string()), {
-          description: 'Id of the tariff; null where it came with the request.',
-          examples: ['0198c0de-0000-7000-8000-000000000003'],
+    tariff: described(
+      context,
+      nullable(
+        z.strictObject({
+          id: described(context, nullable(z.string()), {
+            description: 'Id of the tariff; null if it came with the request.',
+            examples: ['0198c0de-0000-7000-8000-000000000003'],
+          }),
+          ...answeredKey(context),
+          name: described(context, z.string(), {
+            description: 'Name of the tariff.',
+            examples: ['Winter peak'],
+          }),
+          year: described(context, z.int(), {
+            description: 'Calendar year over which `price` is the time mean.',
+            examples: [2026],
+          }),
         }),
-        ...answeredKey(context),
-        name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
-        year: described(context, z.int(), {
-          description: 'The year of the calendar that `price` is the time mean of.',
-          examples: [2026],
-        }),
-      }),
+      ),
+      { description: 'Tariff that the price follows from; null if a flat price was used.' },
     ),
     currency: described(context, z.string(), { description: 'Of every sum of money.', examples: ['EUR'] }),
     hoursPerDay: computedNumber(context, {
@@ -169,13 +187,15 @@ const assumptionsSchema = (context: SchemaContext) =>
       examples: ['as-built'],
     }),
     objective: described(context, z.enum(OBJECTIVES), {
-      description: 'What the ranking goes by.',
+      description: 'Quantity that the ranking minimises.',
       examples: ['energy-cost'],
     }),
     lifeCycle: reportedLifeCycle(context),
     assurance: reportedAssurance(context),
     heat: reportedHeat(context),
-    limits: limitsSchema(context),
+    limits: described(context, limitsSchema(context), {
+      description: 'Limits that candidates were judged by.',
+    }),
   });
 
 const bestSchema = perContext((context) =>
@@ -186,7 +206,7 @@ const bestSchema = perContext((context) =>
       ...dutyShape(context),
       closeTo: described(context, z.array(z.int()), {
         description:
-          'Candidates, by their place in the request, that may as well be the best: what they are ranked by, at the low end of what the laws of power leave open, is not above that of the best at its high end.',
+          'Candidates, by their position in the request, that are too close to the best to call. The low end of what they are ranked by, as the laws of power leave it open, is not above the high end of the best.',
         examples: [[2]],
       }),
     }),
@@ -201,8 +221,8 @@ const countsSchema = (context: SchemaContext) => {
     described(context, z.int(), { description, examples: [example] });
   return z.strictObject({
     candidates: count('Candidates judged.', 2),
-    feasible: count('Those with a setting that serves.', 1),
-    rejected: count('Those without.', 1),
+    feasible: count('Candidates with a feasible setting.', 1),
+    rejected: count('Candidates without a feasible setting.', 1),
   });
 };
 
@@ -213,22 +233,26 @@ export const recommendationSchema = perContext((context) =>
     z.strictObject({
       best: nullable(bestSchema(context)),
       ranking: described(context, z.array(rankedSchema(context)), {
-        description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
+        description: 'The cheapest candidates, each at its smallest feasible setting, cheapest first.',
       }),
       rejected: described(context, z.array(rejectedSchema(context)), {
-        description: 'Candidates that serve at no setting, in the order of the request.',
+        description: 'Candidates that are feasible at no setting, in the order of the request.',
       }),
-      counts: countsSchema(context),
+      counts: described(context, countsSchema(context), { description: 'Counts of candidates.' }),
       requiredDuty: requiredDutyField(context),
       trimEffect: againstAsBuiltField(context),
       assuranceEffect: assuranceField(context),
       losses: lossesField(context),
       withoutScreenLimit: withoutScreenLimitField(context),
       drainBack: drainBackField(context),
-      assumptions: assumptionsSchema(context),
+      assumptions: described(context, assumptionsSchema(context), {
+        description: 'Values that the answer was computed with: those of the request, the site and defaults.',
+      }),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',
-        examples: ['Run Canister 250 at setting 70 %: 85.7 W, 751 kWh and 158 EUR a year.'],
+        examples: [
+          'Run pump "Canister 250" at 70 % on loop "Kelp flume": 85.7 W, 751 kWh and EUR 157.66 per year.',
+        ],
       }),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about the loop, whatever the pump.',
@@ -237,7 +261,7 @@ export const recommendationSchema = perContext((context) =>
       basis: basisSchema(context),
       units: unitsField(context),
     }),
-    { description: 'Which pump at which setting serves the loop at the least cost.' },
+    { description: 'The pump and setting that give every required flow at the least cost.' },
   ),
 );
 

@@ -74,7 +74,7 @@ const savingsSchema = (context: SchemaContext) =>
       ),
       {
         description:
-          'With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen again. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore.',
+          'Saving with the next larger pipe of its series, at the same length. The pipe and all elements that take their bore from it lose less; the loop is solved and the setting chosen again. Null for all but named pipes, for the largest of a series, and if a neighbour does not fit the wider bore.',
       },
     ),
     halved: described(context, nullable(saving(context)), {

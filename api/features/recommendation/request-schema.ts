@@ -60,14 +60,14 @@ const balancing = (context: SchemaContext) =>
 const objective = (context: SchemaContext) =>
   described(context, z.enum(OBJECTIVES), {
     description:
-      "What the ranking goes by: the cost of a year's energy, or purchase, energy, service and repairs over the years of `lifeCycle`.",
+      'Quantity that the ranking minimises: the annual cost of energy, or purchase, energy, service and repairs over the years of `lifeCycle`. The latter takes pumps as new and needs a price.',
     examples: ['energy-cost'],
   });
 
 const detail = (context: SchemaContext) =>
   described(context, z.enum(['plain', 'losses']), {
     description:
-      '`losses` adds where the head of the best candidate goes and what less of each would save; it takes at most 500 candidates.',
+      '`losses` adds where the head of the best candidate is lost, and what less of each loss saves. Each saving is a difference of whole answers: the choice is made again with all candidates. At most 500 candidates.',
     examples: ['plain'],
   });
 
@@ -110,7 +110,8 @@ export const recommendationRequest = perContext((context) =>
       price: numberField(context, PRICE).optional(),
       tariff: tariffOrId(context).optional(),
       currency: described(context, z.string().regex(/^[A-Z]{3}$/, 'must be three capital letters'), {
-        description: "Of the price that comes with it (ISO 4217); without a price it must be the site's.",
+        description:
+          "Currency of the price in the request (ISO 4217); it is only repeated. Without a price it must be the site's. Money is never converted.",
         examples: ['EUR'],
       }).optional(),
       hoursPerDay: numberField(context, { ...HOURS_PER_DAY, default: HOURS_DEFAULT }),
@@ -123,7 +124,7 @@ export const recommendationRequest = perContext((context) =>
       detail: detail(context).default('plain'),
       rankingLimit: wholeNumber(context, { ...RANKING_LIMIT, default: RANKING_DEFAULT }),
     }),
-    { description: 'Which pump at which setting serves this loop at the least cost?' },
+    { description: 'A loop, candidates, and the terms by which they are judged and ranked.' },
   ),
 );
 

@@ -23,7 +23,7 @@ const PROBLEMS = ['no-requirement', 'unsolved', 'unavailable'] as const;
 const answer = () =>
   jsonAnswer({
     schema: recommendationSchema,
-    description: 'The cheapest pump and setting, the ranking, and why others do not serve.',
+    description: 'The cheapest pump and setting, the ranking, and why other candidates are rejected.',
     example: example('answers/recommendation'),
     table: rankingTable,
   });
@@ -36,10 +36,10 @@ function byBody(api: Api, deps: RecommendationDeps): void {
       method: 'post',
       path: '/v1/recommendations',
       operationId: 'computeRecommendation',
-      summary: 'Which pump at which setting?',
+      summary: 'Recommend a pump and its setting',
       description:
-        'Judges every candidate at the smallest setting at which all outlets get their flow and all limits hold, and ranks them by the cost of a year. Loop and pumps by id or inline; nothing is stored.',
-      tag: 'recommendations',
+        'Judges every candidate at the smallest setting at which all required flows are met and all limits hold. Ranks the feasible candidates by annual cost. Loop and pumps are named by id or key, or sent along; nothing is stored. Under a tariff it uses the time-mean price of the year. A controller has at most 10,001 settings, and all candidates of a request at most 1,000,000. A query takes up to 20 pumps in parallel.',
+      tag: 'Choose',
       query: noQuery,
       body: jsonBody({
         schema: recommendationRequest,
@@ -90,9 +90,9 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
       method: 'get',
       path: '/v1/loops/{loopId}/recommendation',
       operationId: 'getRecommendation',
-      summary: 'Which pump at which setting, for a stored loop?',
-      description: 'The question of POST /v1/recommendations as a query, for programs that only read.',
-      tag: 'recommendations',
+      summary: 'Recommend a pump and its setting for a stored loop',
+      description: 'Asks POST /v1/recommendations by a query, for programs that only read.',
+      tag: 'Choose',
       query: recommendationQuery,
       body: noBody,
       problems: PROBLEMS,

@@ -42,7 +42,9 @@ export const withoutScreenLimitField = (context: SchemaContext) =>
           description: 'Through the busiest of them.',
           example: 0.1645,
         }),
-        screen: nullable(screenSchema(context)),
+        screen: described(context, nullable(screenSchema(context)), {
+          description: 'Least screen of the same kind that would allow this choice; null if none would.',
+        }),
       }),
     ),
     {

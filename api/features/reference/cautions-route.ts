@@ -55,7 +55,7 @@ export function cautionsRoute(api: Api): void {
       summary: 'The cautions',
       description:
         'Every caution that an answer can carry, by its code: how grave it is, what it says and on whose authority.',
-      tag: 'reference',
+      tag: 'Reference and site',
       query: noQuery,
       body: noBody,
       answer: jsonAnswer({

@@ -22,7 +22,7 @@ import { DEFAULT_WATER, type SchemaContext } from '../../units/schema-context.ts
 import { fittingsSchema, pipesSchema, waterSchema } from './answer-schema.ts';
 import { cautionsRoute } from './cautions-route.ts';
 
-const table = { method: 'get', tag: 'reference', body: noBody } as const;
+const table = { method: 'get', tag: 'Reference and site', body: noBody } as const;
 const validator = { basis: { modelVersion: MODEL_VERSION } };
 
 const WATER_SOURCE =
@@ -99,7 +99,7 @@ function fittingsRoute(api: Api): void {
       operationId: 'listFittings',
       summary: 'The fittings and valves',
       description:
-        'The fittings and valves that a loop may name, how their loss is found, and on whose authority.',
+        'Lists the fittings and valves that a loop may name, the method of their loss, and its source.',
       query: noQuery,
       answer: jsonAnswer({
         schema: fittingsSchema,
@@ -141,7 +141,7 @@ function waterRoute(api: Api): void {
       operationId: 'getWaterProperties',
       summary: 'What water weighs and how it flows',
       description:
-        'Density, viscosity and vapour pressure at a temperature and salinity, as every computation takes them.',
+        'Computes density, viscosity and vapour pressure at a temperature and salinity, as every computation uses them.',
       query: waterQuery,
       answer: jsonAnswer({
         schema: waterSchema,

@@ -55,7 +55,7 @@ const phaseSchema = perContext((context) =>
       optimalityGap: nullable(
         computedNumber(context, {
           description:
-            'Cost of the year above what no plan can be cheaper than, as a share of that; 0 where hours are split, null without a volume or where it is out of reach.',
+            'Annual cost above the lower bound of all plans, as a fraction of that bound. 0 if hours are split; null without a volume or if it is out of reach.',
           example: 0,
         }),
       ),
@@ -148,14 +148,18 @@ export const scheduleSchema = perContext((context) =>
       }),
       currency: described(context, z.string(), { description: 'Of every sum of money.', examples: ['EUR'] }),
       ...useShape(context),
-      against: z.strictObject({
-        constantHighest: againstSchema(context),
-        installed: againstSchema(context),
-      }),
+      against: described(
+        context,
+        z.strictObject({
+          constantHighest: againstSchema(context),
+          installed: againstSchema(context),
+        }),
+        { description: 'Annual savings of the schedule against other ways to run the same pump.' },
+      ),
       fallback: fallbackSchema(context),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',
-        examples: ['2 phases use 512 kWh in 2026, which costs 107 EUR.'],
+        examples: ['The phases use 512 kWh and EUR 107.43 in 2026.'],
       }),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about the loop and the phases.',
@@ -164,6 +168,6 @@ export const scheduleSchema = perContext((context) =>
       basis: basisSchema(context),
       units: unitsField(context),
     }),
-    { description: 'The phases of a loop, the settings that serve them, and what they use in a year.' },
+    { description: 'The phases of a loop, their settings, and what they use in a year.' },
   ),
 );

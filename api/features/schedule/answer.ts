@@ -13,12 +13,16 @@ import type { WithoutUnits } from '../../http/answer-form.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import { dangerWords } from '../../wording/dangers.ts';
-import { sayNumber } from '../../wording/numbers-in-words.ts';
+import { sayMoney } from '../../wording/money.ts';
+import { say } from '../../wording/numbers-in-words.ts';
 import type { scheduleSchema } from './answer-schema.ts';
 import { infeasibleAnswer } from './infeasible-fields.ts';
 import { outletAnswers } from './outlet-answers.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import type { ConstantRunning, YearFigures } from './year.ts';
+
+/** Of the figures in the sentence. */
+const DIGITS = 3;
 
 type ScheduleAnswer = WithoutUnits<z.output<ReturnType<typeof scheduleSchema>>>;
 
@@ -33,7 +37,10 @@ export function scheduleAnswer(
   const infeasible = plan.phases.flatMap((one, place) =>
     phases[place]?.feasible === false ? [one.phase.name] : [],
   );
-  const cost = isPriced ? `they cost ${sayNumber(total.cost)} ${currency}` : 'no price is set';
+  const energy = say(total.energy, 'energy', 'metric', DIGITS);
+  const use = isPriced
+    ? `${energy} and ${sayMoney(total.cost, currency)} in ${year}`
+    : `${energy} in ${year}, without a price`;
   const { emergency, ...body } = recordBody(record);
   const ofLoop = loopCautions(sources.model);
   return {
@@ -52,7 +59,7 @@ export function scheduleAnswer(
       installed: againstAnswer(installed, total, money),
     },
     fallback: { ...fallback, phasesBelowRequired: [...fallback.phasesBelowRequired] },
-    summary: `${dangerWords(ofLoop)}The phases use ${sayNumber(total.energy)} kWh in ${year}; ${cost}.${
+    summary: `${dangerWords(ofLoop)}The phases use ${use}.${
       infeasible.length === 0 ? '' : ` No setting is feasible in ${phasesInWords(infeasible)}.`
     }`,
     cautions: [

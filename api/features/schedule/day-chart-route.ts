@@ -43,8 +43,8 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
       operationId: 'getScheduleChart',
       summary: 'A picture of the day of a loop',
       description:
-        'Phases, settings, flow, electrical power and price through one day of the site, hour by hour as its clocks show them, with what the day uses and costs. Without a schedule, the recommendation for the installed pump all day. Axes are in the units in force.',
-      tag: 'schedules',
+        'Draws phases, settings, flow, electrical power and price of one day of the site, by its clocks. States what the day uses and costs. Without a schedule it shows the recommendation for the installed pump all day. Axes are in the units in force.',
+      tag: 'Run',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'no-requirement', 'unsolved'],

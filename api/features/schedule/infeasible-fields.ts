@@ -20,7 +20,7 @@ export const infeasibleShape = (context: SchemaContext) => ({
   }).optional(),
   step: described(context, z.int().min(1).max(4), {
     description:
-      'Where infeasible: 1, the lowest setting with all required flows within the upper limits; 2, the highest within them; 3, the lowest with all required flows within the limits of the animals; 4, the highest within these, else the lowest that moves water. Upper limits: `outlet-above-maximum`, `screen-velocity` and `reverse-flow`, of the animals; `pump-above-maximum` and `npsh`, of the pump.',
+      'Rule that chose the setting of an infeasible phase. 1: the lowest setting with all required flows within the upper limits. 2: the highest within them. 3: the lowest with all required flows within the limits of the animals. 4: the highest within these, or the lowest that moves water. Limits of the animals are `outlet-above-maximum`, `screen-velocity` and `reverse-flow`; those of the pump are `pump-above-maximum` and `npsh`.',
     examples: [2],
   }).optional(),
   limitedBy: described(context, z.array(z.enum(CRITERION_REASONS)), {

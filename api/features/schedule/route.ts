@@ -46,7 +46,7 @@ const yearQuery = (context: SchemaContext) =>
   });
 
 const path = '/v1/loops/{loopId}/schedule';
-const tag = 'schedules';
+const tag = 'Run';
 const problems = ['no-installed-pump', 'unsolved'] as const;
 
 const answer = (description: string) =>
@@ -91,7 +91,7 @@ function readRoute(api: Api, loops: CompiledLoops): void {
       operationId: 'getSchedule',
       summary: 'Read the schedule of a loop',
       description:
-        'The phases as they were entered, the smallest setting that serves each, and what they use and cost in a year of the calendar, hour by hour.',
+        'Answers the phases as they were entered, the smallest feasible setting of each, and their annual use and cost. Costs follow the calendar of the year, hour by hour. The answer is never 304, since its annual figures depend on more than its version.',
       query: yearQuery,
       body: noBody,
       answer: answer('The schedule and its figures.'),
@@ -140,7 +140,8 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       method: 'put',
       operationId: 'replaceSchedule',
       summary: 'Write the schedule of a loop',
-      description: 'Writes all of the schedule; without If-Match it creates one where there is none.',
+      description:
+        'Writes all of the schedule; without If-Match it creates one if there is none. Openings are 0 or 100. Ramps and pulses exclude a volume. An emergency on a battery states `batteryEnergy` in kWh. A phase over midnight counts each instant by its own date.',
       conditional: 'optional',
       query: noQuery,
       body: jsonBody({ schema: scheduleInput, example: SCHEDULE_EXAMPLE }),

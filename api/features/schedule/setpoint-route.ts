@@ -35,7 +35,7 @@ const query = perContext((context) =>
 
 const common = {
   method: 'get',
-  tag: 'schedules',
+  tag: 'Run',
   query,
   body: noBody,
   problems: ['no-installed-pump', 'no-requirement', 'unsolved'],
@@ -78,9 +78,9 @@ function setpointRoute(api: Api, plans: PlanCache): void {
       ...common,
       path: '/v1/loops/{loopId}/setpoint',
       operationId: 'getSetpoint',
-      summary: 'What to set now',
+      summary: 'Get the setpoint',
       description:
-        'The setting of the phase that runs, or without a schedule the one recommended for the installed pump. Never an error because a phase is infeasible: then `feasible` is false, and the setting is the one that protects animals and pump. With a reading of the last quarter of an hour, `latestReading` states whether the pump does what it was set to. Ask again as often as you like with If-None-Match: while setting and reading are the same, the answer is 304.',
+        'Answers the setting of the current phase, or without a schedule the one recommended for the installed pump. An infeasible phase is no error: `feasible` is false, and the setting protects animals and pump. If a reading is at most 15 minutes old, `latestReading` states whether the pump follows its setting. Ask as often as you like with If-None-Match: while setting and reading are the same, the answer is 304.',
       answer: jsonAnswer({
         schema: setpointSchema,
         description: 'The setting, since when, until when, and the fallback.',
@@ -114,8 +114,8 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
       ...common,
       path: '/v1/loops/{loopId}/setpoints',
       operationId: 'listSetpoints',
-      summary: 'What to set in the next 24 hours',
-      description: 'Every step from now on, the first being the one that runs.',
+      summary: 'List the setpoints of the next 24 hours',
+      description: 'Lists every step from now on. The first is the current one.',
       answer: jsonAnswer({
         schema: setpointsSchema,
         description: 'The steps, in order.',

@@ -48,7 +48,7 @@ export const screenSizeSchema = perContext((context) =>
       }),
       summary: described(context, z.string(), {
         description: 'The answer in one or two plain sentences.',
-        examples: ['One cylinder of 60 mm, at least 0.427 m long, keeps 7500 L/h below 0.1524 m/s.'],
+        examples: ['A cylinder of 200 mm, 160 mm long, keeps 7500 L/h at or below 0.152 m/s.'],
       }),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What to know about the screen.',

@@ -5,7 +5,7 @@ import { bore, extent } from '../../fields/lengths.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
 import { openingsFields, withOpenFraction } from '../../records/loop/screen-openings.ts';
-import { named } from '../../units/described.ts';
+import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -48,19 +48,23 @@ const commonFields = (context: SchemaContext) => ({
 const shapes = (context: SchemaContext) =>
   z.discriminatedUnion('shape', [
     z.strictObject({
-      shape: z.literal('cylinder'),
+      shape: described(context, z.literal('cylinder'), {
+        description: 'Shape of the screen: a cylinder, drawn from one end.',
+      }),
       diameter: bore(context, { description: 'The outside diameter of the cylinder.', example: 60 }),
       ...commonFields(context),
     }),
     z.strictObject({
-      shape: z.literal('flat'),
+      shape: described(context, z.literal('flat'), { description: 'Shape of the screen: a flat screen.' }),
       width: extent(context, 'length', { description: 'The width of the flat screen.', example: 0.3 }),
       ...commonFields(context),
     }),
     z.strictObject({
-      shape: z.literal('box'),
+      shape: described(context, z.literal('box'), {
+        description: 'Shape of the screen: a box, open on four sides and top.',
+      }),
       width: extent(context, 'length', {
-        description: 'The width of the box, which is the shorter of the two sides that it stands on.',
+        description: 'The width of the box: the shorter side of its base.',
         example: 0.3,
       }),
       height: extent(context, 'length', { description: 'The height of the box.', example: 0.2 }),

@@ -28,10 +28,10 @@ export function screenSizeRoutes(api: Api): void {
       method: 'post',
       path: '/v1/screen-sizes',
       operationId: 'computeScreenSize',
-      summary: 'Which intake screen does a flow take?',
+      summary: 'Size an intake screen',
       description:
-        'The least length, up to 10 diameters of a cylinder, at which mean and peak velocity through the part-clogged openings keep to the limit; failing that the least count with its least length. Nothing is stored.',
-      tag: 'intakes-and-leaks',
+        'Computes the least length at which mean and peak velocity through the part-clogged openings keep to the limit. A cylinder is at most 10 diameters long. If one screen is not enough, computes the least count with its least length. Nothing is stored.',
+      tag: 'Reference and site',
       query: noQuery,
       body: jsonBody({ schema: screenSizeRequest, example: REQUEST }),
       answer: jsonAnswer({

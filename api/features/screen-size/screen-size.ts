@@ -4,14 +4,19 @@ import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { sizedScreenCautions } from '../../../models/cautions/intake.ts';
 import { LONGEST_IN_DIAMETERS, type SizedScreen, sizeScreen } from '../../../models/intake/screen-size.ts';
+import type { IntakeScreen } from '../../../models/loop/loop.ts';
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
+import { sayLength } from '../../wording/length.ts';
 import { say } from '../../wording/numbers-in-words.ts';
-import { screenWords } from '../../wording/screen-area.ts';
 import type { screenSizeSchema } from './answer-schema.ts';
 import type { screenSizeRequest } from './request-schema.ts';
+
+/** Of computed figures, and of those that were entered. */
+const DIGITS = 3;
+const ENTERED_DIGITS = 6;
 
 type Request = z.output<ReturnType<typeof screenSizeRequest>>;
 type Answer = WithoutUnits<z.output<ReturnType<typeof screenSizeSchema>>>;
@@ -21,8 +26,8 @@ export function computeScreenSize(request: Request, system: UnitSystem): Result<
   const sized = sizeScreen({ screen: request, flow, cloggedFraction, limit });
   if (!sized.ok) {
     const { limit: most, actual } = sized.failure;
-    const detail = `It would take ${actual} screens, more than ${most}: enter a larger diameter.`;
-    const errors = [{ pointer: '/diameter', detail: `would take ${actual} screens` }];
+    const detail = `The flow needs ${actual} screens; at most ${most} are computed. Enter a larger diameter.`;
+    const errors = [{ pointer: '/diameter', detail: `needs ${actual} screens` }];
     return failed(problem('limit-exceeded', detail, { limit: most, actual, errors }));
   }
   const { screen, velocities, singleDiameter } = sized.value;
@@ -45,10 +50,31 @@ function sentenceOf(
   { flow, throughSlotVelocity }: Request,
   system: UnitSystem,
 ): string {
-  const words = screenWords(screen, system);
-  const keeps = `${screen.count === 1 ? 'keeps' : 'keep'} ${say(flow, 'flow', system)} at or below ${say(throughSlotVelocity, 'velocity', system)}`;
-  const first = `${words.charAt(0).toUpperCase()}${words.slice(1)}, ${keeps}.`;
-  if (singleDiameter === null) return first;
-  const length = LONGEST_IN_DIAMETERS * singleDiameter;
-  return `${first} No length of a single one would; one of ${say(singleDiameter, 'diameter', system)} and ${say(length, 'length', system)} would.`;
+  const length = sayLength(screen.length, system, 'up');
+  if (singleDiameter === null) {
+    const drawn = say(flow, 'flow', system, ENTERED_DIGITS);
+    const limit = say(throughSlotVelocity, 'velocity', system, DIGITS);
+    return `A ${faceWords(screen, system)}, ${length} long, keeps ${drawn} at or below ${limit}.`;
+  }
+  const several = `${countWord(screen.count)}, each ${length} long, are.`;
+  const wide = sayLength(singleDiameter, system, 'up');
+  const long = sayLength(LONGEST_IN_DIAMETERS * singleDiameter, system, 'up');
+  return `No single ${faceWords(screen, system)} is enough. ${several} One of ${wide}, ${long} long, is as well.`;
 }
+
+/** The sizes that were entered. */
+function faceWords(screen: IntakeScreen, system: UnitSystem): string {
+  switch (screen.shape) {
+    case 'cylinder':
+      return `cylinder of ${sayLength(screen.diameter, system)}`;
+    case 'flat':
+      return `flat screen ${sayLength(screen.width, system)} wide`;
+    case 'box':
+      return `box ${sayLength(screen.width, system)} wide and ${sayLength(screen.height, system)} high`;
+  }
+}
+
+const COUNTS = ['', '', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine'];
+
+/** In letters up to nine. */
+const countWord = (count: number): string => COUNTS[count] ?? String(count);

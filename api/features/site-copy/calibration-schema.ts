@@ -34,24 +34,46 @@ const factor = (context: SchemaContext) =>
 const instant = (context: SchemaContext, description: string) =>
   bodyInstant(context, { description, example: '2026-01-15T12:00:00.000Z' });
 
+const parameter = (context: SchemaContext) =>
+  z.strictObject({
+    name: described(context, z.enum(['friction', 'head', 'power', 'frictionOverHead']), {
+      description: 'Name of the factor.',
+    }),
+    value: number(context, 'Value of the factor.'),
+    standardError: number(context, 'Standard error of the factor.', 0),
+    interval: described(
+      context,
+      z.strictObject({
+        low: number(context, 'Low end of the interval.'),
+        high: number(context, 'High end of the interval.'),
+      }),
+      { description: '95 % interval of the factor.' },
+    ),
+  });
+
 const applied = (context: SchemaContext) =>
   z.strictObject({
-    parameters: z
-      .array(
-        z.strictObject({
-          name: z.enum(['friction', 'head', 'power', 'frictionOverHead']),
-          value: number(context, 'Its value.'),
-          standardError: number(context, 'Its standard error.', 0),
-          interval: z.strictObject({
-            low: number(context, 'Its low end.'),
-            high: number(context, 'Its high end.'),
-          }),
+    parameters: described(context, z.array(parameter(context)).max(PARAMETERS_MAX), {
+      description: 'Factors that the readings determine.',
+    }),
+    factors: described(
+      context,
+      z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
+      { description: 'Factors that were applied.' },
+    ),
+    worstCase: described(context, z.strictObject({ friction: factor(context), head: factor(context) }), {
+      description: 'Factors in the worst case of the 95 % region.',
+    }),
+    pump: described(
+      context,
+      z.strictObject({
+        id: idOf(context, 'pump'),
+        fit: described(context, z.record(z.string(), z.unknown()), {
+          description: 'Curves of the pump that the factors refer to.',
         }),
-      )
-      .max(PARAMETERS_MAX),
-    factors: z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
-    worstCase: z.strictObject({ friction: factor(context), head: factor(context) }),
-    pump: z.strictObject({ id: idOf(context, 'pump'), fit: z.record(z.string(), z.unknown()) }),
+      }),
+      { description: 'Pump that was calibrated.' },
+    ),
     from: instant(context, 'The first reading it rests on.'),
     to: instant(context, 'The last reading it rests on.'),
     readingCount: wholeNumber(context, { description: 'How many.', minimum: 0, maximum: 1e9, example: 40 }),
@@ -72,7 +94,7 @@ const calibrationShape = (context: SchemaContext) => ({
     maxLength: ID_MAX,
   }),
   inUse: described(context, z.boolean(), {
-    description: 'Whether the loop goes by it.',
+    description: 'Whether the loop is computed with it.',
     examples: [true],
   }),
   calibration: described(context, applied(context), { description: 'What was applied.' }),

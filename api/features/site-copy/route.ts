@@ -82,7 +82,7 @@ function exportRoute(api: Api): void {
       operationId: 'exportSite',
       summary: 'Export the site',
       description:
-        'All that the site holds as one document, as of one instant. What was entered is there to 15 digits, in the units in force; exported from where it was imported, it is the same.',
+        'Exports all that the site holds as one document, as of one instant. Entered values have 15 digits, in the units in force. An export of what was imported is the same.',
       body: noBody,
       answer: jsonAnswer({
         schema: siteCopyAnswer,
@@ -119,7 +119,7 @@ function importRoute(api: Api): void {
       operationId: 'importSite',
       summary: 'Import a site',
       description:
-        "Stores all of an export, or nothing, in a site that holds no records; the site itself is replaced. Ids, versions and times are kept, so that what names a record finds it; a record without them gets new ones. The site's version goes on from where it is, at least.",
+        'Stores all of an export, or nothing, in a site that holds no records; the site itself is replaced. Ids, versions and times are kept, so that references stay valid; a record without them gets new ones. The version of the site never falls. Odd entries are not questioned. Readings are checked as usual, but may name outlets that the loop had once.',
       body: copyBody,
       answer: jsonAnswer({
         schema: siteCopyCounts,

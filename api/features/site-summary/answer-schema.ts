@@ -24,7 +24,7 @@ const attentionFigures = (context: SchemaContext, of: string) =>
     annualHours: computedNumber(context, { description: `Hours of work a year ${of} [h].`, example: 9 }),
     annualParts: computedNumber(context, { description: `Parts a year ${of} [money].`, example: 160 }),
     annualCost: orNull(context, {
-      description: `Parts, and the hours at the labour rate of the site, a year ${of} [money]; null without a rate.`,
+      description: `Annual parts, and annual hours at the labour rate of the site, ${of} [money]; null without a rate.`,
       example: 430,
     }),
   });
@@ -34,10 +34,16 @@ const attention = perContext((context) =>
     context,
     'SiteUpkeep',
     z.strictObject({
-      service: attentionFigures(context, 'for the service that installed pumps state'),
-      tasks: attentionFigures(
+      service: described(context, attentionFigures(context, 'for the service that installed pumps state'), {
+        description: 'Upkeep by the service that installed pumps state.',
+      }),
+      tasks: described(
         context,
-        'for the routine checks that are stored, but for wet-end services that installed pumps state',
+        attentionFigures(
+          context,
+          'for the stored tasks, without the wet-end services that installed pumps state',
+        ),
+        { description: 'Upkeep by the stored tasks.' },
       ),
       annualHours: computedNumber(context, { description: 'Hours of work a year in all [h].', example: 21 }),
       annualParts: computedNumber(context, { description: 'Parts a year in all [money].', example: 160 }),
@@ -70,7 +76,7 @@ const assumptions = perContext((context) =>
         examples: [24],
       }),
     }),
-    { description: 'What the sums go by.' },
+    { description: 'Assumptions of the sums.' },
   ),
 );
 
@@ -100,7 +106,7 @@ export const summarySchema = perContext((context) =>
       assumptions: assumptions(context),
       summary: described(context, z.string(), {
         description: 'The site in a few sentences.',
-        examples: ['4 loops draw 812.4 W, 7117 kWh a year, 1495 EUR a year.'],
+        examples: ['4 loops use 4890 kWh and EUR 1027.06 per year. No loop is below required.'],
       }),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What the reader of the figures must know.',

@@ -103,6 +103,6 @@ async function tariffOf(
   return known ?? null;
 }
 
-/** Tells one set of versions from another. */
+/** Distinguishes one set of versions from another. */
 export const digestOfVersions = (versions: readonly unknown[]): string =>
   createHash('sha256').update(JSON.stringify(versions)).digest('base64url');

@@ -36,10 +36,10 @@ export function summaryRoute(api: Api): void {
       method: 'get',
       path: '/v1/summary',
       operationId: 'getSummary',
-      summary: 'The whole site',
+      summary: 'Summarise the site',
       description:
-        'Power, energy and cost of all loops with their installed pumps, the loops short of flow and above their need, the hours that service and routine checks take, and the ten largest savings over all stored pumps at the same requirement. As CSV the savings. Takes a while for a large site: each loop is worked out once for as long as nothing changes that it follows from.',
-      tag: 'site',
+        'Sums power, energy and cost of all loops with their installed pumps. States the loops that are below required, those that can turn down, and the hours of service and tasks. Lists the ten largest savings over all stored pumps at the same requirement; CSV has the savings. A large site takes a while: each loop is computed once until something changes that it depends on. Power is the mean over the year. At most one saving is listed for a loop. The limits are 20,000 loops and 500,000 loops times pumps. One summary runs at a time and eight wait; more are answered with 503.',
+      tag: 'Invest',
       query: noQuery,
       body: noBody,
       problems: ['unavailable'],

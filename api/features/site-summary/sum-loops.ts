@@ -42,7 +42,7 @@ export interface SummedLoops {
   readonly service: YearlyWork;
   /** Of the wet-end services that are stored as checks, where no installed pump states its own. */
   readonly storedService: YearlyWork;
-  /** Tells what all figures follow from. */
+  /** Names what all figures follow from. */
   readonly versions: string;
 }
 

@@ -17,10 +17,10 @@ export function sparesRoute(api: Api): void {
       method: 'post',
       path: '/v1/spares',
       operationId: 'computeSpares',
-      summary: 'How many spares must lie on the shelf?',
+      summary: 'Compute the number of spares',
       description:
-        'The smallest number of spares that lasts through one lead time, from failure counts (Poisson), also for the worst rate that the counts still allow. Nothing is stored.',
-      tag: 'money',
+        'Computes the smallest number of spares that lasts through one lead time. Failures in one lead time follow a Poisson distribution, at the mean rate of the counts and at the highest rate that they allow. Nothing is stored.',
+      tag: 'Invest',
       query: noQuery,
       body: jsonBody({ schema: sparesRequest, example: example('spares') }),
       answer: jsonAnswer({

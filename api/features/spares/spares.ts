@@ -93,12 +93,12 @@ function computeSpares(known: Known): Result<Answer, Problem> {
 }
 
 function tooMany(meanDemand: number): Problem {
-  const detail = `More than ${SPARES_MAX} spares would be needed: ${sayNumber(meanDemand)} failures are expected in one lead time.`;
+  const detail = `More than ${SPARES_MAX} spares are needed. In one lead time ${sayNumber(meanDemand)} failures are expected.`;
   return problem('limit-exceeded', detail, {
     limit: SPARES_MAX,
     actual: Math.ceil(meanDemand),
     errors: [
-      { pointer: '/leadTimeDays', detail: 'makes for too many failures with these positions and counts' },
+      { pointer: '/leadTimeDays', detail: 'leads to too many failures with these positions and counts' },
     ],
   });
 }
@@ -109,10 +109,10 @@ function sentenceOf({ failures, positions, leadTimeDays }: Known, shelf: Shelf, 
   const probability = `${sayNumber(100 * shelf.probability)} %`;
   const days = `${sayNumber(leadTimeDays)} ${leadTimeDays === 1 ? 'day' : 'days'}`;
   const keep = shelf.spares === 0 ? 'No spare is needed' : `Keep ${several(shelf.spares, 'spare')}`;
-  const seen = failures.count === 0 ? 'None of the devices watched failed; going by that, ' : '';
-  const first = `${seen}${seen === '' ? keep : keep.charAt(0).toLowerCase() + keep.slice(1)} for ${several(positions, 'device')}: with a probability of ${probability} no more fail within ${days}.`;
+  const seen = failures.count === 0 ? 'None of the observed devices failed. ' : '';
+  const first = `${seen}${keep} for ${several(positions, 'device')}: no more fail within ${days} with a probability of ${probability}.`;
   if (atHighRate.spares === shelf.spares) return first;
-  return `${first} If they fail as often as the counts still allow, ${several(atHighRate.spares, 'spare')}.`;
+  return `${first} At the highest rate that the counts allow, ${several(atHighRate.spares, 'spare')}.`;
 }
 
 const PAGE = 200;

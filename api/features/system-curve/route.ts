@@ -48,10 +48,10 @@ export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
       method: 'get',
       path: '/v1/loops/{loopId}/system-curve',
       operationId: 'getSystemCurve',
-      summary: 'The head that a loop needs against its flow',
+      summary: 'Compute the system curve of a loop',
       description:
-        'Whatever the pump: needed head and the flow of each outlet by total flow, and the least duty that serves every outlet.',
-      tag: 'loops',
+        'Tabulates the head of the loop and the flow of each outlet by total flow, whatever the pump. States the least duty that gives every required flow.',
+      tag: 'Choose',
       query,
       body: noBody,
       problems: ['unsolved', 'unavailable'],

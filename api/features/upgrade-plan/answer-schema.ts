@@ -73,7 +73,7 @@ const leftOut = perContext((context) =>
       ),
       additionalBudget: described(context, nullable(money(context, 'Money.', 120)), {
         description:
-          'The least money more with which it could be made beside the plan [money]; null for other reasons.',
+          'Least additional budget with which it could be made in addition to the plan [money]; null for other reasons.',
         examples: [120],
       }),
     }),
@@ -130,7 +130,7 @@ const figures = (context: SchemaContext) => ({
   summary: text(
     context,
     'The plan in a few sentences.',
-    'Make One large pump for the seahorse bank in year 1.',
+    'Year 1: "One Canister 250 for the seahorse bank". It costs EUR 780.00; present value EUR 812.40 over 5 years.',
   ),
 });
 

@@ -26,7 +26,7 @@ const OPERATIONS = {
   create: {
     summary: 'Which upgrades in which year?',
     description:
-      'Chooses among the candidates, and a year for each, what is worth most in present value under a budget a year, and states why each other one stays out and what 1 % more budget would be worth. The plan is stored.',
+      'Chooses candidates, and a year for each, for the largest present value under a budget per year. States why each other candidate is left out, and what a 1 % larger budget adds. The plan is stored.',
     problems: ['unavailable'],
   },
   list: {
@@ -47,7 +47,7 @@ export function upgradePlanRoutes(api: Api): void {
     collection: '/v1/upgrade-plans',
     one: '/v1/upgrade-plans/{upgradePlanId}',
     idOf: ({ upgradePlanId }) => upgradePlanId,
-    tag: 'money',
+    tag: 'Invest',
     words: WORDS,
     operations: OPERATIONS,
     body: jsonBody({ schema: upgradePlanRequest, example: example('upgrade-plan') }),

@@ -34,7 +34,7 @@ const heldTask = (all: Transaction<Tables>, key: RecordKey) =>
     .returningAll()
     .executeTakeFirst();
 
-/** What the task's row says of its completions, found anew after one came or went. */
+/** What the task's row says of its completions, found again after one was added or deleted. */
 async function settleTask(
   all: Transaction<Tables>,
   row: MaintenanceTaskRow,

@@ -26,11 +26,11 @@ import { findCompletion, notInFuture, settled } from './write.ts';
 
 const collection = {
   path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions',
-  tag: 'maintenance',
+  tag: 'Keep',
 } as const;
 const one = {
   path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}',
-  tag: 'maintenance',
+  tag: 'Keep',
   query: noQuery,
 } as const;
 
@@ -74,7 +74,7 @@ function createRoute(api: Api): void {
       operationId: 'createCompletion',
       summary: 'Enter that a routine check was done',
       description:
-        'Stores when a check was done, in any order; it is due next one interval after the latest. Sent again as it was, it is answered again and not stored twice.',
+        'Stores the instant at which a task was done, in any order, up to 60 s ahead of the clock. The task is due next one interval after the latest. The same completion sent again is answered and not stored twice; other content of the same instant answers 422. A completion can be deleted, not changed.',
       query: noQuery,
       body,
       answer: storedCompletion('The completion as it is stored.', 201),
@@ -106,7 +106,7 @@ function listRoute(api: Api): void {
       method: 'get',
       operationId: 'listCompletions',
       summary: 'List when a routine check was done',
-      description: 'The completions of a check in the order of their instants, page by page.',
+      description: 'Lists the completions of a task in the order of their instants, page by page.',
       query: pageQuery,
       body: noBody,
       answer: jsonAnswer({
@@ -159,7 +159,7 @@ function routesOfOne(api: Api): void {
       operationId: 'deleteCompletion',
       summary: 'Take a completion away',
       description:
-        'Deletes a completion that was entered by mistake; the day on which the check is due is computed again.',
+        'Deletes a completion that was entered by mistake; the day on which the task is due is computed again.',
       conditional: true,
       body: noBody,
       answer: noContent('The completion is gone.'),

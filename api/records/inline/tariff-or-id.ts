@@ -14,6 +14,6 @@ export const tariffOrId = (context: SchemaContext): z.ZodType<string | Tariff> =
     }),
     {
       description:
-        "Prices by time, in place of `price`; the site's tariff, else its price, where both are left out.",
+        'Prices by time, in place of `price`. Default of both: the tariff of the site, otherwise its price.',
     },
   );

@@ -25,7 +25,7 @@ function endsOnce(
   if (branch.outlet === undefined && branch.branches === undefined)
     refuse([], 'must have outlet or branches');
   if (branch.outlet !== undefined && branch.branches !== undefined) {
-    refuse(['outlet'], 'must not stand beside branches');
+    refuse(['outlet'], 'excludes branches; state one');
   }
   if (branch.split !== undefined && branch.branches === undefined) refuse(['split'], 'needs branches');
 }
@@ -35,7 +35,9 @@ const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
     run: runOf(context, 'What the water passes, in order.'),
     outlet: outlet(context).optional(),
     get branches() {
-      return boundedList(context, self, { min: 1, max: BRANCHES_MAX }).optional();
+      return described(context, boundedList(context, self, { min: 1, max: BRANCHES_MAX }), {
+        description: 'Branches that the run splits into; excludes `outlet`.',
+      }).optional();
     },
     split: splitField(context).optional(),
     highestElevation: entered(context, 'elevation', {

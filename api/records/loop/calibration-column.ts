@@ -10,7 +10,7 @@ export interface CalibrationColumns {
   readonly calibration_of: string;
 }
 
-/** Tells loops apart by what decides their flows. */
+/** Distinguishes loops by what decides their flows. */
 export const hydraulicsDigest = (loop: Loop): string => digestOf([jsonText(hydraulicsOf(loop))]);
 
 export function calibrationColumns(calibration: AppliedCalibration, loop: Loop): CalibrationColumns {

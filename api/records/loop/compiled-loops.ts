@@ -27,8 +27,8 @@ export interface CompiledLoops {
 const KEPT_BRANCHES = 10_000;
 
 /**
- * The key is the loop's id and version. An import may bring a loop that had been deleted back under its id and version,
- * changed, so that a model is given only for the very document that it was compiled from.
+ * The key is the loop's id and version. An import may bring a loop that had been deleted back under its id and
+ * version, changed. So a model is given only for the very document that it was compiled from.
  */
 export function compiledLoops(): CompiledLoops {
   const kept = new LRUCache<string, CompiledLoop>({

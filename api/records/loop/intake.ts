@@ -26,7 +26,9 @@ const cylinder = perContext((context) =>
     context,
     'CylinderScreen',
     z.strictObject({
-      shape: z.literal('cylinder'),
+      shape: described(context, z.literal('cylinder'), {
+        description: 'Shape of the screen: a cylinder, drawn from one end.',
+      }),
       diameter: bore(context, { description: 'The outside diameter of the screen.', example: 60 }),
       ...screenFields(context),
     }),
@@ -39,7 +41,7 @@ const flat = perContext((context) =>
     context,
     'FlatScreen',
     z.strictObject({
-      shape: z.literal('flat'),
+      shape: described(context, z.literal('flat'), { description: 'Shape of the screen: a flat screen.' }),
       width: extent(context, 'length', { description: 'The width of the screen.', example: 0.3 }),
       ...screenFields(context),
     }),
@@ -52,12 +54,14 @@ const box = perContext((context) =>
     context,
     'BoxScreen',
     z.strictObject({
-      shape: z.literal('box'),
+      shape: described(context, z.literal('box'), {
+        description: 'Shape of the screen: a box, open on four sides and top.',
+      }),
       width: extent(context, 'length', { description: 'The width of the box.', example: 0.3 }),
       height: extent(context, 'length', { description: 'The height of the box.', example: 0.2 }),
       ...screenFields(context),
     }),
-    { description: 'A box screened on four sides and top, standing on a closed side.' },
+    { description: 'A box screened on four sides and top; its base is closed.' },
   ),
 );
 
@@ -102,6 +106,9 @@ export const intake = perContext(
           examples: [false],
         }).optional(),
       }),
-      { description: 'Where water enters a loop.' },
+      {
+        description:
+          'Where water enters a loop. Default: a sharp-edged intake (0.5) on the first suction pipe.',
+      },
     ),
 );

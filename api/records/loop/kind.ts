@@ -222,7 +222,7 @@ export const LOOPS = defineKind<LoopOperations>({
   open: openLoops,
 });
 
-/** `place` is null where the id stands in the path. */
+/** `place` is null where the id is in the path. */
 export async function findLoop(
   store: SiteStore,
   id: string,

@@ -36,7 +36,7 @@ export const loopRoutes = (api: Api): void =>
     collection: '/v1/loops',
     one: '/v1/loops/{loopId}',
     idOf: ({ loopId }) => loopId,
-    tag: 'loops',
+    tag: 'Choose',
     words: {
       operation: ['Loop', 'Loops'],
       summary: ['a loop', 'loops'],
@@ -45,12 +45,13 @@ export const loopRoutes = (api: Api): void =>
     },
     operations: {
       create: {
-        description: 'Stores a loop by its pipework, or by its system curve where that is not known.',
+        description:
+          'Stores a loop by its pipework, or by its system curve if the pipework is not known. Odd entries get a caution.',
       },
       list: { description: 'Stored loops in the order of their creation, page by page.' },
       read: { description: 'A stored loop as it was entered.' },
       replace: { description: 'Writes all of a loop.' },
-      delete: { description: 'Deletes a loop that no routine check is of.', problems: ['in-use'] },
+      delete: { description: 'Deletes a loop. A loop that has a task answers 409.', problems: ['in-use'] },
     },
     body: keyedBody({ schema: loopInput, density: statedDensity, example: LOOP_EXAMPLE }),
     async ready({ body, store }) {

@@ -49,9 +49,13 @@ const pipe = perContext((context) =>
     context,
     'Pipe',
     z.strictObject({
-      pipe: z.union([nameOf(context, 'A standard size.', 'sch80 1-1/2'), pipeBore(context)], {
-        error: 'must be the name of a standard size or an object with insideDiameter',
-      }),
+      pipe: described(
+        context,
+        z.union([nameOf(context, 'A standard size.', 'sch80 1-1/2'), pipeBore(context)], {
+          error: 'must be the name of a standard size or an object with insideDiameter',
+        }),
+        { description: 'Name of a standard size, or the bore of the pipe.' },
+      ),
       length: length(context, 'length', { description: 'The length of the pipe.', example: 2.5 }),
     }),
     { description: 'A length of pipe.' },
@@ -114,13 +118,22 @@ const valve = perContext((context) =>
     context,
     'Valve',
     z.strictObject({
-      valve: z.union(
-        [nameOf(context, 'A valve of the reference table.', 'ball'), valveByKv(context), valveByCv(context)],
-        { error: 'must be the name of a valve or an object with kv or cv' },
+      valve: described(
+        context,
+        z.union(
+          [
+            nameOf(context, 'A valve of the reference table.', 'ball'),
+            valveByKv(context),
+            valveByCv(context),
+          ],
+          { error: 'must be the name of a valve or an object with kv or cv' },
+        ),
+        { description: 'Name of a valve in the reference table, or its flow coefficient.' },
       ),
       method: method(context),
       opening: entered(context, 'opening', {
-        description: 'How far it is open; fully where it is not stated.',
+        description:
+          'How far it is open; default: 100. Valves opened by hand get a caution where they throttle or cavitate; check valves and foot valves do not.',
         minimum: 0,
         maximum: 100,
         example: 100,
@@ -161,7 +174,10 @@ const equivalentLength = perContext((context) =>
       diameter: optionalBore(context),
       roughness: roughness(context).optional(),
     }),
-    { description: 'A loss by the length of pipe that loses as much.' },
+    {
+      description:
+        'A loss by the length of pipe that loses as much, at the default roughness unless it states its own.',
+    },
   ),
 );
 

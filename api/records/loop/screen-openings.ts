@@ -30,7 +30,7 @@ export const openingsFields = (context: SchemaContext) => ({
   hole: width(context, 'The diameter of round holes, instead of slots.', 3).optional(),
   pitch: width(context, 'From the middle of one opening to the middle of the next.', 5.7).optional(),
   pattern: described(context, z.enum(['square', 'staggered']), {
-    description: 'How holes stand: in rows and columns, or each between two of the next row.',
+    description: 'Arrangement of the holes: in rows and columns, or each between two of the next row.',
     examples: ['staggered'],
   }).optional(),
 });

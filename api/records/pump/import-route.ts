@@ -30,7 +30,7 @@ const tableBody: RequestBody<readonly FittedPump[]> = {
     mediaType: MEDIA_TYPE,
     schema: z.string().openapi({
       description:
-        'Rows of one name make one pump. A row with `head` is a point of the head curve, one with `power` of the power, one with both is both; an empty setting is 100 %. What is said of the pump itself (key, standbyPower, settingMin, settingMax, settingStep, ratedSpeed, price, expectedLifeYears) stands in any of its rows.',
+        'Rows of one name make one pump. A row with `head` is a point of the head curve, one with `power` of the power, one with both is both; an empty setting is 100 %. Columns of the pump itself may be filled in any of its rows: key, standbyPower, settingMin, settingMax, settingStep, ratedSpeed, price, expectedLifeYears.',
     }),
     example: exampleText('pumps.csv'),
   }),
@@ -42,12 +42,12 @@ export function pumpImportRoute(api: Api): void {
     api,
     {
       path: '/v1/pumps/import',
-      tag: 'pumps',
+      tag: 'Choose',
       method: 'post',
       operationId: 'importPumps',
       summary: 'Create pumps from a table',
       description:
-        'Stores every pump of a table, or none: its columns in any order, in the units in force or those of the header, such as `flow [gal/h]`.',
+        'Stores every pump of a table, or none. Columns may be in any order, in the units in force or those of the header, such as `flow [gal/h]`. Capitals in column names are accepted; semicolons, tabs and decimal commas are refused. Odd entries are not questioned.',
       query: noQuery,
       body: tableBody,
       answer: jsonAnswer({

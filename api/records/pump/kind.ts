@@ -266,7 +266,7 @@ export const PUMPS = defineKind<PumpOperations>({
   open: openPumps,
 });
 
-/** `place` is null where the id stands in the path. */
+/** `place` is null where the id is in the path. */
 export async function findPump(
   store: SiteStore,
   id: string,

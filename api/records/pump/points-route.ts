@@ -60,7 +60,7 @@ async function replacePoints(
 
 const common = {
   method: 'put',
-  tag: 'pumps',
+  tag: 'Choose',
   query: noQuery,
   conditional: 'unless-stored',
   answer: storedPumpAnswer({ description: 'The pump as it is stored.' }),

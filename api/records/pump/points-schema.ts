@@ -30,7 +30,7 @@ export const headPoint = perContext((context) =>
       flow: flow(context),
       head: entered(context, 'head', {
         description:
-          'Head of the pump; one in a unit of pressure is that of a column of sea water of 25 degC and 35 g/kg, 1023.34 kg/m3, unless the pump comes with a loop, whose water it then is.',
+          'Head of the pump. A head in a unit of pressure is that of a column of sea water of 25 degC and 35 g/kg, 1023.34 kg/m3. If the pump comes with a loop, it is that of the water of the loop.',
         minimum: 0,
         maximum: 1000,
         example: 4.5,

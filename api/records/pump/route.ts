@@ -38,7 +38,7 @@ export const pumpRoutes = (api: Api): void =>
     collection: '/v1/pumps',
     one: '/v1/pumps/{pumpId}',
     idOf: ({ pumpId }) => pumpId,
-    tag: 'pumps',
+    tag: 'Choose',
     words: {
       operation: ['Pump', 'Pumps'],
       summary: ['a pump', 'pumps'],
@@ -46,12 +46,14 @@ export const pumpRoutes = (api: Api): void =>
       problem: 'pump',
     },
     operations: {
-      create: { description: 'Stores a pump and the curves that are fitted to its points.' },
+      create: {
+        description: 'Stores a pump and the curves that are fitted to its points. Odd entries get a caution.',
+      },
       list: { description: 'Stored pumps in the order of their creation, page by page.' },
       read: { description: 'A stored pump as it was entered.' },
       replace: { description: 'Writes all of a pump and fits its curves again.' },
       delete: {
-        description: 'Deletes a pump that no loop has installed and no routine check is of.',
+        description: 'Deletes a pump. A pump that a loop has installed or that has a task answers 409.',
         problems: ['in-use'],
       },
     },

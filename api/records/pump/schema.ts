@@ -146,7 +146,7 @@ const pumpFields = (context: SchemaContext) => ({
     examples: ['2B'],
   }).optional(),
   mounting: described(context, z.enum(['dry', 'submerged']), {
-    description: 'Whether the pump stands beside the water or in it.',
+    description: 'Where the pump is installed: next to the water (dry) or in it (submerged).',
     examples: ['dry'],
   }).optional(),
   motorEfficiency: numberField(context, {

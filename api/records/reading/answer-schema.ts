@@ -18,7 +18,7 @@ export const readingsTaken = perContext((context) =>
       accepted: described(context, z.int(), { description: 'Readings of the request.', examples: [2] }),
       merged: described(context, z.int(), {
         description:
-          'How many of them met a reading of the same instant, stored or earlier in the request: the fields they state took the place of its own, those they leave out stayed.',
+          'Count of readings merged with one of the same instant, stored or earlier in the request. Fields that they state replace those of the other; fields that they leave out are kept.',
         examples: [0],
       }),
       cautions: entryCautions(context),

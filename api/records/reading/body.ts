@@ -34,7 +34,7 @@ export const readingsBody: RequestBody<ReadingsText> = {
       mediaType: CSV_TYPE,
       schema: z.string().openapi({
         description:
-          'Columns time and setting and, of power, flow, head, suctionPressure, dischargePressure and `outletFlows/<name of the outlet>` (or the name alone), those that were measured; in any order, in the unit in force or that of the header.',
+          'Columns time and setting, and those that were measured: power, flow, head, suctionPressure, dischargePressure and `outletFlows/<name of the outlet>` (or the name alone). Columns may be in any order, in the unit in force or that of the header.',
       }),
       example: exampleText('readings.csv'),
     },

@@ -22,7 +22,7 @@ export interface CheckedReadings extends NewReadings {
 /** `merged` of the readings met one of the same instant: what they state took its place, what they leave out stayed. */
 export type ReadingsWritten =
   | { readonly outcome: 'written'; readonly accepted: number; readonly merged: number }
-  /** What readings and those that were there say together: no flow at speed, and no head beside it. Nothing was written. */
+  /** What readings and those that were there say together: no flow at speed, and no head with it. Nothing was written. */
   | { readonly outcome: 'still'; readonly time: number }
   | { readonly outcome: 'missing' };
 
@@ -88,5 +88,5 @@ export interface CopiedReadings {
 }
 
 export const READINGS_OF_A_SITE_MAX = 400000;
-/** Readings that stand together in a copy. */
+/** Readings that are together in a copy. */
 export const READINGS_TOGETHER = 2000;

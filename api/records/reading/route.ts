@@ -35,7 +35,7 @@ import { type PlausibilityCautions, plausibilityJob } from './plausibility-job.t
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
 
-const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
+const common = { path: '/v1/loops/{loopId}/readings', tag: 'Run' } as const;
 
 function takingRoute(api: Api, loops: CompiledLoops): void {
   const { clock, workers } = api.deps;
@@ -47,7 +47,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       operationId: 'addReadings',
       summary: 'Take in readings of a loop',
       description:
-        'Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB a request. A reading of an instant that has one already is merged into it: fields that it states win, those that it leaves out stay.',
+        'Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB per request. A reading of an instant that has one already is merged into it: stated fields replace, others stay. Times in a request must not fall, and may be up to 60 s ahead. Setting 0 means stopped. A flow of 0 while running, or 0 at every outlet, needs a head or both pressures: a closed valve.',
       query: noQuery,
       body: readingsBody,
       answer: jsonAnswer({

@@ -27,7 +27,7 @@ const POWER_ENTRY: EnteredQuantity = {
 };
 const FLOW_ENTRY: EnteredQuantity = {
   description:
-    'Total flow. 0 while the pump runs only beside a head or both pressures, which are then those of a closed valve.',
+    'Total flow. A flow of 0 while the pump runs needs a head or both pressures, which are then those of a closed valve.',
   ...FLOW,
   example: 8200,
 };

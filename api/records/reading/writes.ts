@@ -100,7 +100,7 @@ const readingValues = (series: number, one: Reading): readonly Value[] => [
   one.dischargePressure ?? null,
 ];
 
-/** The number under which a loop's readings stand, counted as changed; one statement makes it where there is none. */
+/** The number under which a loop's readings are stored, counted as changed; one statement makes it where there is none. */
 async function changedSeries(
   all: Transaction<Tables>,
   { siteId, loop }: InSite & Pick<NewReadings, 'loop'>,
@@ -122,7 +122,7 @@ async function changedSeries(
   return series;
 }
 
-/** How many of the instants have a reading, or stood in the request before. */
+/** How many of the instants have a reading, or came earlier in the request. */
 async function mergedAmong(
   all: Transaction<Tables>,
   { times }: Statements,

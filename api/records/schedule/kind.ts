@@ -39,14 +39,14 @@ type SchedulePutOutcome =
   | UnknownTariff
   | { readonly outcome: 'exists' };
 
-/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
+/** What the setpoint of a loop rests on, without the documents: the versions show whether what is known still holds. */
 interface SetpointVersions {
   readonly site: number;
   readonly loop: number;
   readonly pumpId: string | null;
   readonly pump: number | null;
   readonly schedule: number | null;
-  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
+  /** Distinguishes a schedule from one that was deleted before it, whose versions began at 1 too. */
   readonly scheduleCreatedAt: number | null;
   /** That of the schedule, else that of the site. */
   readonly tariffId: string | null;

@@ -143,7 +143,8 @@ export const scheduleTariff = (context: SchemaContext) =>
 const ignored = z
   .unknown()
   .optional()
-  .transform(() => undefined);
+  .transform(() => undefined)
+  .openapi({ description: 'Ignored: accepted so that an answer can be sent back.' });
 
 /** Figures that answers add, accepted so that an answer can be sent back. */
 const ignoredFigures = <const Name extends string>(names: readonly Name[]) =>

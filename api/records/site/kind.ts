@@ -26,7 +26,7 @@ export interface Site {
   readonly elevation: number;
   readonly price: number | null;
   readonly labourRate: number | null;
-  /** Id of the tariff that prices go by where nothing else is stated. */
+  /** Id of the tariff that sets prices where nothing else is stated. */
   readonly tariff: string | null;
 }
 

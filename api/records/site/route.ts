@@ -18,7 +18,7 @@ import { siteAnswer, siteInput } from './schema.ts';
 
 const SITE_EXAMPLE = example('site');
 
-const common = { path: '/v1/site', tag: 'site', query: noQuery } as const;
+const common = { path: '/v1/site', tag: 'Reference and site', query: noQuery } as const;
 
 const answerOf = (record: SiteRecord) => ({
   body: recordBody(record),

@@ -59,7 +59,7 @@ const siteFields = (context: SchemaContext) => ({
   price: orNull(context, { description: 'The price of electricity per kWh, or null.', example: 0.21 }),
   tariff: tariffRef(context, {
     description:
-      'Id or key of the tariff that prices go by, answered as its id, before `price`, where a request states neither; or null.',
+      'Id or key of the tariff that sets prices, answered as its id. It counts before `price` where a request states neither; or null.',
   }),
   labourRate: orNull(context, { description: 'What an hour of work costs, or null.', example: 30 }),
 });

@@ -71,7 +71,7 @@ export const TARIFFS = defineKind<TariffOperations>({
   open: openTariffs,
 });
 
-/** `place` is null where the id stands in the path. */
+/** `place` is null where the id is in the path. */
 export async function findTariff(
   store: SiteStore,
   id: string,

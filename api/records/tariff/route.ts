@@ -26,7 +26,7 @@ export const tariffRoutes = (api: Api): void =>
     collection: '/v1/tariffs',
     one: '/v1/tariffs/{tariffId}',
     idOf: ({ tariffId }) => tariffId,
-    tag: 'tariffs',
+    tag: 'Run',
     words: {
       operation: ['Tariff', 'Tariffs'],
       summary: ['a tariff', 'tariffs'],
@@ -39,7 +39,7 @@ export const tariffRoutes = (api: Api): void =>
       read: { description: 'A stored tariff as it was entered.' },
       replace: { description: 'Writes all of a tariff.' },
       delete: {
-        description: 'Deletes a tariff that neither the site nor a schedule goes by.',
+        description: 'Deletes a tariff that neither the site nor a schedule uses.',
         problems: ['in-use'],
       },
     },

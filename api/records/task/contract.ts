@@ -32,7 +32,10 @@ export interface MaintenanceTaskRecord extends StoredRecord<MaintenanceTask> {
   readonly progress: TaskProgress;
 }
 
-/** Those of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
+/**
+ * Filters, each where it is given: a loop (null: those of a pump), some loops, a pump, a kind, other kinds, due from
+ * a day on, due until a day.
+ */
 export interface TaskChoice {
   readonly loop?: string | null | undefined;
   /** At most `LOOPS_ASKED_MAX`. */

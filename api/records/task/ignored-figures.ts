@@ -21,7 +21,8 @@ export const COMPLETION_FIGURES = ['task', 'day', 'nextDue'] as const;
 const ignored = z
   .unknown()
   .optional()
-  .transform(() => undefined);
+  .transform(() => undefined)
+  .openapi({ description: 'Ignored: accepted so that an answer can be sent back.' });
 
 /** Accepted, so that an answer can be sent back, and ignored. */
 export const ignoredFigures = <const Name extends string>(names: readonly Name[]) =>

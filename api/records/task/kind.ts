@@ -120,7 +120,7 @@ const taskReads = (db: Kysely<Tables>, siteId: string): TaskReads => ({
   totals: (asked) => totalsOf(db, { siteId, ...asked }),
 });
 
-/** What stands in the way of a loop or a pump that is to be deleted. */
+/** What prevents the deletion of a loop or a pump. */
 export async function tasksThatUse(
   db: Kysely<Tables>,
   choice: TaskChoice & InSite,

@@ -23,17 +23,23 @@ const WORDS = {
 } as const;
 
 const OPERATIONS = {
-  create: { description: 'Stores what is to be done at a loop or a pump again and again, and when first.' },
+  create: {
+    description:
+      'Stores a recurring task at a loop or a pump, and the day on which it is due first. It is due again one interval after the latest completion, never before `firstDue`. A month that is too short ends at its last day. `firstDue` is a date; an instant counts as the day that the clocks of the site show. A loop or pump with a task cannot be deleted (409).',
+  },
   list: {
     description:
-      'Stored checks in the order of their creation, page by page: when each is due, and what all that the filters let through ask of a year in hours and money.',
+      'Lists stored tasks in the order of their creation, page by page, with the day on which each is due. The upkeep sums the annual hours and cost of all tasks that pass the filters.',
   },
-  read: { description: 'A stored check as it was entered, and when it is due.' },
+  read: {
+    description:
+      'Answers a stored task as it was entered, and the day on which it is due. The answer is never 304, since that moves with the day.',
+  },
   replace: {
     description:
-      'Writes all of a check; its completions stay, and the day on which it is due is computed again.',
+      'Writes all of a task. Its completions stay, and the day on which it is due is computed again.',
   },
-  delete: { description: 'Deletes a check with its completions.' },
+  delete: { description: 'Deletes a task with its completions.' },
 } as const;
 
 function taskList({ clock }: Pick<Api['deps'], 'clock'>) {
@@ -65,7 +71,7 @@ export function maintenanceTaskRoutes(api: Api): void {
     collection: '/v1/maintenance-tasks',
     one: '/v1/maintenance-tasks/{maintenanceTaskId}',
     idOf: ({ maintenanceTaskId }) => maintenanceTaskId,
-    tag: 'maintenance',
+    tag: 'Keep',
     words: WORDS,
     operations: OPERATIONS,
     body: keyedBody({ schema: taskInput, example: example('maintenance-task') }),

@@ -1,4 +1,4 @@
-/** Calibrations of loops: the one in use beside its loop, every one that was applied in a table of their own. */
+/** Calibrations of loops: the one in use with its loop, every one that was applied in a table of their own. */
 import type { Migration } from 'kysely';
 
 const TABLE = 'loop_calibration';

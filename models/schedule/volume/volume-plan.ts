@@ -74,7 +74,7 @@ interface Step {
 /**
  * Moves at least a volume at the least cost, each slot at a choice or split in time between two.
  *
- * Every slot starts at the cheapest choice of its lower convex hull (flow against signed cost); the steps along all
+ * Every slot starts at the cheapest choice of its lower convex hull (flow against signed cost). The steps along all
  * hulls are then taken by ascending marginal cost until the volume is moved, the last one in part. Costs on a hull
  * are convex, so that this greedy order is the optimum of the linear program, and the optimum meets the hull's bound.
  * @param volume [m3] of 0 or more.
@@ -131,8 +131,8 @@ function stepsOf(hull: readonly HullPoint[], slot: number): readonly Step[] {
 }
 
 /**
- * Points on the lower convex hull by rising flow, from the cheapest on: the cheapest of the points moves more water than any
- * that costs the same, and points of less flow at a higher cost are of no use where at least a volume is needed.
+ * Points on the lower convex hull by rising flow, from the cheapest on. The cheapest of the points moves more water
+ * than any that costs the same. Points of less flow at a higher cost are of no use where at least a volume is needed.
  *
  * Source: monotone chain, A. M. Andrew (1979), Another efficient algorithm for convex hulls in two dimensions.
  */

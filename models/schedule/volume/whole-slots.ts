@@ -23,8 +23,8 @@ interface Task {
 }
 
 /**
- * The plan of `planVolume` with its one split slot moved up to the cheapest choice that still moves the volume, then
- * slots changed one at a time while that lowers the cost.
+ * The plan of `planVolume` without a split slot. That slot is moved up to the cheapest choice that still moves the
+ * volume. Then slots are changed one at a time while that lowers the cost.
  *
  * @param volume [m3] of 0 or more.
  * @returns `cost` less `bound` is what the whole slots may cost too much at most [money].

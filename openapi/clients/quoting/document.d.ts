@@ -854,7 +854,7 @@ export interface components {
     schemas: {
         Problem: {
             type: string;
-            code: string;
+            code: "body-too-large" | "cut-short" | "headers-too-large" | "in-use" | "internal-error" | "invalid-request" | "key-taken" | "limit-exceeded" | "loopback-only" | "malformed-csv" | "malformed-json" | "malformed-request" | "malformed-url" | "malformed-utf8" | "method-not-allowed" | "missing-body" | "no-installed-pump" | "no-requirement" | "no-value" | "not-acceptable" | "not-calibrated" | "not-empty" | "not-found" | "stale-version" | "storage-full" | "too-slow" | "unavailable" | "unsolved" | "unsupported-media-type" | "url-too-long" | "version-required";
             title: string;
             status: number;
             detail: string;

@@ -85,7 +85,7 @@ describe('a lift', () => {
 describe('a pump without points', () => {
   it('is told to be not checked, and what was judged in place of it where that is asked for', () => {
     expect(cautionsOf({}).map(({ detail }) => detail)).toEqual([
-      'The pump has no NPSH points: cavitation was not checked.',
+      'The pump has no NPSH points. Cavitation was not checked.',
     ]);
     expect(cautionsOf({ limits: { enforceNpsh: true } })[0]?.detail).toContain(
       'does not boil before the pump',

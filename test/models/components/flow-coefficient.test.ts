@@ -7,7 +7,7 @@ import { KV_VALVES } from '../../reference/fittings.ts';
 
 function headAt(kv: number, flow: number): number {
   const state = flowCoefficientValve({ kv, opening: 100 });
-  return state.ok && state.value !== 'shut' ? state.value.lossAt(flow).head : Number.NaN;
+  return state.ok && state.value !== 'closed' ? state.value.lossAt(flow).head : Number.NaN;
 }
 
 describe('a valve by its flow coefficient', () => {
@@ -39,7 +39,7 @@ describe('a valve by its flow coefficient', () => {
   });
 
   it('is shut at 0 and not known part open', () => {
-    expect(flowCoefficientValve({ kv: 5, opening: 0 })).toEqual({ ok: true, value: 'shut' });
+    expect(flowCoefficientValve({ kv: 5, opening: 0 })).toEqual({ ok: true, value: 'closed' });
     expect(flowCoefficientValve({ kv: 5, opening: 60 })).toEqual({
       ok: false,
       failure: { code: 'opening-not-known', opening: 60 },

@@ -21,7 +21,7 @@ function valve(name: string, method?: LossMethod): ValveRow {
 function lossCoefficient(row: ValveRow, opening: number): number {
   const state = valveResistance(row, { ...SITE, opening });
   if (!state.ok) throw new Error(`${row.name} at ${opening} %: ${state.failure.code}`);
-  if (state.value === 'shut') return Number.POSITIVE_INFINITY;
+  if (state.value === 'closed') return Number.POSITIVE_INFINITY;
   const velocity = (4 * 1e-3) / (Math.PI * SITE.diameter ** 2);
   return (2 * GRAVITY * state.value.lossAt(1e-3).head) / velocity ** 2;
 }
@@ -91,7 +91,7 @@ describe('a valve over its opening', () => {
       fc.property(openings, diameters, (opening, diameter) => {
         const head = (at: number) => {
           const state = valveResistance(valve(name), { ...SITE, diameter, opening: at });
-          return state.ok && state.value !== 'shut' ? state.value.lossAt(1e-3).head : Number.NaN;
+          return state.ok && state.value !== 'closed' ? state.value.lossAt(1e-3).head : Number.NaN;
         };
         expect(head(opening)).toBeGreaterThan(head(opening + 0.05));
       }),

@@ -17,7 +17,7 @@ const onFlume = (facts: Json = {}, more: Json = {}) =>
   asked({ loop: { ...FLUME, ...facts }, pumps: [app.pumpId], ...more });
 const stored = (facts: Json) => created(app, '/v1/loops', { ...FLUME, ...facts });
 
-const FLOODS = 'The pump delivers more than the overflow carries: the tank floods.';
+const FLOODS = 'The tank floods: the overflow carries less than the pump delivers. Lower the setting.';
 
 describe('a danger', () => {
   it.each<[string, Json, RegExp]>([
@@ -44,7 +44,7 @@ describe('a danger', () => {
 
   it('of cavitation is said too', async () => {
     const thirsty = { ...example('pump-canister-250.json'), npshPoints: [{ flow: 9000, head: 30 }] };
-    expect((await onFlume({}, { pumps: [thirsty] })).summary).toMatch(/^Danger: NPSH available is below/);
+    expect((await onFlume({}, { pumps: [thirsty] })).summary).toMatch(/^Danger: Cavitation damages the pump/);
   });
 
   it('of each kind is said, and each once', async () => {
@@ -136,6 +136,6 @@ describe('the raceways', () => {
   it('flood their basin, which is said first', async () => {
     const pump = await created(app, '/v1/pumps', example('pump-canister-600.json'));
     const { summary } = await asked({ loop: RACEWAYS, pumps: [pump] });
-    expect(summary).toMatch(/^Danger: When the power fails more water drains back/);
+    expect(summary).toMatch(/^Danger: In a power cut the basin floods/);
   });
 });

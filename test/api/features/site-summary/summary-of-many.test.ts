@@ -30,7 +30,7 @@ describe('the summary of a site', () => {
       annualCost: 0,
       largestSavings: [],
     });
-    expect(summary.summary).toBe('No loop with an installed pump is stored: there is nothing to sum up.');
+    expect(summary.summary).toBe('No loop with an installed pump is stored. There is nothing to sum.');
   });
 
   it('counts loops without a pump or a requirement, and sums the others', async () => {

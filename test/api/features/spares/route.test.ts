@@ -37,7 +37,7 @@ describe('spares', () => {
     expectClose(found.atHighRate.meanDemand, 0.221691, { relative: 1e-4 });
     expect(found.atHighRate.spares).toBe(1);
     expect(found.summary).toBe(
-      'Keep 1 spare for 12 devices: with a probability of 99.82 % no more fail within 28 days.',
+      'Keep 1 spare for 12 devices: no more fail within 28 days with a probability of 99.82 %.',
     );
     expect(found.cautions.map(({ code }) => code)).toEqual(['failures-independent', 'few-failures']);
   });
