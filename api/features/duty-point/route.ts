@@ -31,7 +31,7 @@ const query = (context: SchemaContext) =>
       maximum: 100,
       example: 70,
     }).optional(),
-    velocity: queryQuantity(context, 'velocity', {
+    reachVelocity: queryQuantity(context, 'velocity', {
       description:
         'Tells how far the stream of each outlet keeps this velocity; that of its stated reach where it is left out.',
       minimum: 0,

@@ -25,7 +25,7 @@ const inRange = (text: string): boolean => {
 
 const query = (context: SchemaContext) =>
   z.strictObject({
-    date: calendarDate(context, {
+    day: calendarDate(context, {
       description: "A day of the site's calendar, 1971 to 2200; today where it is left out.",
       example: '2026-03-29',
     })
@@ -55,12 +55,12 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: { date }, store, system }) => {
+    async ({ params, query: { day: dayText }, store, system }) => {
       const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned } = found.value;
       const today = siteDay(planned.sources.site.document.timeZone, clock().getTime());
-      const day = (date === undefined ? null : dayOfText(date)) ?? today;
+      const day = (dayText === undefined ? null : dayOfText(dayText)) ?? today;
       const drawn = solving(() =>
         markupText(dayChart(dayFigures(found.value, { day, system }), { id: 'day' })),
       );

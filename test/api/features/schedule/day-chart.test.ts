@@ -35,7 +35,7 @@ describe('the picture of a day', () => {
   it('changes the setting at the wall-clock time of each phase', async () => {
     const picture = await dayOf(
       await withSchedule(await facility(), exampleJson('schedule.json')),
-      '?date=2026-06-10',
+      '?day=2026-06-10',
     );
     const [setting] = linesOf(picture);
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
@@ -53,7 +53,7 @@ describe('the picture of a day', () => {
     ['2026-03-29', '23 hours', '06:00', 5],
     ['2026-10-25', '25 hours', '06:00', 7],
   ])('has as many hours as the clocks give it: %s', async (date, told, label, hoursBefore) => {
-    const picture = await dayOf(await facility(), `?date=${date}`);
+    const picture = await dayOf(await facility(), `?day=${date}`);
     expect(picture.words.join('\n')).toContain(told);
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
     const hours = Number(told.split(' ')[0]);
@@ -64,7 +64,7 @@ describe('the picture of a day', () => {
     const site = await facility();
     const tariff = (await (await site.send('POST', '/v1/tariffs', exampleJson('tariff.json'))).json()).id;
     await withSchedule(site, { tariff, phases: [{ name: 'all', from: '00:00', factor: 1 }] });
-    const picture = await dayOf(site, '?date=2026-01-15');
+    const picture = await dayOf(site, '?day=2026-01-15');
     const prices = linesOf(picture).at(-1) ?? [];
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
     const hours = [...new Set(prices.map(([x]) => Math.round(((x - left) / (right - left)) * 24)))];
@@ -151,10 +151,10 @@ describe('the route', () => {
     async (date) => {
       const { call, loop } = await facility();
       const { status, errors } = await refused(
-        await call(`/v1/loops/${loop}/schedule/chart.svg?date=${date}`),
+        await call(`/v1/loops/${loop}/schedule/chart.svg?day=${date}`),
       );
       expect(status).toBe(422);
-      expect(errors?.[0]?.parameter).toBe('date');
+      expect(errors?.[0]?.parameter).toBe('day');
     },
   );
 
