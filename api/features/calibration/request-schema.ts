@@ -7,7 +7,7 @@ import { perContext } from '../../units/per-context.ts';
 export const calibrationRequest = perContext((context) =>
   named(
     context,
-    'CalibrationRequest',
+    'Calibration',
     z
       .strictObject({
         from: bodyInstant(context, {

@@ -55,7 +55,7 @@ const runs = (context: SchemaContext) => ({
 export const comparisonAssemblyFigures = perContext((context) =>
   named(
     context,
-    'ComparisonAssemblyFigures',
+    'ComparisonAssembly',
     z.strictObject({
       loop: described(
         context,

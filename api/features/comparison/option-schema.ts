@@ -130,7 +130,7 @@ const againstFirst = (context: SchemaContext) => ({
 export const comparisonOption = perContext((context) =>
   named(
     context,
-    'ComparedOption',
+    'ComparisonOption',
     z.strictObject({
       name: text(context, 'Its name.', 'One Canister 250'),
       feasible: described(context, z.boolean(), {

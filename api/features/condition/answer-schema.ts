@@ -29,7 +29,7 @@ const count = (context: SchemaContext, description: string, example: number) =>
 const slipSchema = perContext((context) =>
   named(
     context,
-    'MeterSlip',
+    'Cause',
     z.strictObject({
       meter: described(context, z.enum(METERS), {
         description: 'The meter that is probably wrong.',
@@ -54,7 +54,7 @@ const slipSchema = perContext((context) =>
 const shortfallSchema = perContext((context) =>
   named(
     context,
-    'Shortfall',
+    'ShortfallForecast',
     z.strictObject({
       outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
       at: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),

@@ -12,7 +12,7 @@ const figure = (context: SchemaContext, description: string, example: number) =>
 const cleaningSchema = perContext((context) =>
   named(
     context,
-    'CheapestCleaning',
+    'CheapestInterval',
     z.strictObject({
       action: described(context, z.enum(['cleaning', 'service']), {
         description: 'A cleaning; a service of the pump where that is worn or draws more than its curve.',

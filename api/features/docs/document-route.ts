@@ -11,7 +11,7 @@ import { openApiDocument } from './document.ts';
 
 const specification = z
   .looseObject({})
-  .openapi('Specification', { description: 'A document of OpenAPI 3.1.' });
+  .openapi('OpenApiDocument', { description: 'A document of OpenAPI 3.1.' });
 
 export function specificationRoute(api: Api): void {
   const document = writtenOnce(() => ({ ...openApiDocument(api) }));
@@ -29,7 +29,7 @@ export function specificationRoute(api: Api): void {
       answer: jsonAnswer({
         schema: () => specification,
         description: 'The document.',
-        example: { openapi: '3.1.0', info: { title: 'Loopwright', version: '0.1.0' }, paths: {} },
+        example: { openapi: '3.1.0', info: { title: 'Loopwright', version: '0.2.0' }, paths: {} },
       }),
     },
     async () => success({ body: document() }),

@@ -1,5 +1,9 @@
 /** Makes the OpenAPI document of the service. */
 import type { Api } from '../../http/api.ts';
+import { withFormsTogether } from './component-forms.ts';
+import { withDescribedDefaults } from './described-defaults.ts';
+import { withNamedObjects } from './inline-objects.ts';
+import { isNode } from './json-tree.ts';
 import { TAGS } from './tags.ts';
 
 const DESCRIPTION = [
@@ -15,18 +19,28 @@ const LICENSE = { license: { name: 'All rights reserved', identifier: 'LicenseRe
 
 type Document = ReturnType<Api['app']['getOpenAPI31Document']>;
 
+const isDocument = (value: unknown): value is Document => isNode(value) && 'openapi' in value;
+
+function settled(document: Document): Document {
+  const changed = withNamedObjects(withFormsTogether(withDescribedDefaults({ ...document })));
+  if (!isDocument(changed)) throw new Error('invariant: no document of OpenAPI');
+  return changed;
+}
+
 export const openApiDocument = ({ app, deps }: Api): Document =>
-  app.getOpenAPI31Document({
-    openapi: '3.1.0',
-    info: {
-      title: 'Loopwright',
-      version: deps.version,
-      description: DESCRIPTION,
-      contact: { name: 'Loopwright' },
-      ...LICENSE,
-    },
-    servers: [{ url: '/', description: 'The service that gave this document.' }],
-    // No keys yet: callers on this machine alone are answered.
-    security: [],
-    tags: [...TAGS],
-  });
+  settled(
+    app.getOpenAPI31Document({
+      openapi: '3.1.0',
+      info: {
+        title: 'Loopwright',
+        version: deps.version,
+        description: DESCRIPTION,
+        contact: { name: 'Loopwright' },
+        ...LICENSE,
+      },
+      servers: [{ url: '/', description: 'The service that gave this document.' }],
+      // No keys yet: callers on this machine alone are answered.
+      security: [],
+      tags: [...TAGS],
+    }),
+  );

@@ -26,7 +26,7 @@ const useShape = (context: SchemaContext) => ({
 const phaseSchema = perContext((context) =>
   named(
     context,
-    'ScheduledPhase',
+    'Phase',
     z.strictObject({
       ...phaseShape(context),
       setting: settingField(
@@ -66,7 +66,7 @@ const phaseSchema = perContext((context) =>
 const againstSchema = perContext((context) =>
   named(
     context,
-    'ConstantRunning',
+    'ConstantSetting',
     z.strictObject({
       setting: settingField(context, 'The setting, round the clock [% of full].', 70),
       power: computed(context, 'power', { description: 'Power at it.', example: 85.7042 }),
@@ -85,7 +85,7 @@ const againstSchema = perContext((context) =>
 const emergencySchema = perContext((context) =>
   named(
     context,
-    'EmergencyRunning',
+    'Emergency',
     z.strictObject({
       ...emergencyShape(context),
       setting: settingField(context, 'The lowest setting that gives these flows [% of full].', 32),

@@ -83,7 +83,7 @@ const CALIBRATION = { description: 'A calibration of a loop that was applied onc
 export const calibrationCopyItem = perContext((context) =>
   named(
     context,
-    'CalibrationCopy',
+    'AppliedCalibration',
     z.strictObject({ ...recordFields(context), ...calibrationShape(context) }),
     CALIBRATION,
   ),
@@ -93,7 +93,7 @@ export const calibrationCopyInput = perContext(
   (context): z.ZodType<UnfittedCalibration> =>
     named(
       context,
-      'CalibrationCopy',
+      'AppliedCalibration',
       z.strictObject({ ...calibrationShape(context), ...acceptedFields(context) }),
       CALIBRATION,
     ),

@@ -62,7 +62,7 @@ const writtenList = (context: SchemaContext) => (kind: RecordKind) => {
 export const siteCopyAnswer = perContext((context) =>
   named(
     context,
-    'SiteCopy',
+    'SiteExport',
     z.strictObject({
       ...heading(context),
       site: context.documented ? siteItem(context) : z.unknown(),
@@ -85,7 +85,7 @@ const unreadList = (context: SchemaContext) => (kind: RecordKind) => {
 export const siteCopyInput = perContext((context) =>
   named(
     context,
-    'SiteCopy',
+    'SiteExport',
     z.strictObject({
       ...heading(context),
       site: context.documented ? siteInput(context) : z.unknown(),
@@ -106,7 +106,7 @@ const count = (context: SchemaContext) => (kind: RecordKind) =>
 
 /** How much an import has stored. */
 export const siteCopyCounts = perContext((context) =>
-  named(context, 'SiteCopyCounts', z.strictObject(members(count(context))), {
+  named(context, 'ImportResult', z.strictObject(members(count(context))), {
     description: 'How many records of each kind were stored.',
   }),
 );

@@ -32,7 +32,7 @@ const attentionFigures = (context: SchemaContext, of: string) =>
 const attention = perContext((context) =>
   named(
     context,
-    'SummaryAttention',
+    'SiteUpkeep',
     z.strictObject({
       service: attentionFigures(context, 'for the service that installed pumps state'),
       tasks: attentionFigures(

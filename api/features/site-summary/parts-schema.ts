@@ -37,7 +37,7 @@ const energySaved = (context: SchemaContext) =>
 export const loopCountsSchema = perContext((context) =>
   named(
     context,
-    'SummaryLoops',
+    'SiteCounts',
     z.strictObject({
       loops: count(context, 'Loops of the site.'),
       scheduled: count(context, 'Those with a schedule, whose year is walked by it.'),
@@ -55,7 +55,7 @@ export const loopCountsSchema = perContext((context) =>
 export const shortSchema = perContext((context) =>
   named(
     context,
-    'SummaryShort',
+    'BelowRequired',
     z.strictObject({
       count: count(context, 'Loops with an outlet below its required flow.'),
       loops: described(
@@ -95,7 +95,7 @@ const saved = (context: SchemaContext) => ({
 export const aboveNeedSchema = perContext((context) =>
   named(
     context,
-    'SummaryAboveNeed',
+    'CanTurnDown',
     z.strictObject({
       count: count(context, 'Loops whose pump serves all outlets at a lower setting than its own.'),
       loops: described(

@@ -42,7 +42,7 @@ const gap = (context: SchemaContext) =>
 const item = perContext((context) =>
   named(
     context,
-    'UpgradePlanItem',
+    'PlannedUpgrade',
     z.strictObject({
       candidate: place(context),
       name: text(context, 'Its name.', 'One large pump for the seahorse bank'),
@@ -167,7 +167,7 @@ export const upgradePlanSchema = perContext((context) =>
 
 /** In a list: without candidates and years. */
 const listed = perContext((context) =>
-  named(context, 'UpgradePlanListed', z.strictObject({ ...recordFields(context), ...figures(context) }), {
+  named(context, 'UpgradePlanOverview', z.strictObject({ ...recordFields(context), ...figures(context) }), {
     description: 'A stored upgrade plan in a list.',
   }),
 );

@@ -13,7 +13,7 @@ import { readingSchema } from './schema.ts';
 export const readingsTaken = perContext((context) =>
   named(
     context,
-    'ReadingsTaken',
+    'ReadingsAccepted',
     z.strictObject({
       accepted: described(context, z.int(), { description: 'Readings of the request.', examples: [2] }),
       merged: described(context, z.int(), {

@@ -69,7 +69,7 @@ const period = perContext(
 const otherwise = (context: SchemaContext) =>
   named(
     context,
-    'TariffRest',
+    'TariffOtherwise',
     z.strictObject({
       name: nameField(context, { description: 'A name, 1 to 120 characters.', example: 'base' }),
       price: price(context),
@@ -126,7 +126,7 @@ export const tariffInput = perContext(
 export const tariffItem = perContext((context) =>
   named(
     context,
-    'TariffItem',
+    'Tariff.listed',
     z.strictObject({ ...recordFields(context), ...answeredKey(context), ...fields(context) }),
     {
       description: 'A stored tariff in a list.',

@@ -70,7 +70,7 @@ export const cautionsField = (context: SchemaContext) =>
   });
 
 export const taskItem = perContext((context) =>
-  named(context, 'MaintenanceTaskItem', z.strictObject(taskShape(context)), {
+  named(context, 'MaintenanceTask.listed', z.strictObject(taskShape(context)), {
     description: 'A routine check in a list.',
   }),
 );
@@ -103,7 +103,7 @@ export const starterAnswerSchema = perContext((context) =>
 const attention = perContext((context) =>
   named(
     context,
-    'MaintenanceAttention',
+    'Upkeep',
     z.strictObject({
       tasks: count(context, 'How many checks there are.', 5),
       due: count(context, 'How many are due, those that are overdue included.', 1),
