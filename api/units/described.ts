@@ -28,8 +28,8 @@ export const described = <S extends z.ZodType>(
 ): S => (documented ? schema.openapi({ ...words }) : schema);
 
 /**
- * Gives a schema its name among the components of the document. What comes in differs from what goes out, in defaults and
- * in strings with units, so that the request's side has a name of its own; a pure request is named so already.
+ * Gives a schema its name among the components of the document, where `X.request` is what comes in. A further form, such as
+ * `X.listed`, has members of one of these two; the document brings the forms together.
  */
 export const named = <S extends z.ZodType>(
   { documented, side }: Pick<SchemaContext, 'documented' | 'side'>,
@@ -38,5 +38,5 @@ export const named = <S extends z.ZodType>(
   words: SchemaWords = {},
 ): S =>
   documented
-    ? schema.openapi(side === 'request' && !name.endsWith('Request') ? `${name}Input` : name, { ...words })
+    ? schema.openapi(side === 'request' && !name.includes('.') ? `${name}.request` : name, { ...words })
     : schema;

@@ -41,7 +41,7 @@ const price = perContext((context) =>
 export const billRequest = perContext((context) =>
   named(
     context,
-    'BillOfMaterialsRequest',
+    'BillOfMaterials',
     z.strictObject({
       loop: loopOrId(context),
       prices: described(

@@ -11,7 +11,7 @@ export type Included = (typeof INCLUDED)[number];
 export const calibrationRequest = perContext((context) =>
   named(
     context,
-    'CalibrationRequest',
+    'Calibration',
     z
       .strictObject({
         from: bodyInstant(context, {

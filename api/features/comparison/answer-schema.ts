@@ -155,7 +155,7 @@ export type ComparisonFigures = Omit<
 const listed = perContext((context) =>
   named(
     context,
-    'ComparisonSummary',
+    'ComparisonOverview',
     z.strictObject({
       ...recordFields(context),
       name: text(context, 'Its name.', 'Seahorse bank: three pumps or one'),

@@ -166,7 +166,7 @@ function checkOptions(
 export const comparisonRequest = perContext((context) =>
   named(
     context,
-    'ComparisonRequest',
+    'Comparison',
     z
       .strictObject({
         name: nameField(context, {

@@ -29,7 +29,7 @@ export function specificationRoute(api: Api): void {
       answer: jsonAnswer({
         schema: () => specification,
         description: 'The document.',
-        example: { openapi: '3.1.0', info: { title: 'Loopwright', version: '0.1.0' }, paths: {} },
+        example: { openapi: '3.1.0', info: { title: 'Loopwright', version: '0.2.0' }, paths: {} },
       }),
     },
     async () => success({ body: document() }),

@@ -1,6 +1,9 @@
 /** Makes the OpenAPI document of the service. */
 import type { Api } from '../../http/api.ts';
-import { namedComponents } from './component-names.ts';
+import { withFormsTogether } from './component-forms.ts';
+import { withDescribedDefaults } from './described-defaults.ts';
+import { withNamedObjects } from './inline-objects.ts';
+import { isNode } from './json-tree.ts';
 import { TAGS } from './tags.ts';
 
 const DESCRIPTION = [
@@ -16,8 +19,16 @@ const LICENSE = { license: { name: 'All rights reserved', identifier: 'LicenseRe
 
 type Document = ReturnType<Api['app']['getOpenAPI31Document']>;
 
+const isDocument = (value: unknown): value is Document => isNode(value) && 'openapi' in value;
+
+function settled(document: Document): Document {
+  const changed = withNamedObjects(withFormsTogether(withDescribedDefaults({ ...document })));
+  if (!isDocument(changed)) throw new Error('invariant: no document of OpenAPI');
+  return changed;
+}
+
 export const openApiDocument = ({ app, deps }: Api): Document =>
-  namedComponents(
+  settled(
     app.getOpenAPI31Document({
       openapi: '3.1.0',
       info: {

@@ -71,7 +71,7 @@ const leakTank = (context: SchemaContext) =>
 export const leakRequest = perContext((context) =>
   named(
     context,
-    'LeakExposureRequest',
+    'LeakExposure',
     z.strictObject({
       opening: opening(context),
       depth: extent(context, 'depth', {

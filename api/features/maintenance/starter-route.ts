@@ -27,7 +27,7 @@ import { perContext } from '../../units/per-context.ts';
 const starterRequest = perContext((context) =>
   named(
     context,
-    'StarterTasksRequest',
+    'StarterTasks',
     z.strictObject({
       firstDue: firstDueField(context).optional(),
     }),

@@ -55,12 +55,12 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: { day: asked }, store, system }) => {
+    async ({ params, query: { day: dayText }, store, system }) => {
       const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned } = found.value;
       const today = siteDay(planned.sources.site.document.timeZone, clock().getTime());
-      const day = (asked === undefined ? null : dayOfText(asked)) ?? today;
+      const day = (dayText === undefined ? null : dayOfText(dayText)) ?? today;
       const drawn = solving(() =>
         markupText(dayChart(dayFigures(found.value, { day, system }), { id: 'day' })),
       );

@@ -73,7 +73,7 @@ const shapes = (context: SchemaContext) =>
   ]);
 
 export const screenSizeRequest = perContext((context) =>
-  named(context, 'ScreenSizeRequest', withOpenFraction(shapes(context)), {
+  named(context, 'ScreenSize', withOpenFraction(shapes(context)), {
     description: 'A screen but for its length: a cylinder drawn from one end, a flat screen or a box.',
   }),
 );

@@ -66,22 +66,28 @@ async function writeAll(all: Transaction<Tables>, siteId: string, contents: Site
 
 async function readAll(
   all: Transaction<Tables>,
-  { siteId, readings }: { readonly siteId: string; readonly readings: boolean },
+  { siteId, exclude }: { readonly siteId: string; readonly exclude: readonly RecordKind[] },
 ) {
-  const many = await tooMany(all, siteId, readings ? KINDS : KINDS.filter((kind) => kind !== 'readings'));
+  const many = await tooMany(
+    all,
+    siteId,
+    KINDS.filter((kind) => !exclude.includes(kind)),
+  );
   if (many !== null) return many;
+  const read = async <Kind extends RecordKind>(kind: Kind) =>
+    exclude.includes(kind) ? [] : await RECORD_KINDS[kind].read(all, siteId);
   const records: SiteContents['records'] = {
-    tariffs: await RECORD_KINDS.tariffs.read(all, siteId),
-    pumps: await RECORD_KINDS.pumps.read(all, siteId),
-    loops: await RECORD_KINDS.loops.read(all, siteId),
-    schedules: await RECORD_KINDS.schedules.read(all, siteId),
-    comparisons: await RECORD_KINDS.comparisons.read(all, siteId),
-    upgradePlans: await RECORD_KINDS.upgradePlans.read(all, siteId),
-    maintenanceTasks: await RECORD_KINDS.maintenanceTasks.read(all, siteId),
-    completions: await RECORD_KINDS.completions.read(all, siteId),
-    calibrations: await RECORD_KINDS.calibrations.read(all, siteId),
-    baselines: await RECORD_KINDS.baselines.read(all, siteId),
-    readings: readings ? await RECORD_KINDS.readings.read(all, siteId) : [],
+    tariffs: await read('tariffs'),
+    pumps: await read('pumps'),
+    loops: await read('loops'),
+    schedules: await read('schedules'),
+    comparisons: await read('comparisons'),
+    upgradePlans: await read('upgradePlans'),
+    maintenanceTasks: await read('maintenanceTasks'),
+    completions: await read('completions'),
+    calibrations: await read('calibrations'),
+    baselines: await read('baselines'),
+    readings: await read('readings'),
   };
   const site = siteRecord(await siteRow(all, siteId));
   return { outcome: 'read', contents: { site, records } } as const;
@@ -99,11 +105,11 @@ async function kindsThere(all: Transaction<Tables>, siteId: string): Promise<rea
 const openContents =
   (db: Kysely<Tables>) =>
   (siteId: string): SiteContentsOperations => ({
-    read: ({ readings }) =>
+    read: ({ exclude }) =>
       db
         .transaction()
         .setIsolationLevel('repeatable read')
-        .execute((all) => readAll(all, { siteId, readings })),
+        .execute((all) => readAll(all, { siteId, exclude })),
 
     write: (contents) =>
       db.transaction().execute(async (all) => {

@@ -28,8 +28,8 @@ export const SITE_CHARACTERS_MAX = 64 * 1024 * 1024;
 export interface SiteContentsOperations {
   /** Each kind in the order createdAt, then id. */
   read(choice: {
-    /** Whether readings are among them. */
-    readonly readings: boolean;
+    /** Kinds that are left out. */
+    readonly exclude: readonly RecordKind[];
   }): Promise<{ readonly outcome: 'read'; readonly contents: SiteContents } | TooManyRecords>;
   /**
    * Into a site that has no records; all of it or nothing. Ids, versions and times are kept; only the site's own version

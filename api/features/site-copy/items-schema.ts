@@ -25,7 +25,7 @@ const idOf = (context: SchemaContext, noun: string) =>
 export const taskCopyItem = perContext((context) =>
   named(
     context,
-    'ExportedMaintenanceTask',
+    'MaintenanceTask.exported',
     z.strictObject({
       ...recordFields(context),
       ...answeredKey(context),
@@ -39,7 +39,7 @@ export const taskCopyItem = perContext((context) =>
 
 export const taskCopyInput = perContext(
   (context): z.ZodType<MaintenanceTask> =>
-    named(context, 'ExportedMaintenanceTask', taskCopy(context), {
+    named(context, 'MaintenanceTask.imported', taskCopy(context), {
       description: 'A routine check as it was entered.',
     }),
 );
@@ -49,7 +49,7 @@ const COMPLETION = { description: 'One time that a check was done.' };
 export const completionCopyItem = perContext((context) =>
   named(
     context,
-    'ExportedCompletion',
+    'Completion.exported',
     z.strictObject({
       ...recordFields(context),
       task: idOf(context, 'check'),
@@ -66,7 +66,7 @@ export const completionCopyItem = perContext((context) =>
 
 export const completionCopyInput = perContext(
   (context): z.ZodType<CopiedCompletion> =>
-    named(context, 'ExportedCompletion', completionCopy(context), COMPLETION),
+    named(context, 'Completion.imported', completionCopy(context), COMPLETION),
 );
 
 const readingsShape = (context: SchemaContext) => ({

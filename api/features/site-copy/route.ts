@@ -31,11 +31,27 @@ const MEDIA_TYPE = 'application/json';
 
 const tag = 'site';
 
+/** Kinds that no other kind refers to, so that an export without them can be imported. */
+const EXCLUDABLE_KINDS = ['schedules', 'upgradePlans', 'completions', 'calibrations', 'readings'] as const;
+
+const oneExcludable = EXCLUDABLE_KINDS.join('|');
+
+const EXCLUDED_PATTERN = `^(?:${oneExcludable})(?:,(?:${oneExcludable}))*$`;
+
+const excludedKinds = z
+  .string()
+  .regex(
+    new RegExp(EXCLUDED_PATTERN),
+    `must be a list, separated by commas, of ${EXCLUDABLE_KINDS.join(', ')}`,
+  )
+  .transform((text) => EXCLUDABLE_KINDS.filter((kind) => text.split(',').includes(kind)));
+
 const exportQuery = (context: SchemaContext) =>
   z.strictObject({
-    exclude: described(context, z.enum(['readings']), {
-      description:
-        'What is left out: `readings`, as for a site with too many for one document, which are then read loop by loop at `/v1/loops/{loopId}/readings`. Default: nothing.',
+    exclude: described(context, excludedKinds, {
+      type: 'string',
+      description: `Kinds of records to leave out, separated by commas: ${EXCLUDABLE_KINDS.join(', ')}. No other record refers to these. If a site has too many readings for one document, \`/v1/loops/{loopId}/readings\` gives them loop by loop.`,
+      pattern: EXCLUDED_PATTERN,
       examples: ['readings'],
     }).optional(),
   });
@@ -90,8 +106,8 @@ function exportRoute(api: Api): void {
         example: example('answers/export'),
       }),
     },
-    async ({ store, system, query: { exclude } }) => {
-      const read = await store.of(SITE_CONTENTS).read({ readings: exclude !== 'readings' });
+    async ({ store, system, query: { exclude = [] } }) => {
+      const read = await store.of(SITE_CONTENTS).read({ exclude });
       if (read.outcome === 'read') {
         const written = await writeSiteCopy(read.contents, system);
         return written.ok ? success({ body: written.value }) : written;

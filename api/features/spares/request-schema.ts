@@ -11,7 +11,7 @@ const CONFIDENCE = 0.95;
 export const sparesRequest = perContext((context) =>
   named(
     context,
-    'SparesRequest',
+    'Spares',
     z.strictObject({
       pump: described(context, z.string().min(1).max(120), {
         description:

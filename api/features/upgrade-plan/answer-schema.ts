@@ -167,7 +167,7 @@ export const upgradePlanSchema = perContext((context) =>
 
 /** In a list: without candidates and years. */
 const listed = perContext((context) =>
-  named(context, 'UpgradePlanSummary', z.strictObject({ ...recordFields(context), ...figures(context) }), {
+  named(context, 'UpgradePlanOverview', z.strictObject({ ...recordFields(context), ...figures(context) }), {
     description: 'A stored upgrade plan in a list.',
   }),
 );

@@ -22,7 +22,7 @@ const shape = (context: SchemaContext) => ({
 });
 
 export const completionItem = perContext((context) =>
-  named(context, 'CompletionItem', z.strictObject(shape(context)), {
+  named(context, 'Completion.listed', z.strictObject(shape(context)), {
     description: 'One time that a check was done.',
   }),
 );

@@ -129,8 +129,8 @@ export const loopInput = perContext(
 export const loopItem = perContext((context) =>
   named(
     context,
-    'LoopItem',
-    kinds(context, { suffix: 'Item', further: { ...recordFields(context), ...answeredKey(context) } }),
+    'Loop.listed',
+    kinds(context, { suffix: '.listed', further: { ...recordFields(context), ...answeredKey(context) } }),
     {
       description: 'A stored loop in a list.',
     },

@@ -196,7 +196,9 @@ const pumpShape = (context: SchemaContext) => ({
 
 /** A stored pump in a list. */
 export const pumpItem = perContext((context) =>
-  named(context, 'PumpItem', z.strictObject(pumpShape(context)), { description: 'A stored pump in a list.' }),
+  named(context, 'Pump.listed', z.strictObject(pumpShape(context)), {
+    description: 'A stored pump in a list.',
+  }),
 );
 
 /** A stored pump. */

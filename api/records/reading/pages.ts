@@ -23,7 +23,7 @@ export type Stretch = (typeof READING_STRETCHES)[number];
 const DAYS_AT_ONCE = 28;
 
 export interface ReadingPageRequest extends ReadingChoice {
-  readonly by: Stretch | null;
+  readonly groupBy: Stretch | null;
   readonly limit: number;
   readonly timeZone: string;
 }
@@ -52,8 +52,8 @@ interface Ruler {
   dayOf(bucket: number): string | null;
 }
 
-function rulerOf(by: Stretch, timeZone: string, range: NonNullable<ReadingSpan['range']>): Ruler {
-  if (by === 'hour') {
+function rulerOf(groupBy: Stretch, timeZone: string, range: NonNullable<ReadingSpan['range']>): Ruler {
+  if (groupBy === 'hour') {
     return {
       width: MS_PER_HOUR,
       offsets: [{ at: 0, offset: 0 }],
@@ -74,11 +74,11 @@ function rulerOf(by: Stretch, timeZone: string, range: NonNullable<ReadingSpan['
 
 async function meansPage(
   store: SiteStore,
-  { by, limit, timeZone, ...choice }: ReadingPageRequest & { readonly by: Stretch },
+  { groupBy, limit, timeZone, ...choice }: ReadingPageRequest & { readonly groupBy: Stretch },
 ): Promise<ReadingPage<MeanOfStretch>> {
   const { range } = await store.of(READINGS).span(choice.loop);
   if (range === null) return { items: [], next: null };
-  const ruler = rulerOf(by, timeZone, range);
+  const ruler = rulerOf(groupBy, timeZone, range);
   const before = Math.min(choice.before, range.last + 1);
   const found: ReadingBucket[] = [];
   let from = Math.max(choice.from, range.first);
@@ -114,6 +114,6 @@ async function plainPage(
 
 export const readingPage = (
   store: SiteStore,
-  { by, ...asked }: ReadingPageRequest,
+  { groupBy, ...asked }: ReadingPageRequest,
 ): Promise<ReadingPage<Reading | MeanOfStretch>> =>
-  by === null ? plainPage(store, { by, ...asked }) : meansPage(store, { by, ...asked });
+  groupBy === null ? plainPage(store, { groupBy, ...asked }) : meansPage(store, { groupBy, ...asked });

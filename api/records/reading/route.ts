@@ -147,18 +147,18 @@ const query = perContext((context) =>
 
 const PLAIN = 'reading';
 
-const kindOf = (by: Stretch | null): string => by ?? PLAIN;
+const kindOf = (groupBy: Stretch | null): string => groupBy ?? PLAIN;
 
 /** Where the page of a cursor begins; the cursor must be of the same kind of page. */
-function cursorStart(cursor: string | undefined, by: Stretch | null): Result<number | null, Problem> {
+function cursorStart(cursor: string | undefined, groupBy: Stretch | null): Result<number | null, Problem> {
   if (cursor === undefined) return success(null);
   const start = decodeCursor(cursor);
-  if (start?.id === kindOf(by)) return success(start.createdAt);
+  if (start?.id === kindOf(groupBy)) return success(start.createdAt);
   return failed(invalidRequest([{ parameter: 'cursor', detail: 'must be `next` of the page before' }]));
 }
 
-function pageLimit(limit: number | undefined, by: Stretch | null): Result<number, Problem> {
-  if (by !== null) return success(limit ?? MEANS_LIMIT_MAX);
+function pageLimit(limit: number | undefined, groupBy: Stretch | null): Result<number, Problem> {
+  if (groupBy !== null) return success(limit ?? MEANS_LIMIT_MAX);
   if (limit === undefined || limit <= PAGE_LIMIT_MAX) return success(limit ?? PAGE_LIMIT_DEFAULT);
   const detail = `must be at most ${PAGE_LIMIT_MAX} without \`groupBy\``;
   return failed(invalidRequest([{ parameter: 'limit', detail }]));
@@ -188,16 +188,16 @@ function readingRoute(api: Api): void {
       if (!loop.ok) return loop;
       const range = timeRange(asked);
       if (!range.ok) return range;
-      const { groupBy: by = null } = asked;
-      const start = cursorStart(asked.cursor, by);
+      const { groupBy = null } = asked;
+      const start = cursorStart(asked.cursor, groupBy);
       if (!start.ok) return start;
-      const limit = pageLimit(asked.limit, by);
+      const limit = pageLimit(asked.limit, groupBy);
       if (!limit.ok) return limit;
       const { timeZone } = (await findSite(store)).document;
       const from = Math.max(range.value.from, start.value ?? range.value.from);
       const choice = { loop: params.loopId, from, before: range.value.before };
-      const { items, next } = await readingPage(store, { ...choice, by, limit: limit.value, timeZone });
-      const cursor = next === null ? null : encodeCursor({ createdAt: next, id: kindOf(by) });
+      const { items, next } = await readingPage(store, { ...choice, groupBy, limit: limit.value, timeZone });
+      const cursor = next === null ? null : encodeCursor({ createdAt: next, id: kindOf(groupBy) });
       return success({ body: { items: [...items], next: cursor } });
     },
   );

@@ -74,7 +74,7 @@ export const siteInput = perContext(
 
 /** The site within a copy of all that it holds. */
 export const siteItem = perContext((context) =>
-  named(context, 'SiteItem', z.strictObject({ ...recordFields(context), ...siteFields(context) }), {
+  named(context, 'Site.listed', z.strictObject({ ...recordFields(context), ...siteFields(context) }), {
     description: 'A facility, with the version and times of its record.',
   }),
 );

@@ -126,7 +126,7 @@ export const tariffInput = perContext(
 export const tariffItem = perContext((context) =>
   named(
     context,
-    'TariffItem',
+    'Tariff.listed',
     z.strictObject({ ...recordFields(context), ...answeredKey(context), ...fields(context) }),
     {
       description: 'A stored tariff in a list.',

@@ -71,7 +71,7 @@ export const cautionsField = (context: SchemaContext) =>
   });
 
 export const taskItem = perContext((context) =>
-  named(context, 'MaintenanceTaskItem', z.strictObject(taskShape(context)), {
+  named(context, 'MaintenanceTask.listed', z.strictObject(taskShape(context)), {
     description: 'A routine check in a list.',
   }),
 );

@@ -56,6 +56,36 @@ describe('the document', () => {
   });
 });
 
+describe('a component', () => {
+  const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+    typeof value === 'object' && value !== null && !Array.isArray(value);
+
+  /** Where objects with members are written out inside of `value`, and where defaults are declared. */
+  function placesIn(value: unknown, place: string): readonly string[] {
+    if (Array.isArray(value)) return value.flatMap((one, index) => placesIn(one, `${place}/${index}`));
+    if (!isObject(value)) return [];
+    const own = 'properties' in value && place.includes('/') ? [place] : [];
+    const declared = 'default' in value && !place.endsWith('/properties') ? [`${place}/default`] : [];
+    const inner = Object.entries(value).flatMap(([name, member]) =>
+      ['example', 'examples', 'default'].includes(name) ? [] : placesIn(member, `${place}/${name}`),
+    );
+    return [...own, ...declared, ...inner];
+  }
+
+  it('holds no object without a name, and declares no default', () => {
+    const places = Object.entries(document.components?.schemas ?? {}).flatMap(([name, schema]) =>
+      placesIn(schema, name),
+    );
+    expect(places).toEqual([]);
+  });
+
+  it('has a name of words, without a number and without the form of a record', () => {
+    const names = Object.keys(document.components?.schemas ?? {});
+    expect(names.filter((name) => !/^(?:[A-Z][a-z]+)+$/.test(name))).toEqual([]);
+    expect(names.filter((name) => /(?:Input|Item|Copy|Listed|RequestRequest)$/.test(name))).toEqual([]);
+  });
+});
+
 describe('an operation', () => {
   it('shows the errors that can occur on it', async () => {
     const { api: demonstration } = await appUnderTest({ mount: demonstrationRoutes });

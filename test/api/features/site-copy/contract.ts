@@ -30,7 +30,7 @@ async function fill(store: Store): Promise<void> {
 }
 
 async function contentsOf(store: Store, siteId: string): Promise<SiteContents> {
-  const read = await store.of(siteId, SITE_CONTENTS).read({ readings: true });
+  const read = await store.of(siteId, SITE_CONTENTS).read({ exclude: [] });
   if (read.outcome !== 'read') throw new Error(read.outcome);
   return read.contents;
 }

@@ -61,6 +61,21 @@ describe('an export', () => {
     const response = await source.call('/v1/export?exclude=readings');
     expect(await response.json()).toEqual({ ...copy, readings: [] });
   });
+
+  it('leaves out several kinds, and imports the rest', async () => {
+    const response = await source.call('/v1/export?exclude=readings,calibrations,schedules');
+    const less: unknown = await response.json();
+    expect(less).toEqual({ ...copy, readings: [], calibrations: [], schedules: [] });
+    await imported(await appUnderTest(), JSON.stringify(less));
+  });
+
+  it.each(['', 'loops', 'readings,loops', 'readings,', 'false'])(
+    'refuses to leave out "%s"',
+    async (kinds) => {
+      const { status, errors } = await refused(await source.call(`/v1/export?exclude=${kinds}`));
+      expect([status, errors?.[0]?.parameter]).toEqual([422, 'exclude']);
+    },
+  );
 });
 
 describe('what was imported', () => {

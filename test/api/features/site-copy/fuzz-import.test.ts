@@ -39,7 +39,7 @@ const odd = fc.oneof(
 
 /** Every question that lists or tells what is stored. */
 const QUESTIONS = [
-  '/v1/import',
+  '/v1/export',
   '/v1/pumps',
   '/v1/loops',
   '/v1/tariffs',

@@ -177,7 +177,7 @@ describe('means of readings', () => {
     ].map(([time, setting, power]) => ({ time, setting, power, outletFlows: { left: power } }));
     await taken(await posted(app, app.readings, many));
     const hours = (await listed('?groupBy=hour')).items;
-    expect(hours.map(({ from, readings, power }) => [from, readings, power])).toEqual([
+    expect(hours.map(({ from, readingCount, power }) => [from, readingCount, power])).toEqual([
       ['2026-01-14T09:00:00.000Z', 1, 100],
       ['2026-01-14T10:00:00.000Z', 2, 120],
       ['2026-01-14T11:00:00.000Z', 1, 60],
