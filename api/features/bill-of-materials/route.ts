@@ -19,6 +19,7 @@ export function billOfMaterialsRoute(api: Api): void {
       method: 'post',
       path: '/v1/bills-of-materials',
       operationId: 'computeBillOfMaterials',
+      etag: 'none',
       summary: "What is a loop's pipework made of, and what does it cost?",
       description:
         'Pipes by length, fittings, valves, tees, nozzles and screens by pieces, priced by the list that comes along. The pump is no part of it. The total can be pasted into the extras of a comparison. Nothing is stored.',

@@ -27,6 +27,7 @@ function calibratingRoute(api: Api): void {
       ...common,
       method: 'post',
       operationId: 'computeCalibration',
+      etag: 'none',
       summary: 'What do readings say about friction, head and power?',
       description:
         'Fits multipliers of friction, head and power to the readings, with their uncertainty, the factors that the readings do not determine, and the reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',

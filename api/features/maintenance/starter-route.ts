@@ -44,6 +44,7 @@ export function starterTasksRoute(api: Api): void {
       tag: 'maintenance',
       method: 'post',
       operationId: 'createStarterTasks',
+      etag: 'none',
       summary: 'Create the starter set of a loop',
       description:
         'Stores the routine checks that common practice asks of a loop: an inspection for each bulkhead of its pipework, the cleaning of its intake screens, the wet-end service of its installed pump, its unions, the test of its residual-current device. Those that it has are not made again; each can be changed or deleted afterwards.',

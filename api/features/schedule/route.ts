@@ -89,6 +89,7 @@ function readRoute(api: Api, loops: CompiledLoops): void {
       problems,
       method: 'get',
       operationId: 'getSchedule',
+      etag: 'changing',
       summary: 'Read the schedule of a loop',
       description:
         'The phases as they were entered, the smallest setting that serves each, and what they use and cost in a year of the calendar, hour by hour.',

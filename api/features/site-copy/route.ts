@@ -96,6 +96,7 @@ function exportRoute(api: Api): void {
       method: 'get',
       query: exportQuery,
       operationId: 'exportSite',
+      etag: 'none',
       summary: 'Export the site',
       description:
         'All that the site holds as one document, as of one instant. What was entered is there to 15 digits, in the units in force; exported from where it was imported, it is the same.',
@@ -133,6 +134,7 @@ function importRoute(api: Api): void {
       method: 'post',
       query: noQuery,
       operationId: 'importSite',
+      etag: 'none',
       summary: 'Import a site',
       description:
         "Stores all of an export, or nothing, in a site that holds no records; the site itself is replaced. Ids, versions and times are kept, so that what names a record finds it; a record without them gets new ones. The site's version goes on from where it is, at least.",

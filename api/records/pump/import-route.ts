@@ -45,6 +45,7 @@ export function pumpImportRoute(api: Api): void {
       tag: 'pumps',
       method: 'post',
       operationId: 'importPumps',
+      etag: 'none',
       summary: 'Create pumps from a table',
       description:
         'Stores every pump of a table, or none: its columns in any order, in the units in force or those of the header, such as `flow [gal/h]`.',

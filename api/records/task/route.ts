@@ -28,7 +28,7 @@ const OPERATIONS = {
     description:
       'Stored checks in the order of their creation, page by page: when each is due, and what all that the filters let through ask of a year in hours and money.',
   },
-  read: { description: 'A stored check as it was entered, and when it is due.' },
+  read: { description: 'A stored check as it was entered, and when it is due.', isDerived: true },
   replace: {
     description:
       'Writes all of a check; its completions stay, and the day on which it is due is computed again.',
