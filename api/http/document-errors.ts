@@ -1,5 +1,6 @@
 /** Documents the error responses of each operation, one shared component a status. */
 import type { Api } from './api.ts';
+import { problemHeaders } from './document-headers.ts';
 import { PROBLEMS, type ProblemCode, problemKind } from './problem-registry.ts';
 import { PROBLEM_MEDIA_TYPE } from './problem-response.ts';
 
@@ -37,6 +38,7 @@ function registerStatus({ app, documentedStatuses }: Api, status: number): void 
   documentedStatuses.add(status);
   app.openAPIRegistry.registerComponent('responses', componentName(status), {
     description: describeStatus(status),
+    ...problemHeaders(status),
     content: { [PROBLEM_MEDIA_TYPE]: { schema: { $ref: '#/components/schemas/Problem' } } },
   });
 }
@@ -46,6 +48,8 @@ interface Facts {
   readonly path: string;
   readonly hasBody: boolean;
   readonly hasContent: boolean;
+  /** Whether one value of the answer can be asked for. */
+  readonly hasValues: boolean;
   readonly conditional: boolean;
   readonly problems: readonly ProblemCode[];
 }
@@ -57,7 +61,7 @@ export function errorResponses(api: Api, route: Facts): Readonly<Record<string, 
     ...(route.conditional ? CONDITIONAL : []),
     ...(route.path.includes('{') ? (['not-found'] as const) : []),
     ...(route.hasContent ? (['not-acceptable'] as const) : []),
-    ...(route.hasContent && route.method === 'get' ? (['no-value'] as const) : []),
+    ...(route.hasValues ? (['no-value'] as const) : []),
     ...(route.method === 'get' ? [] : (['storage-full'] as const)),
     ...route.problems,
   ];

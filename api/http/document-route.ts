@@ -5,6 +5,7 @@ import { UNIT_SYSTEMS } from '../units/unit-system.ts';
 import type { Api } from './api.ts';
 import { FORMATS, type SharedParameters } from './common-query.ts';
 import { errorResponses } from './document-errors.ts';
+import { answerHeaders, isHeld, NOT_MODIFIED } from './document-headers.ts';
 import { mayHaveKey } from './record-names.ts';
 import type { DocumentedBody } from './request-body.ts';
 import type { Route } from './route.ts';
@@ -59,21 +60,26 @@ const ifMatch = z.object({
   }),
 });
 
-const ifNoneMatch = z.object({
-  'If-None-Match': z
-    .string()
-    .optional()
-    .openapi({
-      description: '`*`: only where there is nothing yet.',
-      examples: ['*'],
-    }),
-});
+const noneMatch = (description: string, example: string) =>
+  z.object({
+    'If-None-Match': z
+      .string()
+      .optional()
+      .openapi({ description, examples: [example] }),
+  });
 
-function documentedHeaders({ conditional = false, method }: AnyRoute): z.ZodObject | undefined {
-  if (conditional === false) return undefined;
+const ifNew = noneMatch('`*`: only where there is nothing yet.', '*');
+
+const ifChanged = noneMatch(
+  'ETags of answers that the caller holds. If one of them is still right, the answer is 304 without a body.',
+  '"3-metric"',
+);
+
+function documentedHeaders({ conditional = false, method, etag }: AnyRoute): z.ZodObject | undefined {
+  if (conditional === false) return isHeld({ method, etag }) ? ifChanged : undefined;
   if (conditional === true) return ifMatch;
   const optional = ifMatch.partial();
-  return conditional === 'optional' && method === 'put' ? optional.extend(ifNoneMatch.shape) : optional;
+  return conditional === 'optional' && method === 'put' ? optional.extend(ifNew.shape) : optional;
 }
 
 function documentedContent({ other, ...first }: DocumentedBody) {
@@ -109,16 +115,17 @@ function documentedRequest(route: AnyRoute) {
   };
 }
 
-function documentedAnswer(route: AnyRoute) {
+function documentedAnswer(route: AnyRoute, status: number) {
   const { description, schema, example } = route.answer.document();
   if (schema === undefined) return { description };
+  const headers = answerHeaders({ ...route, status });
   const text = { schema: z.string() };
   const content = {
     [route.answer.mediaType]: { schema, examples: { example: { value: example } } },
     ...(route.answer.hasTable ? { 'text/csv': text } : {}),
     ...(sharedParameters(route).pointer ? { 'text/plain': text } : {}),
   };
-  return { description, content };
+  return { description, ...(Object.keys(headers).length === 0 ? {} : { headers }), content };
 }
 
 export function documentRoute(api: Api, route: AnyRoute): void {
@@ -133,8 +140,9 @@ export function documentRoute(api: Api, route: AnyRoute): void {
     tags: [tag],
     request: documentedRequest(route),
     responses: {
-      [status]: documentedAnswer(route),
-      ...(conditional === 'optional' ? { 201: documentedAnswer(route) } : {}),
+      [status]: documentedAnswer(route, status),
+      ...(isHeld(route) ? { 304: NOT_MODIFIED } : {}),
+      ...(conditional === 'optional' ? { 201: documentedAnswer(route, 201) } : {}),
       ...errorResponses(api, {
         method,
         path,
@@ -142,6 +150,7 @@ export function documentRoute(api: Api, route: AnyRoute): void {
         problems,
         hasBody: route.body.document() !== undefined,
         hasContent: status !== 204,
+        hasValues: sharedParameters(route).pointer,
       }),
     },
   });

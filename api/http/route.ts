@@ -38,6 +38,11 @@ export interface Route<Path extends string, Query extends z.ZodObject, Body, Out
    */
   readonly conditional?: boolean | 'optional' | 'unless-stored';
   readonly answer: AnswerForm<Out>;
+  /**
+   * Whether answers carry an ETag that If-None-Match may name later, as they do where nothing is stated; `changing`: the
+   * answer follows from more than the version in its ETag, so that it is never answered by 304.
+   */
+  readonly etag?: 'none' | 'changing';
   /** Problems of this route besides those that every route of its kind has. */
   readonly problems?: readonly ProblemCode[];
 }

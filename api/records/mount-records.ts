@@ -50,7 +50,7 @@ function mountCollection<One extends string, Entered, Ready, Kept extends Stored
       return success({ ...answered, location: `${collection}/${record.id}` });
     },
   );
-  const listed = routeWords(spec, { verb: 'List', of: 1 }, operations.list);
+  const listed = { ...routeWords(spec, { verb: 'List', of: 1 }, operations.list), etag: 'none' } as const;
   spec.list(api, { ...listed, path: collection, page: `A page of ${many}.` });
 }
 
@@ -64,6 +64,7 @@ function mountRead<One extends string, Entered, Ready, Kept extends Stored, Out>
     api,
     {
       ...routeWords(spec, { verb: 'Read', of: 0, name: 'get' }, operations.read),
+      ...(operations.read.isDerived === true ? ({ etag: 'changing' } as const) : {}),
       path,
       method: 'get',
       query: noQuery,

@@ -42,6 +42,8 @@ export interface OperationFacts {
   readonly summary?: string;
   /** Besides those that every route of its kind has. */
   readonly problems?: readonly ProblemCode[];
+  /** Whether the answer follows from more than the version of the record. */
+  readonly isDerived?: boolean;
 }
 
 /** Where the records of a kind are found, and what they are called. */
@@ -54,6 +56,7 @@ export interface RecordsPlace<One extends string> {
 }
 
 interface ListRoute extends RouteWords {
+  readonly etag: 'none';
   readonly path: string;
   /** What the answer is described as. */
   readonly page: string;

@@ -19,6 +19,7 @@ export function billOfMaterialsRoute(api: Api): void {
       method: 'post',
       path: '/v1/bills-of-materials',
       operationId: 'computeBillOfMaterials',
+      etag: 'none',
       summary: 'Compute a bill of materials',
       description:
         'Lists pipes by length, and fittings, valves, tees, nozzles and screens by pieces, priced by the list in the request. The pump is not included. Sizes are in mm, or by the name of the pipe, in both unit systems. Prices of pipe are per m or ft in force, or per length in which it is sold. Nothing is stored.',

@@ -27,6 +27,7 @@ function calibratingRoute(api: Api): void {
       ...common,
       method: 'post',
       operationId: 'computeCalibration',
+      etag: 'none',
       summary: 'Compute a calibration',
       description:
         'Fits multipliers of friction, head and power to the readings by a robust loss, with the accuracy of the meters as an error common to their readings: their uncertainty, what the readings do not determine, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on, unless there is a `refusal`; the loop moves on by a version, and its document stays as entered.',

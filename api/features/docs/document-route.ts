@@ -21,6 +21,7 @@ export function specificationRoute(api: Api): void {
       method: 'get',
       path: '/openapi.json',
       operationId: 'getOpenApiDocument',
+      etag: 'none',
       tag: 'Reference and site',
       summary: 'The OpenAPI document',
       description: 'Every operation, parameter and field of this service.',

@@ -27,6 +27,7 @@ export function leakExposureRoutes(api: Api): void {
       method: 'post',
       path: '/v1/leak-exposures',
       operationId: 'computeLeakExposure',
+      etag: 'none',
       summary: 'Compute a leak',
       description:
         'Computes the outflow at the start, the times until the surface is at the hole and at a level, and the volume and depth of the flood. For a pipe that is broken below the tank the height to the break counts. Nothing is stored.',

@@ -44,6 +44,7 @@ export function starterTasksRoute(api: Api): void {
       tag: 'Keep',
       method: 'post',
       operationId: 'createStarterTasks',
+      etag: 'none',
       summary: 'Create the starter set of a loop',
       description:
         'Stores the tasks that common practice asks of a loop. Bulkheads are inspected and the residual-current device is tested every month, unions are checked every three months. Intake screens are cleaned every week. The wet end of the installed pump is serviced by its `service`, or every six months in 45 minutes. A kind of task that the loop has is not created again. Each task can be changed or deleted afterwards.',

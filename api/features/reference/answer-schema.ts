@@ -68,7 +68,7 @@ const fittingRow = (context: SchemaContext) =>
       'Method of the loss. `equivalent-diameters`: K = value x fT of the bore. `fixed-k`: K = value. `two-k`: K = laminarValue/Re + value (1 + 1 in/D). `three-k`: K = laminarValue/Re + value (1 + sizeValue/D^0.3), D in inches. `two-bores`: by the source, from the bores of the pipes before and after it.',
       'equivalent-diameters',
     ),
-    default: yesOrNo(context, 'Whether an element without `method` takes this row.'),
+    preferred: yesOrNo(context, 'Whether an element without `method` takes this row.'),
     value: numberOrNull(context, {
       description: 'The figure of the method, of a valve fully open; null for `two-bores`.',
       example: 30,

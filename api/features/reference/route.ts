@@ -76,11 +76,11 @@ function pipesRoute(api: Api): void {
   );
 }
 
-const fittingRow = (row: NamedLoss | BoreChange, isDefault: boolean) => ({
+const fittingRow = (row: NamedLoss | BoreChange, isPreferred: boolean) => ({
   name: row.name,
   kind: row.kind,
   method: row.method,
-  default: isDefault,
+  preferred: isPreferred,
   value: row.method === 'two-bores' ? null : row.value,
   laminarValue: row.method === 'two-k' || row.method === 'three-k' ? row.laminarValue : null,
   sizeValue: row.method === 'three-k' ? row.sizeValue : null,

@@ -89,6 +89,7 @@ function readRoute(api: Api, loops: CompiledLoops): void {
       problems,
       method: 'get',
       operationId: 'getSchedule',
+      etag: 'changing',
       summary: 'Read the schedule of a loop',
       description:
         'Answers the phases as they were entered, the smallest feasible setting of each, and their annual use and cost. Costs follow the calendar of the year, hour by hour. The answer is never 304, since its annual figures depend on more than its version.',

@@ -28,6 +28,7 @@ export function screenSizeRoutes(api: Api): void {
       method: 'post',
       path: '/v1/screen-sizes',
       operationId: 'computeScreenSize',
+      etag: 'none',
       summary: 'Size an intake screen',
       description:
         'Computes the least length at which mean and peak velocity through the part-clogged openings keep to the limit. A cylinder is at most 10 diameters long. If one screen is not enough, computes the least count with its least length. Nothing is stored.',

@@ -96,6 +96,7 @@ function exportRoute(api: Api): void {
       method: 'get',
       query: exportQuery,
       operationId: 'exportSite',
+      etag: 'none',
       summary: 'Export the site',
       description:
         'Exports all that the site holds as one document, as of one instant. Entered values have 15 digits, in the units in force. An export of what was imported is the same.',
@@ -133,6 +134,7 @@ function importRoute(api: Api): void {
       method: 'post',
       query: noQuery,
       operationId: 'importSite',
+      etag: 'none',
       summary: 'Import a site',
       description:
         'Stores all of an export, or nothing, in a site that holds no records; the site itself is replaced. Ids, versions and times are kept, so that references stay valid; a record without them gets new ones. The version of the site never falls. Odd entries are not questioned. Readings are checked as usual, but may name outlets that the loop had once.',

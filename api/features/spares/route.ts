@@ -17,6 +17,7 @@ export function sparesRoute(api: Api): void {
       method: 'post',
       path: '/v1/spares',
       operationId: 'computeSpares',
+      etag: 'none',
       summary: 'Compute the number of spares',
       description:
         'Computes the smallest number of spares that lasts through one lead time. Failures in one lead time follow a Poisson distribution, at the mean rate of the counts and at the highest rate that they allow. Nothing is stored.',

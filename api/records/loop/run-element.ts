@@ -65,7 +65,7 @@ const pipe = perContext((context) =>
 const method = (context: SchemaContext) =>
   described(context, z.enum(LOSS_METHODS), {
     description:
-      'How its loss is found, where the reference table has several methods. Default: the row that the table marks `default`.',
+      'How its loss is found, where the reference table has several methods. Default: the row that the table marks `preferred`.',
     examples: ['two-k'],
   }).optional();
 

@@ -45,6 +45,7 @@ export function pumpImportRoute(api: Api): void {
       tag: 'Choose',
       method: 'post',
       operationId: 'importPumps',
+      etag: 'none',
       summary: 'Create pumps from a table',
       description:
         'Stores every pump of a table, or none. Columns may be in any order, in the units in force or those of the header, such as `flow [gal/h]`. Capitals in column names are accepted; semicolons, tabs and decimal commas are refused. Odd entries are not questioned.',

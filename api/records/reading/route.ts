@@ -45,6 +45,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       ...common,
       method: 'post',
       operationId: 'addReadings',
+      etag: 'none',
       summary: 'Take in readings of a loop',
       description:
         'Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB per request. A reading of an instant that has one already is merged into it: stated fields replace, others stay. Times in a request must not fall, and may be up to 60 s ahead. Setting 0 means stopped. A flow of 0 while running, or 0 at every outlet, needs a head or both pressures: a closed valve.',
@@ -171,6 +172,7 @@ function readingRoute(api: Api): void {
       ...common,
       method: 'get',
       operationId: 'listReadings',
+      etag: 'none',
       summary: 'Read the readings of a loop',
       description:
         'Readings from `from` on and before `to`, in the order of time, page by page; with `groupBy` the means of hours or days.',

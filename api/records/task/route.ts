@@ -34,6 +34,7 @@ const OPERATIONS = {
   read: {
     description:
       'Answers a stored task as it was entered, and the day on which it is due. The answer is never 304, since that moves with the day.',
+    isDerived: true,
   },
   replace: {
     description:

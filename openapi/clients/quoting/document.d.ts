@@ -854,7 +854,7 @@ export interface components {
     schemas: {
         Problem: {
             type: string;
-            code: "body-too-large" | "cut-short" | "headers-too-large" | "in-use" | "internal-error" | "invalid-request" | "key-taken" | "limit-exceeded" | "loopback-only" | "malformed-csv" | "malformed-json" | "malformed-request" | "malformed-url" | "malformed-utf8" | "method-not-allowed" | "missing-body" | "no-installed-pump" | "no-requirement" | "no-value" | "not-acceptable" | "not-calibrated" | "not-empty" | "not-found" | "stale-version" | "storage-full" | "too-slow" | "unavailable" | "unsolved" | "unsupported-media-type" | "url-too-long" | "version-required";
+            code: "body-too-large" | "calibration-refused" | "cut-short" | "headers-too-large" | "in-use" | "internal-error" | "invalid-request" | "key-taken" | "limit-exceeded" | "loopback-only" | "malformed-csv" | "malformed-json" | "malformed-request" | "malformed-url" | "malformed-utf8" | "method-not-allowed" | "missing-body" | "no-installed-pump" | "no-requirement" | "no-value" | "not-acceptable" | "not-empty" | "not-found" | "stale-version" | "storage-full" | "too-slow" | "unavailable" | "unsolved" | "unsupported-media-type" | "url-too-long" | "version-required";
             title: string;
             status: number;
             detail: string;
@@ -1046,54 +1046,10 @@ export interface components {
             };
         };
         Curves: {
-            headFit: {
-                shape: "sum-of-powers" | "piecewise" | "assumed";
-                exponents?: number[];
-                coefficients?: number[];
-                knots?: {
-                    flow: number;
-                    head: number;
-                    slope: number;
-                }[];
-                flowScale: number;
-                range: {
-                    min: number;
-                    max: number;
-                };
-                r2?: number;
-                standardError?: number;
-                residuals: number[];
-                leaveOneOut?: number;
-            };
-            powerFit: {
-                law: "exponent" | "fixed-loss";
-                fixedPower: number;
-                exponent: number;
-                exponentAssumed: boolean;
-                coefficient: number;
-                flowTerms: number[];
-                flowScale?: number;
-                flowCentre?: number;
-                flowRange?: {
-                    min: number;
-                    max: number;
-                };
-                standbyPower: number;
-                r2?: number;
-                standardError?: number;
-            };
-            bestEfficiencyPoint: {
-                flow: number;
-                head: number;
-                efficiency: number;
-            } | null;
-            table: {
-                setting: number;
-                flow: number;
-                head: number;
-                power: number;
-                efficiency: number;
-            }[];
+            headFit: components["schemas"]["CurvesHeadFit"];
+            powerFit: components["schemas"]["CurvesPowerFit"];
+            bestEfficiencyPoint: components["schemas"]["CurvesBestEfficiencyPoint"] | null;
+            table: components["schemas"]["CurvePoint"][];
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
             units: {
@@ -1102,14 +1058,8 @@ export interface components {
         };
         Basis: {
             modelVersion: string;
-            loop: {
-                id: string | null;
-                version: number | null;
-            } | null;
-            pumps: {
-                id: string | null;
-                version: number | null;
-            }[];
+            loop: components["schemas"]["BasisLoop"] | null;
+            pumps: components["schemas"]["BasisPump"][];
         };
         Loop: components["schemas"]["SystemCurveLoop"] | components["schemas"]["PipeworkLoop"];
         SystemCurveLoop: {
@@ -1118,10 +1068,6 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            cautions?: components["schemas"]["Caution"][];
-            units?: {
-                [key: string]: string;
-            };
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1137,6 +1083,10 @@ export interface components {
             limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
+            cautions?: components["schemas"]["Caution"][];
+            units?: {
+                [key: string]: string;
+            };
         };
         Water: {
             temperature: number;
@@ -1240,10 +1190,6 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            cautions?: components["schemas"]["Caution"][];
-            units?: {
-                [key: string]: string;
-            };
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1261,6 +1207,10 @@ export interface components {
             boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
+            cautions?: components["schemas"]["Caution"][];
+            units?: {
+                [key: string]: string;
+            };
         };
         RunElement: components["schemas"]["Pipe"] | components["schemas"]["Fitting"] | components["schemas"]["Valve"] | components["schemas"]["LossByCoefficient"] | components["schemas"]["LossByLength"] | components["schemas"]["LossByPoint"];
         Pipe: {
@@ -1541,19 +1491,8 @@ export interface components {
             };
         };
         SystemCurveTable: {
-            points: {
-                flow: number;
-                head: number;
-                outlets: {
-                    name: string;
-                    flow: number;
-                }[];
-            }[];
-            requiredDuty: {
-                flow: number;
-                head: number;
-                limitingOutlet: string;
-            } | null;
+            points: components["schemas"]["SystemCurveTablePoint"][];
+            requiredDuty: components["schemas"]["RequiredDuty"] | null;
             dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
             units: {
@@ -1575,110 +1514,20 @@ export interface components {
             annualCost: number | null;
             lifeCycleCost: number | null;
             limitingOutlet: string | null;
-            outlets: {
-                name: string;
-                flow: number;
-                requiredFlow: number | null;
-                margin: number | null;
-                velocity: number | null;
-                reach: {
-                    velocity: number;
-                    distance: number;
-                } | null;
-            }[];
-            trims: {
-                pointer: string;
-                outletNames: string[];
-                closed: boolean;
-                flow: number;
-                head: number | null;
-                lossCoefficient: number | null;
-                diameter: number | null;
-                kv: number | null;
-                valvePointer: string | null;
-                opening: number | null;
-            }[];
-            perPump: {
-                flow: number;
-                power: number;
-            };
-            onePumpStopped: {
-                checkValves: boolean;
-                requiredFlowsMet: boolean;
-                flow: number;
-                backflow: number;
-                power: number;
-                outlets: {
-                    name: string;
-                    flow: number;
-                    requiredFlow: number | null;
-                    margin: number | null;
-                }[];
-            } | null;
-            uncertainty: {
-                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
-                flow: {
-                    low: number;
-                    high: number;
-                };
-                power: {
-                    low: number;
-                    high: number;
-                };
-                annualEnergy: {
-                    low: number;
-                    high: number;
-                };
-                laws: {
-                    power: {
-                        low: number;
-                        high: number;
-                    };
-                    annualEnergy: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                margin?: {
-                    low: number;
-                    high: number;
-                };
-            };
-            npsh: {
-                available: number;
-                required?: number;
-                ratio?: number;
-            };
+            outlets: components["schemas"]["DutyOutlet"][];
+            trims: components["schemas"]["Trim"][];
+            perPump: components["schemas"]["DutyPerPump"];
+            onePumpStopped: components["schemas"]["OnePumpStopped"] | null;
+            uncertainty: components["schemas"]["DutyUncertainty"];
+            npsh: components["schemas"]["Npsh"];
             suctionPressure: number;
             notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
-            screen: {
-                meanVelocity: number;
-                peakVelocity: number;
-                cloggedFraction: number;
-            } | null;
-            heat: {
-                power: number;
-                motorEfficiencyAssumed: boolean;
-                dailyRise: number | null;
-                annualEnergy: number | null;
-                annualCost: number | null;
-            };
-            coveredIntake: {
-                suctionHead: number;
-                force: number;
-            } | null;
+            screen: components["schemas"]["ScreenVelocities"] | null;
+            heat: components["schemas"]["PumpHeat"];
+            coveredIntake: components["schemas"]["CoveredIntake"] | null;
             cautions: components["schemas"]["Caution"][];
-            intersections: {
-                flow: number;
-                head: number;
-                stable: boolean;
-            }[];
-            drainBack: {
-                volume: number;
-                freeVolume: number | null;
-                floods: boolean | null;
-                maximumSiphonBreakDepth: number | null;
-            } | null;
+            intersections: components["schemas"]["Intersection"][];
+            drainBack: components["schemas"]["DrainBack"] | null;
             summary: string;
             dataBasis: "entered" | "calibrated";
             basis: components["schemas"]["Basis"];
@@ -1751,10 +1600,7 @@ export interface components {
             currency: string;
             annualEnergy: number;
             annualCost: number | null;
-            against: {
-                constantHighest: components["schemas"]["ConstantSetting"];
-                installed: components["schemas"]["ConstantSetting"];
-            };
+            against: components["schemas"]["ScheduleAgainst"];
             fallback: components["schemas"]["Fallback"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
@@ -1840,13 +1686,13 @@ export interface components {
             phasesBelowRequired: string[];
         };
         ScheduleRequest: {
-            tariff?: string | null;
-            phases: components["schemas"]["PhaseRequest"][];
-            emergency?: components["schemas"]["EmergencyRequest"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
+            tariff?: string | null;
+            phases: components["schemas"]["PhaseRequest"][];
+            emergency?: components["schemas"]["EmergencyRequest"];
             units?: unknown;
             year?: unknown;
             hoursPerYear?: unknown;
@@ -1966,7 +1812,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ReadingsRequest: {
+        ReadingsRequestRequest: {
             readings: components["schemas"]["ReadingRequest"][];
         };
         ReadingRequest: {
@@ -2021,65 +1867,20 @@ export interface components {
             summary: string;
             causes: components["schemas"]["Cause"][];
             causePairs?: ("clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped")[][];
-            statistic?: {
-                value: number;
-                threshold: number;
-                windowDays: number;
-            };
+            statistic?: components["schemas"]["ConditionStatistic"];
             baseline?: components["schemas"]["Baseline"];
-            entries: {
-                verdict: "agree" | "differ" | "not-determined";
-                differences: {
-                    measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
-                    outlet?: string;
-                    residual: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
-            };
+            entries: components["schemas"]["ConditionEntries"];
             evidence: components["schemas"]["Evidence"][];
-            detectable: {
-                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
-                magnitude?: number;
-                flowChange?: number;
-            }[];
+            detectable: components["schemas"]["ConditionDetectable"][];
             course?: "sudden" | "gradual";
-            onset?: {
-                earliest: string;
-                latest: string;
-            };
+            onset?: components["schemas"]["ConditionOnset"];
             nextReading?: components["schemas"]["NextReading"];
             shortfallForecast?: components["schemas"]["ShortfallForecast"];
             waiting?: components["schemas"]["Waiting"];
-            cleaningTask?: {
-                id: string;
-                name: string;
-                nextDue: string;
-            };
-            belowRequired?: {
-                outlet: string;
-                flow: number;
-                requiredFlow: number;
-            }[];
-            setAside?: {
-                time: string;
-                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
-                outlet?: string;
-                slip: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
-                factor: number;
-            }[];
-            counts: {
-                readings: number;
-                judged: number;
-                used: number;
-                stopped: number;
-                closedValve: number;
-                rareSetting: number;
-                setAside: number;
-            };
+            cleaningTask?: components["schemas"]["ConditionCleaningTask"];
+            belowRequired?: components["schemas"]["ConditionBelowRequired"][];
+            setAside?: components["schemas"]["ConditionSetAside"][];
+            counts: components["schemas"]["ConditionCounts"];
             from?: string;
             to?: string;
             cleanedAt?: string[];
@@ -2095,10 +1896,7 @@ export interface components {
             cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
             probability: number;
             magnitude?: number;
-            interval?: {
-                low: number;
-                high: number;
-            };
+            interval?: components["schemas"]["CauseInterval"];
             measure?: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
             outletNames?: string[];
             slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
@@ -2112,111 +1910,10 @@ export interface components {
             dayCount: number;
             requiredDayCount: number;
             complete: boolean;
-            cleaningEffect?: {
-                measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
-                outlet?: string;
-                change: number;
-                wonBack?: number;
-            }[];
+            cleaningEffect?: components["schemas"]["BaselineCleaningEffect"][];
         };
-        Evidence: {
-            measure: "flow" | "outletFlow";
-            outlet?: string;
-            predicted: number;
-            baselineValue?: number;
-            measured: number;
-            change?: number;
-            standardError?: number;
-            serialCorrelation: number;
-            trendPerYear?: number;
-            interval?: {
-                low: number;
-                high: number;
-            };
-            readingCount: number;
-        } | {
-            measure: "power";
-            outlet?: string;
-            predicted: number;
-            baselineValue?: number;
-            measured: number;
-            change?: number;
-            standardError?: number;
-            serialCorrelation: number;
-            trendPerYear?: number;
-            interval?: {
-                low: number;
-                high: number;
-            };
-            readingCount: number;
-        } | {
-            measure: "head";
-            outlet?: string;
-            predicted: number;
-            baselineValue?: number;
-            measured: number;
-            change?: number;
-            standardError?: number;
-            serialCorrelation: number;
-            trendPerYear?: number;
-            interval?: {
-                low: number;
-                high: number;
-            };
-            readingCount: number;
-        } | {
-            measure: "suctionPressure" | "dischargePressure";
-            outlet?: string;
-            predicted: number;
-            baselineValue?: number;
-            measured: number;
-            change?: number;
-            standardError?: number;
-            serialCorrelation: number;
-            trendPerYear?: number;
-            interval?: {
-                low: number;
-                high: number;
-            };
-            readingCount: number;
-        };
-        NextReading: {
-            measure: "flow" | "outletFlow";
-            outlet?: string;
-            setting: number;
-            valveClosed?: boolean;
-            expected: {
-                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
-                value: number;
-            }[];
-        } | {
-            measure: "power";
-            outlet?: string;
-            setting: number;
-            valveClosed?: boolean;
-            expected: {
-                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
-                value: number;
-            }[];
-        } | {
-            measure: "head";
-            outlet?: string;
-            setting: number;
-            valveClosed?: boolean;
-            expected: {
-                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
-                value: number;
-            }[];
-        } | {
-            measure: "suctionPressure" | "dischargePressure";
-            outlet?: string;
-            setting: number;
-            valveClosed?: boolean;
-            expected: {
-                cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
-                value: number;
-            }[];
-        };
+        Evidence: components["schemas"]["EvidenceFlow"] | components["schemas"]["EvidencePower"] | components["schemas"]["EvidenceHead"] | components["schemas"]["EvidenceSuctionPressure"];
+        NextReading: components["schemas"]["NextReadingFlow"] | components["schemas"]["NextReadingPower"] | components["schemas"]["NextReadingHead"] | components["schemas"]["NextReadingSuctionPressure"];
         ShortfallForecast: {
             outlet: string;
             at?: string;
@@ -2242,245 +1939,23 @@ export interface components {
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
             outlet?: string;
-            points: {
-                time: string;
-                residual: number;
-                readingCount: number;
-            }[];
-            baseline?: {
-                residual: number;
-                low: number;
-                high: number;
-            };
+            points: components["schemas"]["ResidualSeriesPoint"][];
+            baseline?: components["schemas"]["ResidualSeriesBaseline"];
         };
-        BaselineRequest: {
+        BaselineRequestRequest: {
             from?: string;
         };
         Calibration: {
-            parameters: {
-                name: "friction" | "head" | "power" | "frictionOverHead";
-                value: number;
-                standardError: number;
-                interval: {
-                    low: number;
-                    high: number;
-                };
-            }[];
-            notIdentifiable: {
-                name: "friction" | "head" | "power";
-                reason: "no-power-readings" | "no-flow-readings" | "ratio-alone" | "not-distinct" | "implausible" | "ill-conditioned" | "too-uncertain";
-                detail: string;
-                conditionNumber?: number;
-                standardError?: number;
-                helpfulReadings: string[];
-            }[];
-            misfits: ({
-                measure: "flow" | "outletFlow";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                time: string;
-                measured: number;
-                predicted: number;
-                residual: number;
-                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
-            } | {
-                measure: "head";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                time: string;
-                measured: number;
-                predicted: number;
-                residual: number;
-                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
-            } | {
-                measure: "power";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                time: string;
-                measured: number;
-                predicted: number;
-                residual: number;
-                slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
-            })[];
-            refusal?: {
-                code: "nothing-determined" | "ratio-too-uncertain" | "readings-scatter" | "readings-do-not-fit";
-                measure?: "flow" | "outletFlow" | "head" | "power";
-                actual?: number;
-                limit?: number;
-            };
-            smallestMargin?: {
-                outlet?: string;
-                setting: number;
-                margin?: number;
-                uncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-            };
-            nextReading?: {
-                measure: "flow" | "outletFlow";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            } | {
-                measure: "head";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            } | {
-                measure: "power";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            };
-            nextReadings?: ({
-                measure: "flow" | "outletFlow";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            } | {
-                measure: "head";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            } | {
-                measure: "power";
-                setting: number;
-                outlet?: string;
-                closedOutlets?: string[];
-                valveClosed?: boolean;
-                predicted: number;
-                remainingUncertainty?: {
-                    standardError: number;
-                    interval?: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                expectedParameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-            })[];
-            measuredSpeedMap?: {
-                points: {
-                    setting: number;
-                    speed: number;
-                    standardError: number | null;
-                }[];
-                differs: boolean;
-            };
-            fit?: {
-                covariance: number[][];
-            };
-            counts: {
-                used: number;
-                distinct: number;
-            };
+            parameters: components["schemas"]["CalibrationParameter"][];
+            notIdentifiable: components["schemas"]["CalibrationNotIdentifiable"][];
+            misfits: (components["schemas"]["MisfitFlow"] | components["schemas"]["MisfitHead"] | components["schemas"]["MisfitPower"])[];
+            refusal?: components["schemas"]["CalibrationRefusal"];
+            smallestMargin?: components["schemas"]["CalibrationSmallestMargin"];
+            nextReading?: components["schemas"]["CalibrationNextReadingFlow"] | components["schemas"]["CalibrationNextReadingHead"] | components["schemas"]["CalibrationNextReadingPower"];
+            nextReadings?: (components["schemas"]["CalibrationNextReadingFlow"] | components["schemas"]["CalibrationNextReadingHead"] | components["schemas"]["CalibrationNextReadingPower"])[];
+            measuredSpeedMap?: components["schemas"]["MeasuredSpeedMap"];
+            fit?: components["schemas"]["CalibrationFit"];
+            counts: components["schemas"]["CalibrationCounts"];
             from?: string;
             to: string;
             applied: boolean;
@@ -2500,142 +1975,20 @@ export interface components {
         };
         Calibrations: {
             dataBasis: "entered" | "calibrated";
-            items: {
-                sequence: number;
-                appliedAt: string;
-                undoneAt: string | null;
-                inUse: boolean;
-                factors: {
-                    friction: number;
-                    head: number;
-                    power: number;
-                };
-                parameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-                from: string;
-                to: string;
-                readingCount: number;
-            }[];
+            items: components["schemas"]["CalibrationInHistory"][];
         };
         Recommendation: {
             best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
-            counts: {
-                candidates: number;
-                feasible: number;
-                rejected: number;
-            };
-            requiredDuty: {
-                flow: number;
-                head: number;
-                limitingOutlet: string;
-            } | null;
-            trimEffect: {
-                candidate: number;
-                pump: components["schemas"]["PumpReference"];
-                count: number;
-                setting: number;
-                annualEnergy: number;
-                annualCost: number | null;
-                annualEnergySaving: number;
-                annualCostSaving: number | null;
-            } | null;
-            assuranceEffect: {
-                withoutAssurance: {
-                    candidate: number;
-                    pump: components["schemas"]["PumpReference"];
-                    count: number;
-                    setting: number;
-                    annualEnergy: number;
-                    annualCost: number | null;
-                } | null;
-                annualExtraEnergy: number | null;
-                annualExtraCost: number | null;
-                worstCase: {
-                    flow: number;
-                    head: number;
-                    power: number;
-                    outlets: {
-                        name: string;
-                        flow: number;
-                        requiredFlow: number | null;
-                    }[];
-                } | null;
-            } | null;
+            counts: components["schemas"]["RecommendationCounts"];
+            requiredDuty: components["schemas"]["RequiredDuty"] | null;
+            trimEffect: components["schemas"]["TrimEffect"] | null;
+            assuranceEffect: components["schemas"]["AssuranceEffect"] | null;
             losses: components["schemas"]["Losses"] | null;
-            withoutScreenLimit: {
-                candidate: number;
-                pump: components["schemas"]["PumpReference"];
-                count: number;
-                setting: number;
-                flow: number;
-                power: number;
-                annualCost: number | null;
-                meanVelocity: number;
-                peakVelocity: number;
-                screen: {
-                    length: number;
-                    count: number;
-                } | null;
-            } | null;
-            drainBack: {
-                volume: number;
-                freeVolume: number | null;
-                floods: boolean | null;
-                maximumSiphonBreakDepth: number | null;
-            } | null;
-            assumptions: {
-                price: number | null;
-                tariff: {
-                    id: string | null;
-                    key?: string;
-                    name: string;
-                    year: number;
-                } | null;
-                currency: string;
-                hoursPerDay: number;
-                balancing: "as-built" | "trimmed";
-                objective: "energy-cost" | "life-cycle-cost";
-                lifeCycle: {
-                    years: number;
-                    discountRate: number;
-                    inflation: number;
-                    energyInflation: number;
-                    labourRate: number;
-                    minutesPerFailure: number;
-                } | null;
-                assurance: {
-                    grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
-                } | {
-                    margin: number;
-                } | {
-                    frictionMultiplier: number;
-                } | "calibration" | null;
-                heat: {
-                    cop: number;
-                    mode: "cooling" | "heating";
-                    inRanking: boolean;
-                } | null;
-                limits: {
-                    throughSlotVelocity: number | null;
-                    cloggedFraction: number;
-                    screenBasis: "mean" | "peak";
-                    pipeVelocity: number;
-                    maximumEfficiency: number;
-                    enforceNpsh: boolean;
-                    allowExtrapolation: boolean;
-                    allowReverseFlow: boolean;
-                    gravity: "report" | "reject";
-                };
-            };
+            withoutScreenLimit: components["schemas"]["WithoutScreenLimit"] | null;
+            drainBack: components["schemas"]["DrainBack"] | null;
+            assumptions: components["schemas"]["Assumptions"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -2659,98 +2012,17 @@ export interface components {
             annualCost: number | null;
             lifeCycleCost: number | null;
             limitingOutlet: string | null;
-            outlets: {
-                name: string;
-                flow: number;
-                requiredFlow: number | null;
-                margin: number | null;
-                velocity: number | null;
-                reach: {
-                    velocity: number;
-                    distance: number;
-                } | null;
-            }[];
-            trims: {
-                pointer: string;
-                outletNames: string[];
-                closed: boolean;
-                flow: number;
-                head: number | null;
-                lossCoefficient: number | null;
-                diameter: number | null;
-                kv: number | null;
-                valvePointer: string | null;
-                opening: number | null;
-            }[];
-            perPump: {
-                flow: number;
-                power: number;
-            };
-            onePumpStopped: {
-                checkValves: boolean;
-                requiredFlowsMet: boolean;
-                flow: number;
-                backflow: number;
-                power: number;
-                outlets: {
-                    name: string;
-                    flow: number;
-                    requiredFlow: number | null;
-                    margin: number | null;
-                }[];
-            } | null;
-            uncertainty: {
-                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
-                flow: {
-                    low: number;
-                    high: number;
-                };
-                power: {
-                    low: number;
-                    high: number;
-                };
-                annualEnergy: {
-                    low: number;
-                    high: number;
-                };
-                laws: {
-                    power: {
-                        low: number;
-                        high: number;
-                    };
-                    annualEnergy: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                margin?: {
-                    low: number;
-                    high: number;
-                };
-            };
-            npsh: {
-                available: number;
-                required?: number;
-                ratio?: number;
-            };
+            outlets: components["schemas"]["DutyOutlet"][];
+            trims: components["schemas"]["Trim"][];
+            perPump: components["schemas"]["DutyPerPump"];
+            onePumpStopped: components["schemas"]["OnePumpStopped"] | null;
+            uncertainty: components["schemas"]["DutyUncertainty"];
+            npsh: components["schemas"]["Npsh"];
             suctionPressure: number;
             notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
-            screen: {
-                meanVelocity: number;
-                peakVelocity: number;
-                cloggedFraction: number;
-            } | null;
-            heat: {
-                power: number;
-                motorEfficiencyAssumed: boolean;
-                dailyRise: number | null;
-                annualEnergy: number | null;
-                annualCost: number | null;
-            };
-            coveredIntake: {
-                suctionHead: number;
-                force: number;
-            } | null;
+            screen: components["schemas"]["ScreenVelocities"] | null;
+            heat: components["schemas"]["PumpHeat"];
+            coveredIntake: components["schemas"]["CoveredIntake"] | null;
             cautions: components["schemas"]["Caution"][];
             closeTo: number[];
         };
@@ -2769,98 +2041,17 @@ export interface components {
             annualCost: number | null;
             lifeCycleCost: number | null;
             limitingOutlet: string | null;
-            outlets: {
-                name: string;
-                flow: number;
-                requiredFlow: number | null;
-                margin: number | null;
-                velocity: number | null;
-                reach: {
-                    velocity: number;
-                    distance: number;
-                } | null;
-            }[];
-            trims: {
-                pointer: string;
-                outletNames: string[];
-                closed: boolean;
-                flow: number;
-                head: number | null;
-                lossCoefficient: number | null;
-                diameter: number | null;
-                kv: number | null;
-                valvePointer: string | null;
-                opening: number | null;
-            }[];
-            perPump: {
-                flow: number;
-                power: number;
-            };
-            onePumpStopped: {
-                checkValves: boolean;
-                requiredFlowsMet: boolean;
-                flow: number;
-                backflow: number;
-                power: number;
-                outlets: {
-                    name: string;
-                    flow: number;
-                    requiredFlow: number | null;
-                    margin: number | null;
-                }[];
-            } | null;
-            uncertainty: {
-                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
-                flow: {
-                    low: number;
-                    high: number;
-                };
-                power: {
-                    low: number;
-                    high: number;
-                };
-                annualEnergy: {
-                    low: number;
-                    high: number;
-                };
-                laws: {
-                    power: {
-                        low: number;
-                        high: number;
-                    };
-                    annualEnergy: {
-                        low: number;
-                        high: number;
-                    };
-                };
-                margin?: {
-                    low: number;
-                    high: number;
-                };
-            };
-            npsh: {
-                available: number;
-                required?: number;
-                ratio?: number;
-            };
+            outlets: components["schemas"]["DutyOutlet"][];
+            trims: components["schemas"]["Trim"][];
+            perPump: components["schemas"]["DutyPerPump"];
+            onePumpStopped: components["schemas"]["OnePumpStopped"] | null;
+            uncertainty: components["schemas"]["DutyUncertainty"];
+            npsh: components["schemas"]["Npsh"];
             suctionPressure: number;
             notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
-            screen: {
-                meanVelocity: number;
-                peakVelocity: number;
-                cloggedFraction: number;
-            } | null;
-            heat: {
-                power: number;
-                motorEfficiencyAssumed: boolean;
-                dailyRise: number | null;
-                annualEnergy: number | null;
-                annualCost: number | null;
-            };
-            coveredIntake: {
-                suctionHead: number;
-                force: number;
-            } | null;
+            screen: components["schemas"]["ScreenVelocities"] | null;
+            heat: components["schemas"]["PumpHeat"];
+            coveredIntake: components["schemas"]["CoveredIntake"] | null;
             cautions: components["schemas"]["Caution"][];
         };
         RejectedCandidate: {
@@ -2870,81 +2061,12 @@ export interface components {
             reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
             reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
-            shortfall: {
-                outlet: string;
-                setting: number;
-                flow: number;
-                requiredFlow: number;
-            } | null;
-            remedy?: {
-                throttle: {
-                    head: number;
-                    kv: number;
-                    cv: number;
-                };
-                setting: number;
-                flow: number;
-                power: number;
-                annualEnergy: number;
-                annualCost: number | null;
-            };
+            shortfall: components["schemas"]["Shortfall"] | null;
+            remedy?: components["schemas"]["Remedy"];
         };
         Losses: {
             hydraulicPower: number;
-            rows: {
-                pointer: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
-                name: string | null;
-                bore: number | null;
-                flow: number;
-                head: number;
-                power: number;
-                powerShare: number;
-                annualEnergy: number;
-                annualCost: number | null;
-                savings: {
-                    largerPipe: {
-                        name: string;
-                        grid: {
-                            candidate: number;
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                        continuous: {
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                    } | null;
-                    halved: {
-                        grid: {
-                            candidate: number;
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                        continuous: {
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                    } | null;
-                    removed: {
-                        grid: {
-                            candidate: number;
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                        continuous: {
-                            setting: number;
-                            annualEnergy: number;
-                            annualCost: number | null;
-                        } | null;
-                    } | null;
-                } | null;
-            }[];
+            rows: components["schemas"]["Loss"][];
         };
         RecommendationRequest: {
             loop: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
@@ -2957,13 +2079,7 @@ export interface components {
             objective?: "energy-cost" | "life-cycle-cost";
             lifeCycle?: components["schemas"]["LifeCycleTerms"];
             limits?: components["schemas"]["LimitsRequest"];
-            assurance?: "calibration" | {
-                grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
-            } | {
-                margin: number;
-            } | {
-                frictionMultiplier: number;
-            };
+            assurance?: "calibration" | components["schemas"]["AssuranceByGrade"] | components["schemas"]["AssuranceByMargin"] | components["schemas"]["AssuranceByFrictionMultiplier"];
             heat?: components["schemas"]["HeatTerms"];
             detail?: "plain" | "losses";
             rankingLimit?: number;
@@ -3000,59 +2116,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ScreenSizeRequest: {
-            shape: "cylinder";
-            diameter: number | string;
-            flow: number | string;
-            openFraction?: number;
-            slot?: number | string;
-            hole?: number | string;
-            pitch?: number | string;
-            pattern?: "square" | "staggered";
-            cloggedFraction?: number;
-            throughSlotVelocity?: number | string;
-            smallestAnimal?: number | string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-        } | {
-            shape: "flat";
-            width: number | string;
-            flow: number | string;
-            openFraction?: number;
-            slot?: number | string;
-            hole?: number | string;
-            pitch?: number | string;
-            pattern?: "square" | "staggered";
-            cloggedFraction?: number;
-            throughSlotVelocity?: number | string;
-            smallestAnimal?: number | string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-        } | {
-            shape: "box";
-            width: number | string;
-            height: number | string;
-            flow: number | string;
-            openFraction?: number;
-            slot?: number | string;
-            hole?: number | string;
-            pitch?: number | string;
-            pattern?: "square" | "staggered";
-            cloggedFraction?: number;
-            throughSlotVelocity?: number | string;
-            smallestAnimal?: number | string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-        };
+        ScreenSizeRequest: components["schemas"]["ScreenSizeRequestCylinder"] | components["schemas"]["ScreenSizeRequestFlat"] | components["schemas"]["ScreenSizeRequestBox"];
         LeakExposure: {
             flow: number;
             timeToHole: number;
@@ -3080,12 +2144,7 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        LeakOpening: {
-            diameter: number | string;
-        } | {
-            gap: number | string;
-            fittingDiameter: number | string;
-        };
+        LeakOpening: components["schemas"]["LeakOpeningByDiameter"] | components["schemas"]["LeakOpeningByGap"];
         LeakTank: {
             volume?: number | string;
             area: number | string;
@@ -3103,17 +2162,7 @@ export interface components {
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
             sensitivity: components["schemas"]["ComparisonSensitivity"][];
-            assumptions: {
-                years: number;
-                discountRate: number;
-                inflation: number;
-                energyInflation: number;
-                labourRate: number;
-                price: number;
-                tariff: string | null;
-                minutesPerFailure: number;
-                notes: string[];
-            };
+            assumptions: components["schemas"]["ComparisonAssumptions"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["ComparisonBasis"];
@@ -3125,65 +2174,29 @@ export interface components {
             name: string;
             feasible: boolean;
             presentValue: number;
-            presentValueInterval: {
-                low: number;
-                high: number;
-            };
-            elements: {
-                purchase: number;
-                installation: number;
-                energy: number;
-                operation: number;
-                maintenance: number;
-                downtime: number;
-                environment: number;
-                disposal: number;
-            };
+            presentValueInterval: components["schemas"]["ComparisonOptionPresentValueInterval"];
+            elements: components["schemas"]["ComparisonYearElements"];
             yearByYear: components["schemas"]["ComparisonYear"][];
-            payback: {
-                simple: number | null;
-                discounted: number | null;
-            } | null;
+            payback: components["schemas"]["ComparisonOptionPayback"] | null;
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
             annualEnergy: number;
             annualCost: number;
-            upkeep: {
-                pumpCount: number;
-                annualHours: number;
-                annualCost: number;
-            };
-            annualExpectedLoss: {
-                value: number;
-                low: number;
-                high: number;
-            };
+            upkeep: components["schemas"]["ComparisonOptionUpkeep"];
+            annualExpectedLoss: components["schemas"]["ComparisonOptionAnnualExpectedLoss"];
             assemblies: components["schemas"]["ComparisonAssembly"][];
             cautions: components["schemas"]["Caution"][];
         };
         ComparisonYear: {
             year: number;
-            elements: {
-                purchase: number;
-                installation: number;
-                energy: number;
-                operation: number;
-                maintenance: number;
-                downtime: number;
-                environment: number;
-                disposal: number;
-            };
+            elements: components["schemas"]["ComparisonYearElements"];
             total: number;
             presentValue: number;
             runningCost: number;
             cumulativePresentValue: number;
         };
         ComparisonAssembly: {
-            loop: {
-                id: string | null;
-                key?: string;
-                name: string;
-            } | null;
+            loop: components["schemas"]["ComparisonAssemblyLoop"] | null;
             pump: components["schemas"]["PumpReference"] | null;
             count: number;
             new: boolean;
@@ -3195,11 +2208,7 @@ export interface components {
             annualEnergy: number;
             annualCost: number;
             remainingShare: number | null;
-            failuresPerDeviceYear: {
-                value: number;
-                low: number;
-                high: number;
-            } | null;
+            failuresPerDeviceYear: components["schemas"]["ComparisonAssemblyFailuresPerDeviceYear"] | null;
             annualUpkeepHours: number;
             purchaseCost: number;
             expectedLifeYears: number | null;
@@ -3214,22 +2223,10 @@ export interface components {
         };
         ComparisonBasis: {
             modelVersion: string;
-            loops: {
-                id: string;
-                version: number | null;
-            }[];
-            pumps: {
-                id: string;
-                version: number | null;
-            }[];
-            tariffs: {
-                id: string;
-                version: number | null;
-            }[];
-            schedules: {
-                id: string;
-                version: number | null;
-            }[];
+            loops: components["schemas"]["ComparisonBasisLoop"][];
+            pumps: components["schemas"]["ComparisonBasisPump"][];
+            tariffs: components["schemas"]["ComparisonBasisTariff"][];
+            schedules: components["schemas"]["ComparisonBasisSchedule"][];
         };
         ComparisonRequest: {
             name?: string;
@@ -3288,13 +2285,13 @@ export interface components {
             requiredShare?: number;
         };
         ComparisonList: {
-            items: components["schemas"]["ComparisonSummary"][];
+            items: components["schemas"]["ComparisonOverview"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        ComparisonSummary: {
+        ComparisonOverview: {
             id: string;
             version: number;
             createdAt: string;
@@ -3306,25 +2303,13 @@ export interface components {
             summary: string;
         };
         BillOfMaterials: {
-            materials: {
-                kind: "pipe" | "fitting" | "valve" | "tee" | "nozzle" | "screen";
-                name: string;
-                count: number;
-                length: number | null;
-                piecesToBuy: number | null;
-                cost: number | null;
-            }[];
+            materials: components["schemas"]["BillOfMaterialsMaterial"][];
             total: number | null;
             currency: string;
             complete: boolean;
             unpriced: string[];
             unnamed: string[];
-            comparisonExtra: {
-                name: string;
-                kind: "pipework";
-                cost: number;
-                year: number;
-            } | null;
+            comparisonExtra: components["schemas"]["BillOfMaterialsComparisonExtra"] | null;
             summary: string;
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
@@ -3350,16 +2335,8 @@ export interface components {
             spares: number;
             probability: number;
             meanDemand: number;
-            atHighRate: {
-                spares: number;
-                probability: number;
-                meanDemand: number;
-            };
-            failuresPerDeviceYear: {
-                value: number;
-                low: number;
-                high: number;
-            };
+            atHighRate: components["schemas"]["SparesAtHighRate"];
+            failuresPerDeviceYear: components["schemas"]["SparesFailuresPerDeviceYear"];
             positions: number;
             leadTimeDays: number;
             confidence: number;
@@ -3458,13 +2435,13 @@ export interface components {
             units?: unknown;
         };
         UpgradePlanList: {
-            items: components["schemas"]["UpgradePlanSummary"][];
+            items: components["schemas"]["UpgradePlanOverview"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        UpgradePlanSummary: {
+        UpgradePlanOverview: {
             id: string;
             version: number;
             createdAt: string;
@@ -3506,71 +2483,30 @@ export interface components {
         };
         BelowRequired: {
             count: number;
-            loops: {
-                loop: {
-                    id: string;
-                    key?: string;
-                    name: string;
-                };
-                outlet: string;
-                flow: number;
-                requiredFlow: number;
-                margin: number;
-                phase: string | null;
-            }[];
+            loops: components["schemas"]["BelowRequiredLoop"][];
         };
         CanTurnDown: {
             count: number;
-            loops: {
-                loop: {
-                    id: string;
-                    key?: string;
-                    name: string;
-                };
-                installedSetting: number;
-                setting: number;
-                annualEnergySaving: number;
-                annualCostSaving: number | null;
-            }[];
+            loops: components["schemas"]["CanTurnDownLoop"][];
         };
         SiteUpkeep: {
-            service: {
-                annualHours: number;
-                annualParts: number;
-                annualCost: number | null;
-            };
-            tasks: {
-                annualHours: number;
-                annualParts: number;
-                annualCost: number | null;
-            };
+            service: components["schemas"]["SiteUpkeepService"];
+            tasks: components["schemas"]["SiteUpkeepTasks"];
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
         };
         SummarySaving: {
-            loop: {
-                id: string;
-                key?: string;
-                name: string;
-            };
+            loop: components["schemas"]["RecordReference"];
             kind: "setting" | "pump";
-            pump: {
-                id: string;
-                key?: string;
-                name: string;
-            } | null;
+            pump: components["schemas"]["SummarySavingPump"] | null;
             count: number;
             setting: number;
             annualEnergySaving: number;
             annualCostSaving: number | null;
             purchaseCost: number | null;
             payback: components["schemas"]["SummaryPayback"];
-            turnDown: {
-                setting: number;
-                annualEnergySaving: number;
-                annualCostSaving: number | null;
-            } | null;
+            turnDown: components["schemas"]["SummarySavingTurnDown"] | null;
         };
         SummaryPayback: {
             simple: number | null;
@@ -3613,6 +2549,11 @@ export interface components {
             };
         };
         MaintenanceTaskRequest: {
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            key?: string;
             name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3620,12 +2561,8 @@ export interface components {
             parts?: number;
             loop?: string;
             pump?: string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
+            firstDue: string;
             units?: unknown;
-            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3638,7 +2575,6 @@ export interface components {
             annualCost?: unknown;
             currency?: unknown;
             cautions?: unknown;
-            firstDue: string;
         };
         MaintenanceTaskList: {
             items: components["schemas"]["MaintenanceTask"][];
@@ -3651,11 +2587,7 @@ export interface components {
             };
         };
         Upkeep: {
-            counts: {
-                tasks: number;
-                due: number;
-                overdue: number;
-            };
+            counts: components["schemas"]["UpkeepCounts"];
             annualHours: number;
             annualParts: number;
             annualLabour: number | null;
@@ -3678,16 +2610,16 @@ export interface components {
             };
         };
         CompletionRequest: {
-            at: string;
-            minutes?: number;
-            note?: string;
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
-            units?: unknown;
             task?: unknown;
+            at: string;
             day?: unknown;
+            minutes?: number;
+            note?: string;
+            units?: unknown;
             nextDue?: unknown;
         };
         CompletionList: {
@@ -3709,40 +2641,13 @@ export interface components {
             firstDue?: string;
         };
         PipeTable: {
-            items: {
-                name: string;
-                standard: string;
-                nominal: string;
-                outsideDiameter: number;
-                minimumWall: number;
-                insideDiameter: number;
-                roughness: number;
-                source: string;
-                verified: boolean;
-            }[];
+            items: components["schemas"]["PipeDefinition"][];
             units: {
                 [key: string]: string;
             };
         };
         FittingTable: {
-            items: {
-                name: string;
-                kind: "fitting" | "valve";
-                method: string;
-                default: boolean;
-                value: number | null;
-                laminarValue: number | null;
-                sizeValue: number | null;
-                angle: number | null;
-                partOpenings: {
-                    opening: number;
-                    addedLossCoefficient: number;
-                }[];
-                description: string;
-                source: string;
-                partOpeningSource: string | null;
-                verified: boolean;
-            }[];
+            items: components["schemas"]["FittingDefinition"][];
         };
         WaterProperties: {
             temperature: number;
@@ -3757,12 +2662,7 @@ export interface components {
             };
         };
         CautionTable: {
-            items: {
-                code: string;
-                severity: "note" | "warning" | "danger";
-                text: string;
-                source: string;
-            }[];
+            items: components["schemas"]["CautionDefinition"][];
         };
         SiteExport: {
             format: "loopwright-site";
@@ -3771,45 +2671,17 @@ export interface components {
             tariffs: components["schemas"]["Tariff"][];
             pumps: components["schemas"]["Pump"][];
             loops: components["schemas"]["Loop"][];
-            schedules: components["schemas"]["ExportedSchedule"][];
+            schedules: components["schemas"]["ScheduleRequest"][];
             comparisons: components["schemas"]["StoredAnswer"][];
             upgradePlans: components["schemas"]["StoredAnswer"][];
-            maintenanceTasks: components["schemas"]["ExportedMaintenanceTask"][];
-            completions: components["schemas"]["ExportedCompletion"][];
+            maintenanceTasks: components["schemas"]["MaintenanceTaskRequest"][];
+            completions: components["schemas"]["CompletionRequest"][];
             calibrations: components["schemas"]["AppliedCalibration"][];
             baselines: components["schemas"]["BaselineCopy"][];
             readings: components["schemas"]["ReadingsBlock"][];
             units: {
                 [key: string]: string;
             };
-        };
-        ExportedSchedule: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            tariff: string | null;
-            phases: components["schemas"]["ExportedPhase"][];
-            emergency?: components["schemas"]["ExportedEmergency"];
-        };
-        ExportedPhase: {
-            name: string;
-            from: string;
-            days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
-            factor?: number;
-            requiredFlows?: {
-                [key: string]: number;
-            };
-            dailyVolume?: components["schemas"]["VolumeDemand"];
-            openings?: {
-                [key: string]: number;
-            };
-            rampMinutes?: number;
-            pulse?: components["schemas"]["Pulse"];
-        };
-        ExportedEmergency: {
-            factor: number;
-            batteryEnergy?: number;
         };
         StoredAnswer: {
             id: string;
@@ -3819,32 +2691,6 @@ export interface components {
             document: {
                 [key: string]: unknown;
             };
-        };
-        ExportedMaintenanceTask: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
-            every: string;
-            minutes: number;
-            parts: number;
-            loop?: string;
-            pump?: string;
-            firstDue: string;
-        };
-        ExportedCompletion: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            task: string;
-            at: string;
-            day: string;
-            minutes?: number;
-            note?: string;
         };
         AppliedCalibration: {
             id: string;
@@ -3857,36 +2703,7 @@ export interface components {
             undoneAt: string | null;
             scope: string;
             inUse: boolean;
-            calibration: {
-                parameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-                factors: {
-                    friction: number;
-                    head: number;
-                    power: number;
-                };
-                worstCase: {
-                    friction: number;
-                    head: number;
-                };
-                pump: {
-                    id: string;
-                    fit: {
-                        [key: string]: unknown;
-                    };
-                };
-                from: string;
-                to: string;
-                readingCount: number;
-                modelVersion: string;
-            };
+            calibration: components["schemas"]["CalibrationResult"];
         };
         BaselineCopy: {
             id: string;
@@ -3906,19 +2723,7 @@ export interface components {
             readings: components["schemas"]["Reading"][];
         };
         ImportResult: {
-            counts: {
-                tariffs: number;
-                pumps: number;
-                loops: number;
-                schedules: number;
-                comparisons: number;
-                upgradePlans: number;
-                maintenanceTasks: number;
-                completions: number;
-                calibrations: number;
-                baselines: number;
-                readings: number;
-            };
+            counts: components["schemas"]["ImportResultCounts"];
         };
         SiteExportRequest: {
             format: "loopwright-site";
@@ -3930,8 +2735,8 @@ export interface components {
             schedules?: components["schemas"]["ScheduleRequest"][];
             comparisons?: components["schemas"]["StoredAnswerRequest"][];
             upgradePlans?: components["schemas"]["StoredAnswerRequest"][];
-            maintenanceTasks?: components["schemas"]["ExportedMaintenanceTaskRequest"][];
-            completions?: components["schemas"]["ExportedCompletionRequest"][];
+            maintenanceTasks?: components["schemas"]["MaintenanceTaskRequest"][];
+            completions?: components["schemas"]["CompletionRequest"][];
             calibrations?: components["schemas"]["AppliedCalibrationRequest"][];
             baselines?: components["schemas"]["BaselineCopyRequest"][];
             readings?: components["schemas"]["ReadingsBlockRequest"][];
@@ -3947,46 +2752,6 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        ExportedMaintenanceTaskRequest: {
-            name: string;
-            kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
-            every: string;
-            minutes: number;
-            parts?: number;
-            loop?: string;
-            pump?: string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-            key?: string;
-            nextDue?: unknown;
-            due?: unknown;
-            overdue?: unknown;
-            daysUntilDue?: unknown;
-            lastDone?: unknown;
-            completionCount?: unknown;
-            timesPerYear?: unknown;
-            annualHours?: unknown;
-            annualParts?: unknown;
-            annualCost?: unknown;
-            currency?: unknown;
-            cautions?: unknown;
-            firstDue: string;
-        };
-        ExportedCompletionRequest: {
-            task: string;
-            at: string;
-            day: string;
-            minutes?: number;
-            note?: string;
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-        };
         AppliedCalibrationRequest: {
             loop: string;
             sequence: number;
@@ -3994,36 +2759,7 @@ export interface components {
             undoneAt: string | null;
             scope: string;
             inUse: boolean;
-            calibration: {
-                parameters: {
-                    name: "friction" | "head" | "power" | "frictionOverHead";
-                    value: number;
-                    standardError: number;
-                    interval: {
-                        low: number;
-                        high: number;
-                    };
-                }[];
-                factors: {
-                    friction: number;
-                    head: number;
-                    power: number;
-                };
-                worstCase: {
-                    friction: number;
-                    head: number;
-                };
-                pump: {
-                    id: string;
-                    fit: {
-                        [key: string]: unknown;
-                    };
-                };
-                from: string;
-                to: string;
-                readingCount: number;
-                modelVersion: string;
-            };
+            calibration: components["schemas"]["CalibrationResult"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -4055,6 +2791,948 @@ export interface components {
         };
         OpenApiDocument: {
             [key: string]: unknown;
+        };
+        CurvesHeadFitKnot: {
+            flow: number;
+            head: number;
+            slope: number;
+        };
+        CurvesHeadFitRange: {
+            min: number;
+            max: number;
+        };
+        CurvesPowerFitFlowRange: {
+            min: number;
+            max: number;
+        };
+        CurvesBestEfficiencyPoint: {
+            flow: number;
+            head: number;
+            efficiency: number;
+        };
+        CurvePoint: {
+            setting: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+        };
+        BasisLoop: {
+            id: string | null;
+            version: number | null;
+        };
+        BasisPump: {
+            id: string | null;
+            version: number | null;
+        };
+        SystemCurveTablePointOutlet: {
+            name: string;
+            flow: number;
+        };
+        RequiredDuty: {
+            flow: number;
+            head: number;
+            limitingOutlet: string;
+        };
+        OutletReach: {
+            velocity: number;
+            distance: number;
+        };
+        Trim: {
+            pointer: string;
+            outletNames: string[];
+            closed: boolean;
+            flow: number;
+            head: number | null;
+            lossCoefficient: number | null;
+            diameter: number | null;
+            kv: number | null;
+            valvePointer: string | null;
+            opening: number | null;
+        };
+        DutyPerPump: {
+            flow: number;
+            power: number;
+        };
+        OutletOnePumpStopped: {
+            name: string;
+            flow: number;
+            requiredFlow: number | null;
+            margin: number | null;
+        };
+        FlowInterval: {
+            low: number;
+            high: number;
+        };
+        PowerInterval: {
+            low: number;
+            high: number;
+        };
+        AnnualEnergyInterval: {
+            low: number;
+            high: number;
+        };
+        PowerLawsPower: {
+            low: number;
+            high: number;
+        };
+        PowerLawsAnnualEnergy: {
+            low: number;
+            high: number;
+        };
+        DutyUncertaintyMargin: {
+            low: number;
+            high: number;
+        };
+        Npsh: {
+            available: number;
+            required?: number;
+            ratio?: number;
+        };
+        ScreenVelocities: {
+            meanVelocity: number;
+            peakVelocity: number;
+            cloggedFraction: number;
+        };
+        PumpHeat: {
+            power: number;
+            motorEfficiencyAssumed: boolean;
+            dailyRise: number | null;
+            annualEnergy: number | null;
+            annualCost: number | null;
+        };
+        CoveredIntake: {
+            suctionHead: number;
+            force: number;
+        };
+        Intersection: {
+            flow: number;
+            head: number;
+            stable: boolean;
+        };
+        DrainBack: {
+            volume: number;
+            freeVolume: number | null;
+            floods: boolean | null;
+            maximumSiphonBreakDepth: number | null;
+        };
+        ScheduleAgainst: {
+            constantHighest: components["schemas"]["ConstantSetting"];
+            installed: components["schemas"]["ConstantSetting"];
+        };
+        ConditionStatistic: {
+            value: number;
+            threshold: number;
+            windowDays: number;
+        };
+        ConditionEntriesDifferenceInterval: {
+            low: number;
+            high: number;
+        };
+        ConditionDetectable: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            magnitude?: number;
+            flowChange?: number;
+        };
+        ConditionOnset: {
+            earliest: string;
+            latest: string;
+        };
+        ConditionCleaningTask: {
+            id: string;
+            name: string;
+            nextDue: string;
+        };
+        ConditionBelowRequired: {
+            outlet: string;
+            flow: number;
+            requiredFlow: number;
+        };
+        ConditionSetAside: {
+            time: string;
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            outlet?: string;
+            slip: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+            factor: number;
+        };
+        ConditionCounts: {
+            readings: number;
+            judged: number;
+            used: number;
+            stopped: number;
+            closedValve: number;
+            rareSetting: number;
+            setAside: number;
+        };
+        CauseInterval: {
+            low: number;
+            high: number;
+        };
+        BaselineCleaningEffect: {
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            outlet?: string;
+            change: number;
+            wonBack?: number;
+        };
+        EvidenceFlowInterval: {
+            low: number;
+            high: number;
+        };
+        NextReadingFlowExpected: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            value: number;
+        };
+        NextReadingPowerExpected: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            value: number;
+        };
+        NextReadingHeadExpected: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            value: number;
+        };
+        NextReadingSuctionPressureExpected: {
+            cause: "clogged-intake" | "clogged-discharge" | "clogged-branch" | "worn-pump" | "speed-low" | "draws-more" | "less-resistance" | "meter-drift" | "unit-slip" | "pump-stopped";
+            value: number;
+        };
+        ResidualSeriesPoint: {
+            time: string;
+            residual: number;
+            readingCount: number;
+        };
+        ResidualSeriesBaseline: {
+            residual: number;
+            low: number;
+            high: number;
+        };
+        CalibrationParameterInterval: {
+            low: number;
+            high: number;
+        };
+        CalibrationNotIdentifiable: {
+            name: "friction" | "head" | "power";
+            reason: "no-power-readings" | "no-flow-readings" | "ratio-alone" | "not-distinct" | "implausible" | "ill-conditioned" | "too-uncertain";
+            detail: string;
+            conditionNumber?: number;
+            standardError?: number;
+            helpfulReadings: string[];
+        };
+        MisfitFlow: {
+            measure: "flow" | "outletFlow";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            time: string;
+            measured: number;
+            predicted: number;
+            residual: number;
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+        };
+        MisfitHead: {
+            measure: "head";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            time: string;
+            measured: number;
+            predicted: number;
+            residual: number;
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+        };
+        MisfitPower: {
+            measure: "power";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            time: string;
+            measured: number;
+            predicted: number;
+            residual: number;
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+        };
+        CalibrationRefusal: {
+            code: "nothing-determined" | "ratio-too-uncertain" | "readings-scatter" | "readings-do-not-fit";
+            measure?: "flow" | "outletFlow" | "head" | "power";
+            actual?: number;
+            limit?: number;
+        };
+        MarginInterval: {
+            low: number;
+            high: number;
+        };
+        MeasuredSpeedMapPoint: {
+            setting: number;
+            speed: number;
+            standardError: number | null;
+        };
+        CalibrationFit: {
+            covariance: number[][];
+        };
+        CalibrationCounts: {
+            used: number;
+            distinct: number;
+        };
+        CalibrationInHistoryFactors: {
+            friction: number;
+            head: number;
+            power: number;
+        };
+        RecommendationCounts: {
+            candidates: number;
+            feasible: number;
+            rejected: number;
+        };
+        TrimEffect: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            annualEnergy: number;
+            annualCost: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
+        };
+        AssuranceEffectWithoutAssurance: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            annualEnergy: number;
+            annualCost: number | null;
+        };
+        AssuranceEffectWorstCaseOutlet: {
+            name: string;
+            flow: number;
+            requiredFlow: number | null;
+        };
+        WithoutScreenLimitScreen: {
+            length: number;
+            count: number;
+        };
+        AssumptionsTariff: {
+            id: string | null;
+            key?: string;
+            name: string;
+            year: number;
+        };
+        AssumptionsLifeCycle: {
+            years: number;
+            discountRate: number;
+            inflation: number;
+            energyInflation: number;
+            labourRate: number;
+            minutesPerFailure: number;
+        };
+        AssuranceByGrade: {
+            grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
+        };
+        AssuranceByMargin: {
+            margin: number;
+        };
+        AssuranceByFrictionMultiplier: {
+            frictionMultiplier: number;
+        };
+        AssumptionsHeat: {
+            cop: number;
+            mode: "cooling" | "heating";
+            inRanking: boolean;
+        };
+        AssumptionsLimits: {
+            throughSlotVelocity: number | null;
+            cloggedFraction: number;
+            screenBasis: "mean" | "peak";
+            pipeVelocity: number;
+            maximumEfficiency: number;
+            enforceNpsh: boolean;
+            allowExtrapolation: boolean;
+            allowReverseFlow: boolean;
+            gravity: "report" | "reject";
+        };
+        Shortfall: {
+            outlet: string;
+            setting: number;
+            flow: number;
+            requiredFlow: number;
+        };
+        RemedyThrottle: {
+            head: number;
+            kv: number;
+            cv: number;
+        };
+        SavingOnGrid: {
+            candidate: number;
+            setting: number;
+            annualEnergy: number;
+            annualCost: number | null;
+        };
+        SavingOffGrid: {
+            setting: number;
+            annualEnergy: number;
+            annualCost: number | null;
+        };
+        ScreenSizeRequestCylinder: {
+            shape: "cylinder";
+            diameter: number | string;
+            flow: number | string;
+            openFraction?: number;
+            slot?: number | string;
+            hole?: number | string;
+            pitch?: number | string;
+            pattern?: "square" | "staggered";
+            cloggedFraction?: number;
+            throughSlotVelocity?: number | string;
+            smallestAnimal?: number | string;
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        ScreenSizeRequestFlat: {
+            shape: "flat";
+            width: number | string;
+            flow: number | string;
+            openFraction?: number;
+            slot?: number | string;
+            hole?: number | string;
+            pitch?: number | string;
+            pattern?: "square" | "staggered";
+            cloggedFraction?: number;
+            throughSlotVelocity?: number | string;
+            smallestAnimal?: number | string;
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        ScreenSizeRequestBox: {
+            shape: "box";
+            width: number | string;
+            height: number | string;
+            flow: number | string;
+            openFraction?: number;
+            slot?: number | string;
+            hole?: number | string;
+            pitch?: number | string;
+            pattern?: "square" | "staggered";
+            cloggedFraction?: number;
+            throughSlotVelocity?: number | string;
+            smallestAnimal?: number | string;
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        LeakOpeningByDiameter: {
+            diameter: number | string;
+        };
+        LeakOpeningByGap: {
+            gap: number | string;
+            fittingDiameter: number | string;
+        };
+        ComparisonAssumptions: {
+            years: number;
+            discountRate: number;
+            inflation: number;
+            energyInflation: number;
+            labourRate: number;
+            price: number;
+            tariff: string | null;
+            minutesPerFailure: number;
+            notes: string[];
+        };
+        ComparisonOptionPresentValueInterval: {
+            low: number;
+            high: number;
+        };
+        ComparisonYearElements: {
+            purchase: number;
+            installation: number;
+            energy: number;
+            operation: number;
+            maintenance: number;
+            downtime: number;
+            environment: number;
+            disposal: number;
+        };
+        ComparisonOptionPayback: {
+            simple: number | null;
+            discounted: number | null;
+        };
+        ComparisonOptionUpkeep: {
+            pumpCount: number;
+            annualHours: number;
+            annualCost: number;
+        };
+        ComparisonOptionAnnualExpectedLoss: {
+            value: number;
+            low: number;
+            high: number;
+        };
+        ComparisonAssemblyLoop: {
+            id: string | null;
+            key?: string;
+            name: string;
+        };
+        ComparisonAssemblyFailuresPerDeviceYear: {
+            value: number;
+            low: number;
+            high: number;
+        };
+        ComparisonBasisLoop: {
+            id: string;
+            version: number | null;
+        };
+        ComparisonBasisPump: {
+            id: string;
+            version: number | null;
+        };
+        ComparisonBasisTariff: {
+            id: string;
+            version: number | null;
+        };
+        ComparisonBasisSchedule: {
+            id: string;
+            version: number | null;
+        };
+        BillOfMaterialsMaterial: {
+            kind: "pipe" | "fitting" | "valve" | "tee" | "nozzle" | "screen";
+            name: string;
+            count: number;
+            length: number | null;
+            piecesToBuy: number | null;
+            cost: number | null;
+        };
+        BillOfMaterialsComparisonExtra: {
+            name: string;
+            kind: "pipework";
+            cost: number;
+            year: number;
+        };
+        SparesAtHighRate: {
+            spares: number;
+            probability: number;
+            meanDemand: number;
+        };
+        SparesFailuresPerDeviceYear: {
+            value: number;
+            low: number;
+            high: number;
+        };
+        RecordReference: {
+            id: string;
+            key?: string;
+            name: string;
+        };
+        SiteUpkeepService: {
+            annualHours: number;
+            annualParts: number;
+            annualCost: number | null;
+        };
+        SiteUpkeepTasks: {
+            annualHours: number;
+            annualParts: number;
+            annualCost: number | null;
+        };
+        SummarySavingPump: {
+            id: string;
+            key?: string;
+            name: string;
+        };
+        SummarySavingTurnDown: {
+            setting: number;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
+        };
+        UpkeepCounts: {
+            tasks: number;
+            due: number;
+            overdue: number;
+        };
+        PipeDefinition: {
+            name: string;
+            standard: string;
+            nominal: string;
+            outsideDiameter: number;
+            minimumWall: number;
+            insideDiameter: number;
+            roughness: number;
+            source: string;
+            verified: boolean;
+        };
+        FittingDefinitionPartOpening: {
+            opening: number;
+            addedLossCoefficient: number;
+        };
+        CautionDefinition: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            text: string;
+            source: string;
+        };
+        AppliedParameterInterval: {
+            low: number;
+            high: number;
+        };
+        AppliedFactors: {
+            friction: number;
+            head: number;
+            power: number;
+        };
+        CalibrationResultWorstCase: {
+            friction: number;
+            head: number;
+        };
+        CalibrationResultPump: {
+            id: string;
+            fit: {
+                [key: string]: unknown;
+            };
+        };
+        ImportResultCounts: {
+            tariffs: number;
+            pumps: number;
+            loops: number;
+            schedules: number;
+            comparisons: number;
+            upgradePlans: number;
+            maintenanceTasks: number;
+            completions: number;
+            calibrations: number;
+            baselines: number;
+            readings: number;
+        };
+        CurvesHeadFit: {
+            shape: "sum-of-powers" | "piecewise" | "assumed";
+            exponents?: number[];
+            coefficients?: number[];
+            knots?: components["schemas"]["CurvesHeadFitKnot"][];
+            flowScale: number;
+            range: components["schemas"]["CurvesHeadFitRange"];
+            r2?: number;
+            standardError?: number;
+            residuals: number[];
+            leaveOneOut?: number;
+        };
+        CurvesPowerFit: {
+            law: "exponent" | "fixed-loss";
+            fixedPower: number;
+            exponent: number;
+            exponentAssumed: boolean;
+            coefficient: number;
+            flowTerms: number[];
+            flowScale?: number;
+            flowCentre?: number;
+            flowRange?: components["schemas"]["CurvesPowerFitFlowRange"];
+            standbyPower: number;
+            r2?: number;
+            standardError?: number;
+        };
+        SystemCurveTablePoint: {
+            flow: number;
+            head: number;
+            outlets: components["schemas"]["SystemCurveTablePointOutlet"][];
+        };
+        DutyOutlet: {
+            name: string;
+            flow: number;
+            requiredFlow: number | null;
+            margin: number | null;
+            velocity: number | null;
+            reach: components["schemas"]["OutletReach"] | null;
+        };
+        OnePumpStopped: {
+            checkValves: boolean;
+            requiredFlowsMet: boolean;
+            flow: number;
+            backflow: number;
+            power: number;
+            outlets: components["schemas"]["OutletOnePumpStopped"][];
+        };
+        PowerLaws: {
+            power: components["schemas"]["PowerLawsPower"];
+            annualEnergy: components["schemas"]["PowerLawsAnnualEnergy"];
+        };
+        ConditionEntriesDifference: {
+            measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
+            outlet?: string;
+            residual: number;
+            interval: components["schemas"]["ConditionEntriesDifferenceInterval"];
+        };
+        EvidenceFlow: {
+            measure: "flow" | "outletFlow";
+            outlet?: string;
+            predicted: number;
+            baselineValue?: number;
+            measured: number;
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: components["schemas"]["EvidenceFlowInterval"];
+            readingCount: number;
+        };
+        EvidencePower: {
+            measure: "power";
+            outlet?: string;
+            predicted: number;
+            baselineValue?: number;
+            measured: number;
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: components["schemas"]["EvidenceFlowInterval"];
+            readingCount: number;
+        };
+        EvidenceHead: {
+            measure: "head";
+            outlet?: string;
+            predicted: number;
+            baselineValue?: number;
+            measured: number;
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: components["schemas"]["EvidenceFlowInterval"];
+            readingCount: number;
+        };
+        EvidenceSuctionPressure: {
+            measure: "suctionPressure" | "dischargePressure";
+            outlet?: string;
+            predicted: number;
+            baselineValue?: number;
+            measured: number;
+            change?: number;
+            standardError?: number;
+            serialCorrelation: number;
+            trendPerYear?: number;
+            interval?: components["schemas"]["EvidenceFlowInterval"];
+            readingCount: number;
+        };
+        NextReadingFlow: {
+            measure: "flow" | "outletFlow";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: components["schemas"]["NextReadingFlowExpected"][];
+        };
+        NextReadingPower: {
+            measure: "power";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: components["schemas"]["NextReadingPowerExpected"][];
+        };
+        NextReadingHead: {
+            measure: "head";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: components["schemas"]["NextReadingHeadExpected"][];
+        };
+        NextReadingSuctionPressure: {
+            measure: "suctionPressure" | "dischargePressure";
+            outlet?: string;
+            setting: number;
+            valveClosed?: boolean;
+            expected: components["schemas"]["NextReadingSuctionPressureExpected"][];
+        };
+        CalibrationParameter: {
+            name: "friction" | "head" | "power" | "frictionOverHead";
+            value: number;
+            standardError: number;
+            interval: components["schemas"]["CalibrationParameterInterval"];
+        };
+        MarginUncertainty: {
+            standardError: number;
+            interval?: components["schemas"]["MarginInterval"];
+        };
+        MeasuredSpeedMap: {
+            points: components["schemas"]["MeasuredSpeedMapPoint"][];
+            differs: boolean;
+        };
+        AssuranceEffectWorstCase: {
+            flow: number;
+            head: number;
+            power: number;
+            outlets: components["schemas"]["AssuranceEffectWorstCaseOutlet"][];
+        };
+        WithoutScreenLimit: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            flow: number;
+            power: number;
+            annualCost: number | null;
+            meanVelocity: number;
+            peakVelocity: number;
+            screen: components["schemas"]["WithoutScreenLimitScreen"] | null;
+        };
+        Assumptions: {
+            price: number | null;
+            tariff: components["schemas"]["AssumptionsTariff"] | null;
+            currency: string;
+            hoursPerDay: number;
+            balancing: "as-built" | "trimmed";
+            objective: "energy-cost" | "life-cycle-cost";
+            lifeCycle: components["schemas"]["AssumptionsLifeCycle"] | null;
+            assurance: components["schemas"]["AssuranceByGrade"] | components["schemas"]["AssuranceByMargin"] | components["schemas"]["AssuranceByFrictionMultiplier"] | "calibration" | null;
+            heat: components["schemas"]["AssumptionsHeat"] | null;
+            limits: components["schemas"]["AssumptionsLimits"];
+        };
+        Remedy: {
+            throttle: components["schemas"]["RemedyThrottle"];
+            setting: number;
+            flow: number;
+            power: number;
+            annualEnergy: number;
+            annualCost: number | null;
+        };
+        SavingByLargerPipe: {
+            name: string;
+            grid: components["schemas"]["SavingOnGrid"] | null;
+            continuous: components["schemas"]["SavingOffGrid"] | null;
+        };
+        LossSaving: {
+            grid: components["schemas"]["SavingOnGrid"] | null;
+            continuous: components["schemas"]["SavingOffGrid"] | null;
+        };
+        BelowRequiredLoop: {
+            loop: components["schemas"]["RecordReference"];
+            outlet: string;
+            flow: number;
+            requiredFlow: number;
+            margin: number;
+            phase: string | null;
+        };
+        CanTurnDownLoop: {
+            loop: components["schemas"]["RecordReference"];
+            installedSetting: number;
+            setting: number;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
+        };
+        FittingDefinition: {
+            name: string;
+            kind: "fitting" | "valve";
+            method: string;
+            preferred: boolean;
+            value: number | null;
+            laminarValue: number | null;
+            sizeValue: number | null;
+            angle: number | null;
+            partOpenings: components["schemas"]["FittingDefinitionPartOpening"][];
+            description: string;
+            source: string;
+            partOpeningSource: string | null;
+            verified: boolean;
+        };
+        AppliedParameter: {
+            name: "friction" | "head" | "power" | "frictionOverHead";
+            value: number;
+            standardError: number;
+            interval: components["schemas"]["AppliedParameterInterval"];
+        };
+        DutyUncertainty: {
+            grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+            flow: components["schemas"]["FlowInterval"];
+            power: components["schemas"]["PowerInterval"];
+            annualEnergy: components["schemas"]["AnnualEnergyInterval"];
+            laws: components["schemas"]["PowerLaws"];
+            margin?: components["schemas"]["DutyUncertaintyMargin"];
+        };
+        ConditionEntries: {
+            verdict: "agree" | "differ" | "not-determined";
+            differences: components["schemas"]["ConditionEntriesDifference"][];
+            slip?: "gallons-and-litres" | "hours-and-minutes" | "cubic-metres-per-hour-and-litres-per-minute" | "watts-and-kilowatts" | "feet-and-metres" | "psi-and-kilopascals" | "kilopascals-and-metres";
+        };
+        CalibrationSmallestMargin: {
+            outlet?: string;
+            setting: number;
+            margin?: number;
+            uncertainty?: components["schemas"]["MarginUncertainty"];
+        };
+        CalibrationNextReadingFlow: {
+            measure: "flow" | "outletFlow";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            predicted: number;
+            remainingUncertainty?: components["schemas"]["MarginUncertainty"];
+            expectedParameters: components["schemas"]["CalibrationParameter"][];
+        };
+        CalibrationNextReadingHead: {
+            measure: "head";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            predicted: number;
+            remainingUncertainty?: components["schemas"]["MarginUncertainty"];
+            expectedParameters: components["schemas"]["CalibrationParameter"][];
+        };
+        CalibrationNextReadingPower: {
+            measure: "power";
+            setting: number;
+            outlet?: string;
+            closedOutlets?: string[];
+            valveClosed?: boolean;
+            predicted: number;
+            remainingUncertainty?: components["schemas"]["MarginUncertainty"];
+            expectedParameters: components["schemas"]["CalibrationParameter"][];
+        };
+        CalibrationInHistory: {
+            sequence: number;
+            appliedAt: string;
+            undoneAt: string | null;
+            inUse: boolean;
+            factors: components["schemas"]["CalibrationInHistoryFactors"];
+            parameters: components["schemas"]["CalibrationParameter"][];
+            from: string;
+            to: string;
+            readingCount: number;
+        };
+        AssuranceEffect: {
+            withoutAssurance: components["schemas"]["AssuranceEffectWithoutAssurance"] | null;
+            annualExtraEnergy: number | null;
+            annualExtraCost: number | null;
+            worstCase: components["schemas"]["AssuranceEffectWorstCase"] | null;
+        };
+        LossSavings: {
+            largerPipe: components["schemas"]["SavingByLargerPipe"] | null;
+            halved: components["schemas"]["LossSaving"] | null;
+            removed: components["schemas"]["LossSaving"] | null;
+        };
+        CalibrationResult: {
+            parameters: components["schemas"]["AppliedParameter"][];
+            factors: components["schemas"]["AppliedFactors"];
+            worstCase: components["schemas"]["CalibrationResultWorstCase"];
+            pump: components["schemas"]["CalibrationResultPump"];
+            from: string;
+            to: string;
+            readingCount: number;
+            modelVersion: string;
+        };
+        Loss: {
+            pointer: string;
+            kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+            name: string | null;
+            bore: number | null;
+            flow: number;
+            head: number;
+            power: number;
+            powerShare: number;
+            annualEnergy: number;
+            annualCost: number | null;
+            savings: components["schemas"]["LossSavings"] | null;
         };
     };
     responses: {
@@ -4116,6 +3794,7 @@ export interface components {
         };
         Problem503: {
             headers: {
+                "Retry-After"?: number;
                 [name: string]: unknown;
             };
             content: {
@@ -4200,7 +3879,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4208,12 +3889,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Site"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4246,6 +3935,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4324,6 +4014,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4351,7 +4043,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 pumpId: string;
             };
@@ -4361,12 +4055,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Pump"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4402,6 +4104,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4410,6 +4113,8 @@ interface operations {
             };
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4487,6 +4192,7 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4529,6 +4235,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4573,6 +4280,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4605,7 +4313,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 pumpId: string;
             };
@@ -4615,6 +4325,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4622,6 +4333,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4690,6 +4408,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4717,7 +4437,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -4727,12 +4449,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Loop"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4768,6 +4498,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4776,6 +4507,8 @@ interface operations {
             };
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4845,7 +4578,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -4855,6 +4590,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4862,6 +4598,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4888,7 +4631,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -4898,6 +4643,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4905,6 +4651,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -4973,6 +4726,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5000,7 +4755,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 tariffId: string;
             };
@@ -5010,12 +4767,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Tariff"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5051,6 +4816,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5059,6 +4825,8 @@ interface operations {
             };
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5137,6 +4905,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5180,6 +4949,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5189,6 +4959,8 @@ interface operations {
             };
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5256,7 +5028,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5266,6 +5040,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5273,6 +5048,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5294,7 +5076,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5304,6 +5088,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5311,6 +5096,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5329,7 +5121,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 pumpId: string;
             };
@@ -5339,11 +5133,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "image/svg+xml": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5365,7 +5167,9 @@ interface operations {
                 count?: number;
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5375,11 +5179,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "image/svg+xml": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5399,7 +5211,9 @@ interface operations {
                 day?: string;
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5409,11 +5223,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "image/svg+xml": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5434,7 +5256,9 @@ interface operations {
                 to?: string;
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5444,11 +5268,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "image/svg+xml": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5467,7 +5299,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 comparisonId: string;
             };
@@ -5477,11 +5311,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "image/svg+xml": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5500,7 +5342,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 comparisonId: string;
             };
@@ -5510,11 +5354,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "text/html": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5535,7 +5387,9 @@ interface operations {
                 count?: number;
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5545,11 +5399,19 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "text/html": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5618,13 +5480,14 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ReadingsRequest"];
+                "application/json": components["schemas"]["ReadingsRequestRequest"];
                 "text/csv": string;
             };
         };
         responses: {
             201: {
                 headers: {
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5695,7 +5558,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5705,6 +5570,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5712,6 +5578,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5738,12 +5611,14 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["BaselineRequest"];
+                "application/json": components["schemas"]["BaselineRequestRequest"];
             };
         };
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5802,7 +5677,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5812,12 +5689,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Calibrations"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -5860,6 +5745,7 @@ interface operations {
             };
             201: {
                 headers: {
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5936,6 +5822,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5972,7 +5859,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 loopId: string;
             };
@@ -5982,6 +5871,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5989,6 +5879,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6132,6 +6029,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6160,7 +6059,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 comparisonId: string;
             };
@@ -6170,6 +6071,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6177,6 +6079,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6357,6 +6266,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6385,7 +6296,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path: {
                 upgradePlanId: string;
             };
@@ -6395,6 +6308,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6402,6 +6316,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6457,7 +6378,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6465,6 +6388,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6472,6 +6396,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6546,6 +6477,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6583,6 +6516,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6624,6 +6558,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6632,6 +6567,8 @@ interface operations {
             };
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6749,6 +6686,8 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    ETag?: string;
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6787,6 +6726,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6861,6 +6801,7 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6889,7 +6830,9 @@ interface operations {
                 pump?: string;
                 units?: "metric" | "us";
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6897,15 +6840,22 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "text/calendar": string;
                 };
             };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
-            404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
             414: components["responses"]["Problem414"];
@@ -6922,7 +6872,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6930,6 +6882,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6937,6 +6890,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6957,7 +6917,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6965,6 +6927,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -6972,6 +6935,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -6993,7 +6963,9 @@ interface operations {
                 units?: "metric" | "us";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -7001,12 +6973,20 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["WaterProperties"];
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -7027,7 +7007,9 @@ interface operations {
                 format?: "json" | "csv";
                 pointer?: string;
             };
-            header?: never;
+            header?: {
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -7035,6 +7017,7 @@ interface operations {
         responses: {
             200: {
                 headers: {
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -7042,6 +7025,13 @@ interface operations {
                     "text/csv": string;
                     "text/plain": string;
                 };
+            };
+            304: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
@@ -7058,7 +7048,7 @@ interface operations {
     exportSite: {
         parameters: {
             query?: {
-                exclude?: "readings";
+                exclude?: string;
                 units?: "metric" | "us";
                 pointer?: string;
             };
@@ -7106,6 +7096,7 @@ interface operations {
         responses: {
             201: {
                 headers: {
+                    Location?: string;
                     [name: string]: unknown;
                 };
                 content: {

@@ -31,6 +31,8 @@ async function judge(operation: Operation, response: Response): Promise<void> {
   const { path, method } = operation;
   const { status } = response;
   expect([...operation.successes.keys()], `${status} ${text.slice(0, 1000)}`).toContain(status);
+  const sent = ['ETag', 'Location'].filter((name) => response.headers.has(name));
+  expect(sent).toEqual(operation.headers.get(status) ?? []);
   const documented = operation.successes.get(status) ?? [];
   if (documented.length === 0) {
     expect(text).toBe('');
@@ -52,6 +54,18 @@ describe.each(operations)('$method $path', (operation) => {
   it('shows answers that are as documented', () => {
     for (const { status, value } of answers) expect(check({ path, method, status }, value)).toBe('');
   });
+
+  if (successes.has(304))
+    it('answers 304 to whoever holds the answer', async () => {
+      const called = await calledPath(untouched, operation);
+      const query = new URLSearchParams(await requiredQuery(untouched, operation));
+      const first = await untouched.call(`${called}?${query}`);
+      const again = await untouched.call(`${called}?${query}`, {
+        headers: { 'If-None-Match': first.headers.get('ETag') ?? '' },
+      });
+      expect([again.status, await again.text()]).toEqual([304, '']);
+      expect(again.headers.get('ETag')).toBe(first.headers.get('ETag'));
+    });
 
   const optional = parameters.filter((one) => one.in === 'query' && one.required !== true);
 

@@ -17,7 +17,10 @@ const operation = z.looseObject({
   operationId: z.string(),
   parameters: z.array(parameter).optional(),
   requestBody: z.looseObject({ content: mediaTypes }).optional(),
-  responses: z.record(z.string(), z.looseObject({ content: mediaTypes.optional() })),
+  responses: z.record(
+    z.string(),
+    z.looseObject({ content: mediaTypes.optional(), headers: z.record(z.string(), z.unknown()).optional() }),
+  ),
 });
 
 const methods = ['get', 'post', 'put', 'delete'] as const;
@@ -37,6 +40,8 @@ export interface Operation {
   readonly bodies: readonly { readonly mediaType: string; readonly value: unknown }[];
   /** The statuses that are no problems, with the media types that they come in. */
   readonly successes: ReadonlyMap<number, readonly string[]>;
+  /** The headers that each of these has. */
+  readonly headers: ReadonlyMap<number, readonly string[]>;
   /** The example of each answer in JSON. */
   readonly answers: readonly { readonly status: number; readonly value: unknown }[];
 }
@@ -60,6 +65,7 @@ export function operationsOf(document: unknown): readonly Operation[] {
           method,
           parameters: found.parameters ?? [],
           bodies: examplesOf(found.requestBody?.content ?? {}),
+          headers: new Map(good.map(([status, { headers = {} }]) => [Number(status), Object.keys(headers)])),
           successes: new Map(
             good.map(([status, { content = {} }]) => [Number(status), Object.keys(content)]),
           ),

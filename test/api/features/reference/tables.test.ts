@@ -27,7 +27,7 @@ const fittingTable = z.object({
       method: z.string(),
       ...{ value: number, laminarValue: number, sizeValue: number, angle: number },
       source: z.string().min(10),
-      default: z.boolean(),
+      preferred: z.boolean(),
       verified: z.boolean(),
     }),
   ),
@@ -75,7 +75,7 @@ describe('the fittings', () => {
 
   it('have one default a name, which an element without a method takes', async () => {
     const { items } = await answered(fittingTable, await app.call('/v1/reference/fittings'));
-    const defaults = items.filter((row) => row.default).map(({ name }) => name);
+    const defaults = items.filter((row) => row.preferred).map(({ name }) => name);
     expect(defaults).toEqual([...new Set(items.map(({ name }) => name))]);
   });
 
