@@ -29,7 +29,7 @@ import { SITE_COPY_BYTES_MAX, writeSiteCopy } from './write.ts';
 
 const MEDIA_TYPE = 'application/json';
 
-const tag = 'site';
+const tag = 'Reference and site';
 
 const exportQuery = (context: SchemaContext) =>
   z.strictObject({

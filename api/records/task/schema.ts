@@ -103,7 +103,7 @@ function withTarget<Task extends object>(
   issues: z.RefinementCtx,
 ) {
   const refuse = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
-  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'must not stand beside loop');
+  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'excludes loop; state one');
   if (loop !== undefined) return { ...task, loop };
   if (pump !== undefined) return { ...task, pump };
   refuse([], 'needs one of loop and pump');
