@@ -48,7 +48,7 @@ export const targetFields = (context: SchemaContext) => ({
 
 export const taskKind = (context: SchemaContext) => {
   const description =
-    'What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.';
+    'Kind of the task. A `wet-end-service` replaces the `service` that the pump states; sums count only one of the two.';
   const kinds = z.enum(TASK_KINDS);
   return described(context, context.side === 'answer' ? kinds : kinds.default('other'), {
     description,
