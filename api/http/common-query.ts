@@ -53,7 +53,7 @@ export function commonQuery(parameters: Parameters, known: SharedParameters): Re
     errors.push({ parameter: 'pointer', detail: 'must be a JSON pointer such as /best/setting' });
   }
   if (pointer !== undefined && format === 'csv') {
-    errors.push({ parameter: 'format', detail: 'must not be csv beside `pointer`' });
+    errors.push({ parameter: 'format', detail: '`csv` excludes `pointer`; state one' });
   }
 
   if (errors.length > 0 || system === undefined) return failed(invalidRequest(errors));

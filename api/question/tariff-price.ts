@@ -35,7 +35,7 @@ export async function tariffPrice(
   place: Place,
 ): Promise<Result<TariffPrice | null, Problem>> {
   if (price !== undefined && asked !== undefined) {
-    return failed(invalidRequest([{ ...place, detail: 'must not stand beside price' }]));
+    return failed(invalidRequest([{ ...place, detail: 'excludes price; state one' }]));
   }
   const tariff = asked ?? (price === undefined ? site.document.tariff : null);
   if (tariff === null) return success(null);

@@ -1,14 +1,20 @@
 /** Writes a duration with two figures, in the largest unit of which it has two or more. */
+import {
+  DAYS_PER_YEAR,
+  SECONDS_PER_DAY,
+  SECONDS_PER_HOUR,
+  SECONDS_PER_MINUTE,
+} from '../../models/calendar/time-factors.ts';
 import { sayNumber } from './numbers-in-words.ts';
 
 const DIGITS = 2;
 
 /** Seconds of each unit, the largest first. */
 const UNITS = [
-  ['years', 365 * 86_400],
-  ['days', 86_400],
-  ['h', 3_600],
-  ['min', 60],
+  ['years', DAYS_PER_YEAR * SECONDS_PER_DAY],
+  ['days', SECONDS_PER_DAY],
+  ['h', SECONDS_PER_HOUR],
+  ['min', SECONDS_PER_MINUTE],
 ] as const;
 
 /** Below this many of a unit a smaller one is taken. */

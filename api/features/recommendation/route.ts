@@ -38,7 +38,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
       operationId: 'computeRecommendation',
       summary: 'Recommend a pump and its setting',
       description:
-        'Judges every candidate at the smallest setting at which all required flows are met and all limits hold. Ranks the feasible candidates by annual cost. Loop and pumps are named by id or key, or sent along; nothing is stored. Under a tariff it uses the time-mean price of the year. A controller has at most 10,001 settings, and all candidates of a request at most 1,000,000. A query takes up to 20 pumps in parallel.',
+        'Judges every candidate at the smallest setting at which all required flows are met and all limits hold. Ranks the feasible candidates by annual cost. Loop and pumps are stored ones or sent along; nothing is stored. Under a tariff it uses the time-mean price of the year. A controller has at most 10,001 settings, and all candidates of a request at most 1,000,000. A query takes up to 20 pumps in parallel.',
       tag: 'Choose',
       query: noQuery,
       body: jsonBody({

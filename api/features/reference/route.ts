@@ -109,7 +109,7 @@ function fittingsRoute(api: Api): void {
           'name',
           'kind',
           'method',
-          'default',
+          'preferred',
           'value',
           'source',
           'verified',

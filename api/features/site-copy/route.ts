@@ -29,7 +29,7 @@ import { SITE_COPY_BYTES_MAX, writeSiteCopy } from './write.ts';
 
 const MEDIA_TYPE = 'application/json';
 
-const tag = 'site';
+const tag = 'Reference and site';
 
 /** Kinds that no other kind refers to, so that an export without them can be imported. */
 const EXCLUDABLE_KINDS = ['schedules', 'upgradePlans', 'completions', 'calibrations', 'readings'] as const;

@@ -95,7 +95,7 @@ function leftOutWords(one: LeftOut, question: PlanQuestion, currency: string): s
       const chosen = candidateAt(question, one.chosen).name;
       const otherwise = one.fits
         ? `in its place it would be worth ${money(one.value)} of present value`
-        : 'in its place it would not fit the budget beside the rest of the plan';
+        : 'in its place it would not fit the budget with the rest of the plan';
       return `Its group "${group}" allows one, and ${chosen} is made: ${otherwise}.`;
     }
     case 'no-room':

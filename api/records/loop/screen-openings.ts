@@ -51,7 +51,7 @@ interface Fault {
 /** The widths that make an open fraction; null where none do; the fault where they do not hold together. */
 function openingsOf({ slot, hole, pitch, pattern }: EnteredOpenings): Openings | Fault | null {
   if (slot !== undefined && hole !== undefined) {
-    return { member: 'hole', message: 'must not stand beside slot' };
+    return { member: 'hole', message: 'excludes slot; state one' };
   }
   if (pattern !== undefined && hole === undefined) return { member: 'pattern', message: 'needs hole' };
   if (pitch === undefined) return null;

@@ -83,7 +83,7 @@ function byName(rows: readonly Row[]): readonly (readonly PlacedRow[])[] {
 function rowFault({ row, place }: PlacedRow): ProblemError | undefined {
   if (row.name === undefined) return { pointer: `/${place}/name`, detail: 'is required' };
   if (row.head !== undefined && row.flow === undefined)
-    return { pointer: `/${place}/flow`, detail: 'is required beside head' };
+    return { pointer: `/${place}/flow`, detail: 'is required with head' };
   const saysSomething = [row.head, row.power, ...ONCE.map((column) => row[column])].some(
     (value) => value !== undefined,
   );

@@ -13,11 +13,11 @@ export function checkPhase(phase: Phase, issues: z.RefinementCtx): void {
   const demands = DEMANDS.filter((name) => phase[name] !== undefined);
   const [first, second] = demands;
   if (first === undefined) refuse([], 'needs one of factor, requiredFlows and dailyVolume');
-  else if (second !== undefined) refuse([second], `must not stand beside ${first}`);
+  else if (second !== undefined) refuse([second], `excludes ${first}; state one`);
   if (phase.dailyVolume !== undefined && phase.pulse !== undefined)
-    refuse(['pulse'], 'must not stand beside dailyVolume');
+    refuse(['pulse'], 'excludes dailyVolume; state one');
   if (phase.dailyVolume !== undefined && phase.rampMinutes !== undefined) {
-    refuse(['rampMinutes'], 'must not stand beside dailyVolume');
+    refuse(['rampMinutes'], 'excludes dailyVolume; state one');
   }
   for (const [name, opening] of Object.entries(phase.openings ?? {})) {
     if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (closed) or 100 (as built)');

@@ -25,8 +25,8 @@ const price = (context: SchemaContext) =>
   });
 
 const timesFault = ({ from, to }: TariffPeriod): { path: string[]; message: string } | null => {
-  if (from === undefined && to !== undefined) return { path: ['from'], message: 'is needed beside `to`' };
-  if (from !== undefined && to === undefined) return { path: ['to'], message: 'is needed beside `from`' };
+  if (from === undefined && to !== undefined) return { path: ['from'], message: 'is required with `to`' };
+  if (from !== undefined && to === undefined) return { path: ['to'], message: 'is required with `from`' };
   if (from === undefined || from !== to) return null;
   return { path: ['to'], message: 'must differ from `from`; leave both out for the whole day' };
 };

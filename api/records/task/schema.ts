@@ -48,7 +48,7 @@ export const targetFields = (context: SchemaContext) => ({
 
 export const taskKind = (context: SchemaContext) => {
   const description =
-    'What it is a check of. A `wet-end-service` stands for the `service` that the pump states, and other figures count one of the two.';
+    'Kind of the task. A `wet-end-service` replaces the `service` that the pump states; sums count only one of the two.';
   const kinds = z.enum(TASK_KINDS);
   return described(context, context.side === 'answer' ? kinds : kinds.default('other'), {
     description,
@@ -103,7 +103,7 @@ function withTarget<Task extends object>(
   issues: z.RefinementCtx,
 ) {
   const refuse = (path: string[], message: string) => issues.addIssue({ code: 'custom', path, message });
-  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'must not stand beside loop');
+  if (loop !== undefined && pump !== undefined) refuse(['pump'], 'excludes loop; state one');
   if (loop !== undefined) return { ...task, loop };
   if (pump !== undefined) return { ...task, pump };
   refuse([], 'needs one of loop and pump');

@@ -194,7 +194,7 @@ describe('a loop that does not make sense is refused', () => {
       'two ends',
       pipework({ ...outlet('x'), branches: [outlet('y')] }),
       '/discharge/branches/0/outlet',
-      'must not stand beside branches',
+      'excludes branches; state one',
     ],
     [
       'a split of nothing',
