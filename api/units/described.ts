@@ -29,11 +29,14 @@ export const described = <S extends z.ZodType>(
 
 /**
  * Gives a schema its name among the components of the document. What comes in differs from what goes out, in defaults and
- * in strings with units, so that the request's side has a name of its own.
+ * in strings with units, so that the request's side has a name of its own; a pure request is named so already.
  */
 export const named = <S extends z.ZodType>(
   { documented, side }: Pick<SchemaContext, 'documented' | 'side'>,
   name: string,
   schema: S,
   words: SchemaWords = {},
-): S => (documented ? schema.openapi(side === 'request' ? `${name}Input` : name, { ...words }) : schema);
+): S =>
+  documented
+    ? schema.openapi(side === 'request' && !name.endsWith('Request') ? `${name}Input` : name, { ...words })
+    : schema;

@@ -1,5 +1,6 @@
 /** Makes the OpenAPI document of the service. */
 import type { Api } from '../../http/api.ts';
+import { namedComponents } from './component-names.ts';
 import { TAGS } from './tags.ts';
 
 const DESCRIPTION = [
@@ -16,17 +17,19 @@ const LICENSE = { license: { name: 'All rights reserved', identifier: 'LicenseRe
 type Document = ReturnType<Api['app']['getOpenAPI31Document']>;
 
 export const openApiDocument = ({ app, deps }: Api): Document =>
-  app.getOpenAPI31Document({
-    openapi: '3.1.0',
-    info: {
-      title: 'Loopwright',
-      version: deps.version,
-      description: DESCRIPTION,
-      contact: { name: 'Loopwright' },
-      ...LICENSE,
-    },
-    servers: [{ url: '/', description: 'The service that gave this document.' }],
-    // No keys yet: callers on this machine alone are answered.
-    security: [],
-    tags: [...TAGS],
-  });
+  namedComponents(
+    app.getOpenAPI31Document({
+      openapi: '3.1.0',
+      info: {
+        title: 'Loopwright',
+        version: deps.version,
+        description: DESCRIPTION,
+        contact: { name: 'Loopwright' },
+        ...LICENSE,
+      },
+      servers: [{ url: '/', description: 'The service that gave this document.' }],
+      // No keys yet: callers on this machine alone are answered.
+      security: [],
+      tags: [...TAGS],
+    }),
+  );
