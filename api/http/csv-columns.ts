@@ -1,6 +1,6 @@
 /** Finds the units of the columns of a table that comes in, from the schema of what its rows make. */
 import type { z } from '@hono/zod-openapi';
-import { quantityAt } from '../units/quantity-of.ts';
+import { unitAt } from '../units/quantity-of.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
 import type { CsvColumn } from './csv-rows.ts';
 
@@ -22,7 +22,8 @@ export function csvColumns(
 ): Readonly<Record<string, CsvColumn>> {
   const filled = schema(schemaContext({ system: 'metric', side: 'request' }));
   const ready = ([name, { required, at = name, isText = false }]: [string, ReadColumn]) => {
-    const quantity = quantityAt(filled, at.split('.')) ?? (isText ? 'text' : 'number');
+    const unit = unitAt(filled, at.split('.'));
+    const quantity = unit === undefined || unit === 'money' ? (isText ? 'text' : 'number') : unit;
     return [name, { quantity, required }] as const;
   };
   return Object.fromEntries(Object.entries(columns).map(ready));

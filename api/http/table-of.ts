@@ -1,7 +1,7 @@
 /** Makes a list in an answer a table whose columns are members of its rows, in the units of the answer's schema. */
 import type { z } from '@hono/zod-openapi';
 import { writtenOnce } from '../caches/written-once.ts';
-import { quantityAt } from '../units/quantity-of.ts';
+import { unitAt } from '../units/quantity-of.ts';
 import { documentedContext, type SchemaContext } from '../units/schema-context.ts';
 import type { Cell, Column, Table } from './csv.ts';
 
@@ -19,10 +19,11 @@ type PathOf<Row> = {
   [Name in MemberOf<Row>]: Name | `${Name}.${MemberOf<ValueOf<Row, Name>>}`;
 }[MemberOf<Row>];
 
-/** A column that no one member holds; `unitOf` names the member whose unit it has, below that of the rows. */
+/** A column that no one member holds; its unit is stated, or that of a member below the rows. */
 export interface ComputedColumn<Row, Wire> {
   readonly name: string;
   readonly of: (row: Row, wire: Wire, place: number) => Cell;
+  readonly unit?: 'money';
   readonly unitOf?: readonly string[];
 }
 
@@ -44,6 +45,12 @@ function cellAt(row: unknown, path: readonly string[]): Cell {
   throw new Error(`invariant: ${path.join('.')} of a row is no cell of a table`);
 }
 
+/** The currency of an answer's money; undefined where it names none, as a list of records of several currencies. */
+function currencyOf(wire: unknown): string | undefined {
+  const places = [wire, memberOf(wire, 'assumptions'), memberOf(wire, 'upkeep')];
+  return places.map((place) => memberOf(place, 'currency')).find((one) => typeof one === 'string');
+}
+
 interface ReadyColumn extends Column {
   readonly cell: (row: unknown, wire: unknown, place: number) => Cell;
 }
@@ -53,7 +60,8 @@ type AnyColumn = string | { readonly name: string; readonly at: string } | Compu
 
 function readyColumn(column: AnyColumn, unitOf: (path: readonly string[]) => Partial<Column>): ReadyColumn {
   if (typeof column === 'object' && 'of' in column) {
-    const { name, of, unitOf: path } = column;
+    const { name, of, unit, unitOf: path } = column;
+    if (unit !== undefined) return { name, cell: of, unit };
     return { name, cell: of, ...(path === undefined ? {} : unitOf(path)) };
   }
   const { name, at } = typeof column === 'object' ? column : { name: column, at: column };
@@ -65,7 +73,8 @@ type ColumnsOf<Row, Wire> = readonly ColumnOf<Row, Wire>[] | ((wire: Wire) => re
 
 /**
  * `list` names the member that holds the rows. Columns are a function where they follow from the answer, as those of outlets do.
- * A column has the unit that the schema gives its member, so that none is stated here.
+ * A column has the unit that the schema gives its member, so that none is stated here; money is in the currency that the
+ * answer names, at its head, in its assumptions or with its upkeep.
  */
 export function tableOf<Schema extends z.ZodType, const List extends keyof z.input<Schema> & string>(
   schema: (context: SchemaContext) => Schema,
@@ -78,8 +87,8 @@ export function tableOf(
   columns: readonly AnyColumn[] | ((wire: unknown) => readonly AnyColumn[]),
 ): (wire: unknown) => Table {
   const unitOf = (path: readonly string[]) => {
-    const quantity = quantityAt(schema(documentedContext('answer')), [list, ...path]);
-    return quantity === undefined ? {} : { quantity };
+    const unit = unitAt(schema(documentedContext('answer')), [list, ...path]);
+    return unit === undefined ? {} : { unit };
   };
   const ready = (all: readonly AnyColumn[]) => all.map((column) => readyColumn(column, unitOf));
   const columnsOf =
@@ -92,6 +101,7 @@ export function tableOf(
     const shown = columnsOf(wire);
     return {
       columns: shown,
+      currency: currencyOf(wire),
       rows: rows.map((row, place) => shown.map(({ cell }) => cell(row, wire, place))),
     };
   };

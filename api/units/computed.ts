@@ -8,7 +8,7 @@ import { roundComputed } from './round.ts';
 import type { SchemaContext } from './schema-context.ts';
 import type { Quantity } from './table.ts';
 
-interface ComputedWords {
+export interface ComputedWords {
   readonly description: string;
   /** In the metric unit. */
   readonly example: number;

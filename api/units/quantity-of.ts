@@ -5,11 +5,14 @@ import type { Quantity } from './table.ts';
 // Keyed by definition: naming or describing a schema copies the schema but keeps its definition.
 const quantityByDefinition = new WeakMap<object, Quantity>();
 
-/** Plain numbers whose unit is the same in both systems: answers do not state it, the headers of tables do. */
-const columnByDefinition = new WeakMap<object, Quantity>();
+/** What the header of a column states behind its name: the unit of a quantity, or the currency of money. */
+export type UnitOfColumn = Quantity | 'money';
 
-export function markUnitOfColumn<S extends z.ZodType>(schema: S, quantity: Quantity): S {
-  columnByDefinition.set(schema._zod.def, quantity);
+/** Plain numbers whose unit is the same in both systems: answers do not state it, the headers of tables do. */
+const columnByDefinition = new WeakMap<object, UnitOfColumn>();
+
+export function markUnitOfColumn<S extends z.ZodType>(schema: S, unit: UnitOfColumn): S {
+  columnByDefinition.set(schema._zod.def, unit);
   return schema;
 }
 
@@ -61,13 +64,20 @@ function members(schema: z.ZodType, name: string): readonly z.ZodType[] {
   return innerSchemas(definition).flatMap((inner) => members(inner, name));
 }
 
-/** The quantity at a path of members, within lists too; undefined where it is a plain value. A path to nothing throws. */
-export function quantityAt(schema: z.ZodType, path: readonly string[]): Quantity | undefined {
+const unitsIn = (schema: z.ZodType): readonly UnitOfColumn[] => {
+  const unit = columnByDefinition.get(schema._zod.def);
+  if (unit !== undefined) return [unit];
+  const quantities = quantitiesOf(schema);
+  return quantities.length > 0 ? quantities : innerSchemas(schema._zod.def).flatMap(unitsIn);
+};
+
+/** The unit of what is at a path of members, within lists too; undefined of a plain value. A path to nothing throws. */
+export function unitAt(schema: z.ZodType, path: readonly string[]): UnitOfColumn | undefined {
   const found = path.reduce<readonly z.ZodType[]>(
     (at, name) => at.flatMap((one) => members(one, name)),
     [schema],
   );
-  const quantities = found.flatMap((one) => columnByDefinition.get(one._zod.def) ?? quantitiesOf(one));
+  const quantities = found.flatMap(unitsIn);
   const [quantity, ...others] = new Set(quantities);
   if (found.length > 0 && others.length === 0) return quantity;
   throw new Error(

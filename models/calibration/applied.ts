@@ -12,13 +12,13 @@ export interface AppliedCalibration {
   readonly parameters: readonly SettledParameter[];
   readonly factors: Factors;
   /** Where the limiting margin is at the low end of its interval. */
-  readonly badEnd: Pick<Factors, 'friction' | 'head'>;
+  readonly worstCase: Pick<Factors, 'friction' | 'head'>;
   /** The pump whose head and power the factors are about, with the curves that they multiply. */
   readonly pump: { readonly id: string; readonly fit: PumpFit };
   /** The readings it rests on. */
   readonly from: number;
   readonly to: number;
-  readonly readings: number;
+  readonly readingCount: number;
   readonly modelVersion: string;
 }
 
@@ -44,7 +44,11 @@ export const isAbout = (
 ): boolean => pump.id === id && JSON.stringify(pump.fit) === JSON.stringify(fit);
 
 /** What the bad end of a calibration takes of the loop and its pump as calibrated. */
-export const calibratedAssurance = ({ factors, badEnd, pump }: AppliedCalibration): CalibratedAssurance => ({
+export const calibratedAssurance = ({
+  factors,
+  worstCase: badEnd,
+  pump,
+}: AppliedCalibration): CalibratedAssurance => ({
   calibration: {
     friction: badEnd.friction / factors.friction,
     head: badEnd.head / factors.head,

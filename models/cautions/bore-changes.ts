@@ -9,8 +9,7 @@ import { type CautionOf, type Place, topic } from './topic.ts';
 export const BORE_CHANGES_ASSUMED = topic({
   'bore-change-assumed': {
     severity: 'note',
-    sentence:
-      'A step of bore is charged as an abrupt one. Enter the reducer or enlargement there, or state `boreChanges`.',
+    text: 'A step of bore is charged as an abrupt one. Enter the reducer or enlargement there, or state `boreChanges`.',
     source: 'sudden contraction, Crane TP-410; sudden enlargement, Borda-Carnot',
   },
 });

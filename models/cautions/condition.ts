@@ -6,49 +6,42 @@ import { UPKEEP } from './upkeep.ts';
 export const CONDITION = topic({
   'condition-steady': {
     severity: 'note',
-    sentence:
-      'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
+    text: 'The difference was there from the first reading on and does not grow: entries or meters may be at fault rather than the loop. Check them, and calibrate.',
     source: 'trend of the residuals',
   },
   'condition-static-head': {
     severity: 'note',
-    sentence:
-      'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
+    text: 'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
     source: 'affinity laws',
   },
   'condition-place-open': {
     severity: 'note',
-    sentence:
-      'Without pressures just before and behind the pump, read beside a flow, a clog on either side and a worn pump look alike.',
+    text: 'Without pressures just before and behind the pump, read beside a flow, a clog on either side and a worn pump look alike.',
     source: COMMON_PRACTICE,
   },
   'condition-openings': {
     severity: 'warning',
-    sentence:
-      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
+    text: 'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {
     severity: 'note',
-    sentence: 'The verdict rests on fewer than thirty readings, or on less than a month of them.',
+    text: 'The verdict rests on fewer than thirty readings, or on less than a month of them.',
     source: COMMON_PRACTICE,
   },
   'condition-former-outlets': {
     severity: 'note',
-    sentence:
-      'Readings name outlets that the loop does not have now, as after a change of name: their flows are not judged.',
+    text: 'Readings name outlets that the loop does not have now, as after a change of name: their flows are not judged.',
     source: 'loop as entered',
   },
   'condition-sampled': {
     severity: 'note',
-    sentence:
-      'There are more readings than are judged one by one: the first of every stretch of time stands for the others.',
+    text: 'There are more readings than are judged one by one: the first of every stretch of time stands for the others.',
     source: 'limits of the service',
   },
   'condition-straight-line': {
     severity: 'note',
-    sentence:
-      'The date goes on as the readings did, in a straight line: growth on a screen can be faster in warm months, and readings close in time are less sure than the interval says.',
+    text: 'The date goes on as the readings did, in a straight line: growth on a screen can be faster in warm months, and readings close in time are less sure than the interval says.',
     source: 'Sen (1968), Theil-Sen trend; common practice',
   },
 });
@@ -90,7 +83,7 @@ export function conditionCautions(
     ...CONDITION.when(facts.isSteady, 'condition-steady'),
     ...CONDITION.when(facts.isPlaceOpen, 'condition-place-open'),
     ...CONDITION.when(facts.hasStaticHead, 'condition-static-head'),
-    ...MEASURED.when(facts.lacksGauges, 'gauges-unlike'),
+    ...MEASURED.when(facts.lacksGauges, 'gauge-bores-differ'),
     ...CONDITION.when(facts.throttles, 'condition-openings'),
     ...CONDITION.about('condition-former-outlets', formerOutlets),
     ...CONDITION.when(facts.isSampled, 'condition-sampled'),

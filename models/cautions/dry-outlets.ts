@@ -8,14 +8,12 @@ import { type CautionOf, COMMON_PRACTICE, type Place, topic } from './topic.ts';
 export const DRY_OUTLETS = topic({
   'outlet-dry': {
     severity: 'warning',
-    sentence:
-      'An outlet in air receives no water: the head at the start of its run does not reach it. Raise the setting or close the run.',
+    text: 'An outlet in air receives no water: the head at the start of its run does not reach it. Raise the setting or close the run.',
     source: 'network solution',
   },
   'air-drawn': {
     severity: 'danger',
-    sentence:
-      'The line to a dry outlet takes in air at its highest point and loses its prime. Raise the setting or close the run.',
+    text: 'The line to a dry outlet takes in air at its highest point and loses its prime. Raise the setting or close the run.',
     source: COMMON_PRACTICE,
   },
 });

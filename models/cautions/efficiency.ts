@@ -5,8 +5,7 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const EFFICIENCY = topic({
   'efficiency-implausible': {
     severity: 'warning',
-    sentence:
-      'Head, flow and power give an efficiency that pumps of this size do not have: a point may be in another unit, or the power may leave out the motor.',
+    text: 'Head, flow and power give an efficiency that pumps of this size do not have: a point may be in another unit, or the power may leave out the motor.',
     source: `${COMMON_PRACTICE}: at most 0.55 below 250 W, 0.70 below 2 kW; not looked up`,
   },
 });

@@ -10,25 +10,22 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const ENTERED_RANGE = topic({
   extrapolated: {
     severity: 'warning',
-    sentence:
-      'The duty lies beyond the largest entered flow: the head curve is a straight continuation there.',
+    text: 'The duty lies beyond the largest entered flow: the head curve is a straight continuation there.',
     source: 'rule of the head-curve fit',
   },
   'power-extrapolated': {
     severity: 'warning',
-    sentence:
-      'The duty lies outside the speeds or flows at which power was entered: `uncertainty` says how far the power can differ. Measure it at this setting.',
+    text: 'The duty lies outside the speeds or flows at which power was entered: `uncertainty` says how far the power can differ. Measure it at this setting.',
     source: 'rule of the power fit',
   },
   'low-speed': {
     severity: 'warning',
-    sentence:
-      'Below half speed without an entered point there: the affinity laws overstate what small pumps do at low speed.',
+    text: 'Below half speed without an entered point there: the affinity laws overstate what small pumps do at low speed.',
     source: COMMON_PRACTICE,
   },
   'off-grid': {
     severity: 'note',
-    sentence: "The setting is not one of the controller's steps.",
+    text: "The setting is not one of the controller's steps.",
     source: 'settings as entered',
   },
 });

@@ -7,19 +7,17 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const FLOW_REGION = topic({
   'pump-flow-limits': {
     severity: 'warning',
-    sentence: 'The duty lies outside the flow limits entered for the pump.',
+    text: 'The duty lies outside the flow limits entered for the pump.',
     source: 'flow limits as entered',
   },
   'low-flow': {
     severity: 'warning',
-    sentence:
-      'The pump runs at hardly any flow: it heats its water and its bearings wear. Choose a smaller pump, or open the loop.',
+    text: 'The pump runs at hardly any flow: it heats its water and its bearings wear. Choose a smaller pump, or open the loop.',
     source: `${COMMON_PRACTICE}: below a fifth of the best-efficiency flow; not looked up`,
   },
   'off-preferred-region': {
     severity: 'warning',
-    sentence:
-      'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed: the pump wears sooner and wastes power there.',
+    text: 'The duty lies outside 70 to 120 % of the best-efficiency flow at this speed: the pump wears sooner and wastes power there.',
     source: 'preferred operating region, ANSI/HI 9.6.3, as trade articles give it',
   },
 });

@@ -5,8 +5,7 @@ import { type CautionOf, topic } from './topic.ts';
 export const GRAVITY = topic({
   'gravity-suffices': {
     severity: 'note',
-    sentence:
-      'The water falls to its outlets and serves all of them without a pump: a pump only adds to that.',
+    text: 'The water falls to its outlets and serves all of them without a pump: a pump only adds to that.',
     source: 'flow at which the loop needs no head',
   },
 });

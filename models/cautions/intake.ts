@@ -15,60 +15,53 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const INTAKE = topic({
   'entrapment-animals': {
     severity: 'warning',
-    sentence: 'No intake screen is entered: animals can be drawn into the intake.',
+    text: 'No intake screen is entered: animals can be drawn into the intake.',
     source: COMMON_PRACTICE,
   },
   'entrapment-people': {
     severity: 'danger',
-    sentence:
-      'A single intake that can be covered may hold a person fast: where people can reach it, suction-entrapment codes apply.',
+    text: 'A single intake that can be covered may hold a person fast: where people can reach it, suction-entrapment codes apply.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
   'entrapment-several': {
     severity: 'warning',
-    sentence:
-      'Several screens share the flow: where people can reach them, they must stand so far apart that no body covers all of them; suction-entrapment codes apply.',
+    text: 'Several screens share the flow: where people can reach them, they must stand so far apart that no body covers all of them; suction-entrapment codes apply.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
-  'intake-holds-fast': {
+  'covered-intake-traps': {
     severity: 'danger',
-    sentence:
-      'People can reach the only intake: covered, it pulls with the suction head and force stated for no flow. Provide a second intake, or one that cannot be covered.',
+    text: 'People can reach the only intake: covered, it pulls with the suction head and force stated for no flow. Provide a second intake, or one that cannot be covered.',
     source: `${COMMON_PRACTICE}; local suction-entrapment code prevails`,
   },
   'screen-velocity': {
     severity: 'danger',
-    sentence:
-      'Water enters the slots of the part-clogged screen faster than the limit: animals may be held against it.',
+    text: 'Water enters the slots of the part-clogged screen faster than the limit: animals may be held against it.',
     source: 'limit as stated, by default 40 CFR 125.84(b)(2)',
   },
   'screen-uneven': {
     severity: 'warning',
-    sentence:
-      'The screen draws unevenly: its busiest slots are above the velocity limit although the mean is below.',
+    text: 'The screen draws unevenly: its busiest slots are above the velocity limit although the mean is below.',
     source:
       'one-dimensional manifold model of a closed-ended screen; limit as stated, by default 40 CFR 125.84(b)(2)',
   },
   'screen-yardstick': {
     severity: 'note',
-    sentence:
-      'The through-slot limit of 0.5 ft/s was written for swimming fish; for corals, larvae and other animals it is a borrowed yardstick.',
+    text: 'The through-slot limit of 0.5 ft/s was written for swimming fish; for corals, larvae and other animals it is a borrowed yardstick.',
     source: '40 CFR 125.84(b)(2)',
   },
   'animal-fits-opening': {
     severity: 'warning',
-    sentence:
-      'The openings of the screen are at least as wide as the smallest animal: it can pass, or stick fast in them.',
+    text: 'The openings of the screen are at least as wide as the smallest animal: it can pass, or stick fast in them.',
     source: COMMON_PRACTICE,
   },
   'animal-not-checked': {
     severity: 'note',
-    sentence: 'The width of the openings is not known: whether the smallest animal can pass was not checked.',
+    text: 'The width of the openings is not known: whether the smallest animal can pass was not checked.',
     source: COMMON_PRACTICE,
   },
   submergence: {
     severity: 'warning',
-    sentence: 'The intake is shallower than the minimum submergence at this flow: it may draw air.',
+    text: 'The intake is shallower than the minimum submergence at this flow: it may draw air.',
     source: 'S = D(1 + 2.3 V/sqrt(g D)), Hydraulic Institute intake design, from memory',
   },
 });
@@ -129,7 +122,7 @@ export function peopleCautions(
   const covered = coveredIntake(loop, pumpAtSetting(pump, at), { elevation });
   if (covered === null) return [];
   return [
-    INTAKE.give('intake-holds-fast', [], {
+    INTAKE.give('covered-intake-traps', [], {
       pointer: '/intake',
       value: covered.suctionHead,
       quantity: 'head',

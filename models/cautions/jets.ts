@@ -8,17 +8,17 @@ import { type CautionOf, topic } from './topic.ts';
 export const JETS = topic({
   'jet-too-far': {
     severity: 'note',
-    sentence: 'The stated reach is beyond 70 nozzle diameters, where the jet law is not established.',
+    text: 'The stated reach is beyond 70 nozzle diameters, where the jet law is not established.',
     source: 'validity of the free-jet decay law, from memory',
   },
   'jet-laminar': {
     severity: 'note',
-    sentence: 'The jet leaves at a Reynolds number below 3000, where the jet law does not hold.',
+    text: 'The jet leaves at a Reynolds number below 3000, where the jet law does not hold.',
     source: 'validity of the free-jet decay law, from memory',
   },
   'jet-confined': {
     severity: 'note',
-    sentence: "The jet widens to more than half of the tank's width or depth: walls slow it sooner.",
+    text: "The jet widens to more than half of the tank's width or depth: walls slow it sooner.",
     source: 'validity of the free-jet decay law, from memory',
   },
 });

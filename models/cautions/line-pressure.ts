@@ -18,20 +18,17 @@ import { type CautionOf, type Place, topic } from './topic.ts';
 export const LINE_PRESSURE = topic({
   'line-pressure': {
     severity: 'warning',
-    sentence:
-      'At the highest point of a line the pressure is below that of the air: it draws in air through any leak or vent. Lower the line, or throttle behind it.',
+    text: 'At the highest point of a line the pressure is below that of the air: it draws in air through any leak or vent. Lower the line, or throttle behind it.',
     source: 'network solution against the highest elevation as entered',
   },
   'line-vaporises': {
     severity: 'danger',
-    sentence:
-      'At the highest point of a line the pressure is below that at which the water boils: the column breaks and closes with a blow. Lower the line, or throttle behind it.',
+    text: 'At the highest point of a line the pressure is below that at which the water boils: the column breaks and closes with a blow. Lower the line, or throttle behind it.',
     source: 'network solution against the highest elevation as entered',
   },
   surge: {
     severity: 'note',
-    sentence:
-      'If a valve stopped the water at once, the pressure would rise above what the pipe is made for. Close valves slowly, and let a pump run down before a solenoid valve closes.',
+    text: 'If a valve stopped the water at once, the pressure would rise above what the pipe is made for. Close valves slowly, and let a pump run down before a solenoid valve closes.',
     source: 'Korteweg and Joukowsky; rating of the pipe by ASTM D1785 or its PN, in cold water',
   },
 });

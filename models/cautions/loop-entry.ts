@@ -6,8 +6,7 @@ import { type CautionOf, COMMON_PRACTICE, type Place, topic } from './topic.ts';
 export const LOOP_ENTRY = topic({
   'opening-range': {
     severity: 'warning',
-    sentence:
-      'A valve is open by less than 1 %: the opening looks like a fraction. Enter it in percent, as 100 for fully open.',
+    text: 'A valve is open by less than 1 %: the opening looks like a fraction. Enter it in percent, as 100 for fully open.',
     source: COMMON_PRACTICE,
   },
 });

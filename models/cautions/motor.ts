@@ -6,8 +6,7 @@ import { type CautionOf, topic } from './topic.ts';
 export const MOTOR = topic({
   'motor-overload': {
     severity: 'warning',
-    sentence:
-      'The pump draws more than its motor bears for long: it overheats and may burn out. Lower the setting, or throttle the loop.',
+    text: 'The pump draws more than its motor bears for long: it overheats and may burn out. Lower the setting, or throttle the loop.',
     source: 'rated power as entered',
   },
 });

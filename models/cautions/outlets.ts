@@ -6,19 +6,19 @@ import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, topic } from './topic.ts';
 
 export const OUTLETS = topic({
-  'outlet-short': {
+  'outlet-below-required': {
     severity: 'warning',
-    sentence: 'Gets less than its required flow.',
+    text: 'Gets less than its required flow.',
     source: 'requirements as entered',
   },
   'outlet-above-maximum': {
     severity: 'warning',
-    sentence: 'Gets more than its maximum flow.',
+    text: 'Gets more than its maximum flow.',
     source: 'requirements as entered',
   },
   'reverse-flow': {
     severity: 'warning',
-    sentence: 'Water runs backwards through an outlet.',
+    text: 'Water runs backwards through an outlet.',
     source: 'network solution',
   },
 });
@@ -43,7 +43,7 @@ export function outletCautions(
   const reversed = places.filter(({ flow }) => flow < -EQUAL * largest);
   return [
     ...OUTLETS.worst(
-      'outlet-short',
+      'outlet-below-required',
       short.map(({ flow, requiredFlow, held }) => ({
         ...held(requiredFlow),
         excess: 1 - flow / (requiredFlow ?? 1),

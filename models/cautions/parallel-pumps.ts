@@ -6,14 +6,12 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PARALLEL_PUMPS = topic({
   'check-valves-assumed': {
     severity: 'note',
-    sentence:
-      'Each parallel pump is taken to have a check valve; without one, water runs back through a pump that stands still.',
+    text: 'Each parallel pump is taken to have a check valve; without one, water runs back through a pump that stands still.',
     source: COMMON_PRACTICE,
   },
   'idle-pump-backflow': {
     severity: 'warning',
-    sentence:
-      'Without check valves water runs back through a parallel pump that stands still, turns it backwards, and may break it at the next start.',
+    text: 'Without check valves water runs back through a parallel pump that stands still, turns it backwards, and may break it at the next start.',
     source: COMMON_PRACTICE,
   },
 });

@@ -11,25 +11,23 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PIPEWORK = topic({
   'split-loss-missing': {
     severity: 'note',
-    sentence: 'A split has neither a tee fitting nor a stated split loss: its loss is left out.',
+    text: 'A split has neither a tee fitting nor a stated split loss: its loss is left out.',
     source: 'pipework as entered',
   },
   'tee-understated': {
     severity: 'note',
-    sentence:
-      'A tee fitting carries under half of the combined flow: its fixed K on the branch flow understates the loss; state the split instead.',
+    text: 'A tee fitting carries under half of the combined flow: its fixed K on the branch flow understates the loss; state the split instead.',
     source: 'diverging tees, Crane TP-410 (2009)',
   },
   'pipe-velocity': {
     severity: 'warning',
-    sentence: 'Water runs faster than the velocity limit in a pipe.',
+    text: 'Water runs faster than the velocity limit in a pipe.',
     source:
       'limit as stated; 1.5 m/s (5 ft/s) for plastic pipe with fast valves, technical notes of pipe makers',
   },
   'pipe-velocity-low': {
     severity: 'note',
-    sentence:
-      'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it from time to time.',
+    text: 'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it from time to time.',
     source: `${COMMON_PRACTICE}: below 0.3 m/s; not looked up`,
   },
 });

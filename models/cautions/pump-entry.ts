@@ -7,8 +7,7 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const PUMP_ENTRY = topic({
   'settings-range': {
     severity: 'warning',
-    sentence:
-      'The settings end at 1 % or below: they look like fractions. Enter them in percent, as 100 for full speed.',
+    text: 'The settings end at 1 % or below: they look like fractions. Enter them in percent, as 100 for full speed.',
     source: COMMON_PRACTICE,
   },
 });

@@ -11,45 +11,38 @@ import { type CautionOf, COMMON_PRACTICE, type Figures, topic } from './topic.ts
 export const PUMP_FIT = topic({
   'head-points-disagree': {
     severity: 'warning',
-    sentence:
-      'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
+    text: 'The head points lie far from any curve through them: one may be mistyped, or was taken at another speed than its setting says.',
     source:
       'root mean square of the residuals above 3 % of the largest head; published tables are met within 0.5 %',
   },
   'head-piecewise': {
     severity: 'note',
-    sentence:
-      'No smooth curve meets the head points within 1 % of the largest head, so the curve runs from point to point. Check the points about the knee.',
+    text: 'No smooth curve meets the head points within 1 % of the largest head, so the curve runs from point to point. Check the points about the knee.',
     source: 'monotone cubic by Fritsch and Carlson (1980) and Fritsch and Butland (1984)',
   },
   'head-shape-assumed': {
     severity: 'note',
-    sentence:
-      'Two head points do not determine the shape of the curve: a parabola is assumed, and `uncertainty` includes a straight line and a cube. Enter a third point.',
+    text: 'Two head points do not determine the shape of the curve: a parabola is assumed, and `uncertainty` includes a straight line and a cube. Enter a third point.',
     source: COMMON_PRACTICE,
   },
   'head-below-zero': {
     severity: 'note',
-    sentence:
-      'The fitted head falls below zero before the largest entered flow: no figure of the pump holds out there.',
+    text: 'The fitted head falls below zero before the largest entered flow: no figure of the pump holds out there.',
     source: 'rule of the head-curve fit',
   },
   'power-points-disagree': {
     severity: 'warning',
-    sentence:
-      'The power points lie far from the law fitted to them: one may be mistyped, or was taken at another speed than its setting says.',
+    text: 'The power points lie far from the law fitted to them: one may be mistyped, or was taken at another speed than its setting says.',
     source: 'root mean square of entered over fitted power, standby apart, above 10 %',
   },
   'power-exponent': {
     severity: 'warning',
-    sentence:
-      'The power points follow an exponent of speed outside 2.5 to 3.3, or more than a quarter of the power at full speed does not go with speed: standby power may be missing, or the setting is not the speed.',
+    text: 'The power points follow an exponent of speed outside 2.5 to 3.3, or more than a quarter of the power at full speed does not go with speed: standby power may be missing, or the setting is not the speed.',
     source: 'affinity laws',
   },
   'power-exponent-assumed': {
     severity: 'note',
-    sentence:
-      'Power is entered at one speed only: for others 8 % of it is assumed not to go with speed, the rest with its cube. Measure the power at the setting that is used.',
+    text: 'Power is entered at one speed only: for others 8 % of it is assumed not to go with speed, the rest with its cube. Measure the power at the setting that is used.',
     source: 'affinity laws',
   },
 });

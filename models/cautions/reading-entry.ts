@@ -7,8 +7,7 @@ import { type CautionOf, COMMON_PRACTICE, type Place, topic } from './topic.ts';
 export const READING_ENTRY = topic({
   'reading-far-off': {
     severity: 'warning',
-    sentence:
-      'A measured flow is more than 20 times the predicted one, or less than a twentieth: look at its unit. L/min for L/h is a factor of 60, m3/h for L/h one of 1000.',
+    text: 'A measured flow is more than 20 times the predicted one, or less than a twentieth: look at its unit. L/min for L/h is a factor of 60, m3/h for L/h one of 1000.',
     source: COMMON_PRACTICE,
   },
 });

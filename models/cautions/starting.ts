@@ -8,19 +8,17 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const STARTING = topic({
   'dead-head': {
     severity: 'danger',
-    sentence: 'The pump moves no water at this setting: it would run against a closed column and overheat.',
+    text: 'The pump moves no water at this setting: it would run against a closed column and overheat.',
     source: COMMON_PRACTICE,
   },
   'does-not-start': {
     severity: 'danger',
-    sentence:
-      'From rest the pump does not lift the water although it would keep a flow going: its head at no flow is below what the loop needs.',
+    text: 'From rest the pump does not lift the water although it would keep a flow going: its head at no flow is below what the loop needs.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
   'several-duties': {
     severity: 'warning',
-    sentence:
-      'The drooping pump curve crosses the system curve more than once: the duty given is that reached from rest, and a disturbance can move the pump to another.',
+    text: 'The drooping pump curve crosses the system curve more than once: the duty given is that reached from rest, and a disturbance can move the pump to another.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
 });

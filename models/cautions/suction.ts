@@ -6,43 +6,39 @@ import { type CriteriaContext, npshFigures } from '../selection/criteria.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const SUCTION = topic({
-  'suction-boils': {
+  'suction-vaporises': {
     severity: 'danger',
-    sentence:
-      'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
+    text: 'The lift and the losses before the pump leave no pressure above that at which the water boils: no pump can draw it. Set the pump lower, or widen and shorten its suction.',
     source: 'NPSH available of 0 or below',
   },
   'submerged-above-surface': {
     severity: 'warning',
-    sentence:
-      'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
+    text: 'The pump is entered as submerged, but its centreline above the surface that it draws from: one of the two is wrong.',
     source: 'pump and loop as entered',
   },
   priming: {
     severity: 'warning',
-    sentence:
-      'The pump stands above the water, and no foot valve or check valve holds its suction full: it does not start unless it is primed. Add a foot valve, or set the pump below the surface.',
+    text: 'The pump stands above the water, and no foot valve or check valve holds its suction full: it does not start unless it is primed. Add a foot valve, or set the pump below the surface.',
     source: COMMON_PRACTICE,
   },
   cavitation: {
     severity: 'danger',
-    sentence: 'NPSH available is below NPSH required: the pump will cavitate.',
+    text: 'NPSH available is below NPSH required: the pump will cavitate.',
     source: 'definition of NPSH required',
   },
   'npsh-margin': {
     severity: 'warning',
-    sentence: 'NPSH available is less than 1.3 times NPSH required.',
+    text: 'NPSH available is less than 1.3 times NPSH required.',
     source: 'margin ratio 1.3 as in Crane TP-410 (2009) Example 7-32; ANSI/HI 9.6.1 from memory',
   },
   'npsh-extrapolated': {
     severity: 'note',
-    sentence:
-      'The duty lies beyond the largest flow of the NPSH points: NPSH required is taken to rise with the square of the flow there.',
+    text: 'The duty lies beyond the largest flow of the NPSH points: NPSH required is taken to rise with the square of the flow there.',
     source: `${COMMON_PRACTICE}; not looked up`,
   },
   'npsh-not-checked': {
     severity: 'note',
-    sentence: 'The pump has no NPSH points: cavitation was not checked.',
+    text: 'The pump has no NPSH points: cavitation was not checked.',
     source: COMMON_PRACTICE,
   },
 });
@@ -79,7 +75,7 @@ const runsEmpty = ({ network }: CompiledLoop): boolean =>
 function pressureCautions(context: CriteriaContext, duty: DutyFigures): readonly SuctionCaution[] {
   const { available, required } = npshFigures(context)(duty);
   const head = { value: available, quantity: 'head' } as const;
-  if (available <= 0) return [SUCTION.give('suction-boils', [], { ...head, limit: 0 })];
+  if (available <= 0) return [SUCTION.give('suction-vaporises', [], { ...head, limit: 0 })];
   if (required === null) return [];
   if (available < required) return [SUCTION.give('cavitation', [], { ...head, limit: required })];
   const ratio = { value: available / required, limit: NPSH_MARGIN };

@@ -5,32 +5,27 @@ import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 export const TIME = topic({
   'phase-infeasible': {
     severity: 'danger',
-    sentence:
-      'No setting is feasible. The setting given protects animals and pump; outlets can receive less than required.',
+    text: 'No setting is feasible. The setting given protects animals and pump; outlets can receive less than required.',
     source: 'requirements as entered',
   },
   'pump-stopped': {
     severity: 'danger',
-    sentence:
-      'The pump is stopped although it is set to run, and animals can be left without water. Check the pump and its supply.',
+    text: 'The pump is stopped although it is set to run, and animals can be left without water. Check the pump and its supply.',
     source: 'latest reading; power and flow of a stopped pump: common practice',
   },
   'battery-as-stated': {
     severity: 'note',
-    sentence:
-      'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
+    text: 'The hours on a battery take its stated energy as what reaches the pump: age, cold and the inverter take their part.',
     source: COMMON_PRACTICE,
   },
   'settings-thinned': {
     severity: 'note',
-    sentence:
-      'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
+    text: 'The pump has more than 1001 settings: a volume was planned among some of them at even strides, and its cost and gap are those among these.',
     source: 'limit of the volume plan',
   },
   'time-mean-price': {
     severity: 'note',
-    sentence:
-      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule states them.',
+    text: 'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule states them.',
     source: 'tariff as entered',
   },
 });

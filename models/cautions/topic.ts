@@ -5,7 +5,7 @@ export type Severity = 'note' | 'warning' | 'danger';
 
 export interface CautionRow {
   readonly severity: Severity;
-  readonly sentence: string;
+  readonly text: string;
   /** On whose authority. */
   readonly source: string;
 }
@@ -73,7 +73,7 @@ export const COMMON_PRACTICE = 'common practice';
 /** Makes the topic of some rows by their codes. */
 export function topic<Code extends string>(rows: Readonly<Record<Code, CautionRow>>): Topic<Code> {
   const give = (code: Code, subjects: readonly string[] = [], figures: Figures = {}): Given<Code> => {
-    const { severity, sentence, source } = rows[code];
+    const { severity, text: sentence, source } = rows[code];
     const about = subjects.length === 0 ? '' : ` (${subjects.join(', ')})`;
     return { code, severity, detail: `${sentence}${about}`, source, ...figures };
   };

@@ -14,14 +14,12 @@ import { type CautionOf, topic } from './topic.ts';
 export const VALVES = topic({
   'valve-throttles': {
     severity: 'warning',
-    sentence:
-      'A valve takes more than half of the head of the pump. Open it and lower the setting, or choose a smaller pump.',
+    text: 'A valve takes more than half of the head of the pump. Open it and lower the setting, or choose a smaller pump.',
     source: 'network solution',
   },
   'valve-cavitates': {
     severity: 'warning',
-    sentence:
-      'The pressure falls so far in a valve that the water can boil in it, which wears it and is loud. Share the loss between several valves, or lower the setting; ball and butterfly valves cavitate sooner than others.',
+    text: 'The pressure falls so far in a valve that the water can boil in it, which wears it and is loud. Share the loss between several valves, or lower the setting; ball and butterfly valves cavitate sooner than others.',
     source:
       "cavitation index as in ISA-RP75.23; half of the pressure above that of vapour as allowable drop, a valve maker's sizing sheet",
   },

@@ -12,7 +12,7 @@ export interface BoreChange {
   readonly angle: number;
   readonly description: string;
   readonly source: string;
-  readonly fromMemory: boolean;
+  readonly verified: boolean;
 }
 
 /** The pipes that a fitting joins. */
@@ -46,7 +46,7 @@ const row = (towards: BoreChange['towards'], angle: number): BoreChange => {
     angle,
     description: `${noun} as ${shape} between the bores of the pipes before and after it`,
     source: SOURCES[towards],
-    fromMemory: false,
+    verified: true,
   };
 };
 

@@ -25,7 +25,7 @@ const byDiameters = (
   value,
   description,
   source,
-  fromMemory: source === CRANE_MEMORY,
+  verified: source !== CRANE_MEMORY,
 });
 
 /** `value` is K itself. */
@@ -43,7 +43,7 @@ const byCoefficient = (
   value,
   description,
   source,
-  fromMemory: source.includes('from memory'),
+  verified: !source.includes('from memory'),
 });
 
 /** An entrance rounded by a share [%] of the bore. */

@@ -12,7 +12,7 @@ interface NamedLossCommon {
   readonly role: Role;
   readonly description: string;
   readonly source: string;
-  readonly fromMemory: boolean;
+  readonly verified: boolean;
 }
 
 /**

@@ -40,7 +40,7 @@ export const twoKRow =
       laminarValue,
       method: 'two-k',
       source: HOOPER,
-      fromMemory: false,
+      verified: true,
     },
   });
 
@@ -49,5 +49,5 @@ export const threeKRow =
   (kind: Kind) =>
   ([name, role, description, laminarValue, value, sizeValue]: ThreeKRow): NamedLoss => ({
     ...{ name, kind, role, description, value, laminarValue, sizeValue, method: 'three-k' },
-    ...{ source: DARBY, fromMemory: false },
+    ...{ source: DARBY, verified: true },
   });

@@ -32,7 +32,7 @@ const openOrShut = (
   value: diameters,
   description,
   source: CRANE,
-  fromMemory: false,
+  verified: true,
   partOpenings: [],
   partOpeningSource: null,
 });

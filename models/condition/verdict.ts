@@ -6,7 +6,7 @@ import { errorsFor } from './recent-window.ts';
 
 export const VERDICTS = [
   'not-enough-readings',
-  'meter-doubtful',
+  'meter-fault',
   'pump-stopped',
   'draws-more-than-its-curve',
   'clogged-intake',
@@ -14,8 +14,8 @@ export const VERDICTS = [
   'worn-pump',
   'clogged-branch',
   'clogged',
-  'less-flow',
-  'entries-doubtful',
+  'flow-loss',
+  'no-known-fault',
   'as-expected',
 ] as const;
 
@@ -93,7 +93,7 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
   const verdict = (one: Verdict, more: Partial<Judged> = {}): Judged => ({ ...PLAIN, verdict: one, ...more });
   if (flow === null && power === null) return verdict('not-enough-readings');
   const slip = meterSlip({ flow, power, head }, gaps);
-  if (slip !== null) return verdict('meter-doubtful', { slip });
+  if (slip !== null) return verdict('meter-fault', { slip });
   const stopped = fewer.find((one) => isAs(one, flow, power));
   if (stopped !== undefined) return verdict('pump-stopped', { running: stopped.running });
   const isMore = isAbove(flow, THRESHOLDS.flowUp);
@@ -108,10 +108,10 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
   if (places.length > 0) return verdict('clogged-branch', { places });
   if (isLess) return verdict(lessBecause(power, gaps));
   if (assessed.some((one) => one.measure === 'outletFlow' && isBelow(one, THRESHOLDS.outletDown))) {
-    return verdict('less-flow');
+    return verdict('flow-loss');
   }
   if (isMore || isBelow(power, THRESHOLDS.powerFarDown)) {
-    return verdict(flow === null ? 'less-flow' : 'entries-doubtful');
+    return verdict(flow === null ? 'flow-loss' : 'no-known-fault');
   }
   // Wear takes head first, and flow only by half as much on a loop without static head.
   if (isBelow(flow, THRESHOLDS.flowWorn) && wornOf(gaps) !== null) return verdict('worn-pump');
@@ -119,7 +119,7 @@ export function judge({ assessed, gaps, fewer }: Signs): Judged {
     !isDown &&
     (isOff(head, THRESHOLDS.headOff) ||
       [of('suctionPressure'), of('dischargePressure')].some((one) => isOff(one, THRESHOLDS.pressureOff)));
-  return verdict(isElsewhere ? 'entries-doubtful' : 'as-expected');
+  return verdict(isElsewhere ? 'no-known-fault' : 'as-expected');
 }
 
 /** Readings at which pressures show what flows leave in doubt. */
@@ -150,7 +150,7 @@ function lessBecause(power: Assessed | null, gaps: PressureGaps): Verdict {
   const found = isAbove(power, THRESHOLDS.powerDown) ? wornOf(gaps) : placeOf(gaps);
   if (found !== null) return found;
   const isSound = gaps.pump !== null && gaps.pump > -THRESHOLDS.pumpGap;
-  return isSound || isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'less-flow';
+  return isSound || isBelow(power, THRESHOLDS.powerDown) ? 'clogged' : 'flow-loss';
 }
 
 const wornOf = ({ pump }: PressureGaps): Verdict | null =>

@@ -6,11 +6,11 @@ export interface DrainBack {
   /** Water that runs back: the tank's down to the siphon break, and the discharge pipes' [m3]. */
   readonly volume: number;
   /** What the basin still holds above its running level [m3]; null where no basin is entered. */
-  readonly room: number | null;
+  readonly freeVolume: number | null;
   /** Whether the volume is more than the room; null where no basin is entered. */
   readonly floods: boolean | null;
   /** The deepest siphon break [m] whose drain-back the basin holds, 0 where even the pipes are too much; null without a basin. */
-  readonly deepestSiphonBreak: number | null;
+  readonly maximumSiphonBreakDepth: number | null;
 }
 
 /**
@@ -25,8 +25,8 @@ export function drainBack(loop: Loop): DrainBack | null {
   if (siphonBreakDepth === undefined || surface === undefined) return null;
   const pipes = 'discharge' in loop ? pipeVolume(loop.discharge) : 0;
   const volume = surface * siphonBreakDepth + pipes;
-  if (basin === undefined) return { volume, room: null, floods: null, deepestSiphonBreak: null };
+  if (basin === undefined) return { volume, freeVolume: null, floods: null, maximumSiphonBreakDepth: null };
   const room = basin.area * basin.freeboard;
   const deepestSiphonBreak = Math.max(0, (room - pipes) / surface);
-  return { volume, room, floods: volume > room, deepestSiphonBreak };
+  return { volume, freeVolume: room, floods: volume > room, maximumSiphonBreakDepth: deepestSiphonBreak };
 }

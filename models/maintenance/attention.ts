@@ -4,7 +4,7 @@ import { MINUTES_PER_HOUR } from '../calendar/time-factors.ts';
 /** A work that comes round. */
 export interface RepeatedWork {
   /** [1/year] */
-  readonly timesAYear: number;
+  readonly timesPerYear: number;
   /** Of work each time [min]. */
   readonly minutes: number;
   /** Each time [money]. */
@@ -33,8 +33,8 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
  * @param labourRate [money/h] of 0 or more; null: not known, which leaves only the parts with a price.
  */
 export function attentionOf(works: readonly RepeatedWork[], labourRate: number | null): Attention {
-  const hours = sum(works.map((work) => (work.timesAYear * work.minutes) / MINUTES_PER_HOUR));
-  const parts = sum(works.map((work) => work.timesAYear * work.parts));
+  const hours = sum(works.map((work) => (work.timesPerYear * work.minutes) / MINUTES_PER_HOUR));
+  const parts = sum(works.map((work) => work.timesPerYear * work.parts));
   return pricedAttention({ hours, parts }, labourRate);
 }
 

@@ -25,7 +25,7 @@ export const monthsOf = ({ years = 0, months = 0 }: Interval): number => years *
 export const daysOf = ({ weeks = 0, days = 0 }: Interval): number => weeks * DAYS_PER_WEEK + days;
 
 /** How often an interval comes round in a year of 365 days and twelve equal months [1/year], above 0. */
-export const timesAYear = (every: Interval): number =>
+export const timesPerYear = (every: Interval): number =>
   DAYS_PER_YEAR / ((monthsOf(every) * DAYS_PER_YEAR) / MONTHS_PER_YEAR + daysOf(every));
 
 const daysInMonth = (year: number, month: number): number =>

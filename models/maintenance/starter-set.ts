@@ -16,7 +16,7 @@ export const STARTER_TASKS_MAX = 500;
 
 /** A check of the set. */
 export interface StarterTask {
-  readonly title: string;
+  readonly name: string;
   readonly kind: TaskKind;
   readonly every: Interval;
   /** Of work each time [min]. */
@@ -55,7 +55,7 @@ const titled = (words: string, pointer: string): string => {
 };
 
 const inspection = (number: number, pointer: string): StarterTask => ({
-  title: titled(`Inspect bulkhead ${number} for weeping`, pointer),
+  name: titled(`Inspect bulkhead ${number} for weeping`, pointer),
   kind: 'bulkhead-inspection',
   every: { months: 1 },
   minutes: BULKHEAD_MINUTES,
@@ -63,7 +63,7 @@ const inspection = (number: number, pointer: string): StarterTask => ({
 });
 
 const screenCleaning = (screens: number): StarterTask => ({
-  title: screens === 1 ? 'Clean the intake screen' : `Clean the ${screens} intake screens`,
+  name: screens === 1 ? 'Clean the intake screen' : `Clean the ${screens} intake screens`,
   kind: 'screen-cleaning',
   every: { weeks: 1 },
   minutes: SCREEN_MINUTES * screens,
@@ -77,7 +77,7 @@ const everyMonths = (months: number): Interval =>
     : { days: Math.max(1, Math.round(Math.min(months, MONTHS_MAX) * DAYS_PER_MONTH)) };
 
 const wetEndService = ({ name, service = SERVICE }: Pump, count: number): StarterTask => ({
-  title: `Service the wet end${count === 1 ? '' : ` of ${count} pumps`}: ${name}`.slice(0, TITLE_MAX),
+  name: `Service the wet end${count === 1 ? '' : ` of ${count} pumps`}: ${name}`.slice(0, TITLE_MAX),
   kind: 'wet-end-service',
   every: everyMonths(service.everyMonths),
   minutes: service.minutes * count,
@@ -85,7 +85,7 @@ const wetEndService = ({ name, service = SERVICE }: Pump, count: number): Starte
 });
 
 const unionCheck = (unions: number): StarterTask => ({
-  title: unions === 1 ? 'Check the union for tightness' : `Check the ${unions} unions for tightness`,
+  name: unions === 1 ? 'Check the union for tightness' : `Check the ${unions} unions for tightness`,
   kind: 'union-check',
   every: { months: 3 },
   minutes: UNION_MINUTES * unions,
@@ -93,7 +93,7 @@ const unionCheck = (unions: number): StarterTask => ({
 });
 
 const CURRENT_TEST: StarterTask = {
-  title: 'Press the test button of the residual-current device',
+  name: 'Press the test button of the residual-current device',
   kind: 'residual-current-test',
   every: { months: 1 },
   minutes: BUTTON_MINUTES,
@@ -139,16 +139,16 @@ export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, To
  * too.
  */
 export function missingFrom(
-  there: readonly Pick<StarterTask, 'title' | 'kind'>[],
+  there: readonly Pick<StarterTask, 'name' | 'kind'>[],
   tasks: readonly StarterTask[],
 ): readonly StarterTask[] {
   const kinds = new Set(there.map(({ kind }) => kind));
-  const titles = new Set(there.map(({ title }) => title));
+  const titles = new Set(there.map(({ name: title }) => title));
   const isInspection = ({ kind }: Pick<StarterTask, 'kind'>) => kind === 'bulkhead-inspection';
   const inspections = tasks.filter(isInspection);
   const lacking = Math.max(0, inspections.length - there.filter(isInspection).length);
   return [
-    ...inspections.filter(({ title }) => !titles.has(title)).slice(0, lacking),
+    ...inspections.filter(({ name: title }) => !titles.has(title)).slice(0, lacking),
     ...tasks.filter((task) => !isInspection(task) && !kinds.has(task.kind)),
   ];
 }

@@ -1,6 +1,6 @@
 /** Describes a routine check of a loop or of a pump, as its user enters it. */
 import type { RepeatedWork } from './attention.ts';
-import { type Interval, timesAYear } from './interval.ts';
+import { type Interval, timesPerYear } from './interval.ts';
 
 /** What a check is of. `other` is anything that the starter set does not know. */
 export const TASK_KINDS = [
@@ -28,7 +28,7 @@ export function dangersOf(kinds: readonly TaskKind[]): {
 }
 
 interface TaskCommon {
-  readonly title: string;
+  readonly name: string;
   readonly kind: TaskKind;
   readonly every: Interval;
   /** Of work each time [min]. */
@@ -48,7 +48,7 @@ export type MaintenanceTask = TaskCommon &
 
 /** The task as work that attention counts. */
 export const taskWork = ({ every, minutes, parts }: MaintenanceTask): RepeatedWork => ({
-  timesAYear: timesAYear(every),
+  timesPerYear: timesPerYear(every),
   minutes,
   parts,
 });

@@ -12,7 +12,7 @@ export interface MaterialPrice {
 
 export interface PricedMaterial extends Material {
   /** Pieces to buy [-]; of a pipe sold by the metre null. */
-  readonly bought: number | null;
+  readonly piecesToBuy: number | null;
   /** [money]; null where the list has no price. */
   readonly cost: number | null;
 }
@@ -26,7 +26,7 @@ function priced(material: Material, price: MaterialPrice | undefined): PricedMat
   const pieces = soldBy === undefined || length === null ? null : Math.ceil(length / soldBy - SLIVER);
   const bought = length === null ? count : pieces;
   const cost = price === undefined ? null : price.price * (bought ?? length ?? 0);
-  return { ...material, bought, cost };
+  return { ...material, piecesToBuy: bought, cost };
 }
 
 /**

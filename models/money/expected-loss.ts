@@ -15,7 +15,7 @@ export interface RiskTerms {
   /** That a repair takes in the mean [h]. */
   readonly meanRestoreHours: number;
   /** Of its required flow that an outlet must keep [-], 0..1. */
-  readonly neededShare: number;
+  readonly requiredShare: number;
 }
 
 const EQUAL = 1e-9;
@@ -29,7 +29,7 @@ const EQUAL = 1e-9;
  */
 export function lossesPerYear(
   modes: readonly FailureMode[],
-  { survivalHours, meanRestoreHours, neededShare }: RiskTerms,
+  { survivalHours, meanRestoreHours, requiredShare: neededShare }: RiskTerms,
 ): number {
   const tooLate = meanRestoreHours === 0 ? 0 : Math.exp(-survivalHours / meanRestoreHours);
   return modes.reduce(

@@ -25,13 +25,13 @@ export type SensitiveInput = (typeof SENSITIVE_INPUTS)[number];
 export interface Sensitivity {
   readonly input: SensitiveInput;
   /** Present value that the option saves against the reference [money], with the input 20 % lower. */
-  readonly low: number;
+  readonly savingIfLower: number;
   /** The same with the input 20 % higher [money]. */
-  readonly high: number;
+  readonly savingIfHigher: number;
   /** The larger change of the saving [money]. */
-  readonly effect: number;
+  readonly largestChange: number;
   /** Whether the cheaper of the two changes. */
-  readonly flips: boolean;
+  readonly changesCheapest: boolean;
 }
 
 interface Changed {
@@ -108,8 +108,14 @@ export function sensitivity(rival: Rival, terms: MoneyTerms): readonly Sensitivi
     const high = saving(changed(asStated, input, 1 + SENSITIVITY_CHANGE));
     const effect = Math.max(Math.abs(low - now), Math.abs(high - now));
     const flips = [low, high].some((one) => Math.sign(one) !== Math.sign(now));
-    return { input, low, high, effect, flips };
+    return {
+      input,
+      savingIfLower: low,
+      savingIfHigher: high,
+      largestChange: effect,
+      changesCheapest: flips,
+    };
   })
-    .filter(({ effect }) => effect > least)
-    .toSorted((a, b) => b.effect - a.effect);
+    .filter(({ largestChange }) => largestChange > least)
+    .toSorted((a, b) => b.largestChange - a.largestChange);
 }

@@ -61,7 +61,7 @@ function askedOf({ phases }: SchedulePlan, one: PhasePlan): Asked {
     phase.from,
     phases.map((each) => each.phase.from),
   );
-  const meanFlow = volume.demand.perDay / (minutes * SECONDS_PER_MINUTE);
+  const meanFlow = volume.demand.volume / (minutes * SECONDS_PER_MINUTE);
   const running = volume.choices.filter(({ setting }) => setting > 0);
   const steady = running.toSorted((a, b) => a.setting - b.setting).find(({ flow }) => flow >= meanFlow);
   return {

@@ -85,7 +85,7 @@ export function volumeDuty(
   judged: JudgedLoop,
   loop: CompiledLoop,
   station: Station,
-  { ceiling }: Pick<VolumeDemand, 'ceiling'>,
+  { maximumFlow: ceiling }: Pick<VolumeDemand, 'maximumFlow'>,
 ): PhaseDuty {
   const outcome = searched(judged, loop, station, criteriaFor({ ...station, loop }));
   const upper = [

@@ -134,7 +134,7 @@ function planPhase(
   const judged = (): JudgedLoop => ({ sampled: opened.sampled(), grid });
   const solve = (required: CompiledLoop) => phaseDuty(judged(), required, station, fits);
   const dutyOf = rememberedDuty((setting) => dutyAt(opened.sampled(), station, setting), known?.duties);
-  const { volume, pulse } = phase;
+  const { dailyVolume: volume, pulse } = phase;
   if (volume !== undefined) {
     const loop = model(nothing);
     const own = known?.own ?? volumeDuty(judged(), loop, station, volume);

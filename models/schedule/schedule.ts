@@ -4,11 +4,11 @@ import type { DayKind } from '../calendar/day-kind.ts';
 /** A volume to move in each run of a phase, at most a day long. */
 export interface VolumeDemand {
   /** [m3] */
-  readonly perDay: number;
+  readonly volume: number;
   /** Least flow while it runs [m3/s]; undefined: none. */
-  readonly floor?: number | undefined;
+  readonly minimumFlow?: number | undefined;
   /** Greatest flow [m3/s]; undefined: none. */
-  readonly ceiling?: number | undefined;
+  readonly maximumFlow?: number | undefined;
   readonly mayStop: boolean;
   /** Whether a slot may be shared in time by two settings. */
   readonly splits: boolean;
@@ -35,7 +35,7 @@ export interface Phase {
   readonly factor?: number | undefined;
   /** [m3/s] by outlet; the outlets that are not named keep their own. */
   readonly requiredFlows?: Readonly<Record<string, number>> | undefined;
-  readonly volume?: VolumeDemand | undefined;
+  readonly dailyVolume?: VolumeDemand | undefined;
   /** [%] by outlet: 0 is shut, 100 as built. */
   readonly openings?: Readonly<Record<string, number>> | undefined;
   /** That the setting takes to change at the start of a run [min]. */

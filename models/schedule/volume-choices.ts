@@ -34,7 +34,7 @@ export function volumeChoices(
   sampled: SampledLoop,
   loop: CompiledLoop,
   station: Station,
-  { floor = 0, ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
+  { minimumFlow: floor = 0, maximumFlow: ceiling = Number.POSITIVE_INFINITY, mayStop }: VolumeDemand,
 ): readonly VolumeChoice[] {
   const { pump, count } = station;
   const { settings, standbyPower } = pump.entered;

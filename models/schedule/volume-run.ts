@@ -92,7 +92,7 @@ function slotsOf(day: Interval, { rates, zone }: Prices): readonly TimedSlot[] {
 
 function planOf(
   choices: readonly VolumeChoice[],
-  { perDay, splits }: VolumeDemand,
+  { volume: perDay, splits }: VolumeDemand,
   slots: readonly TimedSlot[],
   known: KnownPlans,
 ): VolumePlan | null {

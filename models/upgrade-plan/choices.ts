@@ -13,7 +13,7 @@ export interface Choice extends PlanItem {
  * before the first.
  */
 export function yearsOf(
-  { notBefore = 1, notAfter }: Upgrade,
+  { firstYear: notBefore = 1, lastYear: notAfter }: Upgrade,
   { years }: Pick<PlanQuestion, 'years'>,
 ): { readonly first: number; readonly last: number } {
   return { first: notBefore, last: Math.min(notAfter ?? years, years) };
@@ -34,7 +34,7 @@ export function usefulChoices(question: PlanQuestion): readonly Choice[] {
   return question.candidates.flatMap((upgrade, candidate) =>
     choicesOf(question, candidate, upgrade).filter(
       ({ year, value }) =>
-        (upgrade.must === true || value > 0) && isWithin(upgrade.cost, budgetUpTo(question, year)),
+        (upgrade.mandatory === true || value > 0) && isWithin(upgrade.cost, budgetUpTo(question, year)),
     ),
   );
 }

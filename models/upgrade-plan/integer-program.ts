@@ -62,7 +62,7 @@ const ones = (places: readonly number[]): readonly number[] => places.map(() => 
 /** A must that no year's budget reaches has a row over nothing, which cannot hold. */
 function candidateRows(question: PlanQuestion, choices: readonly Choice[]): readonly ProgramRow[] {
   const placesOf = placesBy(choices, ({ candidate }) => candidate);
-  return question.candidates.flatMap(({ must }, candidate) => {
+  return question.candidates.flatMap(({ mandatory: must }, candidate) => {
     const places = placesOf.get(candidate) ?? [];
     if (places.length === 0 && must !== true) return [];
     return [{ places, coefficients: ones(places), least: must === true ? 1 : NO_LEAST, most: 1 }];

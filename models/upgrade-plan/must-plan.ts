@@ -13,7 +13,7 @@ export interface Contradiction {
 }
 
 const mustsOf = ({ candidates }: PlanQuestion): readonly number[] =>
-  candidates.flatMap(({ must }, place) => (must === true ? [place] : []));
+  candidates.flatMap(({ mandatory: must }, place) => (must === true ? [place] : []));
 
 /** Musts that no budget could help: two of one group, or one whose years lie outside the plan. */
 export function ruledOutMusts(question: PlanQuestion): Contradiction | null {

@@ -117,7 +117,7 @@ function placesOf(choices: readonly Choice[], items: readonly PlanItem[]): reado
 function boundWithoutBudget(question: PlanQuestion, choices: readonly Choice[]): number {
   const best = new Map<string, number>();
   for (const { candidate, value } of choices) {
-    const { group, must } = candidateAt(question, candidate);
+    const { group, mandatory: must } = candidateAt(question, candidate);
     const key = group === undefined || must === true ? `candidate ${candidate}` : `group ${group}`;
     best.set(key, Math.max(best.get(key) ?? Number.NEGATIVE_INFINITY, value));
   }
@@ -137,7 +137,7 @@ function clash(question: PlanQuestion, { solve }: SolvingMeans): Contradiction {
 
 /** Only its must-do counts, or nothing of it. */
 const aloneAs = (upgrade: Upgrade, isMust: boolean): Upgrade =>
-  isMust ? upgrade : { ...upgrade, must: false, cost: 0, yearlySaving: -1 };
+  isMust ? upgrade : { ...upgrade, mandatory: false, cost: 0, yearlySaving: -1 };
 
 const worthOf = (question: PlanQuestion, items: readonly PlanItem[]): number =>
   items.reduce(

@@ -5,13 +5,13 @@ export interface YearSpending {
   /** From 1 [years]. */
   readonly year: number;
   /** New in this year [money]. */
-  readonly budget: number;
+  readonly newBudget: number;
   /** With what earlier years left [money]. */
   readonly available: number;
   /** [money] */
   readonly spent: number;
   /** Handed on to the next year [money]; 0 without carry-over. */
-  readonly carried: number;
+  readonly carriedOver: number;
 }
 
 /** Sums of money count as equal within this share: they are rounded as they are added. */
@@ -46,7 +46,7 @@ export function spendingOf(question: PlanQuestion, items: readonly PlanItem[]): 
       .reduce((sum, { candidate }) => sum + candidateAt(question, candidate).cost, 0);
     const available = budget + carried;
     carried = question.carryOver ? Math.max(0, available - spent) : 0;
-    spending.push({ year, budget, available, spent, carried });
+    spending.push({ year, newBudget: budget, available, spent, carriedOver: carried });
   }
   return spending;
 }

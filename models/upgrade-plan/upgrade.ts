@@ -11,10 +11,10 @@ export interface Upgrade {
   /** Of the upgrades of one group at most one is made. */
   readonly group?: string | undefined;
   /** First year in which it may be made [years]; undefined: 1. */
-  readonly notBefore?: number | undefined;
+  readonly firstYear?: number | undefined;
   /** Last year in which it may be made [years]; undefined: the last. */
-  readonly notAfter?: number | undefined;
-  readonly must?: boolean | undefined;
+  readonly lastYear?: number | undefined;
+  readonly mandatory?: boolean | undefined;
 }
 
 export interface PlanQuestion {

@@ -12,7 +12,7 @@ export function brokenRules(question: PlanQuestion, items: readonly PlanItem[]):
 function onceEach({ candidates }: PlanQuestion, items: readonly PlanItem[]): readonly string[] {
   const broken: string[] = [];
   const groups = new Map<string, number>();
-  for (const [place, { must, group }] of candidates.entries()) {
+  for (const [place, { mandatory: must, group }] of candidates.entries()) {
     const times = items.filter(({ candidate }) => candidate === place).length;
     if (times > 1) broken.push(`candidate ${place} is made ${times} times`);
     if (must === true && times === 0) broken.push(`must ${place} is not made`);
@@ -26,7 +26,10 @@ function onceEach({ candidates }: PlanQuestion, items: readonly PlanItem[]): rea
 
 function inYears(question: PlanQuestion, items: readonly PlanItem[]): readonly string[] {
   return items.flatMap(({ candidate, year }) => {
-    const { notBefore = 1, notAfter = question.years } = candidateAt(question, candidate);
+    const { firstYear: notBefore = 1, lastYear: notAfter = question.years } = candidateAt(
+      question,
+      candidate,
+    );
     const isAllowed =
       Number.isInteger(year) && year >= notBefore && year <= notAfter && year <= question.years;
     return isAllowed ? [] : [`candidate ${candidate} is made in year ${year}`];

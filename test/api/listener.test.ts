@@ -18,7 +18,7 @@ describe('the service behind a listener', () => {
       .get('/healthz')
       .expect(200)
       .expect('Content-Type', /application\/json/);
-    expect(answer.body).toMatchObject({ status: 'ok' });
+    expect(answer.body).toMatchObject({ state: 'ok' });
     expect(answer.headers['x-request-id']).toBeTruthy();
   });
 

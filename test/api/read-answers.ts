@@ -23,8 +23,8 @@ const outlet = z.object({
 });
 
 const trim = z.object({
-  branch: z.string(),
-  outlets: z.array(z.string()),
+  pointer: z.string(),
+  outletNames: z.array(z.string()),
   closed: z.boolean(),
   flow: z.number(),
   head: z.number().nullable(),

@@ -92,7 +92,7 @@ async function batches(call: Call, path: string): Promise<BenchRow> {
 async function days(call: Call, path: string): Promise<BenchRow> {
   const read = async (count: number): Promise<number> => {
     const to = new Date(START + count * DAY).toISOString();
-    const query = `?by=day&from=${new Date(START).toISOString()}&to=${to}`;
+    const query = `?groupBy=day&from=${new Date(START).toISOString()}&to=${to}`;
     return await timed(async () => {
       const { items } = JSON.parse(await (await call(`${path}${query}`)).text());
       if (items.length < count) throw new Error(`${items.length} days of ${count}`);

@@ -41,7 +41,7 @@ function planBench(): BenchRow {
   const entered = { ...pumpExample('pump-canister-250.json'), settings };
   const model = { entered, fit: expectValue(fitPump(entered)) };
   const station = { pump: model, count: 1, limits: DEFAULT_LIMITS, elevation: 0 };
-  const volume = { perDay: 100, mayStop: true, splits: true };
+  const volume = { volume: 100, mayStop: true, splits: true };
   const phases = [{ name: 'all', from: '00:00', volume }];
   const day = { from: Date.UTC(2026, 0, 15), until: Date.UTC(2026, 0, 15) + DAY };
   const plan = () => {

@@ -135,7 +135,7 @@ describe.skipIf(noChromium !== undefined)('the report in a browser', () => {
     for (const path of [
       `pumps/${app.pumpId}/chart.svg`,
       `loops/${loop}/chart.svg`,
-      `loops/${loop}/day.svg`,
+      `loops/${loop}/schedule/chart.svg`,
       `comparisons/${comparisons.get('as the example has it')}/chart.svg`,
     ]) {
       await page.goto(`${server.url}/v1/${path}`);

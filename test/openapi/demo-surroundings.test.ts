@@ -38,7 +38,7 @@ describe('the nursery raceways', () => {
   it('flood their basin on a power cut until the siphon break is raised', () => {
     const found = drainBack(loop);
     expect(found?.floods).toBe(true);
-    const deepest = found?.deepestSiphonBreak ?? 0;
+    const deepest = found?.maximumSiphonBreakDepth ?? 0;
     expect(deepest).toBeGreaterThan(0.04);
     expect(drainBack({ ...loop, siphonBreakDepth: 0.04 })?.floods).toBe(false);
   });

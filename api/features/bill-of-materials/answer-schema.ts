@@ -2,6 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -23,12 +24,12 @@ const material = (context: SchemaContext) =>
       examples: [1],
     }),
     length: nullable(computed(context, 'length', { description: 'Of a pipe, all of it.', example: 2.5 })),
-    bought: nullable(z.int()).openapi({
+    piecesToBuy: nullable(z.int()).openapi({
       description: 'Pieces to buy; null of a pipe that is sold by any length.',
       examples: [1],
     }),
     cost: nullable(
-      computedNumber(context, { description: 'Null where the list has no price.', example: 36.25 }),
+      computedMoney(context, { description: 'Null where the list has no price.', example: 36.25 }),
     ),
   });
 
@@ -69,7 +70,7 @@ export const billSchema = perContext((context) =>
           'Elements that state a loss but not what causes it, and splits without a stated tee, as JSON pointers into the loop.',
         examples: [['/discharge/branches/1/run/0']],
       }),
-      extra: described(context, nullable(extra(context)), {
+      comparisonExtra: described(context, nullable(extra(context)), {
         description:
           'Null unless all that is on the bill has a price; else the total as one of the `extras` of an option of a comparison, to paste there.',
       }),

@@ -46,7 +46,7 @@ export async function answerBill(
     currency,
     complete: priced.unpriced.length === 0 && bill.unnamed.length === 0,
     unnamed: bill.unnamed,
-    extra:
+    comparisonExtra:
       priced.total === null || priced.unpriced.length > 0
         ? null
         : { name: `Pipework of ${loop.name}`, kind: 'pipework', cost: priced.total, year: 0 },

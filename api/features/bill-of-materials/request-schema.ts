@@ -26,7 +26,7 @@ const price = perContext((context) =>
           'Money of one piece; of a pipe, of one unit of length (m or ft), or of one length as it is sold.',
         example: 14.5,
       }),
-      soldBy: entered(context, 'length', {
+      stockLength: entered(context, 'length', {
         description: 'The length in which alone a pipe is sold; whole ones are bought.',
         minimum: 0,
         aboveMinimum: true,

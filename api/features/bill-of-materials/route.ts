@@ -18,7 +18,7 @@ export function billOfMaterialsRoute(api: Api): void {
     {
       method: 'post',
       path: '/v1/bills-of-materials',
-      operationId: 'listMaterials',
+      operationId: 'computeBillOfMaterials',
       summary: "What is a loop's pipework made of, and what does it cost?",
       description:
         'Pipes by length, fittings, valves, tees, nozzles and screens by pieces, priced by the list that comes along. The pump is no part of it. The total can be pasted into the extras of a comparison. Nothing is stored.',
@@ -33,7 +33,7 @@ export function billOfMaterialsRoute(api: Api): void {
         schema: billSchema,
         description: 'The bill, its total, and what it lacks.',
         example: example('answers/bill-of-materials'),
-        table: tableOf(billSchema, 'materials', ['kind', 'name', 'count', 'length', 'bought', 'cost']),
+        table: tableOf(billSchema, 'materials', ['kind', 'name', 'count', 'length', 'piecesToBuy', 'cost']),
       }),
     },
     async ({ body, system, store }) => {

@@ -47,7 +47,7 @@ const notIdentifiableSchema = (context: SchemaContext) =>
     standardError: nullable(
       computedNumber(context, { description: 'Of `too-uncertain`; null else.', example: 0.31 }),
     ),
-    readings: described(context, z.array(z.string()), {
+    helpfulReadings: described(context, z.array(z.string()), {
       description: 'Readings that would help.',
       examples: [['the head across the pump']],
     }),
@@ -66,7 +66,7 @@ const limitingSchema = (context: SchemaContext) =>
         example: 0.12,
       }),
     ),
-    doubt: described(context, nullable(marginUncertainty(context)), {
+    uncertainty: described(context, nullable(marginUncertainty(context)), {
       description: 'What the readings leave open of it; null where they say nothing about flows.',
     }),
   });
@@ -129,14 +129,14 @@ export const calibrationSchema = perContext((context) =>
         description:
           'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 15 % the factors cannot be applied.',
       }),
-      limiting: described(context, nullable(limitingSchema(context)), {
+      smallestMargin: described(context, nullable(limitingSchema(context)), {
         description: 'The smallest margin and its uncertainty; null where no water passes.',
       }),
       nextReadings: described(context, z.array(nextReadingSchema(context)), {
         description:
           'Readings to take next, the one first that would leave the least standard error of the limiting margin.',
       }),
-      speedMap: described(context, nullable(speedMapSchema(context)), {
+      measuredSpeedMap: described(context, nullable(speedMapSchema(context)), {
         description:
           'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not determine them.',
       }),

@@ -13,7 +13,7 @@ export type CalibrationAnswer = WithoutUnits<z.output<ReturnType<typeof calibrat
 
 type Figures = Pick<
   CalibrationAnswer,
-  'parameters' | 'notIdentifiable' | 'misfits' | 'limiting' | 'nextReadings' | 'speedMap'
+  'parameters' | 'notIdentifiable' | 'misfits' | 'smallestMargin' | 'nextReadings' | 'measuredSpeedMap'
 >;
 
 export const calibrationFigures = (calibration: Calibration): Figures => {
@@ -22,15 +22,15 @@ export const calibrationFigures = (calibration: Calibration): Figures => {
     parameters: calibration.parameters.map(parameterAnswer),
     notIdentifiable: calibration.notIdentifiable.map(notIdentifiableAnswer),
     misfits: calibration.misfits.map(misfitAnswer),
-    limiting:
+    smallestMargin:
       limiting === null
         ? null
         : {
             ...{ outlet: limiting.outlet, setting: limiting.setting },
-            ...{ margin: limiting.margin, doubt: limiting.doubt },
+            ...{ margin: limiting.margin, uncertainty: limiting.doubt },
           },
     nextReadings: calibration.nextReadings.map(nextReadingAnswer),
-    speedMap: speeds === null ? null : { points: [...speeds.points], differs: speeds.differs },
+    measuredSpeedMap: speeds === null ? null : { points: [...speeds.points], differs: speeds.differs },
   };
 };
 
@@ -45,11 +45,11 @@ const notIdentifiableAnswer = (one: NotIdentifiable) => ({
   conditionNumber:
     'conditionNumber' in one && Number.isFinite(one.conditionNumber) ? one.conditionNumber : null,
   standardError: 'standardError' in one && Number.isFinite(one.standardError) ? one.standardError : null,
-  readings: [...helpfulReadings(one)],
+  helpfulReadings: [...helpfulReadings(one)],
 });
 
 const gaugeAnswer = ({ measure, setting, outlet, shut, zeroFlow }: Gauge) => ({
-  ...{ measure, setting, outlet, shut: [...shut], zeroFlow },
+  ...{ measure, setting, outlet, closedOutlets: [...shut], valveClosed: zeroFlow },
 });
 
 /** Under the quantity that a measure is of. */
@@ -63,12 +63,12 @@ const misfitAnswer = (misfit: Misfit): CalibrationAnswer['misfits'][number] => (
   ...gaugeAnswer(misfit),
   measured: shown(misfit.measure, misfit.measured),
   predicted: shown(misfit.measure, misfit.predicted),
-  off: misfit.off,
+  residual: misfit.off,
 });
 
 const nextReadingAnswer = (next: NextReading): CalibrationAnswer['nextReadings'][number] => ({
   ...gaugeAnswer(next),
   predicted: shown(next.measure, next.predicted),
-  margin: next.margin,
-  parameters: next.parameters.map(parameterAnswer),
+  remainingUncertainty: next.margin,
+  expectedParameters: next.parameters.map(parameterAnswer),
 });

@@ -18,7 +18,10 @@ const factorsSchema = (context: SchemaContext) =>
 
 const appliedSchema = (context: SchemaContext) =>
   z.strictObject({
-    place: described(context, z.int(), { description: 'Place in the order of application.', examples: [1] }),
+    sequence: described(context, z.int(), {
+      description: 'Place in the order of application.',
+      examples: [1],
+    }),
     appliedAt: bodyInstant(context, {
       description: 'When it was applied.',
       example: '2026-04-01T08:00:00.000Z',
@@ -44,7 +47,7 @@ const appliedSchema = (context: SchemaContext) =>
       example: '2026-03-01T00:00:00.000Z',
     }),
     to: bodyInstant(context, { description: 'Likewise.', example: '2026-04-01T00:00:00.000Z' }),
-    readings: described(context, z.int(), { description: 'How many said something.', examples: [120] }),
+    readingCount: described(context, z.int(), { description: 'How many said something.', examples: [120] }),
   });
 
 export const calibrationsSchema = perContext((context) =>

@@ -11,14 +11,14 @@ export function calibrationsAnswer(loop: LoopRecord, records: readonly Calibrati
   const latest = records.find(({ undoneAt }) => undoneAt === null);
   return {
     dataBasis: dataBasisOf(loop),
-    items: records.map(({ place, appliedAt, undoneAt, calibration }) => ({
-      ...{ place, appliedAt, undoneAt },
-      inUse: loop.calibration !== null && place === latest?.place,
+    items: records.map(({ sequence, appliedAt, undoneAt, calibration }) => ({
+      ...{ sequence, appliedAt, undoneAt },
+      inUse: loop.calibration !== null && sequence === latest?.sequence,
       factors: calibration.factors,
       parameters: calibration.parameters.map(({ name, value, standardError, interval }) => ({
         ...{ name, value, standardError, interval },
       })),
-      ...{ from: calibration.from, to: calibration.to, readings: calibration.readings },
+      ...{ from: calibration.from, to: calibration.to, readingCount: calibration.readingCount },
     })),
   };
 }

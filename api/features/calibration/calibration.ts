@@ -133,9 +133,9 @@ async function applied(
   const { range } = await store.of(READINGS).span(loop.id);
   const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
-    ...{ parameters, factors, badEnd, from, to },
+    ...{ parameters, factors, worstCase: badEnd, from, to },
     pump: { id: pump.id, fit: pump.fit },
-    readings: used,
+    readingCount: used,
     modelVersion: MODEL_VERSION,
   };
   const expectedVersion = loop.version;

@@ -5,7 +5,7 @@ import type { ExpectedVersion, Missing, Stale } from '../../store/versions.ts';
 
 /** One that was applied once; `undoneAt`: null while it has not been undone. Times in ms. */
 export interface CalibrationRecord {
-  readonly place: number;
+  readonly sequence: number;
   readonly appliedAt: number;
   readonly undoneAt: number | null;
   readonly calibration: AppliedCalibration;
@@ -46,10 +46,10 @@ export interface CalibrationOperations {
 
 export interface CopiedCalibration {
   readonly loop: string;
-  readonly place: number;
+  readonly sequence: number;
   readonly appliedAt: number;
   readonly undoneAt: number | null;
-  readonly of: string;
+  readonly scope: string;
   readonly inUse: boolean;
   readonly calibration: AppliedCalibration;
 }

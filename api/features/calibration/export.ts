@@ -32,11 +32,12 @@ const isStanding = (row: Row): boolean =>
   row.calibration_of === row.of_in_use;
 
 function recordOf(row: Row, inUse: boolean): StoredRecord<CopiedCalibration> {
-  const { loop_id: loop, place, applied_at: appliedAt, undone_at: undoneAt, calibration_of: of } = row;
+  const { loop_id: loop, place: sequence, applied_at: appliedAt, undone_at: undoneAt } = row;
   const calibration = calibrationOf(row, loop);
-  const document = { loop, place, appliedAt, undoneAt, of, inUse, calibration };
+  const scope = row.calibration_of;
+  const document = { loop, sequence, appliedAt, undoneAt, scope, inUse, calibration };
   const times = { createdAt: appliedAt, updatedAt: undoneAt ?? appliedAt };
-  return { id: `${loop}-${place}`, version: 1, ...times, name: 'calibration', document };
+  return { id: `${loop}-${sequence}`, version: 1, ...times, name: 'calibration', document };
 }
 
 export const EXPORTED_CALIBRATIONS: KindOfRecord<StoredRecord<CopiedCalibration>> = {
@@ -59,7 +60,7 @@ export const EXPORTED_CALIBRATIONS: KindOfRecord<StoredRecord<CopiedCalibration>
 
   async write(all, siteId, records) {
     for (const make of records) {
-      const { loop, place, appliedAt, undoneAt, of, inUse, calibration } = make().document;
+      const { loop, sequence: place, appliedAt, undoneAt, scope: of, inUse, calibration } = make().document;
       const text = jsonText(calibration);
       const columns = {
         calibration: text,

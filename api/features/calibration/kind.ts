@@ -95,7 +95,7 @@ async function undo(all: Transaction<Tables>, change: CalibrationChange & InSite
 }
 
 const recordOf = (row: LoopCalibrationRow): CalibrationRecord => ({
-  place: row.place,
+  sequence: row.place,
   appliedAt: row.applied_at,
   undoneAt: row.undone_at,
   calibration: calibrationOf(row, row.loop_id),

@@ -54,11 +54,11 @@ const gaugeFields = (context: SchemaContext) => ({
     description: 'Of an `outletFlow`; null else.',
     examples: [null],
   }),
-  shut: described(context, z.array(z.string()), {
+  closedOutlets: described(context, z.array(z.string()), {
     description: 'Outlets closed meanwhile; entered with the reading as flows of 0.',
     examples: [[]],
   }),
-  zeroFlow: described(context, z.boolean(), {
+  valveClosed: described(context, z.boolean(), {
     description:
       'Whether a valve at the pump is closed for some seconds, no longer; entered as a flow of 0 beside the head.',
     examples: [true],
@@ -70,7 +70,7 @@ export const misfitSchema = (context: SchemaContext) =>
     ...gaugeFields(context),
     measured: described(context, shownSchema(context), { description: 'The mean of these readings.' }),
     predicted: described(context, shownSchema(context), { description: 'What the factors give.' }),
-    off: computedNumber(context, { description: 'measured/predicted - 1.', example: -0.18 }),
+    residual: computedNumber(context, { description: 'measured/predicted - 1.', example: -0.18 }),
   });
 
 export const nextReadingSchema = (context: SchemaContext) =>
@@ -79,10 +79,10 @@ export const nextReadingSchema = (context: SchemaContext) =>
     predicted: described(context, shownSchema(context), {
       description: 'What it would show, as far as is known.',
     }),
-    margin: described(context, nullable(marginUncertainty(context)), {
+    remainingUncertainty: described(context, nullable(marginUncertainty(context)), {
       description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
     }),
-    parameters: described(context, z.array(calibrationParameter(context)), {
+    expectedParameters: described(context, z.array(calibrationParameter(context)), {
       description: 'What would be found with it, if it shows what is predicted.',
     }),
   });

@@ -26,7 +26,7 @@ function calibratingRoute(api: Api): void {
     {
       ...common,
       method: 'post',
-      operationId: 'calibrateLoop',
+      operationId: 'computeCalibration',
       summary: 'What do readings say about friction, head and power?',
       description:
         'Fits multipliers of friction, head and power to the readings, with their uncertainty, the factors that the readings do not determine, and the reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
@@ -65,7 +65,7 @@ function readingRoute(api: Api): void {
     {
       ...common,
       method: 'get',
-      operationId: 'getCalibrations',
+      operationId: 'listCalibrations',
       summary: 'The calibration in use, and those before it',
       description: 'Every calibration that was applied to the loop, the latest first, undone ones included.',
       body: noBody,
@@ -92,7 +92,7 @@ function undoingRoute(api: Api): void {
     {
       ...common,
       method: 'delete',
-      operationId: 'undoCalibration',
+      operationId: 'deleteCalibration',
       summary: 'Undo the calibration in use',
       description:
         'Goes back to the calibration applied before, else to the loop as entered. If-Match takes the ETag of the loop, which moves on by a version.',

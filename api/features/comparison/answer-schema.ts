@@ -26,10 +26,10 @@ const sensitivity = perContext((context) =>
         description: 'What is changed, in both options; `energy-of-option` in the other one alone.',
         examples: ['energy-price'],
       }),
-      low: money(context, 'Saving in present value with the input 20 % lower.', 640),
-      high: money(context, 'With it 20 % higher.', 1010),
-      effect: money(context, 'The larger change of the saving.', 185),
-      flips: described(context, z.boolean(), {
+      savingIfLower: money(context, 'Saving in present value with the input 20 % lower.', 640),
+      savingIfHigher: money(context, 'With it 20 % higher.', 1010),
+      largestChange: money(context, 'The larger change of the saving.', 185),
+      changesCheapest: described(context, z.boolean(), {
         description: 'Whether the other option becomes the cheaper one.',
         examples: [false],
       }),
@@ -155,12 +155,12 @@ export type ComparisonFigures = Omit<
 const listed = perContext((context) =>
   named(
     context,
-    'ComparisonListed',
+    'ComparisonSummary',
     z.strictObject({
       ...recordFields(context),
       name: text(context, 'Its name.', 'Seahorse bank: three pumps or one'),
       currency: text(context, 'Of its money.', 'EUR'),
-      options: described(context, z.int(), { description: 'How many it has.', examples: [2] }),
+      optionCount: described(context, z.int(), { description: 'How many it has.', examples: [2] }),
       cheapest: described(context, nullable(z.string()), {
         description: 'Name of the cheapest one; null where none is feasible.',
         examples: ['One Canister 250'],

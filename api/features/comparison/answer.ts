@@ -88,24 +88,25 @@ function optionAnswer(
     name: asked.name,
     feasible: assemblies.every(({ running }) => running.feasible),
     presentValue: cycle.presentValue,
-    range: { low: Math.min(...ends), high: Math.max(...ends) },
+    presentValueInterval: { low: Math.min(...ends), high: Math.max(...ends) },
     elements: { ...cycle.elements },
-    years: cycle.years.map(({ year, elements, total, presentValue, cumulated, discounted }) => ({
-      ...{ year, total, presentValue, cumulated },
-      running: discounted.running,
+    yearByYear: cycle.years.map(({ year, elements, total, presentValue, cumulated, discounted }) => ({
+      ...{ year, total, presentValue },
+      cumulativePresentValue: cumulated,
+      runningCost: discounted.running,
       elements: { ...elements },
     })),
     payback: place === 0 ? null : payback(cycle, first),
     breakEvenPrice: rival === null ? null : breakEvenPrice(rival, terms),
     breakEvenValueAtRisk: rival === null ? null : breakEvenValueAtRisk(rival, terms),
     annualEnergy: costs.energy,
-    annualEnergyCost: costs.energy * costs.energyPrice,
-    attention: {
-      devices: assemblies.reduce((sum, { count, candidate }) => sum + (candidate === null ? 0 : count), 0),
-      hours: costs.attentionHours,
-      cost: maintenance,
+    annualCost: costs.energy * costs.energyPrice,
+    upkeep: {
+      pumpCount: assemblies.reduce((sum, { count, candidate }) => sum + (candidate === null ? 0 : count), 0),
+      annualHours: costs.attentionHours,
+      annualCost: maintenance,
     },
-    expectedLoss: {
+    annualExpectedLoss: {
       value: downtime,
       low: costs.valueAtRisk * lossRange.low,
       high: costs.valueAtRisk * lossRange.high,
@@ -122,10 +123,10 @@ function assemblyAnswer(one: AssemblyFigures): AssemblyAnswer {
     loop: found === null ? null : recordReference({ ...found.loop, name: found.loop.document.name }),
     pump: candidate === null ? null : pumpReference(candidate),
     ...{ count, new: asked.new, setting, settingFrom, feasible, detail, power, annualEnergy, annualCost },
-    servedShare: duty === null && count > 1 ? null : servedShare,
+    remainingShare: duty === null && count > 1 ? null : servedShare,
     failuresPerDeviceYear: failures,
-    attentionHours: attention.hours,
-    ...{ price: one.price, lifeYears: one.lifeYears, ageYears: one.ageYears },
+    annualUpkeepHours: attention.hours,
+    ...{ purchaseCost: one.price, expectedLifeYears: one.lifeYears, ageYears: one.ageYears },
   };
 }
 

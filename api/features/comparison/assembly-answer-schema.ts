@@ -55,7 +55,7 @@ const runs = (context: SchemaContext) => ({
 export const comparisonAssemblyFigures = perContext((context) =>
   named(
     context,
-    'ComparisonAssemblyFigures',
+    'ComparisonAssembly',
     z.strictObject({
       loop: described(
         context,
@@ -77,7 +77,7 @@ export const comparisonAssemblyFigures = perContext((context) =>
       count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
       new: described(context, z.boolean(), { description: 'Whether they are bought.', examples: [true] }),
       ...runs(context),
-      servedShare: nullable(
+      remainingShare: nullable(
         computedNumber(context, {
           description:
             'The least part of its need that an outlet still gets with one of the pumps at rest; 0 for a single pump.',
@@ -87,13 +87,13 @@ export const comparisonAssemblyFigures = perContext((context) =>
       failuresPerDeviceYear: described(context, nullable(rate(context)), {
         description: 'From the counts of the pump; null where it has none, and none is then expected.',
       }),
-      attentionHours: computedNumber(context, {
+      annualUpkeepHours: computedNumber(context, {
         description:
           'Hours of work that its pumps ask for in a year, by service and failures; routine checks count in the option.',
         example: 1.76667,
       }),
-      price: money(context, 'Of all its pumps.', 780),
-      lifeYears: described(context, nullable(z.number()), {
+      purchaseCost: money(context, 'Of all its pumps.', 780),
+      expectedLifeYears: described(context, nullable(z.number()), {
         description: 'Expected life of a pump; null: not known, taken to outlast the years looked at.',
         examples: [8],
       }),

@@ -9,7 +9,11 @@ export interface ChartedOption {
   /** Present values, adding up to that of the option. */
   readonly elements: ByElement;
   /** Present value of all costs up to and with a year, and of what runs through it; the rest is paid at its end. */
-  readonly years: readonly { readonly year: number; readonly running: number; readonly cumulated: number }[];
+  readonly yearByYear: readonly {
+    readonly year: number;
+    readonly runningCost: number;
+    readonly cumulativePresentValue: number;
+  }[];
   /** Against the first option; null for that one, and for one that costs the same. */
   readonly payback: { readonly discounted: number | null } | null;
 }

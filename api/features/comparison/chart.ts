@@ -18,7 +18,7 @@ const HEIGHT = 240;
 export function comparisonChart(figures: ChartedComparison, { id }: { readonly id: string }): Markup {
   const shown = { ...figures, options: figures.options.slice(0, OPTIONS_SHOWN) };
   const left = figures.options.length - shown.options.length;
-  const years = shown.options.flatMap(({ years: all }) => all.map(({ year }) => year));
+  const years = shown.options.flatMap(({ yearByYear: all }) => all.map(({ year }) => year));
   return drawSheet({
     id,
     title: shortName(figures.name),
@@ -33,7 +33,9 @@ export function comparisonChart(figures: ChartedComparison, { id }: { readonly i
 }
 
 function cumulatedPanel({ options, currency }: ChartedComparison): Panel {
-  const values = options.flatMap(({ years }) => years.map(({ cumulated }) => cumulated));
+  const values = options.flatMap(({ yearByYear }) =>
+    yearByYear.map(({ cumulativePresentValue }) => cumulativePresentValue),
+  );
   return {
     axis: linearAxis({ name: 'cost so far', unit: currency, values }),
     height: HEIGHT,
@@ -45,22 +47,26 @@ function cumulatedPanel({ options, currency }: ChartedComparison): Panel {
   };
 }
 
-const optionLine = (plot: Plot, { years }: ChartedOption, place: number): Markup | null =>
+const optionLine = (plot: Plot, { yearByYear: years }: ChartedOption, place: number): Markup | null =>
   lineThrough(
     plot,
-    years.flatMap(({ year, running, cumulated }, place) => {
+    years.flatMap(({ year, runningCost, cumulativePresentValue }, place) => {
       const before = years[place - 1];
-      const paid = { x: year, y: cumulated };
-      return before === undefined ? [paid] : [{ x: year, y: before.cumulated + running }, paid];
+      const paid = { x: year, y: cumulativePresentValue };
+      return before === undefined
+        ? [paid]
+        : [{ x: year, y: before.cumulativePresentValue + runningCost }, paid];
     }),
     optionStyle(place).line,
   );
 
 /** At both ends of its line. */
-function optionMarks(plot: Plot, { years }: ChartedOption, place: number): readonly Markup[] {
+function optionMarks(plot: Plot, { yearByYear: years }: ChartedOption, place: number): readonly Markup[] {
   const ends = [years[0], years.at(-1)];
   return ends.flatMap((end) =>
-    end === undefined ? [] : [mark([plot.x(end.year), plot.y(end.cumulated)], optionStyle(place).mark)],
+    end === undefined
+      ? []
+      : [mark([plot.x(end.year), plot.y(end.cumulativePresentValue)], optionStyle(place).mark)],
   );
 }
 
@@ -72,8 +78,8 @@ function breakEvenMark(plot: Plot, option: ChartedOption): Markup | null {
 }
 
 /** On its line: inside a year by what runs through it. */
-function valueAt({ years }: ChartedOption, year: number): number | null {
+function valueAt({ yearByYear: years }: ChartedOption, year: number): number | null {
   const [before, after] = [years[Math.floor(year)], years[Math.ceil(year)]];
   if (before === undefined || after === undefined) return null;
-  return before.cumulated + (year - Math.floor(year)) * after.running;
+  return before.cumulativePresentValue + (year - Math.floor(year)) * after.runningCost;
 }

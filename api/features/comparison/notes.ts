@@ -42,7 +42,7 @@ function notesOf(one: AssemblyFigures, isRisky: boolean): readonly (string | nul
     isRisky && count > 1 && running.settingFrom === 'schedule'
       ? `What ${name} still gives with one pump at rest is held against the full requirement of its loop, not that of a phase.`
       : null,
-    isRisky && count > 1 && running.duty?.onePumpDown === undefined
+    isRisky && count > 1 && running.duty?.onePumpStopped === undefined
       ? `What ${name} still gives with one pump at rest is not known: nothing is supposed.`
       : null,
   ];

@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import type { ByElement, COST_ELEMENTS, CostElement } from '../../../models/money/option-costs.ts';
 import { cautionSchema } from '../../fields/caution.ts';
-import { money } from '../../fields/money.ts';
+import { computedMoney, money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -64,8 +64,8 @@ const year = perContext((context) =>
       elements: described(context, elements(context), { description: 'In the money of that year.' }),
       total: money(context, 'All elements.', 138.2),
       presentValue: money(context, 'What they are worth now.', 132.9),
-      running: money(context, 'Of that, what runs through the year; the rest is paid at its end.', 132.9),
-      cumulated: money(context, 'Present values up to and with this year.', 1092.9),
+      runningCost: money(context, 'Of that, what runs through the year; the rest is paid at its end.', 132.9),
+      cumulativePresentValue: money(context, 'Present values up to and with this year.', 1092.9),
     }),
     { description: 'A year of an option.' },
   ),
@@ -89,13 +89,13 @@ const payback = (context: SchemaContext) =>
 
 const yearly = (context: SchemaContext) => ({
   annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 339.9 }),
-  annualEnergyCost: money(context, 'Of that energy, at the price of today.', 71.4),
-  attention: z.strictObject({
-    devices: described(context, z.int(), { description: 'Pumps that it has.', examples: [1] }),
-    hours: computedNumber(context, { description: 'Hours of work a year.', example: 1.76667 }),
-    cost: money(context, 'Of them a year, parts included, today.', 93),
+  annualCost: money(context, 'Of that energy, at the price of today.', 71.4),
+  upkeep: z.strictObject({
+    pumpCount: described(context, z.int(), { description: 'Pumps that it has.', examples: [1] }),
+    annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 1.76667 }),
+    annualCost: money(context, 'Of them a year, parts included, today.', 93),
   }),
-  expectedLoss: z.strictObject({
+  annualExpectedLoss: z.strictObject({
     value: money(context, 'Of a year, at the rates that the counts give.', 48.5),
     low: money(context, 'At the least rates that the counts allow (95 %).', 5.9),
     high: money(context, 'At the greatest.', 175),
@@ -110,7 +110,7 @@ const againstFirst = (context: SchemaContext) => ({
   }),
   breakEvenPrice: described(
     context,
-    nullable(computedNumber(context, { description: 'Money.', example: 0.09 })),
+    nullable(computedMoney(context, { description: 'Money.', example: 0.09 })),
     {
       description:
         'Money per kWh at which it costs as much as the first option in present value; null without such a price.',
@@ -130,7 +130,7 @@ const againstFirst = (context: SchemaContext) => ({
 export const comparisonOption = perContext((context) =>
   named(
     context,
-    'ComparedOption',
+    'ComparisonOption',
     z.strictObject({
       name: text(context, 'Its name.', 'One Canister 250'),
       feasible: described(context, z.boolean(), {
@@ -138,13 +138,13 @@ export const comparisonOption = perContext((context) =>
         examples: [true],
       }),
       presentValue: money(context, 'Life-cycle cost: what all of it is worth now.', 2292),
-      range: described(context, range(context, 'present value', 2260, 2410), {
+      presentValueInterval: described(context, range(context, 'present value', 2260, 2410), {
         description: 'By the uncertainty of the energy in the curves alone.',
       }),
       elements: described(context, elements(context), {
         description: 'The present value by cost element; they add up to it.',
       }),
-      years: described(context, z.array(year(context)), { description: 'Year by year, from 0.' }),
+      yearByYear: described(context, z.array(year(context)), { description: 'Year by year, from 0.' }),
       ...againstFirst(context),
       ...yearly(context),
       assemblies: described(context, z.array(comparisonAssemblyFigures(context)), {

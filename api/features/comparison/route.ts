@@ -55,7 +55,7 @@ const itemOf = ({ document: { name, figures }, ...record }: ComparisonRecord) =>
   const best = cheapest === null ? null : (options[cheapest]?.name ?? null);
   return recordBody({
     ...record,
-    document: { name, currency, summary, options: options.length, cheapest: best },
+    document: { name, currency, summary, optionCount: options.length, cheapest: best },
   });
 };
 

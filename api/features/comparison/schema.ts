@@ -85,7 +85,7 @@ const risk = perContext((context) =>
         maximum: 52 * WEEK,
         example: 12,
       }),
-      neededShare: numberField(context, {
+      requiredShare: numberField(context, {
         description: 'The share of its required flow that an outlet must keep meanwhile.',
         minimum: 0,
         aboveMinimum: true,

@@ -4,19 +4,19 @@ import { tableOf } from '../../http/table-of.ts';
 import { comparisonList, comparisonSchema } from './answer-schema.ts';
 
 export const comparisonTable = tableOf(comparisonSchema, 'options', [
-  { name: 'option', at: 'name' },
+  { name: 'optionName', at: 'name' },
   'feasible',
   'presentValue',
   ...COST_ELEMENTS.map((name) => ({ name, at: `elements.${name}` }) as const),
-  { name: 'low', at: 'range.low' },
-  { name: 'high', at: 'range.high' },
+  { name: 'presentValueLow', at: 'presentValueInterval.low' },
+  { name: 'presentValueHigh', at: 'presentValueInterval.high' },
   { name: 'paybackSimple', at: 'payback.simple' },
   { name: 'paybackDiscounted', at: 'payback.discounted' },
   'breakEvenPrice',
   'annualEnergy',
-  'annualEnergyCost',
-  { name: 'attentionHours', at: 'attention.hours' },
-  { name: 'expectedLoss', at: 'expectedLoss.value' },
+  'annualCost',
+  { name: 'annualUpkeepHours', at: 'upkeep.annualHours' },
+  { name: 'annualExpectedLoss', at: 'annualExpectedLoss.value' },
 ]);
 
 export const comparisonListTable = tableOf(comparisonList, 'items', [
@@ -25,7 +25,7 @@ export const comparisonListTable = tableOf(comparisonList, 'items', [
   'version',
   'createdAt',
   'updatedAt',
-  'options',
-  'cheapest',
+  'optionCount',
+  { name: 'cheapestName', at: 'cheapest' },
   'summary',
 ]);

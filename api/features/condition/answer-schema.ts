@@ -35,7 +35,7 @@ const slipSchema = perContext((context) =>
         description: 'The meter that is probably wrong.',
         examples: ['flow'],
       }),
-      likely: described(context, nullable(z.enum(UNIT_MIX_UPS)), {
+      slip: described(context, nullable(z.enum(UNIT_MIX_UPS)), {
         description:
           'What was probably mistaken for what: a factor of 3.785 (US gallons) or 4.546, of 60, of 1000, volt-amperes for watts, feet, psi or kilopascals for metres, psi for kilopascals; null where the figure merely does not fit.',
         examples: ['gallons-and-litres'],
@@ -54,10 +54,10 @@ const slipSchema = perContext((context) =>
 const shortfallSchema = perContext((context) =>
   named(
     context,
-    'Shortfall',
+    'ShortfallForecast',
     z.strictObject({
       outlet: described(context, z.string(), { description: 'The outlet.', examples: ['far end'] }),
-      date: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),
+      at: date(context, 'When its flow meets the required flow on the way down, in UTC.', '2026-08-14'),
       interval: z.strictObject({
         earliest: date(context, 'By the steep end of the interval of the trend.', '2026-07-20'),
         latest: nullable(
@@ -134,7 +134,7 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See `thresholds`; a residual must also differ from 0 at 95 %, by the t of Student for few readings.',
+          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-fault`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `flow-loss`; that also where one outlet alone is measured and down. `no-known-fault`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See `thresholds`; a residual must also differ from 0 at 95 %, by the t of Student for few readings.',
         examples: ['clogged-intake'],
       }),
       summary: described(context, z.string(), {
@@ -157,20 +157,20 @@ export const conditionSchema = perContext((context) =>
         description: 'What pressures show besides a pump that draws more than its curve; null else.',
         examples: [null],
       }),
-      shortfall: nullable(shortfallSchema(context)),
+      shortfallForecast: nullable(shortfallSchema(context)),
       waiting: nullable(waitingSchema(context)),
       dataBasis: described(context, z.enum(['entered', 'calibrated']), {
         description: 'Whether predictions rest on the data as entered or on a calibration of the loop.',
         examples: ['entered'],
       }),
-      cleanings: described(context, z.array(z.iso.datetime()), {
+      cleanedAt: described(context, z.array(z.iso.datetime()), {
         description:
           'When screen or wet end were cleaned in the meantime, by the completions of their checks: trends are taken between them, the latest 50.',
         examples: [[]],
       }),
       from: instant(context, 'The first reading judged.'),
       to: instant(context, 'The last.'),
-      readings: judgedSchema(context),
+      counts: judgedSchema(context),
       thresholds: thresholdsSchema(context),
       series: described(context, z.array(residualSeriesSchema(context)), {
         description: 'The residuals day by day with their trend, for a picture of them.',

@@ -49,11 +49,11 @@ function evidenceOf({ measure, outlet, trend, ...one }: Assessed): Answer['evide
     predicted: one.predicted,
     measured: one.measured,
     residual: one.residual,
-    since: utc(one.since),
+    from: utc(one.since),
     standardError: one.standardError,
     trendPerYear: trend?.slope ?? null,
     interval: trend === null ? null : { ...trend.interval },
-    readings: one.readings,
+    readingCount: one.readings,
   };
   // Each measure has a quantity of its own.
   switch (measure) {
@@ -80,11 +80,15 @@ function seriesOf(one: Assessed): Answer['series'][number] {
   return {
     measure,
     outlet,
-    points: points.map(({ time, residual, readings }) => ({ time: utc(time), residual, readings })),
-    line:
+    points: points.map(({ time, residual, readings }) => ({
+      time: utc(time),
+      residual,
+      readingCount: readings,
+    })),
+    trendLine:
       trend === null || first === undefined || last === undefined
         ? null
-        : { from: onLine(first.time), to: onLine(last.time) },
+        : { start: onLine(first.time), end: onLine(last.time) },
   };
 }
 
@@ -110,7 +114,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
       : flow !== null && Math.abs(flow.residual) > THRESHOLDS.flowDown && !cameAbout(flow);
   const ofCondition = conditionCautions({
     ...{ used, days, isSteady },
-    isPlaceOpen: verdict === 'clogged' || verdict === 'less-flow',
+    isPlaceOpen: verdict === 'clogged' || verdict === 'flow-loss',
     hasStaticHead: figures.hasStaticHead,
     lacksGauges: figures.lacksGauges,
     throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
@@ -127,19 +131,19 @@ function waitingOf({ figures: { waiting, remedy }, source, site }: Facts): Answe
   const cheapest = waiting.cleaning;
   return {
     currency: site.document.currency,
-    residuals: { flow: waiting.flow, power: waiting.drawn },
-    excessCost: waiting.excessCost,
-    growthPerYear: waiting.growthPerYear,
-    costOfAYear: waiting.costOfAYear,
-    cleaning:
+    drift: { flow: waiting.flow, power: waiting.drawn },
+    annualExcessCost: waiting.excessCost,
+    excessGrowthPerYear: waiting.growthPerYear,
+    nextYearCost: waiting.costOfAYear,
+    cheapestInterval:
       cheapest === null || source === null
         ? null
         : {
-            ...{ remedy, source },
+            ...{ action: remedy, costFrom: source },
             cost: cheapest.cost,
             everyDays: Math.max(1, Math.round(365.25 * cheapest.everyYears)),
             annualCost: cheapest.annualCost,
-            endsAtShortfall: cheapest.endsAtShortfall,
+            limitedByShortfall: cheapest.endsAtShortfall,
           },
   };
 }
@@ -153,16 +157,16 @@ export function conditionAnswer(facts: Facts): Answer {
     verdict,
     summary: conditionSentence(figures, { name, currency: site.document.currency }),
     evidence: assessed.map(evidenceOf),
-    meterSlip: slip === null ? null : { ...slip },
+    meterSlip: slip === null ? null : { meter: slip.meter, slip: slip.likely, factor: slip.factor },
     places: [...places],
     pumpsRunning: running,
     also,
-    shortfall:
+    shortfallForecast:
       shortfall === null
         ? null
         : {
             outlet: shortfall.outlet,
-            date: dateOf(shortfall.at),
+            at: dateOf(shortfall.at),
             interval: {
               earliest: dateOf(shortfall.interval.earliest),
               latest: shortfall.interval.latest === null ? null : dateOf(shortfall.interval.latest),
@@ -170,10 +174,10 @@ export function conditionAnswer(facts: Facts): Answer {
           },
     waiting: waitingOf(facts),
     dataBasis: loop.calibration === null ? 'entered' : 'calibrated',
-    cleanings: cleanings.slice(-CLEANINGS_MOST).map(utc),
+    cleanedAt: cleanings.slice(-CLEANINGS_MOST).map(utc),
     from: first === undefined ? null : utc(first.time),
     to: last === undefined ? null : utc(last.time),
-    readings: { total, judged: readings.length, used, leftOut: { ...leftOut } },
+    counts: { total, judged: readings.length, used, leftOut: { ...leftOut } },
     thresholds: { ...THRESHOLDS },
     series: assessed.map(seriesOf),
     cautions: [...cautionsOf(facts)],

@@ -21,7 +21,7 @@ interface ReportedCondition {
     readonly measure: string;
     readonly outlet: string | null;
     readonly points: readonly ReportedPoint[];
-    readonly line: { readonly from: ReportedPoint; readonly to: ReportedPoint } | null;
+    readonly trendLine: { readonly start: ReportedPoint; readonly end: ReportedPoint } | null;
   }[];
 }
 
@@ -45,9 +45,9 @@ const residualOf = ({ time, residual }: ReportedPoint): Residual => ({
 function seriesOf(reported: ReportedCondition, place: number): ResidualSeries | null {
   const [one, evidence] = [reported.series[place], reported.evidence[place]];
   if (one === undefined || evidence === undefined) return null;
-  const { measure, outlet, points, line } = one;
+  const { measure, outlet, points, trendLine } = one;
   const { trendPerYear, interval } = evidence;
-  const isKnown = line !== null && trendPerYear !== null && interval !== null;
+  const isKnown = trendLine !== null && trendPerYear !== null && interval !== null;
   const name = NAMES[measure] ?? measure;
   return {
     name: outlet === null ? name : `${name} ${isolatedName(outlet)}`,
@@ -55,8 +55,8 @@ function seriesOf(reported: ReportedCondition, place: number): ResidualSeries | 
     points: points.map(residualOf),
     trend: isKnown
       ? {
-          from: residualOf(line.from),
-          until: residualOf(line.to),
+          from: residualOf(trendLine.start),
+          until: residualOf(trendLine.end),
           perYear: PERCENT * trendPerYear,
           low: PERCENT * interval.low,
           high: PERCENT * interval.high,

@@ -28,7 +28,7 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
     'measured/predicted - 1, for a pressure (measured - predicted) as a share of the predicted head: the median over the same.',
     -0.12,
   ),
-  since: described(context, z.iso.datetime(), {
+  from: described(context, z.iso.datetime(), {
     description:
       'Where the present begins: 30 days before the last reading, later after a cleaning or where the last readings stand apart from those before.',
     examples: ['2025-12-20T10:00:00.000Z'],
@@ -47,7 +47,7 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
       high: share(context, 'High end.', -0.102),
     }),
   ),
-  readings: described(context, z.int(), { description: 'Readings behind it.', examples: [360] }),
+  readingCount: described(context, z.int(), { description: 'Readings behind it.', examples: [360] }),
 });
 
 /** `Measures` of one quantity. */

@@ -74,7 +74,7 @@ export async function upkeepOf(
     source: RemedyCost['source'],
   ): RemedyCost | null => {
     if (work === undefined) return null;
-    const { cost } = attentionOf([{ ...work, timesAYear: 1 }], labourRate);
+    const { cost } = attentionOf([{ ...work, timesPerYear: 1 }], labourRate);
     return cost === null || cost === 0 ? null : { cost, source };
   };
   const ofTask = (remedy: Remedy) =>

@@ -36,13 +36,13 @@ export const residualSeriesSchema = perContext((context) =>
         z.array(
           z.strictObject({
             ...place(context),
-            readings: described(context, z.int(), { description: 'Readings behind it.', examples: [24] }),
+            readingCount: described(context, z.int(), { description: 'Readings behind it.', examples: [24] }),
           }),
         ),
         { description: 'Medians of days, or where there are over 400 of some days together, in order.' },
       ),
-      line: nullable(
-        z.strictObject({ from: z.strictObject(place(context)), to: z.strictObject(place(context)) }),
+      trendLine: nullable(
+        z.strictObject({ start: z.strictObject(place(context)), end: z.strictObject(place(context)) }),
       ),
     }),
     { description: 'Daily residuals of a measure and the ends of their trend, null where there is none.' },

@@ -10,7 +10,7 @@ import { sayNumber } from '../../wording/numbers-in-words.ts';
 const VERDICT_WORDS = {
   'not-enough-readings':
     'There are not enough readings to judge by: at least three that state a flow or a power while the pump runs are needed.',
-  'meter-doubtful': 'The readings do not fit together: a meter, or the unit it was read in, is doubtful',
+  'meter-fault': 'The readings do not fit together: a meter, or the unit it was read in, is doubtful',
   'pump-stopped': 'Flow and power are as if a pump stood still',
   'draws-more-than-its-curve':
     'The pump draws more than its curve says, without moving more: look for a fouled impeller or a worn bearing.',
@@ -21,8 +21,8 @@ const VERDICT_WORDS = {
     'Less comes out at some outlets alone: look at their branch, its valves and nozzles, and at the meter there',
   clogged:
     'Flow and power are down, as when intake or discharge clog, and as when a pump wears: clean the screen first; pressures before and behind the pump show which it is.',
-  'less-flow': 'The flow is less than predicted, and the readings do not show why.',
-  'entries-doubtful':
+  'flow-loss': 'The flow is less than predicted, and the readings do not show why.',
+  'no-known-fault':
     'Flow, power, head or pressures stand where no fault puts them: check the entries and the meters, and calibrate.',
   'as-expected': 'No fault shows: what was measured is within the thresholds of its data.',
 } as const satisfies Record<Verdict, string>;

@@ -12,14 +12,14 @@ const figure = (context: SchemaContext, description: string, example: number) =>
 const cleaningSchema = perContext((context) =>
   named(
     context,
-    'CheapestCleaning',
+    'CheapestInterval',
     z.strictObject({
-      remedy: described(context, z.enum(['cleaning', 'service']), {
+      action: described(context, z.enum(['cleaning', 'service']), {
         description: 'A cleaning; a service of the pump where that is worn or draws more than its curve.',
         examples: ['cleaning'],
       }),
       cost: figure(context, 'What it costs once.', 15),
-      source: described(context, z.enum(['asked', 'maintenance-task', 'pump-service']), {
+      costFrom: described(context, z.enum(['asked', 'maintenance-task', 'pump-service']), {
         description:
           'Where that comes from: the query; of a cleaning the check of kind screen-cleaning of the loop; else the service that the pump states, or the check of kind wet-end-service.',
         examples: ['maintenance-task'],
@@ -30,7 +30,7 @@ const cleaningSchema = perContext((context) =>
         examples: [210],
       }),
       annualCost: figure(context, 'Cleanings and waste of a year at that interval T: C/T + g T/2.', 52),
-      endsAtShortfall: described(context, z.boolean(), {
+      limitedByShortfall: described(context, z.boolean(), {
         description: 'Whether an outlet would fall short before the cheapest interval has passed.',
         examples: [false],
       }),
@@ -45,7 +45,7 @@ export const waitingSchema = perContext((context) =>
     'Waiting',
     z.strictObject({
       currency: described(context, z.string(), { description: 'Of every sum here.', examples: ['EUR'] }),
-      residuals: z.strictObject({
+      drift: z.strictObject({
         flow: figure(
           context,
           'Share of the flow beyond the data at the last reading, on its trend where that is sure: R of (1 + R)^-k. 0: no drift was found.',
@@ -53,18 +53,18 @@ export const waitingSchema = perContext((context) =>
         ),
         power: figure(context, 'The same of the power.', -0.05),
       }),
-      excessCost: figure(
+      annualExcessCost: figure(
         context,
         'What the flow by the data, won back by speed, costs a year now beyond what it cost by the data; pump at its installed setting round the clock, no static head.',
         22,
       ),
-      growthPerYear: figure(context, 'By how much that grows each year.', 61),
-      costOfAYear: figure(
+      excessGrowthPerYear: figure(context, 'By how much that grows each year.', 61),
+      nextYearCost: figure(
         context,
         'What waiting another year costs: the excess and half of the growth.',
         52.5,
       ),
-      cleaning: nullable(cleaningSchema(context)),
+      cheapestInterval: nullable(cleaningSchema(context)),
     }),
     { description: 'The cost of waiting; null without a price, or where no drift was found.' },
   ),

@@ -11,7 +11,7 @@ import { openApiDocument } from './document.ts';
 
 const specification = z
   .looseObject({})
-  .openapi('Specification', { description: 'A document of OpenAPI 3.1.' });
+  .openapi('OpenApiDocument', { description: 'A document of OpenAPI 3.1.' });
 
 export function specificationRoute(api: Api): void {
   const document = writtenOnce(() => ({ ...openApiDocument(api) }));
@@ -20,7 +20,7 @@ export function specificationRoute(api: Api): void {
     {
       method: 'get',
       path: '/openapi.json',
-      operationId: 'getSpecification',
+      operationId: 'getOpenApiDocument',
       tag: 'service',
       summary: 'The OpenAPI document',
       description: 'Every operation, parameter and field of this service.',

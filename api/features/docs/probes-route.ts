@@ -9,15 +9,15 @@ import { noQuery } from '../../http/route.ts';
 
 const status = z
   .strictObject({
-    status: z.literal('ok').openapi({ description: 'Always `ok`; anything else is a problem.' }),
-    version: z.string().openapi({ description: 'The version that runs.', examples: ['0.1.0'] }),
+    state: z.literal('ok').openapi({ description: 'Always `ok`; anything else is a problem.' }),
+    programVersion: z.string().openapi({ description: 'The version that runs.', examples: ['0.2.0'] }),
   })
   .openapi('ProbeStatus', { description: 'The answer of a probe.' });
 
 const probe = { tag: 'service', query: noQuery, body: noBody, method: 'get' } as const;
 
 const answer = (description: string) =>
-  jsonAnswer({ schema: () => status, description, example: { status: 'ok', version: '0.1.0' } });
+  jsonAnswer({ schema: () => status, description, example: { state: 'ok', programVersion: '0.2.0' } });
 
 export function probeRoutes(api: Api): void {
   const { store, version } = api.deps;
@@ -31,7 +31,7 @@ export function probeRoutes(api: Api): void {
       description: 'Answers as soon as the process takes requests; asks nothing of the database.',
       answer: answer('The process lives.'),
     },
-    async () => success({ body: { status: 'ok', version } }),
+    async () => success({ body: { state: 'ok', programVersion: version } }),
   );
   defineRoute(
     api,
@@ -45,7 +45,7 @@ export function probeRoutes(api: Api): void {
     },
     async () => {
       await store.ping();
-      return success({ body: { status: 'ok', version } });
+      return success({ body: { state: 'ok', programVersion: version } });
     },
   );
 }

@@ -77,7 +77,7 @@ export function dutyAnswer({
     outlets: figures.map(({ maximumFlow, ...outlet }, i) => ({ ...outlet, reach: reaches[i] ?? null })),
     trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
-    onePumpDown: onePumpDownAnswer(context, duty),
+    onePumpStopped: onePumpDownAnswer(context, duty),
     uncertainty,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
@@ -97,17 +97,17 @@ function npshAnswer(context: CriteriaContext, duty: ExactDuty): DutyAnswer['npsh
 }
 
 const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({
-  branch: toPointer(path),
-  outlets: [...outlets],
+  pointer: toPointer(path),
+  outletNames: [...outlets],
   ...trim,
-  valve: valve === null ? null : toPointer(valve),
+  valvePointer: valve === null ? null : toPointer(valve),
 });
 
 /** What the loop still gets with one pump at rest. */
 function onePumpDownAnswer(
   { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
   duty: ExactDuty,
-): DutyAnswer['onePumpDown'] {
+): DutyAnswer['onePumpStopped'] {
   if (duty.flow === 0) return null;
   const down = solving(() => onePumpDown(loop, pump, duty));
   if (!down.ok || down.value === null) return null;
@@ -115,7 +115,9 @@ function onePumpDownAnswer(
   const outlets = outletFigures(loop.system.outlets, outletFlows);
   return {
     ...figures,
-    served: outlets.every(({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL)),
+    requiredFlowsMet: outlets.every(
+      ({ flow, requiredFlow }) => flow >= (requiredFlow ?? -Infinity) * (1 - EQUAL),
+    ),
     outlets: outlets.map(({ name, flow, requiredFlow, margin }) => ({ name, flow, requiredFlow, margin })),
   };
 }

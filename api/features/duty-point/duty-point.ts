@@ -37,7 +37,7 @@ export interface DutyPointQuestion {
   readonly price?: number | undefined;
   readonly hoursPerDay?: number | undefined;
   /** Velocity [m/s] down to which the reach of outlets is given. */
-  readonly velocity?: number | undefined;
+  readonly reachVelocity?: number | undefined;
 }
 
 interface Answered {
@@ -99,7 +99,7 @@ export async function answerDutyPoint(
   const { id, key } = pump;
   const candidate = { id, key, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
-  const reachVelocity = asked.velocity ?? null;
+  const reachVelocity = asked.reachVelocity ?? null;
   const work = { candidate, setting, limits: limitsOf(document.limits), running, reachVelocity };
   const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;

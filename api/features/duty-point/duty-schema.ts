@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
@@ -41,11 +42,11 @@ const outletSchema = (context: SchemaContext) =>
 
 const trimSchema = (context: SchemaContext) =>
   z.strictObject({
-    branch: described(context, z.string(), {
+    pointer: described(context, z.string(), {
       description: 'The branch that is throttled, as a JSON pointer into the loop.',
       examples: ['/discharge/branches/1'],
     }),
-    outlets: described(context, z.array(z.string()), {
+    outletNames: described(context, z.array(z.string()), {
       description: 'The outlets that it feeds.',
       examples: [['left', 'right']],
     }),
@@ -70,7 +71,7 @@ const trimSchema = (context: SchemaContext) =>
       }),
     ),
     kv: nullable(computedNumber(context, { description: 'Kv of the trim, m3/h at 1 bar.', example: 22.9 })),
-    valve: described(context, nullable(z.string()), {
+    valvePointer: described(context, nullable(z.string()), {
       description:
         'The valve of the branch that can make the trim, as a JSON pointer into the loop; null where it has none of known characteristic.',
       examples: ['/discharge/branches/1/run/1'],
@@ -118,13 +119,13 @@ export const dutyShape = (context: SchemaContext) => ({
   ),
   annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 750.769 }),
   annualCost: nullable(
-    computedNumber(context, {
+    computedMoney(context, {
       description: 'Cost of that energy in the currency; null without a price.',
       example: 157.661,
     }),
   ),
   lifeCycleCost: nullable(
-    computedNumber(context, {
+    computedMoney(context, {
       description:
         'Present value of purchase, energy, service and repairs in the currency; null unless a recommendation is asked for `life-cycle-cost`.',
       example: 2480,
@@ -139,7 +140,7 @@ export const dutyShape = (context: SchemaContext) => ({
     description: 'The throttling that `trimmed` supposes; empty as built.',
   }),
   perPump: perPumpSchema(context),
-  onePumpDown: onePumpDownField(context),
+  onePumpStopped: onePumpDownField(context),
   uncertainty: uncertaintyField(context),
   ...suctionShape(context),
   ...surroundingsShape(context),

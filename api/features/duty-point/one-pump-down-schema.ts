@@ -30,7 +30,7 @@ const schema = (context: SchemaContext) =>
         'Whether each pump has a check valve, as the installed pump of the loop states; taken to where it does not.',
       examples: [true],
     }),
-    served: described(context, z.boolean(), {
+    requiredFlowsMet: described(context, z.boolean(), {
       description: 'Whether every outlet still gets what it needs.',
       examples: [false],
     }),

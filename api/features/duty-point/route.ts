@@ -31,7 +31,7 @@ const query = (context: SchemaContext) =>
       maximum: 100,
       example: 70,
     }).optional(),
-    velocity: queryQuantity(context, 'velocity', {
+    reachVelocity: queryQuantity(context, 'velocity', {
       description:
         'Tells how far the stream of each outlet keeps this velocity; that of its stated reach where it is left out.',
       minimum: 0,
@@ -61,7 +61,13 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
         schema: dutyPointSchema,
         description: 'The duty.',
         example: example('answers/duty-point'),
-        table: tableOf(dutyPointSchema, 'outlets', ['name', 'flow', 'requiredFlow', 'margin', 'velocity']),
+        table: tableOf(dutyPointSchema, 'outlets', [
+          { name: 'outletName', at: 'name' },
+          'flow',
+          'requiredFlow',
+          'margin',
+          'velocity',
+        ]),
       }),
     },
     async ({ params, query: asked, system, store }) => {

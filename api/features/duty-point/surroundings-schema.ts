@@ -106,7 +106,7 @@ export const drainBackField = (context: SchemaContext) =>
           description: 'What runs back: the tank down to the siphon break, and the discharge pipes.',
           example: 341.2,
         }),
-        room: nullable(
+        freeVolume: nullable(
           computed(context, 'volume', {
             description: "The basin's area times its freeboard; null without a basin.",
             example: 300,
@@ -116,7 +116,7 @@ export const drainBackField = (context: SchemaContext) =>
           description: 'Whether the volume is more than the room; null without a basin.',
           examples: [true],
         }),
-        deepestSiphonBreak: nullable(
+        maximumSiphonBreakDepth: nullable(
           computed(context, 'depth', {
             description: 'Deepest siphon break whose drain-back the basin holds; null without a basin.',
             example: 0.0436,

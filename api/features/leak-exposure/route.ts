@@ -26,7 +26,7 @@ export function leakExposureRoutes(api: Api): void {
     {
       method: 'post',
       path: '/v1/leak-exposures',
-      operationId: 'exposeLeak',
+      operationId: 'computeLeakExposure',
       summary: 'What would a leak let out?',
       description:
         'Outflow at the start, times until the surface stands at the hole and at a level, volume and depth of the flood. For a pipe that is broken below the tank the height to the break counts. Nothing is stored.',

@@ -51,7 +51,7 @@ async function measuredCondition(
   const answered = await answerCondition(deps, { loop, asked: {} });
   if (!answered.ok) return answered;
   const { body, validator } = answered.value;
-  return success(body.readings.total === 0 ? null : { body, basis: validator.basis });
+  return success(body.counts.total === 0 ? null : { body, basis: validator.basis });
 }
 
 /** Null where the loop has no schedule. */

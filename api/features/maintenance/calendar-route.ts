@@ -20,7 +20,7 @@ const SHOWN: NamedTask = {
     createdAt: Date.UTC(2026, 0, 15, 12),
     updatedAt: Date.UTC(2026, 0, 15, 12),
     document: {
-      title: 'Clean the intake screen',
+      name: 'Clean the intake screen',
       kind: 'screen-cleaning',
       every: { weeks: 1 },
       minutes: 10,
@@ -50,7 +50,7 @@ export function maintenanceCalendarRoute(api: Api): void {
   defineRoute(
     api,
     {
-      path: '/v1/maintenance.ics',
+      path: '/v1/maintenance-tasks.ics',
       tag: 'maintenance',
       method: 'get',
       operationId: 'getMaintenanceCalendar',

@@ -40,7 +40,7 @@ function eventOf(calendar: ICalCalendar, { record, of }: NamedTask, currency: st
   const parts = document.parts > 0 ? `, parts ${plainDecimal(document.parts)} ${currency}` : '';
   const event = calendar.createEvent({
     id: `${record.id}@loopwright`,
-    summary: printable(`${document.title} (${of})`),
+    summary: printable(`${document.name} (${of})`),
     description: `About ${plainDecimal(document.minutes)} min${parts}. Entering a completion moves it on.`,
     start: textOfDate(civilDate(progress.nextDue)),
     allDay: true,

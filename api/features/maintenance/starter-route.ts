@@ -27,7 +27,7 @@ import { perContext } from '../../units/per-context.ts';
 const starterRequest = perContext((context) =>
   named(
     context,
-    'StarterRequest',
+    'StarterTasksRequest',
     z.strictObject({
       firstDue: firstDueField(context).optional(),
     }),
@@ -62,7 +62,7 @@ export function starterTasksRoute(api: Api): void {
       const view = await taskView({ store, clock });
       const set = await starterTasks(store, loop.value, { firstDue: body.firstDue, view });
       if (!set.ok) return set;
-      const { documents, kept, cautions } = set.value;
+      const { documents, existingCount, cautions } = set.value;
       const tasks = documents.map((document) => ({ id: newId(), document }));
       const inserted = await store.of(TASKS).insertAll({ now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
@@ -70,7 +70,7 @@ export function starterTasksRoute(api: Api): void {
       return success({
         body: {
           items: inserted.records.map((record) => taskItemBody(record, view)),
-          kept,
+          existingCount,
           cautions: [...workCautions(dangersOf(kinds)), ...cautions],
         },
         location: `/v1/maintenance-tasks?loop=${loop.value.id}`,
@@ -86,7 +86,7 @@ interface Asked {
 
 interface StarterTasks {
   readonly documents: readonly MaintenanceTask[];
-  readonly kept: number;
+  readonly existingCount: number;
   readonly cautions: readonly Caution[];
 }
 
@@ -107,7 +107,7 @@ async function starterTasks(
     there.records.map(({ document }) => document),
     set.value.tasks,
   ).map((task) => ({ ...task, loop: loop.id, firstDue: due }));
-  return success({ documents, kept: there.records.length, cautions: set.value.cautions });
+  return success({ documents, existingCount: there.records.length, cautions: set.value.cautions });
 }
 
 const tooMany = ({ limit, actual }: { readonly limit: number; readonly actual: number }): Problem =>

@@ -24,11 +24,11 @@ const schema = (context: SchemaContext) =>
     annualCost: nullable(
       computedNumber(context, { description: 'Its cost; null without a price.', example: 185.05 }),
     ),
-    energySaving: computed(context, 'energy', {
+    annualEnergySaving: computed(context, 'energy', {
       description: 'Energy that the trims save a year; negative where they cost more.',
       example: 130.4,
     }),
-    costSaving: nullable(
+    annualCostSaving: nullable(
       computedNumber(context, {
         description: 'Money that they save a year; null without a price.',
         example: 27.4,

@@ -48,8 +48,8 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
       rejected: [...rejected],
       counts: { candidates: work.candidates.length, feasible, rejected: rejected.length },
       requiredDuty,
-      againstAsBuilt: againstAsBuilt(best, baselines.asBuilt),
-      assurance,
+      trimEffect: againstAsBuilt(best, baselines.asBuilt),
+      assuranceEffect: assurance,
       losses,
       withoutScreenLimit,
       drainBack: drainBack(loop.document),
@@ -111,12 +111,13 @@ const otherCautions = ({ loop, candidates, tariff, options }: ComputedRecommenda
 function againstAsBuilt(
   trimmed: DutyAnswer | null,
   asBuilt: DutyAnswer | null,
-): RecommendationAnswer['againstAsBuilt'] {
+): RecommendationAnswer['trimEffect'] {
   if (trimmed === null || asBuilt === null) return null;
   const { candidate, pump, count, setting, annualEnergy, annualCost } = asBuilt;
   return {
     ...{ candidate, pump, count, setting, annualEnergy, annualCost },
-    energySaving: annualEnergy - trimmed.annualEnergy,
-    costSaving: annualCost === null || trimmed.annualCost === null ? null : annualCost - trimmed.annualCost,
+    annualEnergySaving: annualEnergy - trimmed.annualEnergy,
+    annualCostSaving:
+      annualCost === null || trimmed.annualCost === null ? null : annualCost - trimmed.annualCost,
   };
 }

@@ -5,8 +5,8 @@ import type { System } from '../../../models/network/system.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';
 import type { RecommendationAnswer } from './answer-schema.ts';
 
-type AssuranceAnswer = NonNullable<RecommendationAnswer['assurance']>;
-export type WorstCaseAnswer = AssuranceAnswer['badEnd'];
+type AssuranceAnswer = NonNullable<RecommendationAnswer['assuranceEffect']>;
+export type WorstCaseAnswer = AssuranceAnswer['worstCase'];
 
 export function worstCaseAnswer(
   { outlets }: System,
@@ -28,14 +28,14 @@ export function assuranceAnswer(
   const extra = (sum: number | null, before: number | null) =>
     sum === null || before === null ? null : sum - before;
   return {
-    without: without === null ? null : withoutFigures(without),
-    extraEnergy: extra(best?.annualEnergy ?? null, without?.annualEnergy ?? null),
-    extraCost: extra(best?.annualCost ?? null, without?.annualCost ?? null),
-    badEnd: worstCase,
+    withoutAssurance: without === null ? null : withoutFigures(without),
+    annualExtraEnergy: extra(best?.annualEnergy ?? null, without?.annualEnergy ?? null),
+    annualExtraCost: extra(best?.annualCost ?? null, without?.annualCost ?? null),
+    worstCase: worstCase,
   };
 }
 
-function withoutFigures(duty: DutyAnswer): AssuranceAnswer['without'] {
+function withoutFigures(duty: DutyAnswer): AssuranceAnswer['withoutAssurance'] {
   const { candidate, pump, count, setting, annualEnergy, annualCost } = duty;
   return { candidate, pump, count, setting, annualEnergy, annualCost };
 }

@@ -45,22 +45,22 @@ const worstCaseSchema = (context: SchemaContext) =>
 
 const schema = (context: SchemaContext) =>
   z.strictObject({
-    without: described(context, nullable(withoutSchema(context)), {
+    withoutAssurance: described(context, nullable(withoutSchema(context)), {
       description: 'The best of the same request without the assurance; null where there is none.',
     }),
-    extraEnergy: nullable(
+    annualExtraEnergy: nullable(
       computed(context, 'energy', {
         description: 'Energy that the assurance costs a year; null where one of the two has no best.',
         example: 64.1,
       }),
     ),
-    extraCost: nullable(
+    annualExtraCost: nullable(
       computedNumber(context, {
         description: 'Money that it costs a year; null likewise, and without a price.',
         example: 13.46,
       }),
     ),
-    badEnd: described(context, nullable(worstCaseSchema(context)), {
+    worstCase: described(context, nullable(worstCaseSchema(context)), {
       description: 'What `best` does in the worst case that it is assured against; null without a best.',
     }),
   });

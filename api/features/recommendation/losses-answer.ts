@@ -28,7 +28,7 @@ export function lossesAnswer(model: CompiledLoop, question: Question, choice: Ch
     rows: rows.map((row, place) => {
       const { path, share, kind, ...figures } = row;
       return {
-        element: toPointer(path),
+        pointer: toPointer(path),
         kind: kind === 'tee-branch' ? 'tee-mouth' : kind,
         ...figures,
         powerShare: share,
@@ -47,7 +47,7 @@ function savingsAnswer({ name }: LossRow, savings: Savings | undefined): Savings
   const wider = name === null ? null : largerPipe(name);
   const { boreUp, halved, removed } = savings;
   return {
-    boreUp: boreUp === null || wider === null ? null : { pipe: wider.name, ...savingAnswer(boreUp) },
+    largerPipe: boreUp === null || wider === null ? null : { name: wider.name, ...savingAnswer(boreUp) },
     halved: halved === null ? null : savingAnswer(halved),
     removed: removed === null ? null : savingAnswer(removed),
   };

@@ -61,11 +61,11 @@ const saving = (context: SchemaContext) => z.strictObject(savingShape(context));
 
 const savingsSchema = (context: SchemaContext) =>
   z.strictObject({
-    boreUp: described(
+    largerPipe: described(
       context,
       nullable(
         z.strictObject({
-          pipe: described(context, z.string(), {
+          name: described(context, z.string(), {
             description: 'The next larger pipe of the series.',
             examples: ['sch80 2'],
           }),
@@ -87,7 +87,7 @@ const savingsSchema = (context: SchemaContext) =>
 
 const rowSchema = (context: SchemaContext) =>
   z.strictObject({
-    element: described(context, z.string(), {
+    pointer: described(context, z.string(), {
       description:
         'The element, or the branch of a lift, a trim or a tee mouth, as a JSON pointer into the loop.',
       examples: ['/discharge/run/0'],

@@ -18,7 +18,7 @@ export interface Notes {
   /** What was asked for; null: nothing. */
   readonly assured: AskedAssurance | null;
   /** What it costs. */
-  readonly assurance: RecommendationAnswer['assurance'];
+  readonly assurance: RecommendationAnswer['assuranceEffect'];
   readonly heat: HeatTerms | undefined;
   /** Candidates that may as well be the best. */
   readonly close: readonly NamedPumps[];
@@ -58,7 +58,7 @@ function assuredAgainst(assured: AskedAssurance): string {
 function assuranceWords(best: DutyAnswer, { assured, assurance, currency }: Notes): string {
   if (assured === null || assurance === null) return '';
   const held = ` It is still feasible with ${assuredAgainst(assured)}`;
-  const { without, extraCost, extraEnergy } = assurance;
+  const { withoutAssurance: without, annualExtraCost: extraCost, annualExtraEnergy: extraEnergy } = assurance;
   if (without === null || extraEnergy === null) return `${held}.`;
   const other = without.candidate === best.candidate ? '' : `${pumpWords(without)} at `;
   const costs =
@@ -71,7 +71,7 @@ function assuranceWords(best: DutyAnswer, { assured, assurance, currency }: Note
 
 /** Where no candidate serves under the assurance, whether one does without it. */
 export function unassuredWords({ assured, assurance }: Pick<Notes, 'assured' | 'assurance'>): string {
-  const without = assurance?.without ?? null;
+  const without = assurance?.withoutAssurance ?? null;
   if (assured === null || without === null) return '';
   return ` This is with ${assuredAgainst(assured)}; without that assurance ${pumpWords(without)} at ${sayNumber(without.setting)} % is enough.`;
 }

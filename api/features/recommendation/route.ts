@@ -35,7 +35,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
     {
       method: 'post',
       path: '/v1/recommendations',
-      operationId: 'recommend',
+      operationId: 'computeRecommendation',
       summary: 'Which pump at which setting?',
       description:
         'Judges every candidate at the smallest setting at which all outlets get their flow and all limits hold, and ranks them by the cost of a year. Loop and pumps by id or inline; nothing is stored.',

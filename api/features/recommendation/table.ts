@@ -4,8 +4,8 @@ import { recommendationSchema } from './answer-schema.ts';
 
 export const rankingTable = tableOf(recommendationSchema, 'ranking', [
   'candidate',
-  { name: 'pump', at: 'pump.id' },
-  { name: 'name', at: 'pump.name' },
+  { name: 'pumpId', at: 'pump.id' },
+  { name: 'pumpName', at: 'pump.name' },
   'count',
   'setting',
   'flow',

@@ -92,7 +92,7 @@ const fittingRow = (context: SchemaContext) =>
       description: 'Where the part openings come from; null without any.',
       examples: [null],
     }),
-    fromMemory: yesOrNo(context, 'Whether the figure is recalled and was not looked up.'),
+    verified: yesOrNo(context, 'Whether the figure was checked against the source.'),
   });
 
 export const fittingsSchema = perContext((context) =>

@@ -24,7 +24,7 @@ const cautionRow = (context: SchemaContext) =>
       description: 'How grave it is.',
       examples: ['warning'],
     }),
-    sentence: described(context, z.string(), {
+    text: described(context, z.string(), {
       description: 'What it says; answers add in brackets what it is about.',
       examples: ['Water runs faster than the velocity limit in a pipe.'],
     }),
@@ -51,7 +51,7 @@ export function cautionsRoute(api: Api): void {
     {
       method: 'get',
       path: '/v1/reference/cautions',
-      operationId: 'getCautions',
+      operationId: 'listCautions',
       summary: 'The cautions',
       description:
         'Every caution that an answer can carry, by its code: how grave it is, what it says and on whose authority.',
@@ -62,7 +62,7 @@ export function cautionsRoute(api: Api): void {
         schema: cautionTableSchema,
         description: 'The catalogue.',
         example: { items: CAUTION_TABLE.slice(0, 2) },
-        table: tableOf(cautionTableSchema, 'items', ['code', 'severity', 'sentence', 'source']),
+        table: tableOf(cautionTableSchema, 'items', ['code', 'severity', 'text', 'source']),
       }),
     },
     async () =>

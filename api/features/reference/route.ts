@@ -50,7 +50,7 @@ function pipesRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/pipes',
-      operationId: 'getPipes',
+      operationId: 'listPipes',
       summary: 'The standard pipes',
       description: 'The sizes that a loop may name, with the mean bore that friction takes.',
       query: noQuery,
@@ -85,7 +85,7 @@ const fittingRow = (row: NamedLoss | BoreChange) => ({
   angle: row.method === 'two-bores' ? row.angle : null,
   description: row.description,
   source: row.source,
-  fromMemory: row.fromMemory,
+  verified: row.verified,
 });
 
 function fittingsRoute(api: Api): void {
@@ -94,7 +94,7 @@ function fittingsRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/fittings',
-      operationId: 'getFittings',
+      operationId: 'listFittings',
       summary: 'The fittings and valves',
       description:
         'The fittings and valves that a loop may name, how their loss is found, and on whose authority.',
@@ -128,7 +128,7 @@ function waterRoute(api: Api): void {
     {
       ...table,
       path: '/v1/reference/water',
-      operationId: 'getWater',
+      operationId: 'getWaterProperties',
       summary: 'What water weighs and how it flows',
       description:
         'Density, viscosity and vapour pressure at a temperature and salinity, as every computation takes them.',

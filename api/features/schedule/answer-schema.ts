@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { settingField } from '../../fields/setting-field.ts';
@@ -16,7 +17,7 @@ import { feasibleField, infeasibleShape } from './infeasible-fields.ts';
 import { servedOutlets } from './outlet-schema.ts';
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  nullable(computedNumber(context, { description: `${description} Null without a price.`, example }));
+  nullable(computedMoney(context, { description: `${description} Null without a price.`, example }));
 
 const useShape = (context: SchemaContext) => ({
   annualEnergy: computed(context, 'energy', { description: 'Energy of the year.', example: 178.2 }),
@@ -26,7 +27,7 @@ const useShape = (context: SchemaContext) => ({
 const phaseSchema = perContext((context) =>
   named(
     context,
-    'ScheduledPhase',
+    'Phase',
     z.strictObject({
       ...phaseShape(context),
       setting: settingField(
@@ -51,7 +52,7 @@ const phaseSchema = perContext((context) =>
       otherSetting: nullable(
         settingField(context, 'The setting of the other part of a pulse; null without one.', 41),
       ),
-      gap: nullable(
+      optimalityGap: nullable(
         computedNumber(context, {
           description:
             'Cost of the year above what no plan can be cheaper than, as a share of that; 0 where hours are split, null without a volume or where it is out of reach.',
@@ -66,17 +67,17 @@ const phaseSchema = perContext((context) =>
 const againstSchema = perContext((context) =>
   named(
     context,
-    'ConstantRunning',
+    'ConstantSetting',
     z.strictObject({
       setting: settingField(context, 'The setting, round the clock [% of full].', 70),
       power: computed(context, 'power', { description: 'Power at it.', example: 85.7042 }),
       flow: computed(context, 'flow', { description: 'Total flow at it.', example: 7533.14 }),
       ...useShape(context),
-      savedEnergy: computed(context, 'energy', {
+      annualEnergySaving: computed(context, 'energy', {
         description: 'What the schedule uses less in the year.',
         example: 112.5,
       }),
-      savedCost: money(context, 'What the schedule costs less in the year.', 23.6),
+      annualCostSaving: money(context, 'What the schedule costs less in the year.', 23.6),
     }),
     { description: 'One setting round the clock, for comparison.' },
   ),
@@ -85,7 +86,7 @@ const againstSchema = perContext((context) =>
 const emergencySchema = perContext((context) =>
   named(
     context,
-    'EmergencyRunning',
+    'Emergency',
     z.strictObject({
       ...emergencyShape(context),
       setting: settingField(context, 'The lowest setting that gives these flows [% of full].', 32),

@@ -90,7 +90,7 @@ function phaseAnswer(
     annualCost: money(use.cost),
     outlets: outletAnswers(one.loop, outletFlows, use.feasible),
     otherSetting: other?.setting ?? null,
-    gap: use.gap,
+    optimalityGap: use.gap,
   };
 }
 
@@ -129,6 +129,6 @@ const againstAnswer = (
   flow: use.flow,
   annualEnergy: use.energy,
   annualCost: money(use.cost),
-  savedEnergy: saving(use.energy, total.energy),
-  savedCost: money(saving(use.cost, total.cost)),
+  annualEnergySaving: saving(use.energy, total.energy),
+  annualCostSaving: money(saving(use.cost, total.cost)),
 });

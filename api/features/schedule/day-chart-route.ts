@@ -25,7 +25,7 @@ const inRange = (text: string): boolean => {
 
 const query = (context: SchemaContext) =>
   z.strictObject({
-    date: calendarDate(context, {
+    day: calendarDate(context, {
       description: "A day of the site's calendar, 1971 to 2200; today where it is left out.",
       example: '2026-03-29',
     })
@@ -39,8 +39,8 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
     api,
     {
       method: 'get',
-      path: '/v1/loops/{loopId}/day.svg',
-      operationId: 'getDayChart',
+      path: '/v1/loops/{loopId}/schedule/chart.svg',
+      operationId: 'getScheduleChart',
       summary: 'A picture of the day of a loop',
       description:
         'Phases, settings, flow, electrical power and price through one day of the site, hour by hour as its clocks show them, with what the day uses and costs. Without a schedule, the recommendation for the installed pump all day. Axes are in the units in force.',
@@ -55,12 +55,12 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: { date }, store, system }) => {
+    async ({ params, query: { day: asked }, store, system }) => {
       const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned } = found.value;
       const today = siteDay(planned.sources.site.document.timeZone, clock().getTime());
-      const day = (date === undefined ? null : dayOfText(date)) ?? today;
+      const day = (asked === undefined ? null : dayOfText(asked)) ?? today;
       const drawn = solving(() =>
         markupText(dayChart(dayFigures(found.value, { day, system }), { id: 'day' })),
       );

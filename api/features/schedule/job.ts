@@ -132,7 +132,7 @@ function isLongPlan(
   const branches = branchesOf(loop);
   const openings = new Set(phases.map((phase) => JSON.stringify(shutOutlets(phase)))).size + 1;
   const ramps = phases.filter(({ rampMinutes = 0 }) => rampMinutes > 0).length;
-  const volumes = phases.filter(({ volume }) => volume !== undefined).length;
+  const volumes = phases.filter(({ dailyVolume: volume }) => volume !== undefined).length;
   const searches =
     phases.length +
     phases.filter(({ pulse }) => pulse !== undefined).length +

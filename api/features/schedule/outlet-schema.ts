@@ -9,7 +9,7 @@ import type { SchemaContext } from '../../units/schema-context.ts';
 const servedOutlet = perContext((context) =>
   named(
     context,
-    'ServedOutlet',
+    'OutletFlow',
     z.strictObject({
       name: described(context, z.string(), { description: 'Name of the outlet.', examples: ['far end'] }),
       flow: computed(context, 'flow', { description: 'What it gets; negative: backwards.', example: 1814.2 }),

@@ -138,7 +138,7 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       tag,
       problems,
       method: 'put',
-      operationId: 'putSchedule',
+      operationId: 'replaceSchedule',
       summary: 'Write the schedule of a loop',
       description: 'Writes all of the schedule; without If-Match it creates one where there is none.',
       conditional: 'optional',

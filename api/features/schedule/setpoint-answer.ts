@@ -47,7 +47,7 @@ function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
     ...infeasibleAnswer(feasibilityOf(one, step)),
     phase: planned.schedule === null ? null : one.phase.name,
     from: withOffset(zone, step.from),
-    until: withOffset(zone, step.until),
+    to: withOffset(zone, step.until),
     power,
     flow,
   };

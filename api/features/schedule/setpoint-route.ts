@@ -62,7 +62,7 @@ const answersOf = oncePerObject(({ planned }: SteppedLoop) =>
 
 const setpointsTable = tableOf(setpointsSchema, 'items', [
   'from',
-  'until',
+  'to',
   'phase',
   'setting',
   'feasible',
@@ -113,7 +113,7 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
     {
       ...common,
       path: '/v1/loops/{loopId}/setpoints',
-      operationId: 'getSetpoints',
+      operationId: 'listSetpoints',
       summary: 'What to set in the next 24 hours',
       description: 'Every step from now on, the first being the one that runs.',
       answer: jsonAnswer({

@@ -27,7 +27,7 @@ const stepShape = (context: SchemaContext) => ({
     examples: ['night'],
   }),
   from: time(context, 'Since when it holds, by the clocks of the site.', '2026-01-15T22:00:00.000+00:00'),
-  until: time(context, 'Until when it holds.', '2026-01-16T07:00:00.000+00:00'),
+  to: time(context, 'Until when it holds.', '2026-01-16T07:00:00.000+00:00'),
   power: computed(context, 'power', { description: 'Power at it.', example: 51.3 }),
   flow: computed(context, 'flow', { description: 'Total flow at it.', example: 6240 }),
 });

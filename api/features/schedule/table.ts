@@ -3,7 +3,7 @@ import { tableOf } from '../../http/table-of.ts';
 import { scheduleSchema } from './answer-schema.ts';
 
 export const scheduleTable = tableOf(scheduleSchema, 'phases', [
-  'name',
+  { name: 'phaseName', at: 'name' },
   'from',
   'setting',
   'feasible',

@@ -27,7 +27,7 @@ export function screenSizeRoutes(api: Api): void {
     {
       method: 'post',
       path: '/v1/screen-sizes',
-      operationId: 'sizeScreen',
+      operationId: 'computeScreenSize',
       summary: 'Which intake screen does a flow take?',
       description:
         'The least length, up to 10 diameters of a cylinder, at which mean and peak velocity through the part-clogged openings keep to the limit; failing that the least count with its least length. Nothing is stored.',

@@ -50,23 +50,23 @@ const applied = (context: SchemaContext) =>
       )
       .max(PARAMETERS_MAX),
     factors: z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
-    badEnd: z.strictObject({ friction: factor(context), head: factor(context) }),
+    worstCase: z.strictObject({ friction: factor(context), head: factor(context) }),
     pump: z.strictObject({ id: idOf(context, 'pump'), fit: z.record(z.string(), z.unknown()) }),
     from: instant(context, 'The first reading it rests on.'),
     to: instant(context, 'The last reading it rests on.'),
-    readings: wholeNumber(context, { description: 'How many.', minimum: 0, maximum: 1e9, example: 40 }),
+    readingCount: wholeNumber(context, { description: 'How many.', minimum: 0, maximum: 1e9, example: 40 }),
     modelVersion: textField(context, { description: 'Of the formulas.', example: '1', maxLength: ID_MAX }),
   });
 
 const calibrationShape = (context: SchemaContext) => ({
   loop: idOf(context, 'loop'),
-  place: wholeNumber(context, { description: 'From 1 on.', minimum: 1, maximum: 1e9, example: 1 }),
+  sequence: wholeNumber(context, { description: 'From 1 on.', minimum: 1, maximum: 1e9, example: 1 }),
   appliedAt: instant(context, 'When it was applied.'),
   undoneAt: described(context, nullable(instant(context, 'When.')), {
     description: 'When it was undone; null while it is not.',
     examples: ['2026-01-15T12:00:00.000Z'],
   }),
-  of: textField(context, {
+  scope: textField(context, {
     description: 'What of the loop it is about.',
     example: 'a81f',
     maxLength: ID_MAX,
@@ -83,7 +83,7 @@ const CALIBRATION = { description: 'A calibration of a loop that was applied onc
 export const calibrationCopyItem = perContext((context) =>
   named(
     context,
-    'CalibrationCopy',
+    'AppliedCalibration',
     z.strictObject({ ...recordFields(context), ...calibrationShape(context) }),
     CALIBRATION,
   ),
@@ -93,7 +93,7 @@ export const calibrationCopyInput = perContext(
   (context): z.ZodType<UnfittedCalibration> =>
     named(
       context,
-      'CalibrationCopy',
+      'AppliedCalibration',
       z.strictObject({ ...calibrationShape(context), ...acceptedFields(context) }),
       CALIBRATION,
     ),

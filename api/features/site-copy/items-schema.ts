@@ -23,7 +23,7 @@ const idOf = (context: SchemaContext, noun: string) =>
 export const taskCopyItem = perContext((context) =>
   named(
     context,
-    'MaintenanceTaskCopy',
+    'ExportedMaintenanceTask',
     z.strictObject({
       ...recordFields(context),
       ...answeredKey(context),
@@ -37,7 +37,7 @@ export const taskCopyItem = perContext((context) =>
 
 export const taskCopyInput = perContext(
   (context): z.ZodType<MaintenanceTask> =>
-    named(context, 'MaintenanceTaskCopy', taskCopy(context), {
+    named(context, 'ExportedMaintenanceTask', taskCopy(context), {
       description: 'A routine check as it was entered.',
     }),
 );
@@ -47,7 +47,7 @@ const COMPLETION = { description: 'One time that a check was done.' };
 export const completionCopyItem = perContext((context) =>
   named(
     context,
-    'CompletionCopy',
+    'ExportedCompletion',
     z.strictObject({
       ...recordFields(context),
       task: idOf(context, 'check'),
@@ -64,7 +64,7 @@ export const completionCopyItem = perContext((context) =>
 
 export const completionCopyInput = perContext(
   (context): z.ZodType<CopiedCompletion> =>
-    named(context, 'CompletionCopy', completionCopy(context), COMPLETION),
+    named(context, 'ExportedCompletion', completionCopy(context), COMPLETION),
 );
 
 const readingsShape = (context: SchemaContext) => ({
@@ -79,7 +79,7 @@ const READINGS = { description: 'Some of the readings of a loop.' };
 export const readingsCopyItem = perContext((context) =>
   named(
     context,
-    'ReadingsCopy',
+    'ReadingsBlock',
     z.strictObject({ ...recordFields(context), ...readingsShape(context) }),
     READINGS,
   ),
@@ -89,7 +89,7 @@ export const readingsCopyInput = perContext(
   (context): z.ZodType<CopiedReadings> =>
     named(
       context,
-      'ReadingsCopy',
+      'ReadingsBlock',
       z.strictObject({ ...readingsShape(context), ...acceptedFields(context) }),
       READINGS,
     ),
@@ -108,7 +108,7 @@ const kept = (context: SchemaContext) =>
 export const computedCopyItem = perContext((context) =>
   named(
     context,
-    'ComputedCopy',
+    'StoredAnswer',
     z.strictObject({ ...recordFields(context), document: kept(context) }),
     COMPUTED,
   ),
@@ -118,7 +118,7 @@ export const computedCopyItem = perContext((context) =>
 export const computedCopyInput = perContext((context) =>
   named(
     context,
-    'ComputedCopy',
+    'StoredAnswer',
     z.strictObject({ document: kept(context), ...acceptedFields(context) }),
     COMPUTED,
   ),

@@ -71,7 +71,9 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
       twice(each<{ key?: string }>(kind, records, ({ key }) => key, 'key')),
     ),
     ...twice(each('completions', completions, ofTask, 'at')),
-    ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),
+    ...twice(
+      inUse.map(({ loop, sequence: place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] })),
+    ),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),
   ];
 }

@@ -29,14 +29,14 @@ import { SITE_COPY_BYTES_MAX, writeSiteCopy } from './write.ts';
 
 const MEDIA_TYPE = 'application/json';
 
-const common = { path: '/v1/export', tag: 'site' } as const;
+const tag = 'site';
 
 const exportQuery = (context: SchemaContext) =>
   z.strictObject({
-    readings: described(context, z.enum(['true', 'false']), {
+    exclude: described(context, z.enum(['readings']), {
       description:
-        'Whether readings are among it; `true` where it is left out. A site with too many for one document gives them loop by loop, at `/v1/loops/{loopId}/readings`.',
-      examples: ['false'],
+        'What is left out: `readings`, as for a site with too many for one document, which are then read loop by loop at `/v1/loops/{loopId}/readings`. Default: nothing.',
+      examples: ['readings'],
     }).optional(),
   });
 
@@ -75,7 +75,8 @@ function exportRoute(api: Api): void {
   defineRoute(
     api,
     {
-      ...common,
+      path: '/v1/export',
+      tag,
       method: 'get',
       query: exportQuery,
       operationId: 'exportSite',
@@ -89,8 +90,8 @@ function exportRoute(api: Api): void {
         example: example('answers/export'),
       }),
     },
-    async ({ store, system, query: { readings } }) => {
-      const read = await store.of(SITE_CONTENTS).read({ readings: readings !== 'false' });
+    async ({ store, system, query: { exclude } }) => {
+      const read = await store.of(SITE_CONTENTS).read({ readings: exclude !== 'readings' });
       if (read.outcome === 'read') {
         const written = await writeSiteCopy(read.contents, system);
         return written.ok ? success({ body: written.value }) : written;
@@ -111,7 +112,8 @@ function importRoute(api: Api): void {
   defineRoute(
     api,
     {
-      ...common,
+      path: '/v1/import',
+      tag,
       method: 'post',
       query: noQuery,
       operationId: 'importSite',
@@ -122,7 +124,7 @@ function importRoute(api: Api): void {
       answer: jsonAnswer({
         schema: siteCopyCounts,
         description: 'How much was stored.',
-        example: { ...members(() => 0), tariffs: 1, pumps: 4, loops: 4, schedules: 1 },
+        example: { counts: { ...members(() => 0), tariffs: 1, pumps: 4, loops: 4, schedules: 1 } },
         status: 201,
       }),
       problems: ['not-empty'],
@@ -134,7 +136,7 @@ function importRoute(api: Api): void {
       if (!done.ok) return done;
       const { records } = checked.value;
       return success({
-        body: { ...members((kind) => records[kind].length), readings: readingsOf(copy) },
+        body: { counts: { ...members((kind) => records[kind].length), readings: readingsOf(copy) } },
         location: '/v1/site',
       });
     },

@@ -15,7 +15,9 @@ import { COPIED_KINDS } from './kinds-schema.ts';
 
 export const SITE_COPY_FORMAT = 'loopwright-site';
 /** Rises with a change that an older reader would misread; a further kind of record is none. */
-export const SITE_COPY_VERSION = 1;
+export const SITE_COPY_VERSION = 2;
+/** That of version 0.1, whose names are brought up to date as it comes in. */
+export const SITE_COPY_VERSION_BEFORE = 1;
 
 const heading = (context: SchemaContext) => ({
   format: described(context, z.literal(SITE_COPY_FORMAT), {
@@ -60,7 +62,7 @@ const writtenList = (context: SchemaContext) => (kind: RecordKind) => {
 export const siteCopyAnswer = perContext((context) =>
   named(
     context,
-    'SiteCopy',
+    'SiteExport',
     z.strictObject({
       ...heading(context),
       site: context.documented ? siteItem(context) : z.unknown(),
@@ -83,7 +85,7 @@ const unreadList = (context: SchemaContext) => (kind: RecordKind) => {
 export const siteCopyInput = perContext((context) =>
   named(
     context,
-    'SiteCopy',
+    'SiteExport',
     z.strictObject({
       ...heading(context),
       site: context.documented ? siteInput(context) : z.unknown(),
@@ -104,7 +106,14 @@ const count = (context: SchemaContext) => (kind: RecordKind) =>
 
 /** How much an import has stored. */
 export const siteCopyCounts = perContext((context) =>
-  named(context, 'SiteCopyCounts', z.strictObject(members(count(context))), {
-    description: 'How many records of each kind were stored.',
-  }),
+  named(
+    context,
+    'ImportResult',
+    z.strictObject({
+      counts: described(context, z.strictObject(members(count(context))), {
+        description: 'How many records of each kind were stored.',
+      }),
+    }),
+    { description: 'What an import has stored.' },
+  ),
 );

@@ -21,9 +21,9 @@ const orNull = (
 
 const attentionFigures = (context: SchemaContext, of: string) =>
   z.strictObject({
-    hours: computedNumber(context, { description: `Hours of work a year ${of} [h].`, example: 9 }),
-    parts: computedNumber(context, { description: `Parts a year ${of} [money].`, example: 160 }),
-    cost: orNull(context, {
+    annualHours: computedNumber(context, { description: `Hours of work a year ${of} [h].`, example: 9 }),
+    annualParts: computedNumber(context, { description: `Parts a year ${of} [money].`, example: 160 }),
+    annualCost: orNull(context, {
       description: `Parts, and the hours at the labour rate of the site, a year ${of} [money]; null without a rate.`,
       example: 430,
     }),
@@ -32,16 +32,16 @@ const attentionFigures = (context: SchemaContext, of: string) =>
 const attention = perContext((context) =>
   named(
     context,
-    'SummaryAttention',
+    'SiteUpkeep',
     z.strictObject({
       service: attentionFigures(context, 'for the service that installed pumps state'),
       tasks: attentionFigures(
         context,
         'for the routine checks that are stored, but for wet-end services that installed pumps state',
       ),
-      hours: computedNumber(context, { description: 'Hours of work a year in all [h].', example: 21 }),
-      parts: computedNumber(context, { description: 'Parts a year in all [money].', example: 160 }),
-      cost: orNull(context, { description: 'What both cost a year in all [money].', example: 790 }),
+      annualHours: computedNumber(context, { description: 'Hours of work a year in all [h].', example: 21 }),
+      annualParts: computedNumber(context, { description: 'Parts a year in all [money].', example: 160 }),
+      annualCost: orNull(context, { description: 'What both cost a year in all [money].', example: 790 }),
     }),
     { description: 'What pumps and loops ask of people in a year.' },
   ),
@@ -79,12 +79,7 @@ export const summarySchema = perContext((context) =>
     context,
     'SiteSummary',
     z.strictObject({
-      loops: loopCountsSchema(context),
-      devices: described(context, z.int(), { description: 'Pumps that are installed.', examples: [6] }),
-      storedPumps: described(context, z.int(), {
-        description: 'Pumps that are stored, among which savings are looked for.',
-        examples: [4],
-      }),
+      counts: loopCountsSchema(context),
       power: computed(context, 'power', {
         description: 'Of all loops, the mean over the year.',
         example: 812.4,
@@ -95,10 +90,10 @@ export const summarySchema = perContext((context) =>
         example: 1494.5,
       }),
       currency: described(context, z.string(), { description: 'Of all money here.', examples: ['EUR'] }),
-      short: shortSchema(context),
-      aboveNeed: aboveNeedSchema(context),
-      attention: attention(context),
-      savings: described(context, z.array(savingSchema(context)), {
+      belowRequired: shortSchema(context),
+      canTurnDown: aboveNeedSchema(context),
+      upkeep: attention(context),
+      largestSavings: described(context, z.array(savingSchema(context)), {
         description:
           'The ten largest savings a year, at most one a loop, largest first: by money, by energy where nothing is priced.',
       }),

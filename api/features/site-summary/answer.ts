@@ -22,21 +22,30 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   const named = totals.savings.flatMap(({ candidate }) => pumpAt(pumps, candidate) ?? []);
   const { hours, parts, cost } = attention.all;
   return {
-    loops: { total, scheduled, withoutPump, withoutRequirement, unsolved },
-    devices: summed.devices,
-    storedPumps: pumps.length,
+    counts: {
+      ...{ loops: total, scheduled, withoutPump, withoutRequirement, unsolved },
+      installedPumps: summed.devices,
+      storedPumps: pumps.length,
+    },
     power: totals.power,
     annualEnergy: totals.annualEnergy,
     annualCost: totals.annualCost,
     currency: site.document.currency,
-    short: { count: totals.short.count, loops: [...totals.short.worst] },
-    aboveNeed: { count: totals.above.count, loops: [...totals.above.most] },
-    attention: {
+    belowRequired: { count: totals.short.count, loops: [...totals.short.worst] },
+    canTurnDown: {
+      count: totals.above.count,
+      loops: totals.above.most.map(({ loop, installedSetting, setting, energySaved, costSaved }) => ({
+        ...{ loop, installedSetting, setting },
+        annualEnergySaving: energySaved,
+        annualCostSaving: costSaved,
+      })),
+    },
+    upkeep: {
       service: attentionAnswer(attention.service),
       tasks: attentionAnswer(attention.tasks),
-      ...{ hours, parts, cost },
+      ...{ annualHours: hours, annualParts: parts, annualCost: cost },
     },
-    savings: totals.savings.map((one) => savingAnswer(one, pumpAt(pumps, one.candidate))),
+    largestSavings: totals.savings.map((one) => savingAnswer(one, pumpAt(pumps, one.candidate))),
     assumptions: { year, price, tariff: tariff?.name ?? null, hoursPerDay: HOURS_PER_DAY },
     summary: siteSummarySentence(summed, system),
     cautions: [
@@ -49,7 +58,11 @@ export function summaryAnswer(summed: SiteSummary, system: UnitSystem): Answer {
   };
 }
 
-const attentionAnswer = ({ hours, parts, cost }: Attention) => ({ hours, parts, cost });
+const attentionAnswer = ({ hours, parts, cost }: Attention) => ({
+  annualHours: hours,
+  annualParts: parts,
+  annualCost: cost,
+});
 
 function pumpAt(pumps: readonly PumpRecord[], candidate: number | null): PumpRecord | null {
   if (candidate === null) return null;
@@ -61,7 +74,7 @@ function pumpAt(pumps: readonly PumpRecord[], candidate: number | null): PumpRec
 function savingAnswer(
   { loop, count, setting, energySaved, costSaved, settingAlone }: SavingEntry,
   pump: PumpRecord | null,
-): Answer['savings'][number] {
+): Answer['largestSavings'][number] {
   const price = pump === null ? 0 : (pump.document.price ?? null);
   const purchase = price === null ? null : count * price;
   return {
@@ -70,17 +83,26 @@ function savingAnswer(
     pump: pump === null ? null : recordReference(pump),
     count,
     setting,
-    energySaved,
-    costSaved,
-    purchase,
-    simplePayback: purchase === null || costSaved === null ? null : purchase / costSaved,
-    paybackBeyondSetting:
-      pump === null ? null : beyondSetting({ purchase, costSaved, alone: settingAlone?.costSaved ?? 0 }),
-    settingAlone: pump === null ? null : settingAlone,
+    annualEnergySaving: energySaved,
+    annualCostSaving: costSaved,
+    purchaseCost: purchase,
+    payback: {
+      simple: purchase === null || costSaved === null ? null : purchase / costSaved,
+      beyondTurnDown:
+        pump === null ? null : beyondTurnDown({ purchase, costSaved, alone: settingAlone?.costSaved ?? 0 }),
+    },
+    turnDown:
+      pump === null || settingAlone === null
+        ? null
+        : {
+            setting: settingAlone.setting,
+            annualEnergySaving: settingAlone.energySaved,
+            annualCostSaving: settingAlone.costSaved,
+          },
   };
 }
 
-function beyondSetting({
+function beyondTurnDown({
   purchase,
   costSaved,
   alone,

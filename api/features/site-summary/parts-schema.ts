@@ -2,6 +2,7 @@
 
 import { z } from '@hono/zod-openapi';
 import { answeredKey } from '../../fields/key-field.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -23,7 +24,7 @@ const record = (context: SchemaContext, of: string) =>
   );
 
 const money = (context: SchemaContext, description: string, example: number) =>
-  described(context, nullable(computedNumber(context, { description, example })), {
+  described(context, nullable(computedMoney(context, { description, example })), {
     description: `${description} [money]; null where it is not known.`,
     examples: [example],
   });
@@ -37,9 +38,9 @@ const energySaved = (context: SchemaContext) =>
 export const loopCountsSchema = perContext((context) =>
   named(
     context,
-    'SummaryLoops',
+    'SiteCounts',
     z.strictObject({
-      total: count(context, 'Loops of the site.'),
+      loops: count(context, 'Loops of the site.'),
       scheduled: count(context, 'Those with a schedule, whose year is walked by it.'),
       withoutPump: count(context, 'Those without an installed pump: in no sum.'),
       withoutRequirement: count(
@@ -47,6 +48,8 @@ export const loopCountsSchema = perContext((context) =>
         'Those of which no outlet requires a flow: in the sums, never short.',
       ),
       unsolved: count(context, 'Those whose equations were not solved within their limits: in no sum.'),
+      installedPumps: count(context, 'Pumps that are installed.'),
+      storedPumps: count(context, 'Pumps that are stored, among which savings are looked for.'),
     }),
     { description: 'How many loops there are, and how far each is counted.' },
   ),
@@ -55,7 +58,7 @@ export const loopCountsSchema = perContext((context) =>
 export const shortSchema = perContext((context) =>
   named(
     context,
-    'SummaryShort',
+    'BelowRequired',
     z.strictObject({
       count: count(context, 'Loops with an outlet below its required flow.'),
       loops: described(
@@ -88,14 +91,14 @@ export const shortSchema = perContext((context) =>
 
 const saved = (context: SchemaContext) => ({
   setting: setting(context, 'The lowest setting that serves.'),
-  energySaved: energySaved(context),
-  costSaved: money(context, 'Less in a year', 86.6),
+  annualEnergySaving: energySaved(context),
+  annualCostSaving: money(context, 'Less in a year', 86.6),
 });
 
 export const aboveNeedSchema = perContext((context) =>
   named(
     context,
-    'SummaryAboveNeed',
+    'CanTurnDown',
     z.strictObject({
       count: count(context, 'Loops whose pump serves all outlets at a lower setting than its own.'),
       loops: described(
@@ -111,6 +114,32 @@ export const aboveNeedSchema = perContext((context) =>
       ),
     }),
     { description: 'Loops above their need.' },
+  ),
+);
+
+const years = (context: SchemaContext, description: string, example: number) =>
+  described(context, nullable(computedNumber(context, { description, example })), {
+    description,
+    examples: [example],
+  });
+
+const payback = perContext((context) =>
+  named(
+    context,
+    'SummaryPayback',
+    z.strictObject({
+      simple: years(
+        context,
+        'purchaseCost/annualCostSaving [years]; null if the price or the saving is not known.',
+        3.2,
+      ),
+      beyondTurnDown: years(
+        context,
+        'purchaseCost/(annualCostSaving - turnDown.annualCostSaving) [years]: payback of the purchase by what it saves beyond the lower setting alone; null if that is not known or not above 0.',
+        27.6,
+      ),
+    }),
+    { description: 'Years after which a purchase has paid for itself.' },
   ),
 );
 
@@ -131,25 +160,9 @@ export const savingSchema = perContext((context) =>
       count: count(context, 'How many of it.'),
       ...saved(context),
       setting: setting(context, 'The lowest that serves; with a schedule the highest of its phases.'),
-      purchase: money(context, 'Price of the other pump; 0 where nothing is bought', 780),
-      simplePayback: described(
-        context,
-        nullable(computedNumber(context, { description: 'Years.', example: 3.2 })),
-        {
-          description: 'purchase/costSaved [years]; null where either is not known.',
-          examples: [3.2],
-        },
-      ),
-      paybackBeyondSetting: described(
-        context,
-        nullable(computedNumber(context, { description: 'Years.', example: 27.6 })),
-        {
-          description:
-            'purchase/(costSaved - settingAlone.costSaved) [years]: what the purchase pays beyond what the lower setting saves for nothing; null where that is not known, or nothing.',
-          examples: [27.6],
-        },
-      ),
-      settingAlone: described(context, nullable(z.strictObject(saved(context))), {
+      purchaseCost: money(context, 'Price of the other pump; 0 where nothing is bought', 780),
+      payback: payback(context),
+      turnDown: described(context, nullable(z.strictObject(saved(context))), {
         description:
           'What the pump that is there saves at its lowest setting that serves, with nothing bought; null for nothing.',
       }),

@@ -13,17 +13,17 @@ import { oneAtATime } from './one-at-a-time.ts';
 import { loopAnswers } from './run-slices.ts';
 import { siteSummary } from './site-summary.ts';
 
-const savingsTable = tableOf(summarySchema, 'savings', [
-  { name: 'loop', at: 'loop.name' },
+const savingsTable = tableOf(summarySchema, 'largestSavings', [
+  { name: 'loopName', at: 'loop.name' },
   'kind',
-  { name: 'pump', at: 'pump.name' },
+  { name: 'pumpName', at: 'pump.name' },
   'count',
   'setting',
-  'energySaved',
-  'costSaved',
-  'purchase',
-  'simplePayback',
-  'paybackBeyondSetting',
+  'annualEnergySaving',
+  'annualCostSaving',
+  'purchaseCost',
+  { name: 'paybackSimple', at: 'payback.simple' },
+  { name: 'paybackBeyondTurnDown', at: 'payback.beyondTurnDown' },
 ]);
 
 export function summaryRoute(api: Api): void {

@@ -102,8 +102,8 @@ function withOne(
   const { count, setting, pump } = slice.installed;
   const loop = recordReference(record);
   const { service } = pump.entered;
-  const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
-  const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);
+  const timesPerYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
+  const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesPerYear }], null);
   const entry = { loop, figures, isScheduled: slice.schedule !== null, count, setting };
   return {
     totals: withLoop(summed.totals, entry),

@@ -16,7 +16,7 @@ export function sparesRoute(api: Api): void {
     {
       method: 'post',
       path: '/v1/spares',
-      operationId: 'countSpares',
+      operationId: 'computeSpares',
       summary: 'How many spares must lie on the shelf?',
       description:
         'The smallest number of spares that lasts through one lead time, from failure counts (Poisson), also for the worst rate that the counts still allow. Nothing is stored.',

@@ -28,7 +28,7 @@ const year = (context: SchemaContext, description: string) =>
 const status = (context: SchemaContext) =>
   described(context, z.enum(['optimal', 'time-limit']), {
     description:
-      '`optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `gap`.',
+      '`optimal`: no plan is worth more. `time-limit`: the best that was found in the time, see `optimalityGap`.',
     examples: ['optimal'],
   });
 
@@ -42,7 +42,7 @@ const gap = (context: SchemaContext) =>
 const item = perContext((context) =>
   named(
     context,
-    'UpgradePlanItem',
+    'PlannedUpgrade',
     z.strictObject({
       candidate: place(context),
       name: text(context, 'Its name.', 'One large pump for the seahorse bank'),
@@ -71,7 +71,7 @@ const leftOut = perContext((context) =>
         'The reason in a sentence with its figures.',
         'It does not pay: even in its best year, year 1, its cost exceeds what it saves and keeps of its value by 40 EUR of present value.',
       ),
-      missing: described(context, nullable(money(context, 'Money.', 120)), {
+      additionalBudget: described(context, nullable(money(context, 'Money.', 120)), {
         description:
           'The least money more with which it could be made beside the plan [money]; null for other reasons.',
         examples: [120],
@@ -87,10 +87,10 @@ const spending = perContext((context) =>
     'UpgradePlanYear',
     z.strictObject({
       year: year(context, 'Of the plan, from 1.'),
-      budget: money(context, 'New in this year.', 1000),
+      newBudget: money(context, 'New in this year.', 1000),
       available: money(context, 'With what earlier years left.', 1220),
       spent: money(context, 'Spent in this year.', 780),
-      carried: money(context, 'Handed on to the next year; 0 without carry-over.', 440),
+      carriedOver: money(context, 'Handed on to the next year; 0 without carry-over.', 440),
     }),
     { description: 'A year of the budget.' },
   ),
@@ -107,8 +107,8 @@ const moreBudget = perContext((context) =>
       }),
       presentValue: money(context, 'Of the best plan under it.', 1640.2),
       gain: money(context, 'More than that of this plan.', 0),
-      status: status(context),
-      gap: gap(context),
+      solution: status(context),
+      optimalityGap: gap(context),
     }),
     { description: 'The same with 1 % more budget in every year.' },
   ),
@@ -125,8 +125,8 @@ const figures = (context: SchemaContext) => ({
   years: planTerms(context).years,
   currency: text(context, 'Of all money of the plan.', 'EUR'),
   presentValue: money(context, 'What all that is made adds, at the start of year 1.', 1640.2),
-  status: status(context),
-  gap: gap(context),
+  solution: status(context),
+  optimalityGap: gap(context),
   summary: text(
     context,
     'The plan in a few sentences.',
@@ -147,13 +147,13 @@ export const upgradePlanSchema = perContext((context) =>
         examples: [true],
       }),
       candidates: described(context, z.array(candidate(context)), { description: 'As they were entered.' }),
-      items: described(context, z.array(item(context)), {
+      upgrades: described(context, z.array(item(context)), {
         description: 'What is made, by year, then by place among the candidates.',
       }),
       leftOut: described(context, z.array(leftOut(context)), {
         description: 'What is not made, by place among the candidates.',
       }),
-      spending: described(context, z.array(spending(context)), { description: 'The budget year by year.' }),
+      yearByYear: described(context, z.array(spending(context)), { description: 'The budget year by year.' }),
       moreBudget: moreBudget(context),
       cautions: described(context, z.array(cautionSchema(context)), {
         description: 'What the reader of the plan must know.',
@@ -167,7 +167,7 @@ export const upgradePlanSchema = perContext((context) =>
 
 /** In a list: without candidates and years. */
 const listed = perContext((context) =>
-  named(context, 'UpgradePlanListed', z.strictObject({ ...recordFields(context), ...figures(context) }), {
+  named(context, 'UpgradePlanSummary', z.strictObject({ ...recordFields(context), ...figures(context) }), {
     description: 'A stored upgrade plan in a list.',
   }),
 );

@@ -26,9 +26,9 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
     budget: [...question.budget],
     currency,
     presentValue: plan.presentValue,
-    status: plan.status,
-    gap: plan.gap,
-    items: plan.items.map(({ candidate, year }) => {
+    solution: plan.status,
+    optimalityGap: plan.gap,
+    upgrades: plan.items.map(({ candidate, year }) => {
       const upgrade = candidateAt(question, candidate);
       const presentValue = upgradeValue(upgrade, year, question);
       return { candidate, name: upgrade.name, year, cost: upgrade.cost, presentValue };
@@ -38,15 +38,15 @@ export function upgradePlanAnswer(record: UpgradePlanRecord): Answer {
       name: candidateAt(question, one.candidate).name,
       reason: one.reason,
       detail: leftOutWords(one, question, currency),
-      missing: one.reason === 'no-room' ? one.missing : null,
+      additionalBudget: one.reason === 'no-room' ? one.missing : null,
     })),
-    spending: [...found.spending],
+    yearByYear: [...found.spending],
     moreBudget: {
       budget: [...moreBudget.budget],
       presentValue: moreBudget.plan.presentValue,
       gain: moreBudget.plan.presentValue - plan.presentValue,
-      status: moreBudget.plan.status,
-      gap: moreBudget.plan.gap,
+      solution: moreBudget.plan.status,
+      optimalityGap: moreBudget.plan.gap,
     },
     summary: upgradePlanSentence(document),
     cautions: [
@@ -69,15 +69,15 @@ export function upgradePlanItem(record: UpgradePlanRecord) {
     years: question.years,
     currency,
     presentValue,
-    status,
-    gap,
+    solution: status,
+    optimalityGap: gap,
     summary: upgradePlanSentence(document),
   };
 }
 
 /** Why a candidate is not in a plan. */
 function leftOutWords(one: LeftOut, question: PlanQuestion, currency: string): string {
-  const { cost, notBefore = 1, group = '' } = candidateAt(question, one.candidate);
+  const { cost, firstYear: notBefore = 1, group = '' } = candidateAt(question, one.candidate);
   const money = (amount: number): string => `${sayNumber(amount)} ${currency}`;
   switch (one.reason) {
     case 'outside-plan':

@@ -45,8 +45,8 @@ export function upgradePlanRoutes(api: Api): void {
   const { workers } = api.deps;
   mountKeptRecords(api, UPGRADE_PLANS, {
     collection: '/v1/upgrade-plans',
-    one: '/v1/upgrade-plans/{planId}',
-    idOf: ({ planId }) => planId,
+    one: '/v1/upgrade-plans/{upgradePlanId}',
+    idOf: ({ upgradePlanId }) => upgradePlanId,
     tag: 'money',
     words: WORDS,
     operations: OPERATIONS,

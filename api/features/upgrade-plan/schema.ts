@@ -13,7 +13,7 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
 export const PLAN_YEARS_MAX = 40;
-/** What `notBefore` and `notAfter` may name: beyond the plan it says why a candidate stays out. */
+/** What `firstYear` and `lastYear` may name: beyond the plan it says why a candidate stays out. */
 const YEAR_MAX = 100;
 const DEFAULT_NAME = 'Upgrade plan';
 
@@ -23,9 +23,9 @@ const year = (context: SchemaContext, description: string) =>
 const money = (context: SchemaContext, description: string, example: number) =>
   enteredMoney(context, { description, example });
 
-function checkYears({ notBefore, notAfter }: Upgrade, issues: z.RefinementCtx): void {
-  if (notBefore === undefined || notAfter === undefined || notBefore <= notAfter) return;
-  issues.addIssue({ code: 'custom', path: ['notAfter'], message: `is before notBefore, year ${notBefore}` });
+function checkYears({ firstYear, lastYear }: Upgrade, issues: z.RefinementCtx): void {
+  if (firstYear === undefined || lastYear === undefined || firstYear <= lastYear) return;
+  issues.addIssue({ code: 'custom', path: ['lastYear'], message: `is before firstYear, year ${firstYear}` });
 }
 
 export const upgradeFields = (context: SchemaContext) => ({
@@ -49,12 +49,12 @@ export const upgradeFields = (context: SchemaContext) => ({
     description: 'Of the candidates of one group at most one is made.',
     example: 'seahorse bank',
   }).optional(),
-  notBefore: year(context, 'First year in which it may be made; 1 where it is left out.').optional(),
-  notAfter: year(
+  firstYear: year(context, 'First year in which it may be made; 1 where it is left out.').optional(),
+  lastYear: year(
     context,
     'Last year in which it may be made; the last of the plan where it is left out.',
   ).optional(),
-  must: described(context, z.boolean(), {
+  mandatory: described(context, z.boolean(), {
     description: 'Whether it must be made in some year, pay or not.',
     examples: [false],
   }).optional(),

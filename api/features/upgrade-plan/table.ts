@@ -11,13 +11,21 @@ const ofPlace = <Item extends { readonly candidate: number }>(
 export const upgradePlanTable = tableOf(upgradePlanSchema, 'candidates', [
   { name: 'candidate', of: (_, __, place) => place },
   'name',
-  { name: 'year', of: (_, { items }, place) => ofPlace(items, place)?.year },
+  { name: 'year', of: (_, { upgrades: items }, place) => ofPlace(items, place)?.year },
   'cost',
   'yearlySaving',
   'lifeYears',
-  { name: 'presentValue', of: (_, { items }, place) => ofPlace(items, place)?.presentValue },
+  {
+    name: 'presentValue',
+    of: (_, { upgrades: items }, place) => ofPlace(items, place)?.presentValue,
+    unit: 'money',
+  },
   { name: 'reason', of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.reason },
-  { name: 'missing', of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.missing },
+  {
+    name: 'additionalBudget',
+    of: (_, { leftOut }, place) => ofPlace(leftOut, place)?.additionalBudget,
+    unit: 'money',
+  },
 ]);
 
 export const upgradePlanListTable = tableOf(upgradePlanList, 'items', [
@@ -25,7 +33,8 @@ export const upgradePlanListTable = tableOf(upgradePlanList, 'items', [
   'name',
   'years',
   'presentValue',
-  'status',
+  'currency',
+  'solution',
   'version',
   'createdAt',
   'updatedAt',

@@ -56,6 +56,9 @@ function planProblem(failure: PlanFailure, question: PlanQuestion): Problem {
     budget: `cannot hold with the others: ${names} cost ${cost} in all, which the budget does not reach ${by}`,
   } as const;
   return invalidRequest(
-    candidates.map((place) => ({ pointer: toPointer(['candidates', place, 'must']), detail: details[why] })),
+    candidates.map((place) => ({
+      pointer: toPointer(['candidates', place, 'mandatory']),
+      detail: details[why],
+    })),
   );
 }

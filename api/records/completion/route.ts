@@ -24,9 +24,12 @@ import { COMPLETIONS } from './kind.ts';
 import { completionInput } from './schema.ts';
 import { findCompletion, notInFuture, settled } from './write.ts';
 
-const collection = { path: '/v1/maintenance-tasks/{taskId}/completions', tag: 'maintenance' } as const;
+const collection = {
+  path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions',
+  tag: 'maintenance',
+} as const;
 const one = {
-  path: '/v1/maintenance-tasks/{taskId}/completions/{completionId}',
+  path: '/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}',
   tag: 'maintenance',
   query: noQuery,
 } as const;
@@ -68,7 +71,7 @@ function createRoute(api: Api): void {
     {
       ...collection,
       method: 'post',
-      operationId: 'completeMaintenanceTask',
+      operationId: 'createCompletion',
       summary: 'Enter that a routine check was done',
       description:
         'Stores when a check was done, in any order; it is due next one interval after the latest. Sent again as it was, it is answered again and not stored twice.',
@@ -77,7 +80,7 @@ function createRoute(api: Api): void {
       answer: storedCompletion('The completion as it is stored.', 201),
     },
     async ({ params, body: entered, store }) => {
-      const { taskId } = params;
+      const { maintenanceTaskId: taskId } = params;
       const task = await findTask(store, taskId);
       if (!task.ok) return task;
       const now = clock().getTime();
@@ -114,11 +117,11 @@ function listRoute(api: Api): void {
       }),
     },
     async ({ params, query, store }) => {
-      const task = await findTask(store, params.taskId);
+      const task = await findTask(store, params.maintenanceTaskId);
       if (!task.ok) return task;
       const { records, more } = await store.of(COMPLETIONS).list({
         ...pageRequest({ ...query, name: undefined }),
-        taskId: params.taskId,
+        taskId: params.maintenanceTaskId,
       });
       const places = records.map(({ id, document }) => ({ id, createdAt: document.at }));
       return success({
@@ -142,7 +145,7 @@ function routesOfOne(api: Api): void {
       answer: storedCompletion('The completion.'),
     },
     async ({ params, store }) => {
-      const { taskId, completionId: id } = params;
+      const { maintenanceTaskId: taskId, completionId: id } = params;
       const completion = await findCompletion(store, { taskId, id });
       if (!completion.ok) return completion;
       return answerOf(completion.value, await findTask(store, taskId));
@@ -162,7 +165,7 @@ function routesOfOne(api: Api): void {
       answer: noContent('The completion is gone.'),
     },
     async ({ params, expectedVersion, store }) => {
-      const { taskId, completionId: id } = params;
+      const { maintenanceTaskId: taskId, completionId: id } = params;
       const now = clock().getTime();
       const deleted = await store.of(COMPLETIONS).delete({ taskId, id, expectedVersion, now });
       return deleted.outcome === 'deleted'

@@ -13,7 +13,7 @@ import { readingSchema } from './schema.ts';
 export const readingsTaken = perContext((context) =>
   named(
     context,
-    'ReadingsTaken',
+    'ReadingsAccepted',
     z.strictObject({
       accepted: described(context, z.int(), { description: 'Readings of the request.', examples: [2] }),
       merged: described(context, z.int(), {
@@ -42,12 +42,15 @@ const meanReading = perContext((context) =>
     'MeanReading',
     z.strictObject({
       from: instant(context, 'When the hour or day begins, in UTC.', '2026-01-15T00:00:00.000Z'),
-      until: instant(context, 'When it ends.', '2026-01-16T00:00:00.000Z'),
+      to: instant(context, 'When it ends.', '2026-01-16T00:00:00.000Z'),
       day: described(context, nullable(z.iso.date()), {
         description: 'The day by the calendar of the site; null for an hour.',
         examples: ['2026-01-15'],
       }),
-      readings: described(context, z.int(), { description: 'How many there are in it.', examples: [1440] }),
+      readingCount: described(context, z.int(), {
+        description: 'How many there are in it.',
+        examples: [1440],
+      }),
       setting: computed(context, 'setting', { description: 'Mean setting.', example: 78.4 }),
       power: mean(context, 'power', 'Mean power.', 118.2),
       flow: mean(context, 'flow', 'Mean total flow.', 8210),

@@ -34,9 +34,10 @@ export interface ReadingPage<Item> {
   readonly next: number | null;
 }
 
-interface MeanOfStretch extends Omit<ReadingBucket, 'bucket'> {
+interface MeanOfStretch extends Omit<ReadingBucket, 'bucket' | 'readings'> {
+  readonly readingCount: number;
   readonly from: string;
-  readonly until: string;
+  readonly to: string;
   readonly day: string | null;
 }
 
@@ -92,10 +93,11 @@ async function meansPage(
     from = end;
     await setImmediate();
   }
-  const items = found.slice(0, limit).map(({ bucket, ...mean }) => ({
+  const items = found.slice(0, limit).map(({ bucket, readings, ...mean }) => ({
     from: utc(ruler.startOf(bucket)),
-    until: utc(ruler.startOf(bucket + 1)),
+    to: utc(ruler.startOf(bucket + 1)),
     day: ruler.dayOf(bucket),
+    readingCount: readings,
     ...mean,
   }));
   const following = found[limit];

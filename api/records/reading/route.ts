@@ -44,7 +44,7 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
     {
       ...common,
       method: 'post',
-      operationId: 'takeReadings',
+      operationId: 'addReadings',
       summary: 'Take in readings of a loop',
       description:
         'Stores all of the readings or none, in JSON or CSV, up to 50,000 and 8 MiB a request. A reading of an instant that has one already is merged into it: fields that it states win, those that it leaves out stay.',
@@ -127,13 +127,13 @@ const MEANS_LIMIT_MAX = 1_000;
 const query = perContext((context) =>
   z.strictObject({
     ...rangeQuery(context).shape,
-    by: described(context, z.enum(READING_STRETCHES), {
+    groupBy: described(context, z.enum(READING_STRETCHES), {
       description:
         'Means of an hour by UTC, or of a day by the clocks of the site; hours and days without readings are left out.',
       examples: ['day'],
     }).optional(),
     limit: queryWhole(context, {
-      description: `How many items a page has at most: 1 to ${PAGE_LIMIT_MAX}, ${PAGE_LIMIT_DEFAULT} where it is not stated; with \`by\` 1 to ${MEANS_LIMIT_MAX}, ${MEANS_LIMIT_MAX} where it is not stated.`,
+      description: `How many items a page has at most: 1 to ${PAGE_LIMIT_MAX}, ${PAGE_LIMIT_DEFAULT} where it is not stated; with \`groupBy\` 1 to ${MEANS_LIMIT_MAX}, ${MEANS_LIMIT_MAX} where it is not stated.`,
       minimum: 1,
       maximum: MEANS_LIMIT_MAX,
       example: PAGE_LIMIT_DEFAULT,
@@ -160,7 +160,7 @@ function cursorStart(cursor: string | undefined, by: Stretch | null): Result<num
 function pageLimit(limit: number | undefined, by: Stretch | null): Result<number, Problem> {
   if (by !== null) return success(limit ?? MEANS_LIMIT_MAX);
   if (limit === undefined || limit <= PAGE_LIMIT_MAX) return success(limit ?? PAGE_LIMIT_DEFAULT);
-  const detail = `must be at most ${PAGE_LIMIT_MAX} without \`by\``;
+  const detail = `must be at most ${PAGE_LIMIT_MAX} without \`groupBy\``;
   return failed(invalidRequest([{ parameter: 'limit', detail }]));
 }
 
@@ -173,7 +173,7 @@ function readingRoute(api: Api): void {
       operationId: 'listReadings',
       summary: 'Read the readings of a loop',
       description:
-        'Readings from `from` on and before `to`, in the order of time, page by page; with `by` the means of hours or days.',
+        'Readings from `from` on and before `to`, in the order of time, page by page; with `groupBy` the means of hours or days.',
       query,
       body: noBody,
       answer: jsonAnswer({
@@ -188,7 +188,7 @@ function readingRoute(api: Api): void {
       if (!loop.ok) return loop;
       const range = timeRange(asked);
       if (!range.ok) return range;
-      const { by = null } = asked;
+      const { groupBy: by = null } = asked;
       const start = cursorStart(asked.cursor, by);
       if (!start.ok) return start;
       const limit = pageLimit(asked.limit, by);

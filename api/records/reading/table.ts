@@ -5,7 +5,7 @@ import { OUTLET_PREFIX } from './job.ts';
 
 const MEASURES = ['power', 'flow', 'head', 'suctionPressure', 'dischargePressure'] as const;
 
-const MEAN_OF = ['from', 'until', 'day', 'readings'] as const;
+const MEAN_OF = ['from', 'to', 'day', 'readingCount'] as const;
 
 /** Readings one by one have other columns than means of them; the first row shows which they are. */
 export const readingsTable = tableOf(readingList, 'items', ({ items }) => {

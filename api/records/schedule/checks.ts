@@ -5,19 +5,19 @@ import { DAY_KINDS, namesKind, WEEKDAYS } from '../../../models/calendar/day-kin
 import { minutesToNext } from '../../../models/schedule/phase-length.ts';
 import type { Phase } from '../../../models/schedule/schedule.ts';
 
-const DEMANDS = ['factor', 'requiredFlows', 'volume'] as const;
+const DEMANDS = ['factor', 'requiredFlows', 'dailyVolume'] as const;
 
 export function checkPhase(phase: Phase, issues: z.RefinementCtx): void {
   const refuse = (path: (string | number)[], message: string) =>
     issues.addIssue({ code: 'custom', path, message });
   const demands = DEMANDS.filter((name) => phase[name] !== undefined);
   const [first, second] = demands;
-  if (first === undefined) refuse([], 'needs one of factor, requiredFlows and volume');
+  if (first === undefined) refuse([], 'needs one of factor, requiredFlows and dailyVolume');
   else if (second !== undefined) refuse([second], `must not stand beside ${first}`);
-  if (phase.volume !== undefined && phase.pulse !== undefined)
-    refuse(['pulse'], 'must not stand beside volume');
-  if (phase.volume !== undefined && phase.rampMinutes !== undefined) {
-    refuse(['rampMinutes'], 'must not stand beside volume');
+  if (phase.dailyVolume !== undefined && phase.pulse !== undefined)
+    refuse(['pulse'], 'must not stand beside dailyVolume');
+  if (phase.dailyVolume !== undefined && phase.rampMinutes !== undefined) {
+    refuse(['rampMinutes'], 'must not stand beside dailyVolume');
   }
   for (const [name, opening] of Object.entries(phase.openings ?? {})) {
     if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (closed) or 100 (as built)');

@@ -6,13 +6,13 @@ import { perContext } from '../../units/per-context.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from './schema.ts';
 
 const phaseItem = perContext((context) =>
-  named(context, 'PhaseItem', z.strictObject(phaseShape(context)), {
+  named(context, 'ExportedPhase', z.strictObject(phaseShape(context)), {
     description: 'A part of the day, as it was entered.',
   }),
 );
 
 const emergencyItem = perContext((context) =>
-  named(context, 'EmergencyItem', z.strictObject(emergencyShape(context)), {
+  named(context, 'ExportedEmergency', z.strictObject(emergencyShape(context)), {
     description: 'What must go on when the mains fail, as it was entered.',
   }),
 );
@@ -21,7 +21,7 @@ const emergencyItem = perContext((context) =>
 export const scheduleItem = perContext((context) =>
   named(
     context,
-    'ScheduleItem',
+    'ExportedSchedule',
     z.strictObject({
       ...recordFields(context),
       tariff: scheduleTariff(context),

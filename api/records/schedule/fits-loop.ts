@@ -30,7 +30,7 @@ function faultsOf(phase: Phase, loop: CompiledLoop, at: readonly (string | numbe
     const detail = 'can be closed only where the pipework of the loop is known';
     return [{ pointer: toPointer([...at, 'openings']), detail }];
   }
-  if (phase.volume !== undefined) return [];
+  if (phase.dailyVolume !== undefined) return [];
   const required = phase.requiredFlows === undefined ? scaled(1) : stated(phase.requiredFlows, 1);
   if (hasRequirement(requiring(loop, required, shut).system.outlets)) return [];
   const member = phase.requiredFlows === undefined ? 'factor' : 'requiredFlows';

@@ -13,7 +13,7 @@ export const PHASE_FIGURES = [
   'annualCost',
   'outlets',
   'otherSetting',
-  'gap',
+  'optimalityGap',
 ] as const;
 
 export const EMERGENCY_FIGURES = [

@@ -38,22 +38,25 @@ const volume = perContext(
       'VolumeDemand',
       z
         .strictObject({
-          perDay: entered(context, 'volume', {
+          volume: entered(context, 'volume', {
             description: 'Volume to move in each run of the phase, a day long at most.',
             minimum: 0,
             aboveMinimum: true,
             maximum: 1e6,
             example: 120_000,
           }),
-          floor: flowBound(context, 'Total flow at least, unless stopped.', 2000).optional(),
-          ceiling: flowBound(context, 'Total flow at most.', 9000).optional(),
+          minimumFlow: flowBound(context, 'Total flow at least, unless stopped.', 2000).optional(),
+          maximumFlow: flowBound(context, 'Total flow at most.', 9000).optional(),
           mayStop: flag(context, 'Whether the pump may be stopped for hours.', false),
           splits: flag(context, 'Whether an hour may be shared in time by two settings.', true),
         })
-        .refine(({ floor = 0, ceiling = Number.POSITIVE_INFINITY }) => floor <= ceiling, {
-          path: ['ceiling'],
-          message: 'must not be below floor',
-        }),
+        .refine(
+          ({ minimumFlow: floor = 0, maximumFlow: ceiling = Number.POSITIVE_INFINITY }) => floor <= ceiling,
+          {
+            path: ['maximumFlow'],
+            message: 'must not be below minimumFlow',
+          },
+        ),
       { description: 'A volume to move at the least cost, whatever the flow by the hour.' },
     ),
 );
@@ -107,7 +110,7 @@ export const phaseShape = (context: SchemaContext) => ({
     entered(context, 'flow', { description: 'Required flow.', minimum: 0, maximum: 10, example: 1500 }),
     'Required flows by outlet, in place of those of the loop; outlets that are not named keep their own.',
   ).optional(),
-  volume: volume(context).optional(),
+  dailyVolume: volume(context).optional(),
   openings: byOutlet(
     context,
     entered(context, 'opening', { description: '0 or 100.', minimum: 0, maximum: 100, example: 0 }),
@@ -152,7 +155,7 @@ const phase = perContext(
       context,
       'Phase',
       z.strictObject({ ...phaseShape(context), ...ignoredFigures(PHASE_FIGURES) }).superRefine(checkPhase),
-      { description: 'A part of the day, by exactly one of `factor`, `requiredFlows` and `volume`.' },
+      { description: 'A part of the day, by exactly one of `factor`, `requiredFlows` and `dailyVolume`.' },
     ),
 );
 

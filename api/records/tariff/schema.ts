@@ -69,7 +69,7 @@ const period = perContext(
 const otherwise = (context: SchemaContext) =>
   named(
     context,
-    'TariffRest',
+    'TariffOtherwise',
     z.strictObject({
       name: nameField(context, { description: 'A name, 1 to 120 characters.', example: 'base' }),
       price: price(context),

@@ -3,6 +3,7 @@ import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { answeredKey } from '../../fields/key-field.ts';
+import { computedMoney } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -31,7 +32,7 @@ export const nextDueField = (context: SchemaContext) =>
 const NO_RATE = 'null where the site has no `labourRate`.';
 
 export const annualCostField = (context: SchemaContext, description: string, example: number) =>
-  nullable(computedNumber(context, { description: `${description}; ${NO_RATE}`, example }));
+  nullable(computedMoney(context, { description: `${description}; ${NO_RATE}`, example }));
 
 export const currencyField = (context: SchemaContext) =>
   described(context, z.string(), { description: "The site's currency.", examples: ['EUR'] });
@@ -53,13 +54,13 @@ const taskShape = (context: SchemaContext) => ({
     description: 'When it was last done; null: never.',
     examples: ['2026-01-15T12:00:00.000Z'],
   }),
-  completions: count(context, 'How many times it was done.', 3),
-  timesAYear: computedNumber(context, {
+  completionCount: count(context, 'How many times it was done.', 3),
+  timesPerYear: computedNumber(context, {
     description: 'How often it comes round in a year of 365 days.',
     example: 52.1429,
   }),
   annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 8.69048 }),
-  annualParts: computedNumber(context, { description: 'What parts cost a year.', example: 0 }),
+  annualParts: computedMoney(context, { description: 'What parts cost a year.', example: 0 }),
   annualCost: annualCostField(context, 'What parts and work cost a year', 260.714),
   currency: currencyField(context),
 });
@@ -92,7 +93,7 @@ export const starterAnswerSchema = perContext((context) =>
       items: described(context, z.array(taskItem(context)), {
         description: 'The checks that were made; none where the loop had them all.',
       }),
-      kept: count(context, 'How many checks the loop had before, whoever entered them.', 0),
+      existingCount: count(context, 'How many checks the loop had before, whoever entered them.', 0),
       cautions: cautionsField(context),
       units: unitsField(context),
     }),
@@ -103,15 +104,21 @@ export const starterAnswerSchema = perContext((context) =>
 const attention = perContext((context) =>
   named(
     context,
-    'MaintenanceAttention',
+    'Upkeep',
     z.strictObject({
-      tasks: count(context, 'How many checks there are.', 5),
-      due: count(context, 'How many are due, those that are overdue included.', 1),
-      overdue: count(context, 'How many are overdue.', 0),
-      hours: computedNumber(context, { description: 'Hours of work a year.', example: 14.2 }),
-      parts: computedNumber(context, { description: 'What parts cost a year.', example: 40 }),
-      labour: annualCostField(context, 'What the hours cost', 426),
-      cost: annualCostField(context, 'What parts and work cost a year', 466),
+      counts: described(
+        context,
+        z.strictObject({
+          tasks: count(context, 'Checks that the filters let through.', 5),
+          due: count(context, 'Those due today or earlier.', 1),
+          overdue: count(context, 'Those due before today.', 0),
+        }),
+        { description: 'Numbers of checks.' },
+      ),
+      annualHours: computedNumber(context, { description: 'Hours of work a year.', example: 14.2 }),
+      annualParts: computedMoney(context, { description: 'What parts cost a year.', example: 40 }),
+      annualLabour: annualCostField(context, 'What the hours cost', 426),
+      annualCost: annualCostField(context, 'What parts and work cost a year', 466),
       currency: currencyField(context),
     }),
     { description: 'What checks ask of the people of a site in a year.' },
@@ -133,7 +140,7 @@ export const taskListSchema = perContext((context) =>
         description: 'The day that the clocks of the site show, by which checks are due.',
         example: '2026-11-25',
       }),
-      attention: attention(context),
+      upkeep: attention(context),
       cautions: cautionsField(context),
       units: unitsField(context),
     }),

@@ -3,7 +3,7 @@ import type { z } from '@hono/zod-openapi';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
 import { workCautions } from '../../../models/cautions/upkeep.ts';
-import { attentionOf, pricedAttention } from '../../../models/maintenance/attention.ts';
+import { type Attention, attentionOf, pricedAttention } from '../../../models/maintenance/attention.ts';
 import { dangersOf, taskWork } from '../../../models/maintenance/task.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -34,8 +34,8 @@ export function taskItemBody(
     overdue: nextDue < today,
     daysUntilDue: nextDue - today,
     lastDone: lastDone === null ? null : new Date(lastDone.at).toISOString(),
-    completions,
-    timesAYear: work.timesAYear,
+    completionCount: completions,
+    timesPerYear: work.timesPerYear,
     annualHours: hours,
     annualParts: parts,
     annualCost: cost,
@@ -51,6 +51,13 @@ export const taskAnswer = (
   cautions: workCautions(dangersOf([record.document.kind])),
 });
 
+const upkeepAnswer = ({ hours, parts, labour, cost }: Attention) => ({
+  annualHours: hours,
+  annualParts: parts,
+  annualLabour: labour,
+  annualCost: cost,
+});
+
 export const taskListAnswer = (
   records: readonly MaintenanceTaskRecord[],
   { next, totals, view }: { next: string | null; totals: TaskTotals; view: TaskView },
@@ -58,11 +65,9 @@ export const taskListAnswer = (
   items: records.map((record) => taskItemBody(record, view)),
   next,
   today: dateText(view.today),
-  attention: {
-    tasks: totals.tasks,
-    due: totals.due,
-    overdue: totals.overdue,
-    ...pricedAttention(totals, view.site.labourRate),
+  upkeep: {
+    counts: { tasks: totals.tasks, due: totals.due, overdue: totals.overdue },
+    ...upkeepAnswer(pricedAttention(totals, view.site.labourRate)),
     currency: view.site.currency,
   },
   cautions: workCautions(dangersOf(records.map(({ document }) => document.kind))),

@@ -2,7 +2,7 @@
 import { z } from '@hono/zod-openapi';
 import { Duration } from 'luxon';
 import { failed, type Result, success } from '../../../curves/result.ts';
-import { daysOf, type Interval, monthsOf, timesAYear } from '../../../models/maintenance/interval.ts';
+import { daysOf, type Interval, monthsOf, timesPerYear } from '../../../models/maintenance/interval.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
@@ -25,7 +25,7 @@ function parseInterval(text: string): Result<Interval, string> {
   if (monthsOf(interval) > 0 && daysOf(interval) > 0) {
     return failed('must be in years and months, or in weeks and days');
   }
-  if (!(timesAYear(interval) >= 1 / YEARS_MAX) || timesAYear(interval) > 365) {
+  if (!(timesPerYear(interval) >= 1 / YEARS_MAX) || timesPerYear(interval) > 365) {
     return failed(`must be from P1D to P${YEARS_MAX}Y`);
   }
   return success(interval);

@@ -63,8 +63,8 @@ export function maintenanceTaskRoutes(api: Api): void {
   const { clock } = api.deps;
   mountRecords(api, TASKS, {
     collection: '/v1/maintenance-tasks',
-    one: '/v1/maintenance-tasks/{taskId}',
-    idOf: ({ taskId }) => taskId,
+    one: '/v1/maintenance-tasks/{maintenanceTaskId}',
+    idOf: ({ maintenanceTaskId }) => maintenanceTaskId,
     tag: 'maintenance',
     words: WORDS,
     operations: OPERATIONS,

@@ -17,7 +17,7 @@ export function taskColumns(document: MaintenanceTask, done: Done) {
   const text = jsonText(document);
   const { hours, parts } = attentionOf([taskWork(document)], null);
   return {
-    name: document.title,
+    name: document.name,
     document: text,
     digest: digestOf([text]),
     kind: document.kind,

@@ -57,7 +57,7 @@ export const taskKind = (context: SchemaContext) => {
 };
 
 export const taskFields = (context: SchemaContext) => ({
-  title: nameField(context, {
+  name: nameField(context, {
     description: 'What is to be done, 1 to 120 characters, not unique.',
     example: 'Clean the intake screen',
   }),

@@ -216,7 +216,7 @@ export interface paths {
             cookie?: never;
         };
         get: operations["getSchedule"];
-        put: operations["putSchedule"];
+        put: operations["replaceSchedule"];
         post?: never;
         delete: operations["deleteSchedule"];
         options?: never;
@@ -247,7 +247,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSetpoints"];
+        get: operations["listSetpoints"];
         put?: never;
         post?: never;
         delete?: never;
@@ -288,14 +288,14 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/loops/{loopId}/day.svg": {
+    "/v1/loops/{loopId}/schedule/chart.svg": {
         parameters: {
             query?: never;
             header?: never;
             path?: never;
             cookie?: never;
         };
-        get: operations["getDayChart"];
+        get: operations["getScheduleChart"];
         put?: never;
         post?: never;
         delete?: never;
@@ -377,7 +377,7 @@ export interface paths {
         };
         get: operations["listReadings"];
         put?: never;
-        post: operations["takeReadings"];
+        post: operations["addReadings"];
         delete: operations["deleteReadings"];
         options?: never;
         head?: never;
@@ -407,10 +407,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCalibrations"];
+        get: operations["listCalibrations"];
         put?: never;
-        post: operations["calibrateLoop"];
-        delete: operations["undoCalibration"];
+        post: operations["computeCalibration"];
+        delete: operations["deleteCalibration"];
         options?: never;
         head?: never;
         patch?: never;
@@ -425,7 +425,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["recommend"];
+        post: operations["computeRecommendation"];
         delete?: never;
         options?: never;
         head?: never;
@@ -457,7 +457,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["sizeScreen"];
+        post: operations["computeScreenSize"];
         delete?: never;
         options?: never;
         head?: never;
@@ -473,7 +473,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["exposeLeak"];
+        post: operations["computeLeakExposure"];
         delete?: never;
         options?: never;
         head?: never;
@@ -521,7 +521,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["listMaterials"];
+        post: operations["computeBillOfMaterials"];
         delete?: never;
         options?: never;
         head?: never;
@@ -537,7 +537,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["countSpares"];
+        post: operations["computeSpares"];
         delete?: never;
         options?: never;
         head?: never;
@@ -560,7 +560,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/upgrade-plans/{planId}": {
+    "/v1/upgrade-plans/{upgradePlanId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -608,7 +608,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -624,7 +624,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions": {
         parameters: {
             query?: never;
             header?: never;
@@ -633,14 +633,14 @@ export interface paths {
         };
         get: operations["listCompletions"];
         put?: never;
-        post: operations["completeMaintenanceTask"];
+        post: operations["createCompletion"];
         delete?: never;
         options?: never;
         head?: never;
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance-tasks/{taskId}/completions/{completionId}": {
+    "/v1/maintenance-tasks/{maintenanceTaskId}/completions/{completionId}": {
         parameters: {
             query?: never;
             header?: never;
@@ -672,7 +672,7 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/v1/maintenance.ics": {
+    "/v1/maintenance-tasks.ics": {
         parameters: {
             query?: never;
             header?: never;
@@ -695,7 +695,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getPipes"];
+        get: operations["listPipes"];
         put?: never;
         post?: never;
         delete?: never;
@@ -711,7 +711,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getFittings"];
+        get: operations["listFittings"];
         put?: never;
         post?: never;
         delete?: never;
@@ -727,7 +727,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getWater"];
+        get: operations["getWaterProperties"];
         put?: never;
         post?: never;
         delete?: never;
@@ -743,7 +743,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getCautions"];
+        get: operations["listCautions"];
         put?: never;
         post?: never;
         delete?: never;
@@ -760,6 +760,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["exportSite"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
         put?: never;
         post: operations["importSite"];
         delete?: never;
@@ -807,7 +823,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["getSpecification"];
+        get: operations["getOpenApiDocument"];
         put?: never;
         post?: never;
         delete?: never;
@@ -860,11 +876,11 @@ export interface components {
             price: number | null;
             tariff: string | null;
             labourRate: number | null;
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
-        SiteInput: {
+        SiteRequest: {
             name: string;
             timeZone: string;
             currency: string;
@@ -902,7 +918,7 @@ export interface components {
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
@@ -953,24 +969,24 @@ export interface components {
             limit?: number;
             quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
         };
-        PumpInput: {
+        PumpRequest: {
             name: string;
             ratedSpeed?: number;
-            headPoints: components["schemas"]["HeadPointInput"][];
-            powerPoints: components["schemas"]["PowerPointInput"][];
-            settings?: components["schemas"]["SettingsInput"];
-            speedMap?: components["schemas"]["SpeedPointInput"][];
-            npshPoints?: components["schemas"]["NpshPointInput"][];
+            headPoints: components["schemas"]["HeadPointRequest"][];
+            powerPoints: components["schemas"]["PowerPointRequest"][];
+            settings?: components["schemas"]["SettingsRequest"];
+            speedMap?: components["schemas"]["SpeedPointRequest"][];
+            npshPoints?: components["schemas"]["NpshPointRequest"][];
             standbyPower?: number | string;
             ratedPower?: number | string;
-            flowLimits?: components["schemas"]["FlowLimitsInput"];
+            flowLimits?: components["schemas"]["FlowLimitsRequest"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
             motorEfficiency?: number;
             price?: number;
             expectedLifeYears?: number;
-            failures?: components["schemas"]["FailuresInput"];
-            service?: components["schemas"]["ServiceInput"];
+            failures?: components["schemas"]["Failures"];
+            service?: components["schemas"]["Service"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -979,73 +995,39 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
         };
-        HeadPointInput: {
+        HeadPointRequest: {
             flow: number | string;
             head: number | string;
             setting?: number | string;
         };
-        PowerPointInput: {
+        PowerPointRequest: {
             setting: number | string;
             power: number | string;
             flow?: number | string;
         };
-        SettingsInput: {
+        SettingsRequest: {
             min?: number | string;
             max?: number | string;
             step?: number | string;
         };
-        SpeedPointInput: {
+        SpeedPointRequest: {
             setting: number | string;
             speed: number | string;
         };
-        NpshPointInput: {
+        NpshPointRequest: {
             flow: number | string;
             head: number | string;
         };
-        FlowLimitsInput: {
+        FlowLimitsRequest: {
             min?: number | string;
             max?: number | string;
         };
-        FailuresInput: {
-            count: number;
-            devices: number;
-            years: number;
-        };
-        ServiceInput: {
-            everyMonths: number;
-            minutes: number;
-            parts: number;
-        };
         PumpList: {
-            items: components["schemas"]["PumpItem"][];
+            items: components["schemas"]["Pump"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        PumpItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            ratedSpeed?: number;
-            headPoints: components["schemas"]["HeadPoint"][];
-            powerPoints: components["schemas"]["PowerPoint"][];
-            settings: components["schemas"]["Settings"];
-            speedMap?: components["schemas"]["SpeedPoint"][];
-            npshPoints?: components["schemas"]["NpshPoint"][];
-            standbyPower: number;
-            ratedPower?: number;
-            flowLimits?: components["schemas"]["FlowLimits"];
-            grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
-            mounting?: "dry" | "submerged";
-            motorEfficiency?: number;
-            price?: number;
-            expectedLifeYears?: number;
-            failures?: components["schemas"]["Failures"];
-            service?: components["schemas"]["Service"];
         };
         Curves: {
             headFit: {
@@ -1121,7 +1103,7 @@ export interface components {
             updatedAt: string;
             key?: string;
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
             name: string;
@@ -1238,7 +1220,7 @@ export interface components {
             updatedAt: string;
             key?: string;
             cautions?: components["schemas"]["Caution"][];
-            units: {
+            units?: {
                 [key: string]: string;
             };
             name: string;
@@ -1323,8 +1305,8 @@ export interface components {
             distance: number;
             velocity: number;
         };
-        LoopInput: components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-        SystemCurveLoopInput: {
+        LoopRequest: components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+        SystemCurveLoopRequest: {
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1333,39 +1315,39 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
             name: string;
-            water?: components["schemas"]["WaterInput"];
+            water?: components["schemas"]["WaterRequest"];
             pumpElevation?: number | string;
-            tank?: components["schemas"]["TankInput"];
-            intake?: components["schemas"]["IntakeInput"];
-            basin?: components["schemas"]["BasinInput"];
+            tank?: components["schemas"]["TankRequest"];
+            intake?: components["schemas"]["IntakeRequest"];
+            basin?: components["schemas"]["BasinRequest"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
-            gauges?: components["schemas"]["GaugesInput"];
+            gauges?: components["schemas"]["GaugesRequest"];
             frictionMultiplier?: number;
-            installed?: components["schemas"]["InstalledPumpInput"];
-            limits?: components["schemas"]["LimitsInput"];
-            systemCurve: components["schemas"]["SystemCurveInput"];
-            outlets: components["schemas"]["ShareOutletInput"][];
+            installed?: components["schemas"]["InstalledPumpRequest"];
+            limits?: components["schemas"]["LimitsRequest"];
+            systemCurve: components["schemas"]["SystemCurveRequest"];
+            outlets: components["schemas"]["ShareOutletRequest"][];
         };
-        WaterInput: {
+        WaterRequest: {
             temperature?: number | string;
             salinity?: number | string;
         };
-        TankInput: {
+        TankRequest: {
             volume?: number | string;
             area?: number | string;
             width?: number | string;
             depth?: number | string;
         };
-        IntakeInput: {
+        IntakeRequest: {
             lossCoefficient?: number;
             depth?: number | string;
-            screen?: components["schemas"]["IntakeScreenInput"];
+            screen?: components["schemas"]["IntakeScreenRequest"];
             smallestAnimal?: number | string;
             reachable?: boolean;
         };
-        IntakeScreenInput: components["schemas"]["CylinderScreenInput"] | components["schemas"]["FlatScreenInput"] | components["schemas"]["BoxScreenInput"];
-        CylinderScreenInput: {
+        IntakeScreenRequest: components["schemas"]["CylinderScreenRequest"] | components["schemas"]["FlatScreenRequest"] | components["schemas"]["BoxScreenRequest"];
+        CylinderScreenRequest: {
             shape: "cylinder";
             diameter: number | string;
             length: number | string;
@@ -1376,7 +1358,7 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        FlatScreenInput: {
+        FlatScreenRequest: {
             shape: "flat";
             width: number | string;
             length: number | string;
@@ -1387,7 +1369,7 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        BoxScreenInput: {
+        BoxScreenRequest: {
             shape: "box";
             width: number | string;
             height: number | string;
@@ -1399,22 +1381,22 @@ export interface components {
             pattern?: "square" | "staggered";
             count?: number;
         };
-        BasinInput: {
+        BasinRequest: {
             area: number | string;
             freeboard: number | string;
         };
-        GaugesInput: {
+        GaugesRequest: {
             suctionDiameter: number | string;
             dischargeDiameter: number | string;
         };
-        InstalledPumpInput: {
+        InstalledPumpRequest: {
             pump: string;
             count?: number;
             setting: number | string;
             checkValves?: boolean;
             since?: string;
         };
-        LimitsInput: {
+        LimitsRequest: {
             throughSlotVelocity?: (number | string) | null;
             cloggedFraction?: number;
             screenBasis?: "mean" | "peak";
@@ -1425,21 +1407,21 @@ export interface components {
             allowReverseFlow?: boolean;
             gravity?: "report" | "reject";
         };
-        SystemCurveInput: {
+        SystemCurveRequest: {
             staticHead?: number | string;
-            points: components["schemas"]["SystemPointInput"][];
+            points: components["schemas"]["SystemPointRequest"][];
         };
-        SystemPointInput: {
+        SystemPointRequest: {
             flow: number | string;
             head: number | string;
         };
-        ShareOutletInput: {
+        ShareOutletRequest: {
             name: string;
             share: number;
             requiredFlow?: number | string;
             maximumFlow?: number | string;
         };
-        PipeworkLoopInput: {
+        PipeworkLoopRequest: {
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1448,138 +1430,87 @@ export interface components {
             readonly cautions?: unknown;
             key?: string;
             name: string;
-            water?: components["schemas"]["WaterInput"];
+            water?: components["schemas"]["WaterRequest"];
             pumpElevation?: number | string;
-            tank?: components["schemas"]["TankInput"];
-            intake?: components["schemas"]["IntakeInput"];
-            basin?: components["schemas"]["BasinInput"];
+            tank?: components["schemas"]["TankRequest"];
+            intake?: components["schemas"]["IntakeRequest"];
+            basin?: components["schemas"]["BasinRequest"];
             siphonBreakDepth?: number | string;
             overflowCapacity?: number | string;
-            gauges?: components["schemas"]["GaugesInput"];
+            gauges?: components["schemas"]["GaugesRequest"];
             frictionMultiplier?: number;
-            installed?: components["schemas"]["InstalledPumpInput"];
-            limits?: components["schemas"]["LimitsInput"];
+            installed?: components["schemas"]["InstalledPumpRequest"];
+            limits?: components["schemas"]["LimitsRequest"];
             staticHead?: number | string;
             boreChanges?: "abrupt" | "ignored";
-            suction?: components["schemas"]["RunElementInput"][];
-            discharge: components["schemas"]["BranchInput"];
+            suction?: components["schemas"]["RunElementRequest"][];
+            discharge: components["schemas"]["BranchRequest"];
         };
-        RunElementInput: components["schemas"]["PipeInput"] | components["schemas"]["FittingInput"] | components["schemas"]["ValveInput"] | components["schemas"]["LossByCoefficientInput"] | components["schemas"]["LossByLengthInput"] | components["schemas"]["LossByPointInput"];
-        PipeInput: {
-            pipe: string | components["schemas"]["PipeBoreInput"];
+        RunElementRequest: components["schemas"]["PipeRequest"] | components["schemas"]["FittingRequest"] | components["schemas"]["ValveRequest"] | components["schemas"]["LossByCoefficientRequest"] | components["schemas"]["LossByLengthRequest"] | components["schemas"]["LossByPointRequest"];
+        PipeRequest: {
+            pipe: string | components["schemas"]["PipeBoreRequest"];
             length: number | string;
         };
-        PipeBoreInput: {
+        PipeBoreRequest: {
             insideDiameter: number | string;
             roughness?: number | string;
         };
-        FittingInput: {
+        FittingRequest: {
             fitting: string;
             count?: number;
             diameter?: number | string;
         };
-        ValveInput: {
-            valve: string | components["schemas"]["ValveByKvInput"] | components["schemas"]["ValveByCvInput"];
+        ValveRequest: {
+            valve: string | components["schemas"]["ValveByKv"] | components["schemas"]["ValveByCv"];
             opening?: number | string;
             diameter?: number | string;
         };
-        ValveByKvInput: {
-            kv: number;
-        };
-        ValveByCvInput: {
-            cv: number;
-        };
-        LossByCoefficientInput: {
+        LossByCoefficientRequest: {
             lossCoefficient: number;
             diameter?: number | string;
             boreChange?: boolean;
         };
-        LossByLengthInput: {
+        LossByLengthRequest: {
             equivalentLength: number | string;
             diameter?: number | string;
             roughness?: number | string;
         };
-        LossByPointInput: {
-            loss: components["schemas"]["LossPointInput"];
+        LossByPointRequest: {
+            loss: components["schemas"]["LossPointRequest"];
             boreChange?: boolean;
         };
-        LossPointInput: {
+        LossPointRequest: {
             head: number | string;
             flow: number | string;
         };
-        BranchInput: {
-            run: components["schemas"]["RunElementInput"][];
-            outlet?: components["schemas"]["OutletInput"];
-            branches?: components["schemas"]["BranchInput"][];
+        BranchRequest: {
+            run: components["schemas"]["RunElementRequest"][];
+            outlet?: components["schemas"]["OutletRequest"];
+            branches?: components["schemas"]["BranchRequest"][];
             split?: "tee-90";
             highestElevation?: number | string;
         };
-        OutletInput: {
+        OutletRequest: {
             name: string;
             requiredFlow?: number | string;
             maximumFlow?: number | string;
-            reach?: components["schemas"]["ReachInput"];
+            reach?: components["schemas"]["ReachRequest"];
             nozzleDiameter?: number | string;
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
             exit?: "submerged" | "free";
         };
-        ReachInput: {
+        ReachRequest: {
             distance: number | string;
             velocity: number | string;
         };
         LoopList: {
-            items: components["schemas"]["LoopItem"][];
+            items: components["schemas"]["Loop"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        LoopItem: components["schemas"]["SystemCurveLoopItem"] | components["schemas"]["PipeworkLoopItem"];
-        SystemCurveLoopItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            water: components["schemas"]["Water"];
-            pumpElevation: number;
-            tank?: components["schemas"]["Tank"];
-            intake?: components["schemas"]["Intake"];
-            basin?: components["schemas"]["Basin"];
-            siphonBreakDepth?: number;
-            overflowCapacity?: number;
-            gauges?: components["schemas"]["Gauges"];
-            frictionMultiplier: number;
-            installed?: components["schemas"]["InstalledPump"];
-            limits?: components["schemas"]["Limits"];
-            systemCurve: components["schemas"]["SystemCurve"];
-            outlets: components["schemas"]["ShareOutlet"][];
-        };
-        PipeworkLoopItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            water: components["schemas"]["Water"];
-            pumpElevation: number;
-            tank?: components["schemas"]["Tank"];
-            intake?: components["schemas"]["Intake"];
-            basin?: components["schemas"]["Basin"];
-            siphonBreakDepth?: number;
-            overflowCapacity?: number;
-            gauges?: components["schemas"]["Gauges"];
-            frictionMultiplier: number;
-            installed?: components["schemas"]["InstalledPump"];
-            limits?: components["schemas"]["Limits"];
-            staticHead: number;
-            boreChanges?: "abrupt" | "ignored";
-            suction: components["schemas"]["RunElement"][];
-            discharge: components["schemas"]["Branch"];
         };
         SystemCurveTable: {
             points: {
@@ -1628,24 +1559,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -1712,9 +1643,9 @@ export interface components {
             }[];
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             summary: string;
             dataBasis: "entered" | "calibrated";
@@ -1737,9 +1668,9 @@ export interface components {
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
-            otherwise: components["schemas"]["TariffRest"];
+            otherwise: components["schemas"]["TariffOtherwise"];
             standingChargePerDay: number;
-            units: {
+            units?: {
                 [key: string]: string;
             };
         };
@@ -1751,15 +1682,15 @@ export interface components {
             from?: string;
             to?: string;
         };
-        TariffRest: {
+        TariffOtherwise: {
             name: string;
             price: number;
         };
-        TariffInput: {
+        TariffRequest: {
             name: string;
             holidays?: string[];
-            periods?: components["schemas"]["TariffPeriodInput"][];
-            otherwise: components["schemas"]["TariffRestInput"];
+            periods?: components["schemas"]["TariffPeriod"][];
+            otherwise: components["schemas"]["TariffOtherwise"];
             standingChargePerDay?: number;
             readonly id?: unknown;
             readonly version?: unknown;
@@ -1768,36 +1699,12 @@ export interface components {
             units?: unknown;
             key?: string;
         };
-        TariffPeriodInput: {
-            name: string;
-            price: number;
-            months?: number[];
-            days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
-            from?: string;
-            to?: string;
-        };
-        TariffRestInput: {
-            name: string;
-            price: number;
-        };
         TariffList: {
-            items: components["schemas"]["TariffItem"][];
+            items: components["schemas"]["Tariff"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
-        };
-        TariffItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            name: string;
-            holidays: string[];
-            periods: components["schemas"]["TariffPeriod"][];
-            otherwise: components["schemas"]["TariffRest"];
-            standingChargePerDay: number;
         };
         Schedule: {
             id: string;
@@ -1805,16 +1712,16 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             tariff: string | null;
-            phases: components["schemas"]["ScheduledPhase"][];
-            emergency?: components["schemas"]["EmergencyRunning"];
+            phases: components["schemas"]["Phase"][];
+            emergency?: components["schemas"]["Emergency"];
             year: number;
             hoursPerYear: number;
             currency: string;
             annualEnergy: number;
             annualCost: number | null;
             against: {
-                constantHighest: components["schemas"]["ConstantRunning"];
-                installed: components["schemas"]["ConstantRunning"];
+                constantHighest: components["schemas"]["ConstantSetting"];
+                installed: components["schemas"]["ConstantSetting"];
             };
             fallback: components["schemas"]["Fallback"];
             summary: string;
@@ -1825,7 +1732,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ScheduledPhase: {
+        Phase: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -1833,7 +1740,7 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
@@ -1849,14 +1756,14 @@ export interface components {
             hoursPerYear: number;
             annualEnergy: number;
             annualCost: number | null;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             otherSetting: number | null;
-            gap: number | null;
+            optimalityGap: number | null;
         };
         VolumeDemand: {
-            perDay: number;
-            floor?: number;
-            ceiling?: number;
+            volume: number;
+            minimumFlow?: number;
+            maximumFlow?: number;
             mayStop: boolean;
             splits: boolean;
         };
@@ -1865,7 +1772,7 @@ export interface components {
             periodMinutes: number;
             share: number;
         };
-        ServedOutlet: {
+        OutletFlow: {
             name: string;
             flow: number;
             requiredFlow: number | null;
@@ -1873,7 +1780,7 @@ export interface components {
             velocity: number | null;
             shortage?: number;
         };
-        EmergencyRunning: {
+        Emergency: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
@@ -1883,27 +1790,27 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             batteryHours: number | null;
         };
-        ConstantRunning: {
+        ConstantSetting: {
             setting: number;
             power: number;
             flow: number;
             annualEnergy: number;
             annualCost: number | null;
-            savedEnergy: number;
-            savedCost: number | null;
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
         };
         Fallback: {
             setting: number;
             requiredFlowsMet: boolean;
             phasesBelowRequired: string[];
         };
-        ScheduleInput: {
+        ScheduleRequest: {
             tariff?: string | null;
-            phases: components["schemas"]["PhaseInput"][];
-            emergency?: components["schemas"]["EmergencyInput"];
+            phases: components["schemas"]["PhaseRequest"][];
+            emergency?: components["schemas"]["EmergencyRequest"];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -1921,7 +1828,7 @@ export interface components {
             dataBasis?: unknown;
             basis?: unknown;
         };
-        PhaseInput: {
+        PhaseRequest: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -1929,12 +1836,12 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number | string;
             };
-            volume?: components["schemas"]["VolumeDemandInput"];
+            dailyVolume?: components["schemas"]["VolumeDemandRequest"];
             openings?: {
                 [key: string]: number | string;
             };
             rampMinutes?: number;
-            pulse?: components["schemas"]["PulseInput"];
+            pulse?: components["schemas"]["Pulse"];
             setting?: unknown;
             feasible?: unknown;
             reason?: unknown;
@@ -1947,21 +1854,16 @@ export interface components {
             annualCost?: unknown;
             outlets?: unknown;
             otherSetting?: unknown;
-            gap?: unknown;
+            optimalityGap?: unknown;
         };
-        VolumeDemandInput: {
-            perDay: number | string;
-            floor?: number | string;
-            ceiling?: number | string;
+        VolumeDemandRequest: {
+            volume: number | string;
+            minimumFlow?: number | string;
+            maximumFlow?: number | string;
             mayStop?: boolean;
             splits?: boolean;
         };
-        PulseInput: {
-            otherFactor: number;
-            periodMinutes: number;
-            share: number;
-        };
-        EmergencyInput: {
+        EmergencyRequest: {
             factor: number;
             batteryEnergy?: number | string;
             setting?: unknown;
@@ -1982,10 +1884,10 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
-            outlets: components["schemas"]["ServedOutlet"][];
+            outlets: components["schemas"]["OutletFlow"][];
             fallback: components["schemas"]["Fallback"];
             latestReading?: components["schemas"]["LatestReading"];
             summary: string;
@@ -2020,11 +1922,11 @@ export interface components {
             limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
-            until: string;
+            to: string;
             power: number;
             flow: number;
         };
-        ReadingsTaken: {
+        ReadingsAccepted: {
             accepted: number;
             merged: number;
             cautions: components["schemas"]["Caution"][];
@@ -2032,10 +1934,10 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ReadingsInput: {
-            readings: components["schemas"]["ReadingInput"][];
+        ReadingsRequest: {
+            readings: components["schemas"]["ReadingRequest"][];
         };
-        ReadingInput: {
+        ReadingRequest: {
             time: string;
             setting: number | string;
             power?: number | string;
@@ -2068,9 +1970,9 @@ export interface components {
         };
         MeanReading: {
             from: string;
-            until: string;
+            to: string;
             day: string | null;
-            readings: number;
+            readingCount: number;
             setting: number;
             power: number | null;
             flow: number | null;
@@ -2082,20 +1984,20 @@ export interface components {
             dischargePressure: number | null;
         };
         Condition: {
-            verdict: "not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected";
+            verdict: "not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected";
             summary: string;
             evidence: components["schemas"]["Evidence"][];
             meterSlip: components["schemas"]["MeterSlip"] | null;
             places: string[];
             pumpsRunning: number | null;
-            also: ("not-enough-readings" | "meter-doubtful" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "less-flow" | "entries-doubtful" | "as-expected") | null;
-            shortfall: components["schemas"]["Shortfall"] | null;
+            also: ("not-enough-readings" | "meter-fault" | "pump-stopped" | "draws-more-than-its-curve" | "clogged-intake" | "clogged-discharge" | "worn-pump" | "clogged-branch" | "clogged" | "flow-loss" | "no-known-fault" | "as-expected") | null;
+            shortfallForecast: components["schemas"]["ShortfallForecast"] | null;
             waiting: components["schemas"]["Waiting"] | null;
             dataBasis: "entered" | "calibrated";
-            cleanings: string[];
+            cleanedAt: string[];
             from: string | null;
             to: string | null;
-            readings: {
+            counts: {
                 total: number;
                 judged: number;
                 used: number;
@@ -2134,65 +2036,65 @@ export interface components {
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "power";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "head";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         } | {
             measure: "suctionPressure" | "dischargePressure";
             outlet: string | null;
             predicted: number;
             measured: number;
             residual: number;
-            since: string;
+            from: string;
             standardError: number;
             trendPerYear: number | null;
             interval: {
                 low: number;
                 high: number;
             } | null;
-            readings: number;
+            readingCount: number;
         };
         MeterSlip: {
             meter: "flow" | "power" | "head";
-            likely: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
+            slip: ("gallons-and-litres" | "hours-and-minutes" | "watts-and-kilowatts" | "apparent-power" | "feet-and-metres" | "kilopascals-and-metres" | "psi-and-kilopascals" | "psi-and-metres") | null;
             factor: number | null;
         };
-        Shortfall: {
+        ShortfallForecast: {
             outlet: string;
-            date: string;
+            at: string;
             interval: {
                 earliest: string;
                 latest: string | null;
@@ -2200,22 +2102,22 @@ export interface components {
         };
         Waiting: {
             currency: string;
-            residuals: {
+            drift: {
                 flow: number;
                 power: number;
             };
-            excessCost: number;
-            growthPerYear: number;
-            costOfAYear: number;
-            cleaning: components["schemas"]["CheapestCleaning"] | null;
+            annualExcessCost: number;
+            excessGrowthPerYear: number;
+            nextYearCost: number;
+            cheapestInterval: components["schemas"]["CheapestInterval"] | null;
         };
-        CheapestCleaning: {
-            remedy: "cleaning" | "service";
+        CheapestInterval: {
+            action: "cleaning" | "service";
             cost: number;
-            source: "asked" | "maintenance-task" | "pump-service";
+            costFrom: "asked" | "maintenance-task" | "pump-service";
             everyDays: number;
             annualCost: number;
-            endsAtShortfall: boolean;
+            limitedByShortfall: boolean;
         };
         ResidualSeries: {
             measure: "flow" | "power" | "head" | "suctionPressure" | "dischargePressure" | "outletFlow";
@@ -2223,14 +2125,14 @@ export interface components {
             points: {
                 time: string;
                 residual: number;
-                readings: number;
+                readingCount: number;
             }[];
-            line: {
-                from: {
+            trendLine: {
+                start: {
                     time: string;
                     residual: number;
                 };
-                to: {
+                end: {
                     time: string;
                     residual: number;
                 };
@@ -2252,14 +2154,14 @@ export interface components {
                 detail: string;
                 conditionNumber: number | null;
                 standardError: number | null;
-                readings: string[];
+                helpfulReadings: string[];
             }[];
             misfits: {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
+                closedOutlets: string[];
+                valveClosed: boolean;
                 measured: {
                     flow: number | null;
                     head: number | null;
@@ -2270,13 +2172,13 @@ export interface components {
                     head: number | null;
                     power: number | null;
                 };
-                off: number;
+                residual: number;
             }[];
-            limiting: {
+            smallestMargin: {
                 outlet: string | null;
                 setting: number;
                 margin: number | null;
-                doubt: {
+                uncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
@@ -2288,21 +2190,21 @@ export interface components {
                 measure: "flow" | "outletFlow" | "head" | "power";
                 setting: number;
                 outlet: string | null;
-                shut: string[];
-                zeroFlow: boolean;
+                closedOutlets: string[];
+                valveClosed: boolean;
                 predicted: {
                     flow: number | null;
                     head: number | null;
                     power: number | null;
                 };
-                margin: {
+                remainingUncertainty: {
                     standardError: number;
                     interval: {
                         low: number;
                         high: number;
                     } | null;
                 } | null;
-                parameters: {
+                expectedParameters: {
                     name: "friction" | "head" | "power" | "frictionOverHead";
                     value: number;
                     standardError: number;
@@ -2312,7 +2214,7 @@ export interface components {
                     };
                 }[];
             }[];
-            speedMap: {
+            measuredSpeedMap: {
                 points: {
                     setting: number;
                     speed: number;
@@ -2335,7 +2237,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        CalibrationRequestInput: {
+        CalibrationRequest: {
             from?: string;
             to?: string;
             apply?: boolean;
@@ -2343,7 +2245,7 @@ export interface components {
         Calibrations: {
             dataBasis: "entered" | "calibrated";
             items: {
-                place: number;
+                sequence: number;
                 appliedAt: string;
                 undoneAt: string | null;
                 inUse: boolean;
@@ -2363,7 +2265,7 @@ export interface components {
                 }[];
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
             }[];
         };
         Recommendation: {
@@ -2380,18 +2282,18 @@ export interface components {
                 head: number;
                 limitingOutlet: string;
             } | null;
-            againstAsBuilt: {
+            trimEffect: {
                 candidate: number;
                 pump: components["schemas"]["PumpReference"];
                 count: number;
                 setting: number;
                 annualEnergy: number;
                 annualCost: number | null;
-                energySaving: number;
-                costSaving: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
-            assurance: {
-                without: {
+            assuranceEffect: {
+                withoutAssurance: {
                     candidate: number;
                     pump: components["schemas"]["PumpReference"];
                     count: number;
@@ -2399,9 +2301,9 @@ export interface components {
                     annualEnergy: number;
                     annualCost: number | null;
                 } | null;
-                extraEnergy: number | null;
-                extraCost: number | null;
-                badEnd: {
+                annualExtraEnergy: number | null;
+                annualExtraCost: number | null;
+                worstCase: {
                     flow: number;
                     head: number;
                     power: number;
@@ -2430,9 +2332,9 @@ export interface components {
             } | null;
             drainBack: {
                 volume: number;
-                room: number | null;
+                freeVolume: number | null;
                 floods: boolean | null;
-                deepestSiphonBreak: number | null;
+                maximumSiphonBreakDepth: number | null;
             } | null;
             assumptions: {
                 price: number | null;
@@ -2513,24 +2415,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -2619,24 +2521,24 @@ export interface components {
                 } | null;
             }[];
             trims: {
-                branch: string;
-                outlets: string[];
+                pointer: string;
+                outletNames: string[];
                 closed: boolean;
                 flow: number;
                 head: number | null;
                 lossCoefficient: number | null;
                 diameter: number | null;
                 kv: number | null;
-                valve: string | null;
+                valvePointer: string | null;
                 opening: number | null;
             }[];
             perPump: {
                 flow: number;
                 power: number;
             };
-            onePumpDown: {
+            onePumpStopped: {
                 checkValves: boolean;
-                served: boolean;
+                requiredFlowsMet: boolean;
                 flow: number;
                 backflow: number;
                 power: number;
@@ -2726,7 +2628,7 @@ export interface components {
         Losses: {
             hydraulicPower: number;
             rows: {
-                element: string;
+                pointer: string;
                 kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
@@ -2737,8 +2639,8 @@ export interface components {
                 annualEnergy: number;
                 annualCost: number | null;
                 savings: {
-                    boreUp: {
-                        pipe: string;
+                    largerPipe: {
+                        name: string;
                         grid: {
                             candidate: number;
                             setting: number;
@@ -2780,17 +2682,17 @@ export interface components {
                 } | null;
             }[];
         };
-        RecommendationInput: {
-            loop: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            pumps?: (string | components["schemas"]["PumpInput"] | components["schemas"]["CountedPumpInput"])[];
+        RecommendationRequest: {
+            loop: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            pumps?: (string | components["schemas"]["PumpRequest"] | components["schemas"]["CountedPump"])[];
             price?: number;
-            tariff?: string | components["schemas"]["TariffInput"];
+            tariff?: string | components["schemas"]["TariffRequest"];
             currency?: string;
             hoursPerDay?: number;
             balancing?: "as-built" | "trimmed";
             objective?: "energy-cost" | "life-cycle-cost";
-            lifeCycle?: components["schemas"]["LifeCycleTermsInput"];
-            limits?: components["schemas"]["LimitsInput"];
+            lifeCycle?: components["schemas"]["LifeCycleTerms"];
+            limits?: components["schemas"]["LimitsRequest"];
             assurance?: "calibration" | {
                 grade: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             } | {
@@ -2798,15 +2700,15 @@ export interface components {
             } | {
                 frictionMultiplier: number;
             };
-            heat?: components["schemas"]["HeatTermsInput"];
+            heat?: components["schemas"]["HeatTerms"];
             detail?: "plain" | "losses";
             rankingLimit?: number;
         };
-        CountedPumpInput: {
-            pump: string | components["schemas"]["PumpInput"];
+        CountedPump: {
+            pump: string | components["schemas"]["PumpRequest"];
             count?: number;
         };
-        LifeCycleTermsInput: {
+        LifeCycleTerms: {
             years?: number;
             discountRate?: number;
             inflation?: number;
@@ -2814,7 +2716,7 @@ export interface components {
             labourRate?: number;
             minutesPerFailure?: number;
         };
-        HeatTermsInput: {
+        HeatTerms: {
             cop: number;
             mode: "cooling" | "heating";
             inRanking?: boolean;
@@ -2834,7 +2736,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ScreenSizeRequestInput: {
+        ScreenSizeRequest: {
             shape: "cylinder";
             diameter: number | string;
             flow: number | string;
@@ -2900,12 +2802,12 @@ export interface components {
                 [key: string]: string;
             };
         };
-        LeakExposureRequestInput: {
-            opening: components["schemas"]["LeakOpeningInput"];
+        LeakExposureRequest: {
+            opening: components["schemas"]["LeakOpening"];
             depth: number | string;
             drop?: number | string;
             level?: number | string;
-            tank: components["schemas"]["LeakTankInput"];
+            tank: components["schemas"]["LeakTank"];
             floorArea?: number | string;
             dischargeCoefficient?: number;
             readonly id?: unknown;
@@ -2914,13 +2816,13 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        LeakOpeningInput: {
+        LeakOpening: {
             diameter: number | string;
         } | {
             gap: number | string;
             fittingDiameter: number | string;
         };
-        LeakTankInput: {
+        LeakTank: {
             volume?: number | string;
             area: number | string;
         };
@@ -2932,7 +2834,7 @@ export interface components {
             name: string;
             stale: boolean;
             currency: string;
-            options: components["schemas"]["ComparedOption"][];
+            options: components["schemas"]["ComparisonOption"][];
             cheapest: number | null;
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
@@ -2955,11 +2857,11 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ComparedOption: {
+        ComparisonOption: {
             name: string;
             feasible: boolean;
             presentValue: number;
-            range: {
+            presentValueInterval: {
                 low: number;
                 high: number;
             };
@@ -2973,7 +2875,7 @@ export interface components {
                 environment: number;
                 disposal: number;
             };
-            years: components["schemas"]["ComparisonYear"][];
+            yearByYear: components["schemas"]["ComparisonYear"][];
             payback: {
                 simple: number | null;
                 discounted: number | null;
@@ -2981,18 +2883,18 @@ export interface components {
             breakEvenPrice: number | null;
             breakEvenValueAtRisk: number | null;
             annualEnergy: number;
-            annualEnergyCost: number;
-            attention: {
-                devices: number;
-                hours: number;
-                cost: number;
+            annualCost: number;
+            upkeep: {
+                pumpCount: number;
+                annualHours: number;
+                annualCost: number;
             };
-            expectedLoss: {
+            annualExpectedLoss: {
                 value: number;
                 low: number;
                 high: number;
             };
-            assemblies: components["schemas"]["ComparisonAssemblyFigures"][];
+            assemblies: components["schemas"]["ComparisonAssembly"][];
             cautions: components["schemas"]["Caution"][];
         };
         ComparisonYear: {
@@ -3009,10 +2911,10 @@ export interface components {
             };
             total: number;
             presentValue: number;
-            running: number;
-            cumulated: number;
+            runningCost: number;
+            cumulativePresentValue: number;
         };
-        ComparisonAssemblyFigures: {
+        ComparisonAssembly: {
             loop: {
                 id: string | null;
                 key?: string;
@@ -3028,23 +2930,23 @@ export interface components {
             power: number;
             annualEnergy: number;
             annualCost: number;
-            servedShare: number | null;
+            remainingShare: number | null;
             failuresPerDeviceYear: {
                 value: number;
                 low: number;
                 high: number;
             } | null;
-            attentionHours: number;
-            price: number;
-            lifeYears: number | null;
+            annualUpkeepHours: number;
+            purchaseCost: number;
+            expectedLifeYears: number | null;
             ageYears: number;
         };
         ComparisonSensitivity: {
             input: "energy-price" | "energy-of-option" | "purchase-prices" | "labour-rate" | "attention" | "failures" | "value-at-risk" | "discount-rate" | "inflation" | "energy-inflation";
-            low: number;
-            high: number;
-            effect: number;
-            flips: boolean;
+            savingIfLower: number;
+            savingIfHigher: number;
+            largestChange: number;
+            changesCheapest: boolean;
         };
         ComparisonBasis: {
             modelVersion: string;
@@ -3065,7 +2967,7 @@ export interface components {
                 version: number | null;
             }[];
         };
-        ComparisonRequestInput: {
+        ComparisonRequest: {
             name?: string;
             years: number;
             discountRate?: number;
@@ -3073,26 +2975,26 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             price?: number;
-            tariff?: string | components["schemas"]["TariffInput"];
+            tariff?: string | components["schemas"]["TariffRequest"];
             currency?: string;
             minutesPerFailure?: number;
-            options: components["schemas"]["ComparisonOptionInput"][];
+            options: components["schemas"]["ComparisonOptionRequest"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        ComparisonOptionInput: {
+        ComparisonOptionRequest: {
             name: string;
-            assemblies: components["schemas"]["ComparisonAssemblyInput"][];
-            extras?: components["schemas"]["ComparisonExtraInput"][];
-            risk?: components["schemas"]["ComparisonRiskInput"];
+            assemblies: components["schemas"]["ComparisonAssemblyRequest"][];
+            extras?: components["schemas"]["ComparisonExtra"][];
+            risk?: components["schemas"]["ComparisonRisk"];
         };
-        ComparisonAssemblyInput: {
-            loop?: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            consolidate?: components["schemas"]["ConsolidationInput"];
-            pump?: string | components["schemas"]["PumpInput"];
+        ComparisonAssemblyRequest: {
+            loop?: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            consolidate?: components["schemas"]["Consolidation"];
+            pump?: string | components["schemas"]["PumpRequest"];
             count?: number;
             new?: boolean;
             ageYears?: number;
@@ -3102,40 +3004,40 @@ export interface components {
             hoursPerDay?: number;
             balancing?: "as-built" | "trimmed";
         };
-        ConsolidationInput: {
-            loops: (string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"])[];
-            suction: components["schemas"]["RunElementInput"][];
-            manifold: components["schemas"]["RunElementInput"][];
-            intake?: components["schemas"]["IntakeInput"];
+        Consolidation: {
+            loops: (string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"])[];
+            suction: components["schemas"]["RunElementRequest"][];
+            manifold: components["schemas"]["RunElementRequest"][];
+            intake?: components["schemas"]["IntakeRequest"];
         };
-        ComparisonExtraInput: {
+        ComparisonExtra: {
             name: string;
             kind: "pipework" | "installation" | "operation" | "environment" | "disposal";
             cost: number;
             year: number;
             everyYears?: number;
         };
-        ComparisonRiskInput: {
+        ComparisonRisk: {
             valueAtRisk: number;
             survivalHours: number;
             meanRestoreHours: number;
-            neededShare?: number;
+            requiredShare?: number;
         };
         ComparisonList: {
-            items: components["schemas"]["ComparisonListed"][];
+            items: components["schemas"]["ComparisonSummary"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        ComparisonListed: {
+        ComparisonSummary: {
             id: string;
             version: number;
             createdAt: string;
             updatedAt: string;
             name: string;
             currency: string;
-            options: number;
+            optionCount: number;
             cheapest: string | null;
             summary: string;
         };
@@ -3145,7 +3047,7 @@ export interface components {
                 name: string;
                 count: number;
                 length: number | null;
-                bought: number | null;
+                piecesToBuy: number | null;
                 cost: number | null;
             }[];
             total: number | null;
@@ -3153,7 +3055,7 @@ export interface components {
             complete: boolean;
             unpriced: string[];
             unnamed: string[];
-            extra: {
+            comparisonExtra: {
                 name: string;
                 kind: "pipework";
                 cost: number;
@@ -3166,19 +3068,19 @@ export interface components {
                 [key: string]: string;
             };
         };
-        BillOfMaterialsRequestInput: {
-            loop: string | components["schemas"]["SystemCurveLoopInput"] | components["schemas"]["PipeworkLoopInput"];
-            prices?: components["schemas"]["MaterialPriceInput"][];
+        BillOfMaterialsRequest: {
+            loop: string | components["schemas"]["SystemCurveLoopRequest"] | components["schemas"]["PipeworkLoopRequest"];
+            prices?: components["schemas"]["MaterialPrice"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        MaterialPriceInput: {
+        MaterialPrice: {
             name: string;
             price: number;
-            soldBy?: number | string;
+            stockLength?: number | string;
         };
         Spares: {
             spares: number;
@@ -3201,9 +3103,9 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
         };
-        SparesRequestInput: {
+        SparesRequest: {
             pump?: string;
-            failures?: components["schemas"]["FailuresInput"];
+            failures?: components["schemas"]["Failures"];
             positions?: number;
             leadTimeDays: number;
             confidence?: number;
@@ -3222,16 +3124,16 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
             budget: number[];
             discountRate: number;
             carryOver: boolean;
             candidates: components["schemas"]["Upgrade"][];
-            items: components["schemas"]["UpgradePlanItem"][];
+            upgrades: components["schemas"]["PlannedUpgrade"][];
             leftOut: components["schemas"]["UpgradeLeftOut"][];
-            spending: components["schemas"]["UpgradePlanYear"][];
+            yearByYear: components["schemas"]["UpgradePlanYear"][];
             moreBudget: components["schemas"]["UpgradePlanMoreBudget"];
             cautions: components["schemas"]["Caution"][];
             basis: components["schemas"]["Basis"];
@@ -3245,11 +3147,11 @@ export interface components {
             yearlySaving: number;
             lifeYears: number;
             group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
+            firstYear?: number;
+            lastYear?: number;
+            mandatory?: boolean;
         };
-        UpgradePlanItem: {
+        PlannedUpgrade: {
             candidate: number;
             name: string;
             year: number;
@@ -3261,54 +3163,44 @@ export interface components {
             name: string;
             reason: "outside-plan" | "does-not-pay" | "over-budget" | "group" | "no-room";
             detail: string;
-            missing: number | null;
+            additionalBudget: number | null;
         };
         UpgradePlanYear: {
             year: number;
-            budget: number;
+            newBudget: number;
             available: number;
             spent: number;
-            carried: number;
+            carriedOver: number;
         };
         UpgradePlanMoreBudget: {
             budget: number[];
             presentValue: number;
             gain: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
         };
-        UpgradePlanInput: {
+        UpgradePlanRequest: {
             name?: string;
             years: number;
             budget: number[];
             discountRate: number;
             carryOver?: boolean;
             currency?: string;
-            candidates: components["schemas"]["UpgradeInput"][];
+            candidates: components["schemas"]["Upgrade"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        UpgradeInput: {
-            name: string;
-            cost: number;
-            yearlySaving: number;
-            lifeYears: number;
-            group?: string;
-            notBefore?: number;
-            notAfter?: number;
-            must?: boolean;
-        };
         UpgradePlanList: {
-            items: components["schemas"]["UpgradePlanListed"][];
+            items: components["schemas"]["UpgradePlanSummary"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        UpgradePlanListed: {
+        UpgradePlanSummary: {
             id: string;
             version: number;
             createdAt: string;
@@ -3317,22 +3209,20 @@ export interface components {
             years: number;
             currency: string;
             presentValue: number;
-            status: "optimal" | "time-limit";
-            gap: number | null;
+            solution: "optimal" | "time-limit";
+            optimalityGap: number | null;
             summary: string;
         };
         SiteSummary: {
-            loops: components["schemas"]["SummaryLoops"];
-            devices: number;
-            storedPumps: number;
+            counts: components["schemas"]["SiteCounts"];
             power: number;
             annualEnergy: number;
             annualCost: number | null;
             currency: string;
-            short: components["schemas"]["SummaryShort"];
-            aboveNeed: components["schemas"]["SummaryAboveNeed"];
-            attention: components["schemas"]["SummaryAttention"];
-            savings: components["schemas"]["SummarySaving"][];
+            belowRequired: components["schemas"]["BelowRequired"];
+            canTurnDown: components["schemas"]["CanTurnDown"];
+            upkeep: components["schemas"]["SiteUpkeep"];
+            largestSavings: components["schemas"]["SummarySaving"][];
             assumptions: components["schemas"]["SummaryAssumptions"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
@@ -3341,14 +3231,16 @@ export interface components {
                 [key: string]: string;
             };
         };
-        SummaryLoops: {
-            total: number;
+        SiteCounts: {
+            loops: number;
             scheduled: number;
             withoutPump: number;
             withoutRequirement: number;
             unsolved: number;
+            installedPumps: number;
+            storedPumps: number;
         };
-        SummaryShort: {
+        BelowRequired: {
             count: number;
             loops: {
                 loop: {
@@ -3363,7 +3255,7 @@ export interface components {
                 phase: string | null;
             }[];
         };
-        SummaryAboveNeed: {
+        CanTurnDown: {
             count: number;
             loops: {
                 loop: {
@@ -3373,24 +3265,24 @@ export interface components {
                 };
                 installedSetting: number;
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             }[];
         };
-        SummaryAttention: {
+        SiteUpkeep: {
             service: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
             tasks: {
-                hours: number;
-                parts: number;
-                cost: number | null;
+                annualHours: number;
+                annualParts: number;
+                annualCost: number | null;
             };
-            hours: number;
-            parts: number;
-            cost: number | null;
+            annualHours: number;
+            annualParts: number;
+            annualCost: number | null;
         };
         SummarySaving: {
             loop: {
@@ -3406,16 +3298,19 @@ export interface components {
             } | null;
             count: number;
             setting: number;
-            energySaved: number;
-            costSaved: number | null;
-            purchase: number | null;
-            simplePayback: number | null;
-            paybackBeyondSetting: number | null;
-            settingAlone: {
+            annualEnergySaving: number;
+            annualCostSaving: number | null;
+            purchaseCost: number | null;
+            payback: components["schemas"]["SummaryPayback"];
+            turnDown: {
                 setting: number;
-                energySaved: number;
-                costSaved: number | null;
+                annualEnergySaving: number;
+                annualCostSaving: number | null;
             } | null;
+        };
+        SummaryPayback: {
+            simple: number | null;
+            beyondTurnDown: number | null;
         };
         SummaryAssumptions: {
             year: number;
@@ -3429,7 +3324,7 @@ export interface components {
             createdAt: string;
             updatedAt: string;
             key?: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3442,19 +3337,19 @@ export interface components {
             overdue: boolean;
             daysUntilDue: number;
             lastDone: string | null;
-            completions: number;
-            timesAYear: number;
+            completionCount: number;
+            timesPerYear: number;
             annualHours: number;
             annualParts: number;
             annualCost: number | null;
             currency: string;
-            cautions: components["schemas"]["Caution"][];
-            units: {
+            cautions?: components["schemas"]["Caution"][];
+            units?: {
                 [key: string]: string;
             };
         };
-        MaintenanceTaskInput: {
-            title: string;
+        MaintenanceTaskRequest: {
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3472,8 +3367,8 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
-            timesAYear?: unknown;
+            completionCount?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3482,49 +3377,25 @@ export interface components {
             firstDue: string;
         };
         MaintenanceTaskList: {
-            items: components["schemas"]["MaintenanceTaskItem"][];
+            items: components["schemas"]["MaintenanceTask"][];
             next: string | null;
             today: string;
-            attention: components["schemas"]["MaintenanceAttention"];
+            upkeep: components["schemas"]["Upkeep"];
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
         };
-        MaintenanceTaskItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            key?: string;
-            title: string;
-            kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
-            every: string;
-            minutes: number;
-            parts: number;
-            loop?: string;
-            pump?: string;
-            firstDue: string;
-            nextDue: string;
-            due: boolean;
-            overdue: boolean;
-            daysUntilDue: number;
-            lastDone: string | null;
-            completions: number;
-            timesAYear: number;
+        Upkeep: {
+            counts: {
+                tasks: number;
+                due: number;
+                overdue: number;
+            };
             annualHours: number;
             annualParts: number;
+            annualLabour: number | null;
             annualCost: number | null;
-            currency: string;
-        };
-        MaintenanceAttention: {
-            tasks: number;
-            due: number;
-            overdue: number;
-            hours: number;
-            parts: number;
-            labour: number | null;
-            cost: number | null;
             currency: string;
         };
         Completion: {
@@ -3537,12 +3408,12 @@ export interface components {
             day: string;
             minutes?: number;
             note?: string;
-            nextDue: string;
-            units: {
+            nextDue?: string;
+            units?: {
                 [key: string]: string;
             };
         };
-        CompletionInput: {
+        CompletionRequest: {
             at: string;
             minutes?: number;
             note?: string;
@@ -3556,32 +3427,21 @@ export interface components {
             nextDue?: unknown;
         };
         CompletionList: {
-            items: components["schemas"]["CompletionItem"][];
+            items: components["schemas"]["Completion"][];
             next: string | null;
             units: {
                 [key: string]: string;
             };
         };
-        CompletionItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            task: string;
-            at: string;
-            day: string;
-            minutes?: number;
-            note?: string;
-        };
         StarterTasks: {
-            items: components["schemas"]["MaintenanceTaskItem"][];
-            kept: number;
+            items: components["schemas"]["MaintenanceTask"][];
+            existingCount: number;
             cautions: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
         };
-        StarterRequestInput: {
+        StarterTasksRequest: {
             firstDue?: string;
         };
         PipeTable: {
@@ -3615,7 +3475,7 @@ export interface components {
                 description: string;
                 source: string;
                 partOpeningSource: string | null;
-                fromMemory: boolean;
+                verified: boolean;
             }[];
         };
         WaterProperties: {
@@ -3634,51 +3494,38 @@ export interface components {
             items: {
                 code: string;
                 severity: "note" | "warning" | "danger";
-                sentence: string;
+                text: string;
                 source: string;
             }[];
         };
-        SiteCopy: {
+        SiteExport: {
             format: "loopwright-site";
-            formatVersion: 1;
-            site: components["schemas"]["SiteItem"];
-            tariffs: components["schemas"]["TariffItem"][];
-            pumps: components["schemas"]["PumpItem"][];
-            loops: components["schemas"]["LoopItem"][];
-            schedules: components["schemas"]["ScheduleItem"][];
-            comparisons: components["schemas"]["ComputedCopy"][];
-            upgradePlans: components["schemas"]["ComputedCopy"][];
-            maintenanceTasks: components["schemas"]["MaintenanceTaskCopy"][];
-            completions: components["schemas"]["CompletionCopy"][];
-            calibrations: components["schemas"]["CalibrationCopy"][];
-            readings: components["schemas"]["ReadingsCopy"][];
+            formatVersion: 2;
+            site: components["schemas"]["Site"];
+            tariffs: components["schemas"]["Tariff"][];
+            pumps: components["schemas"]["Pump"][];
+            loops: components["schemas"]["Loop"][];
+            schedules: components["schemas"]["ExportedSchedule"][];
+            comparisons: components["schemas"]["StoredAnswer"][];
+            upgradePlans: components["schemas"]["StoredAnswer"][];
+            maintenanceTasks: components["schemas"]["ExportedMaintenanceTask"][];
+            completions: components["schemas"]["ExportedCompletion"][];
+            calibrations: components["schemas"]["AppliedCalibration"][];
+            readings: components["schemas"]["ReadingsBlock"][];
             units: {
                 [key: string]: string;
             };
         };
-        SiteItem: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            name: string;
-            timeZone: string;
-            currency: string;
-            elevation: number;
-            price: number | null;
-            tariff: string | null;
-            labourRate: number | null;
-        };
-        ScheduleItem: {
+        ExportedSchedule: {
             id: string;
             version: number;
             createdAt: string;
             updatedAt: string;
             tariff: string | null;
-            phases: components["schemas"]["PhaseItem"][];
-            emergency?: components["schemas"]["EmergencyItem"];
+            phases: components["schemas"]["ExportedPhase"][];
+            emergency?: components["schemas"]["ExportedEmergency"];
         };
-        PhaseItem: {
+        ExportedPhase: {
             name: string;
             from: string;
             days?: ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun" | "holiday")[];
@@ -3686,18 +3533,18 @@ export interface components {
             requiredFlows?: {
                 [key: string]: number;
             };
-            volume?: components["schemas"]["VolumeDemand"];
+            dailyVolume?: components["schemas"]["VolumeDemand"];
             openings?: {
                 [key: string]: number;
             };
             rampMinutes?: number;
             pulse?: components["schemas"]["Pulse"];
         };
-        EmergencyItem: {
+        ExportedEmergency: {
             factor: number;
             batteryEnergy?: number;
         };
-        ComputedCopy: {
+        StoredAnswer: {
             id: string;
             version: number;
             createdAt: string;
@@ -3706,13 +3553,13 @@ export interface components {
                 [key: string]: unknown;
             };
         };
-        MaintenanceTaskCopy: {
+        ExportedMaintenanceTask: {
             id: string;
             version: number;
             createdAt: string;
             updatedAt: string;
             key?: string;
-            title: string;
+            name: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3721,7 +3568,7 @@ export interface components {
             pump?: string;
             firstDue: string;
         };
-        CompletionCopy: {
+        ExportedCompletion: {
             id: string;
             version: number;
             createdAt: string;
@@ -3732,16 +3579,16 @@ export interface components {
             minutes?: number;
             note?: string;
         };
-        CalibrationCopy: {
+        AppliedCalibration: {
             id: string;
             version: number;
             createdAt: string;
             updatedAt: string;
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3758,7 +3605,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };
@@ -3770,11 +3617,11 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
         };
-        ReadingsCopy: {
+        ReadingsBlock: {
             id: string;
             version: number;
             createdAt: string;
@@ -3782,35 +3629,37 @@ export interface components {
             loop: string;
             readings: components["schemas"]["Reading"][];
         };
-        SiteCopyCounts: {
-            tariffs: number;
-            pumps: number;
-            loops: number;
-            schedules: number;
-            comparisons: number;
-            upgradePlans: number;
-            maintenanceTasks: number;
-            completions: number;
-            calibrations: number;
-            readings: number;
+        ImportResult: {
+            counts: {
+                tariffs: number;
+                pumps: number;
+                loops: number;
+                schedules: number;
+                comparisons: number;
+                upgradePlans: number;
+                maintenanceTasks: number;
+                completions: number;
+                calibrations: number;
+                readings: number;
+            };
         };
-        SiteCopyInput: {
+        SiteExportRequest: {
             format: "loopwright-site";
-            formatVersion: 1;
-            site: components["schemas"]["SiteInput"];
-            tariffs?: components["schemas"]["TariffInput"][];
-            pumps?: components["schemas"]["PumpInput"][];
-            loops?: components["schemas"]["LoopInput"][];
-            schedules?: components["schemas"]["ScheduleInput"][];
-            comparisons?: components["schemas"]["ComputedCopyInput"][];
-            upgradePlans?: components["schemas"]["ComputedCopyInput"][];
-            maintenanceTasks?: components["schemas"]["MaintenanceTaskCopyInput"][];
-            completions?: components["schemas"]["CompletionCopyInput"][];
-            calibrations?: components["schemas"]["CalibrationCopyInput"][];
-            readings?: components["schemas"]["ReadingsCopyInput"][];
+            formatVersion: 2;
+            site: components["schemas"]["SiteRequest"];
+            tariffs?: components["schemas"]["TariffRequest"][];
+            pumps?: components["schemas"]["PumpRequest"][];
+            loops?: components["schemas"]["LoopRequest"][];
+            schedules?: components["schemas"]["ScheduleRequest"][];
+            comparisons?: components["schemas"]["StoredAnswerRequest"][];
+            upgradePlans?: components["schemas"]["StoredAnswerRequest"][];
+            maintenanceTasks?: components["schemas"]["ExportedMaintenanceTaskRequest"][];
+            completions?: components["schemas"]["ExportedCompletionRequest"][];
+            calibrations?: components["schemas"]["AppliedCalibrationRequest"][];
+            readings?: components["schemas"]["ReadingsBlockRequest"][];
             units?: unknown;
         };
-        ComputedCopyInput: {
+        StoredAnswerRequest: {
             document: {
                 [key: string]: unknown;
             };
@@ -3820,8 +3669,8 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        MaintenanceTaskCopyInput: {
-            title: string;
+        ExportedMaintenanceTaskRequest: {
+            name: string;
             kind?: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
             minutes: number;
@@ -3839,8 +3688,8 @@ export interface components {
             overdue?: unknown;
             daysUntilDue?: unknown;
             lastDone?: unknown;
-            completions?: unknown;
-            timesAYear?: unknown;
+            completionCount?: unknown;
+            timesPerYear?: unknown;
             annualHours?: unknown;
             annualParts?: unknown;
             annualCost?: unknown;
@@ -3848,7 +3697,7 @@ export interface components {
             cautions?: unknown;
             firstDue: string;
         };
-        CompletionCopyInput: {
+        ExportedCompletionRequest: {
             task: string;
             at: string;
             day: string;
@@ -3860,12 +3709,12 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        CalibrationCopyInput: {
+        AppliedCalibrationRequest: {
             loop: string;
-            place: number;
+            sequence: number;
             appliedAt: string;
             undoneAt: string | null;
-            of: string;
+            scope: string;
             inUse: boolean;
             calibration: {
                 parameters: {
@@ -3882,7 +3731,7 @@ export interface components {
                     head: number;
                     power: number;
                 };
-                badEnd: {
+                worstCase: {
                     friction: number;
                     head: number;
                 };
@@ -3894,7 +3743,7 @@ export interface components {
                 };
                 from: string;
                 to: string;
-                readings: number;
+                readingCount: number;
                 modelVersion: string;
             };
             readonly id?: unknown;
@@ -3903,9 +3752,9 @@ export interface components {
             readonly updatedAt?: unknown;
             units?: unknown;
         };
-        ReadingsCopyInput: {
+        ReadingsBlockRequest: {
             loop: string;
-            readings: components["schemas"]["ReadingInput"][];
+            readings: components["schemas"]["ReadingRequest"][];
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -3913,10 +3762,10 @@ export interface components {
             units?: unknown;
         };
         ProbeStatus: {
-            status: "ok";
-            version: string;
+            state: "ok";
+            programVersion: string;
         };
-        Specification: {
+        OpenApiDocument: {
             [key: string]: unknown;
         };
     };
@@ -4103,7 +3952,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SiteInput"];
+                "application/json": components["schemas"]["SiteRequest"];
             };
         };
         responses: {
@@ -4181,7 +4030,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["PumpInput"];
+                "application/json": components["schemas"]["PumpRequest"];
             };
         };
         responses: {
@@ -4259,7 +4108,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["PumpInput"];
+                "application/json": components["schemas"]["PumpRequest"];
             };
         };
         responses: {
@@ -4547,7 +4396,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LoopInput"];
+                "application/json": components["schemas"]["LoopRequest"];
             };
         };
         responses: {
@@ -4625,7 +4474,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LoopInput"];
+                "application/json": components["schemas"]["LoopRequest"];
             };
         };
         responses: {
@@ -4743,7 +4592,7 @@ interface operations {
             query?: {
                 pump?: string;
                 setting?: number;
-                velocity?: number | string;
+                reachVelocity?: number | string;
                 count?: number;
                 price?: number;
                 hoursPerDay?: number;
@@ -4830,7 +4679,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["TariffInput"];
+                "application/json": components["schemas"]["TariffRequest"];
             };
         };
         responses: {
@@ -4908,7 +4757,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["TariffInput"];
+                "application/json": components["schemas"]["TariffRequest"];
             };
         };
         responses: {
@@ -5020,7 +4869,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    putSchedule: {
+    replaceSchedule: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5037,7 +4886,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ScheduleInput"];
+                "application/json": components["schemas"]["ScheduleRequest"];
             };
         };
         responses: {
@@ -5149,7 +4998,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSetpoints: {
+    listSetpoints: {
         parameters: {
             query?: {
                 at?: string;
@@ -5256,10 +5105,10 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getDayChart: {
+    getScheduleChart: {
         parameters: {
             query?: {
-                date?: string;
+                day?: string;
                 units?: "metric" | "us";
             };
             header?: never;
@@ -5431,7 +5280,7 @@ interface operations {
             query?: {
                 from?: string;
                 to?: string;
-                by?: "hour" | "day";
+                groupBy?: "hour" | "day";
                 limit?: number;
                 cursor?: string;
                 units?: "metric" | "us";
@@ -5468,7 +5317,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    takeReadings: {
+    addReadings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5481,7 +5330,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ReadingsInput"];
+                "application/json": components["schemas"]["ReadingsRequest"];
                 "text/csv": string;
             };
         };
@@ -5491,7 +5340,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ReadingsTaken"];
+                    "application/json": components["schemas"]["ReadingsAccepted"];
                 };
             };
             400: components["responses"]["Problem400"];
@@ -5587,7 +5436,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCalibrations: {
+    listCalibrations: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5622,7 +5471,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    calibrateLoop: {
+    computeCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5637,7 +5486,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["CalibrationRequestInput"];
+                "application/json": components["schemas"]["CalibrationRequest"];
             };
         };
         responses: {
@@ -5674,7 +5523,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    undoCalibration: {
+    deleteCalibration: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5709,7 +5558,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    recommend: {
+    computeRecommendation: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5721,7 +5570,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["RecommendationInput"];
+                "application/json": components["schemas"]["RecommendationRequest"];
             };
         };
         responses: {
@@ -5793,7 +5642,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    sizeScreen: {
+    computeScreenSize: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5804,7 +5653,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ScreenSizeRequestInput"];
+                "application/json": components["schemas"]["ScreenSizeRequest"];
             };
         };
         responses: {
@@ -5830,7 +5679,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    exposeLeak: {
+    computeLeakExposure: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -5841,7 +5690,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["LeakExposureRequestInput"];
+                "application/json": components["schemas"]["LeakExposureRequest"];
             };
         };
         responses: {
@@ -5917,7 +5766,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ComparisonRequestInput"];
+                "application/json": components["schemas"]["ComparisonRequest"];
             };
         };
         responses: {
@@ -6016,7 +5865,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    listMaterials: {
+    computeBillOfMaterials: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6028,7 +5877,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["BillOfMaterialsRequestInput"];
+                "application/json": components["schemas"]["BillOfMaterialsRequest"];
             };
         };
         responses: {
@@ -6055,7 +5904,7 @@ interface operations {
             507: components["responses"]["Problem507"];
         };
     };
-    countSpares: {
+    computeSpares: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6066,7 +5915,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SparesRequestInput"];
+                "application/json": components["schemas"]["SparesRequest"];
             };
         };
         responses: {
@@ -6142,7 +5991,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["UpgradePlanInput"];
+                "application/json": components["schemas"]["UpgradePlanRequest"];
             };
         };
         responses: {
@@ -6178,7 +6027,7 @@ interface operations {
             };
             header?: never;
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -6215,7 +6064,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                planId: string;
+                upgradePlanId: string;
             };
             cookie?: never;
         };
@@ -6331,7 +6180,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["MaintenanceTaskInput"];
+                "application/json": components["schemas"]["MaintenanceTaskRequest"];
             };
         };
         responses: {
@@ -6366,7 +6215,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6403,13 +6252,13 @@ interface operations {
                 "If-None-Match"?: string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["MaintenanceTaskInput"];
+                "application/json": components["schemas"]["MaintenanceTaskRequest"];
             };
         };
         responses: {
@@ -6456,7 +6305,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6493,7 +6342,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
@@ -6521,20 +6370,20 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    completeMaintenanceTask: {
+    createCompletion: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
             };
             cookie?: never;
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["CompletionInput"];
+                "application/json": components["schemas"]["CompletionRequest"];
             };
         };
         responses: {
@@ -6569,7 +6418,7 @@ interface operations {
             };
             header?: never;
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6606,7 +6455,7 @@ interface operations {
                 "If-Match": string;
             };
             path: {
-                taskId: string;
+                maintenanceTaskId: string;
                 completionId: string;
             };
             cookie?: never;
@@ -6646,7 +6495,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["StarterRequestInput"];
+                "application/json": components["schemas"]["StarterTasksRequest"];
             };
         };
         responses: {
@@ -6706,7 +6555,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getPipes: {
+    listPipes: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6741,7 +6590,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getFittings: {
+    listFittings: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6776,7 +6625,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getWater: {
+    getWaterProperties: {
         parameters: {
             query?: {
                 temperature?: number | string;
@@ -6811,7 +6660,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getCautions: {
+    listCautions: {
         parameters: {
             query?: {
                 units?: "metric" | "us";
@@ -6849,7 +6698,7 @@ interface operations {
     exportSite: {
         parameters: {
             query?: {
-                readings?: "true" | "false";
+                exclude?: "readings";
                 units?: "metric" | "us";
                 pointer?: string;
             };
@@ -6864,7 +6713,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SiteCopy"];
+                    "application/json": components["schemas"]["SiteExport"];
                     "text/plain": string;
                 };
             };
@@ -6891,7 +6740,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["SiteCopyInput"];
+                "application/json": components["schemas"]["SiteExportRequest"];
             };
         };
         responses: {
@@ -6900,7 +6749,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["SiteCopyCounts"];
+                    "application/json": components["schemas"]["ImportResult"];
                 };
             };
             400: components["responses"]["Problem400"];
@@ -6982,7 +6831,7 @@ interface operations {
             503: components["responses"]["Problem503"];
         };
     };
-    getSpecification: {
+    getOpenApiDocument: {
         parameters: {
             query?: {
                 pointer?: string;
@@ -6998,7 +6847,7 @@ interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["Specification"];
+                    "application/json": components["schemas"]["OpenApiDocument"];
                     "text/plain": string;
                 };
             };

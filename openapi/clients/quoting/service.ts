@@ -2,8 +2,8 @@
 import createClient from 'openapi-fetch';
 import type { components, paths } from './document.d.ts';
 
-export type Loop = components['schemas']['LoopInput'];
-export type Pump = components['schemas']['PumpInput'];
+export type Loop = components['schemas']['LoopRequest'];
+export type Pump = components['schemas']['PumpRequest'];
 export type Problem = components['schemas']['Problem'];
 
 /** Of the forms that an answer can come in, this client reads these. */

@@ -4,8 +4,8 @@ REM  To use them: Tools, Macros, Edit Macros; under My Macros, Standard, make a 
 REM  In a cell, with the address of the service in B1, the key of a loop in A4 (such as kelp-flume, or its id) and that of a pump in C4:
 REM
 REM    =LOOPSETTING($B$1; A4; C4)                 lowest setting at which the pump serves every outlet [%]
-REM    =LOOPYEARLYENERGY($B$1; A4; C4)            energy of a year at it [kWh]
-REM    =LOOPYEARLYCOST($B$1; A4; C4)              its cost, in the site's currency
+REM    =LOOPANNUALENERGY($B$1; A4; C4)            energy of a year at it [kWh]
+REM    =LOOPANNUALCOST($B$1; A4; C4)              its cost, in the site's currency
 REM    =LOOPOUTLETFLOW($B$1; A4; C4; "far end")   flow of an outlet at it [L/h]
 REM
 REM  A cell shows "no value" where the pump cannot serve the loop or has no price, and "no answer" where the service does not
@@ -19,12 +19,12 @@ Function LoopSetting(service As String, loopId As String, pumpId As String) As V
   LoopSetting = Recommended(service, loopId, pumpId, "/best/setting")
 End Function
 
-Function LoopYearlyEnergy(service As String, loopId As String, pumpId As String) As Variant
-  LoopYearlyEnergy = Recommended(service, loopId, pumpId, "/best/annualEnergy")
+Function LoopAnnualEnergy(service As String, loopId As String, pumpId As String) As Variant
+  LoopAnnualEnergy = Recommended(service, loopId, pumpId, "/best/annualEnergy")
 End Function
 
-Function LoopYearlyCost(service As String, loopId As String, pumpId As String) As Variant
-  LoopYearlyCost = Recommended(service, loopId, pumpId, "/best/annualCost")
+Function LoopAnnualCost(service As String, loopId As String, pumpId As String) As Variant
+  LoopAnnualCost = Recommended(service, loopId, pumpId, "/best/annualCost")
 End Function
 
 REM  By the table of the outlets at the setting.
@@ -47,7 +47,7 @@ Function LoopOutletFlow(service As String, loopId As String, pumpId As String, o
   nameColumn = -1
   flowColumn = -1
   For i = 0 To UBound(cells)
-    If cells(i) = "name" Then nameColumn = i
+    If cells(i) = "outletName" Then nameColumn = i
     If Left(cells(i), 6) = "flow [" Then flowColumn = i
   Next i
   If nameColumn < 0 Or flowColumn < 0 Then Exit Function

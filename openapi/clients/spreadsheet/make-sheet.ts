@@ -76,8 +76,8 @@ const rowOf = ({ loop, pump, outlet }: Question, place: number): string => {
     text(pump),
     text(outlet),
     formula(`LOOPSETTING(${where})`),
-    formula(`LOOPYEARLYENERGY(${where})`),
-    formula(`LOOPYEARLYCOST(${where})`),
+    formula(`LOOPANNUALENERGY(${where})`),
+    formula(`LOOPANNUALCOST(${where})`),
     formula(`LOOPOUTLETFLOW(${where};[.C${at}])`),
     formula(`IFERROR(VALUE(COM.MICROSOFT.WEBSERVICE(${power}));"no value")`),
   );

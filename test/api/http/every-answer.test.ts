@@ -55,7 +55,7 @@ describe('the probes', () => {
     for (const path of ['/healthz', '/readyz']) {
       const response = await app.call(path);
       expect(response.status).toBe(200);
-      expect(await response.json()).toEqual({ status: 'ok', version: '0.0.0-test' });
+      expect(await response.json()).toEqual({ state: 'ok', programVersion: '0.0.0-test' });
     }
   });
 

@@ -94,7 +94,7 @@ function option(world: World, years: number, place: number): Json {
     valueAtRisk: draw.whole(500, 20_000),
     survivalHours: draw.whole(1, 24),
     meanRestoreHours: draw.whole(1, 48),
-    ...(draw.chance(0.5) ? { neededShare: draw.pick([0.3, 0.5, 0.8]) } : {}),
+    ...(draw.chance(0.5) ? { requiredShare: draw.pick([0.3, 0.5, 0.8]) } : {}),
   };
   return {
     name: `Option ${place + 1}`,

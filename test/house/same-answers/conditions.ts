@@ -82,7 +82,7 @@ async function addCleaning(
   loop: string,
   history: History,
 ): Promise<void> {
-  const task = { title: 'Clean the intake screen', kind: 'screen-cleaning', loop, every: 'P4W' };
+  const task = { name: 'Clean the intake screen', kind: 'screen-cleaning', loop, every: 'P4W' };
   const id = await store('/v1/maintenance-tasks', { ...task, minutes: 20, parts: 2, firstDue: '2025-12-01' });
   for (const time of history.cleanedAt) {
     const body = { at: new Date(time).toISOString() };

@@ -49,7 +49,7 @@ function demand(draw: Draw, outlets: readonly Outlet[]): Json {
       return { requiredFlows: Object.fromEntries(flows) };
     }
     case 2:
-      return { volume: volume(draw, total(outlets)) };
+      return { dailyVolume: volume(draw, total(outlets)) };
     default:
       return { factor: Number(draw.between(0.3, 1.2).toFixed(2)) };
   }
@@ -65,7 +65,7 @@ function openings(draw: Draw, outlets: readonly Outlet[], { requiredFlows }: Jso
 
 function phase(draw: Draw, outlets: readonly Outlet[], from: string): Json {
   const demanded = demand(draw, outlets);
-  const steady = demanded.volume !== undefined;
+  const steady = demanded.dailyVolume !== undefined;
   return {
     name: `from ${from}`,
     from,

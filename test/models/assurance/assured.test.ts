@@ -60,7 +60,7 @@ function applied(
   );
   const { parameters, factors, badEnd, used } = calibrated({ loop }, measured);
   const calibration: AppliedCalibration = {
-    ...{ parameters, factors, badEnd, readings: used, from: 0, to: 1, modelVersion: '1' },
+    ...{ parameters, factors, worstCase: badEnd, readingCount: used, from: 0, to: 1, modelVersion: '1' },
     pump: { id: 'p1', fit: fitted(canister).fit },
   };
   return calibration;

@@ -21,9 +21,9 @@ const weaker = pumpModelOf({ ...canister, powerPoints: [{ setting: 100, power: 2
 const CALIBRATION: AppliedCalibration = {
   parameters: [],
   factors: { friction: 1.3, head: 0.9, power: 1.1 },
-  badEnd: { friction: 1.43, head: 0.81 },
+  worstCase: { friction: 1.43, head: 0.81 },
   pump: { id: 'p1', fit: pump.fit },
-  ...{ from: 0, to: 1, readings: 9, modelVersion: '1' },
+  ...{ from: 0, to: 1, readingCount: 9, modelVersion: '1' },
 };
 
 describe('a calibration in use', () => {

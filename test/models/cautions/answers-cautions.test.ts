@@ -75,7 +75,7 @@ describe('the cautions of a condition', () => {
     ['condition-steady', { isSteady: true }],
     ['condition-place-open', { isPlaceOpen: true }],
     ['condition-static-head', { hasStaticHead: true }],
-    ['gauges-unlike', { lacksGauges: true }],
+    ['gauge-bores-differ', { lacksGauges: true }],
     ['condition-openings', { throttles: true }],
     ['condition-former-outlets', { formerOutlets: ['old'] }],
     ['condition-sampled', { isSampled: true }],
@@ -147,7 +147,7 @@ describe('the cautions of plans and sites', () => {
     const plain = ['site-as-stated', 'estimate'];
     expect(codes(siteCautions({ shortLoops: [], offersPumps: false }))).toEqual(plain);
     const all = siteCautions({ shortLoops: ['flume'], offersPumps: true });
-    expect(codes(all)).toEqual(['outlets-short', 'savings-before-check', ...plain]);
+    expect(codes(all)).toEqual(['outlets-below-required', 'savings-before-check', ...plain]);
   });
 });
 

@@ -48,16 +48,16 @@ describe('cautions about a calibration', () => {
     { code: 'ratio-as-friction', change: { parameters: [ratio] } },
     { code: 'speed-map-suspect', change: { speeds: { points: [], differs: true } } },
     { code: 'readings-thinned', change: { isThinned: true } },
-    { code: 'readings-misfit', change: { misfits: [{ ...shut, measured: 2, off: -0.3 }] } },
+    { code: 'readings-do-not-fit', change: { misfits: [{ ...shut, measured: 2, off: -0.3 }] } },
     { code: 'factor-suspect', change: { parameters: [parameter('head', 1.2)] } },
     { code: 'factor-suspect', change: { parameters: [parameter('power', 1.4)] } },
-    { code: 'gauges-unlike', change: { lacksGauges: true } },
+    { code: 'gauge-bores-differ', change: { lacksGauges: true } },
     { code: 'readings-scatter', change: { isScattered: true } },
     { code: 'readings-drift', change: { drift: { measure: 'flow', change: -0.1 } } },
-    { code: 'fault-as-reference', change: { parameters: [parameter('friction', 1.11)] } },
-    { code: 'fault-as-reference', change: { parameters: [parameter('frictionOverHead', 1.2)] } },
-    { code: 'fault-as-reference', change: { parameters: [parameter('head', 0.9)] } },
-    { code: 'shut-valve-briefly', change: { nextReadings: [shut] } },
+    { code: 'fault-as-baseline', change: { parameters: [parameter('friction', 1.11)] } },
+    { code: 'fault-as-baseline', change: { parameters: [parameter('frictionOverHead', 1.2)] } },
+    { code: 'fault-as-baseline', change: { parameters: [parameter('head', 0.9)] } },
+    { code: 'closed-valve-briefly', change: { nextReadings: [shut] } },
   ])('give $code', ({ code, change }) => {
     expect(codesOf(change)).toContain(code);
   });

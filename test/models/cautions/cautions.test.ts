@@ -106,7 +106,7 @@ const GIVEN: readonly [CautionCode, Case][] = [
   ],
   ['power-exponent-assumed', { pump: { powerPoints: [{ setting: 100, power: 250 }] } }],
   ['pump-flow-limits', { pump: { flowLimits: { min: 11000 * L } } }],
-  ['outlet-short', { loop: jet({ requiredFlow: 20000 * L }) }],
+  ['outlet-below-required', { loop: jet({ requiredFlow: 20000 * L }) }],
   ['outlet-above-maximum', { loop: jet({ maximumFlow: 100 * L }) }],
   ['reverse-flow', { loop: backwards }],
   ['split-loss-missing', { loop: split() }],
@@ -177,7 +177,7 @@ describe('the cautions of a loop', () => {
 describe('the catalogue', () => {
   it.each(Object.keys(CAUTIONS))('says of %s how grave it is, in a sentence, on whose authority', (code) => {
     const row = Object.entries(CAUTIONS).find(([name]) => name === code)?.[1];
-    expect(row?.sentence).toMatch(/^[A-Z].*\.$/s);
+    expect(row?.text).toMatch(/^[A-Z].*\.$/s);
     expect(row?.source).not.toBe('');
     expect(['note', 'warning', 'danger']).toContain(row?.severity);
   });

@@ -59,15 +59,19 @@ describe('a lift', () => {
       false,
     ],
   ])('%s that boils the water (%o): %s', (_, facts, boils) => {
-    const expected = boils ? ['suction-boils'] : [];
+    const expected = boils ? ['suction-vaporises'] : [];
     expect(codesOf(facts).filter((code) => !ASIDE.has(code))).toEqual(expected);
     expect(npshHolds(facts)).toBe(!boils);
   });
 
   it('that boils the water is a danger, whether the pump has points or not', () => {
     const loop = { pumpElevation: 12 };
-    expect(cautionsOf({ loop })[1]).toMatchObject({ code: 'suction-boils', severity: 'danger', limit: 0 });
-    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['priming', 'suction-boils']);
+    expect(cautionsOf({ loop })[1]).toMatchObject({
+      code: 'suction-vaporises',
+      severity: 'danger',
+      limit: 0,
+    });
+    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['priming', 'suction-vaporises']);
   });
 
   it('that leaves less than the pump requires cavitates, and is judged by its points', () => {

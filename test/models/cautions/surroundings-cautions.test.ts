@@ -47,10 +47,10 @@ describe('animals', () => {
 
 describe('people', () => {
   it('are told of the pull of a single intake that they can reach', () => {
-    expect(ofDuty(loopWith({ intake: intake({ reachable: true }) }))).toContain('intake-holds-fast');
-    expect(ofDuty(loopWith({ intake: intake({ reachable: false }) }))).not.toContain('intake-holds-fast');
+    expect(ofDuty(loopWith({ intake: intake({ reachable: true }) }))).toContain('covered-intake-traps');
+    expect(ofDuty(loopWith({ intake: intake({ reachable: false }) }))).not.toContain('covered-intake-traps');
     const two = intake({ reachable: true, screen: { ...screen, count: 2 } });
-    expect(ofDuty(loopWith({ intake: two }))).not.toContain('intake-holds-fast');
+    expect(ofDuty(loopWith({ intake: two }))).not.toContain('covered-intake-traps');
   });
 
   it('are thought of unless the intake is out of reach', () => {

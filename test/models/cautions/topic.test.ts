@@ -7,8 +7,8 @@ import { CAUTION_TABLE, CAUTIONS } from '../../../models/cautions/catalogue.ts';
 import { topic } from '../../../models/cautions/topic.ts';
 
 const LEAKS = topic({
-  drip: { severity: 'note', sentence: 'Water drips.', source: 'a test' },
-  flood: { severity: 'danger', sentence: 'Water runs.', source: 'a test' },
+  drip: { severity: 'note', text: 'Water drips.', source: 'a test' },
+  flood: { severity: 'danger', text: 'Water runs.', source: 'a test' },
 });
 
 describe('a topic', () => {
@@ -51,7 +51,7 @@ describe('the catalogue', () => {
     const codes = CAUTION_TABLE.map(({ code }) => code);
     expect(new Set(codes).size).toBe(codes.length);
     // Each code has a row of its own: topics with a code in common would have fewer codes than rows.
-    const sentences = CAUTION_TABLE.map(({ sentence }) => sentence);
+    const sentences = CAUTION_TABLE.map(({ text: sentence }) => sentence);
     expect(new Set(sentences).size).toBe(sentences.length);
   });
 });

@@ -84,10 +84,10 @@ describe('a change of bore', () => {
   });
 
   it('says of every row where it comes from', () => {
-    for (const { source, description, fromMemory } of BORE_CHANGES) {
+    for (const { source, description, verified } of BORE_CHANGES) {
       expect(source).toMatch(/Crane|Borda/);
       expect(description).toMatch(/bores/);
-      expect(fromMemory).toBe(false);
+      expect(verified).toBe(true);
     }
   });
 

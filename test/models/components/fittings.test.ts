@@ -27,7 +27,7 @@ describe('table of fittings and valves', () => {
     for (const row of rows) {
       expect(row.source.length).toBeGreaterThan(10);
       expect(row.description.length).toBeGreaterThan(3);
-      expect(row.source.includes('from memory')).toBe(row.fromMemory);
+      expect(row.source.includes('from memory')).toBe(row.verified);
     }
   });
 

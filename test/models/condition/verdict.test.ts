@@ -53,7 +53,7 @@ describe('the verdict on a synthetic loop', () => {
 
   it.each([
     ['flow and power alone cannot tell where it clogs', ['flow', 'power'], { intake: 25 }, 'clogged'],
-    ['flow alone cannot tell why', ['flow'], { intake: 25 }, 'less-flow'],
+    ['flow alone cannot tell why', ['flow'], { intake: 25 }, 'flow-loss'],
     ['outlets stand for the flow', ['outlets', 'power'], { intake: 25 }, 'clogged'],
     [
       'a head on the curve of the pump tells that the loop resists',
@@ -150,11 +150,7 @@ describe('a doubtful meter', () => {
     [2, null],
   ] as const)('reads %f times the flow', (factor, likely) => {
     const found = flow(factor);
-    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
-      'meter-doubtful',
-      'flow',
-      likely,
-    ]);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual(['meter-fault', 'flow', likely]);
     expect([found.shortfall, found.waiting]).toEqual([null, null]);
   });
 
@@ -165,11 +161,7 @@ describe('a doubtful meter', () => {
     [4, null],
   ] as const)('reads %f times the power', (factor, likely) => {
     const found = power(factor);
-    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
-      'meter-doubtful',
-      'power',
-      likely,
-    ]);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual(['meter-fault', 'power', likely]);
   });
 
   const beside = (change: (reading: Reading) => Reading) =>
@@ -185,16 +177,12 @@ describe('a doubtful meter', () => {
     [0.8, null],
   ] as const)('reads %f times the head beside a flow as expected', (factor, likely) => {
     const found = head(factor);
-    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual([
-      'meter-doubtful',
-      'head',
-      likely,
-    ]);
+    expect([found.verdict, found.slip?.meter, found.slip?.likely]).toEqual(['meter-fault', 'head', likely]);
   });
 
   it('reads a flow low that the head contradicts, from the first reading on', () => {
     const low = beside((one) => ({ ...one, ...(one.flow === undefined ? {} : { flow: 0.8 * one.flow }) }));
-    expect([low.verdict, low.slip?.meter]).toEqual(['meter-doubtful', 'flow']);
+    expect([low.verdict, low.slip?.meter]).toEqual(['meter-fault', 'flow']);
   });
 
   it('is not blamed for a pump that comes to draw half as much again', () => {
@@ -216,12 +204,12 @@ describe('a doubtful meter', () => {
     const readings = readingsOf({ days: 60 });
     const changed = readings.map((one, i) => (i < 47 ? one : { ...one, flow: (one.flow ?? 0) / 3.785 }));
     const found = judged(changed);
-    expect([found.verdict, found.slip?.likely]).toEqual(['meter-doubtful', 'gallons-and-litres']);
+    expect([found.verdict, found.slip?.likely]).toEqual(['meter-fault', 'gallons-and-litres']);
   });
 
   it('is not blamed for a loop that clogs to a quarter of its flow', () => {
     expect(verdictOf({ ...growing((t) => ({ intake: 700 * t })), meters: ALL })).toBe('clogged-intake');
-    expect(verdictOf({ ...growing((t) => ({ intake: 700 * t })), meters: ['flow'] })).toBe('less-flow');
+    expect(verdictOf({ ...growing((t) => ({ intake: 700 * t })), meters: ['flow'] })).toBe('flow-loss');
   });
 });
 

@@ -20,7 +20,7 @@ describe('drain-back', () => {
   it('is the tank down to the siphon break and the discharge pipes', () => {
     const found = drainBack(returning());
     expectClose(found?.volume ?? 0, 0.3 + PIPES, { relative: 1e-12 });
-    expectClose(found?.room ?? 0, 0.32, { relative: 1e-12 });
+    expectClose(found?.freeVolume ?? 0, 0.32, { relative: 1e-12 });
     expect(found?.floods).toBe(false);
   });
 
@@ -59,12 +59,12 @@ describe('drain-back', () => {
 
 describe('the deepest siphon break', () => {
   it('just fills the basin', () => {
-    const depth = drainBack(returning())?.deepestSiphonBreak ?? 0;
+    const depth = drainBack(returning())?.maximumSiphonBreakDepth ?? 0;
     expectClose(drainBack(returning({ siphonBreakDepth: depth }))?.volume ?? 0, 0.32, { relative: 1e-12 });
   });
 
   it('is at the surface where the pipes alone are too much', () => {
-    expect(drainBack(returning({ basin: { area: 0.01, freeboard: 0.1 } }))?.deepestSiphonBreak).toBe(0);
+    expect(drainBack(returning({ basin: { area: 0.01, freeboard: 0.1 } }))?.maximumSiphonBreakDepth).toBe(0);
   });
 
   it('parts what floods from what does not', () => {
@@ -72,7 +72,7 @@ describe('the deepest siphon break', () => {
     fc.assert(
       fc.property(depths, (siphonBreakDepth) => {
         const found = drainBack(returning({ siphonBreakDepth }));
-        const deepest = found?.deepestSiphonBreak ?? 0;
+        const deepest = found?.maximumSiphonBreakDepth ?? 0;
         fc.pre(Math.abs(siphonBreakDepth - deepest) > 1e-9);
         expect(found?.floods).toBe(siphonBreakDepth > deepest);
       }),

@@ -5,7 +5,7 @@ import { type MaintenanceTask, taskWork } from '../../../models/maintenance/task
 import { expectClose } from '../../expect-close.ts';
 
 const task = (facts: Partial<MaintenanceTask> = {}): MaintenanceTask => ({
-  title: 'Check',
+  name: 'Check',
   kind: 'other',
   every: { months: 1 },
   minutes: 10,
@@ -35,7 +35,7 @@ describe('the attention of a year', () => {
 
   it('of two sets together is the sum of theirs, and does not depend on their order', () => {
     const work: fc.Arbitrary<RepeatedWork> = fc.record({
-      timesAYear: fc.double({ min: 0.1, max: 365, noNaN: true }),
+      timesPerYear: fc.double({ min: 0.1, max: 365, noNaN: true }),
       minutes: fc.double({ min: 0, max: 600, noNaN: true }),
       parts: fc.double({ min: 0, max: 1000, noNaN: true }),
     });

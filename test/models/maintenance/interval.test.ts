@@ -3,7 +3,7 @@ import { DateTime, Duration } from 'luxon';
 import { describe, expect, it } from 'vitest';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { dayOfText, textOfDate } from '../../../models/calendar/civil-text.ts';
-import { dayAfter, type Interval, timesAYear } from '../../../models/maintenance/interval.ts';
+import { dayAfter, type Interval, timesPerYear } from '../../../models/maintenance/interval.ts';
 import { expectClose } from '../../expect-close.ts';
 
 const numberOf = (text: string): number => dayOfText(text) ?? Number.NaN;
@@ -73,6 +73,6 @@ describe('how often an interval comes round', () => {
     [{ weeks: 1 }, 365 / 7],
     [{ years: 1, months: 6 }, 2 / 3],
   ])('%j is %d times a year', (every, times) => {
-    expectClose(timesAYear(every), times, { relative: 1e-12 });
+    expectClose(timesPerYear(every), times, { relative: 1e-12 });
   });
 });

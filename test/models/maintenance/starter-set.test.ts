@@ -55,13 +55,13 @@ describe('the starter set of a loop', () => {
         },
       }),
     );
-    expect(ofKind(tasks, 'bulkhead-inspection').map(({ title }) => title)).toEqual([
+    expect(ofKind(tasks, 'bulkhead-inspection').map(({ name: title }) => title)).toEqual([
       'Inspect bulkhead 1 for weeping (/suction)',
       'Inspect bulkhead 2 for weeping (/discharge/branches/0/run)',
       'Inspect bulkhead 3 for weeping (/discharge/branches/0/run)',
       'Inspect bulkhead 4 for weeping (/discharge/branches/1/branches/0/run)',
     ]);
-    expect(ofKind(tasks, 'union-check')).toMatchObject([{ title: 'Check the union for tightness' }]);
+    expect(ofKind(tasks, 'union-check')).toMatchObject([{ name: 'Check the union for tightness' }]);
   });
 
   it('has no more of a bare loop than the test of its residual-current device', () => {
@@ -72,7 +72,7 @@ describe('the starter set of a loop', () => {
     const screen = { shape: 'cylinder', diameter: 0.06, length: 0.5, openFraction: 0.35, count: 3 } as const;
     const { tasks } = setOf(loop({ intake: { lossCoefficient: 0.5, screen } }));
     expect(tasks[0]).toMatchObject({
-      title: 'Clean the 3 intake screens',
+      name: 'Clean the 3 intake screens',
       kind: 'screen-cleaning',
       minutes: 30,
       every: { weeks: 1 },
@@ -116,7 +116,7 @@ describe('the starter set of a loop', () => {
     let branch: PipeworkLoop['discharge'] = { run: [bulkheads(1)], outlet: { name: 'end' } };
     for (let depth = 0; depth < 30; depth += 1) branch = { run: [], branches: [branch] };
     const set = setOf(loop({ discharge: branch }), pump({ name: 'x'.repeat(120) }));
-    for (const { title } of set.tasks) expect(title.length).toBeLessThanOrEqual(120);
+    for (const { name: title } of set.tasks) expect(title.length).toBeLessThanOrEqual(120);
   });
 
   it('refuses more bulkheads than it makes checks of', () => {
@@ -140,18 +140,18 @@ describe('what a loop lacks of a set', () => {
   });
 
   it('is not what it has under another title', () => {
-    const renamed = tasks.map(({ kind }) => ({ kind, title: `mine: ${kind}` }));
+    const renamed = tasks.map(({ kind }) => ({ kind, name: `mine: ${kind}` }));
     expect(missingFrom(renamed, tasks)).toEqual([]);
   });
 
   it('is the inspections of bulkheads that came since', () => {
     const more = setOf(loop({ suction: [bulkheads(3)] })).tasks;
-    expect(missingFrom(tasks, more).map(({ title }) => title)).toEqual([
+    expect(missingFrom(tasks, more).map(({ name: title }) => title)).toEqual([
       'Inspect bulkhead 3 for weeping (/suction)',
     ]);
   });
 
   it('is not made smaller by checks that the set does not know', () => {
-    expect(missingFrom([{ kind: 'other', title: 'Feed the fish' }], tasks)).toEqual(tasks);
+    expect(missingFrom([{ kind: 'other', name: 'Feed the fish' }], tasks)).toEqual(tasks);
   });
 });

@@ -116,13 +116,13 @@ describe('a bill with prices', () => {
     ]);
     // 1.2 m at 20, two lengths of 3 m for 3.2 m at 45, two elbows at 9.5.
     expectClose(priced.total ?? Number.NaN, 24 + 90 + 19, { relative: 1e-12 });
-    expect(priced.materials.find(({ name }) => name === 'pipe, sch80 1-1/2')?.bought).toBe(2);
+    expect(priced.materials.find(({ name }) => name === 'pipe, sch80 1-1/2')?.piecesToBuy).toBe(2);
     expect(priced.unpriced).toHaveLength(materials.length - 3);
   });
 
   it('does not buy a further length for what rounding leaves over', () => {
     const pipe: Material = { kind: 'pipe', name: 'p', count: 3, length: 0.1 + 0.2 };
-    expect(priceBill([pipe], [{ name: 'p', price: 1, soldBy: 0.1 }]).materials[0]?.bought).toBe(3);
+    expect(priceBill([pipe], [{ name: 'p', price: 1, soldBy: 0.1 }]).materials[0]?.piecesToBuy).toBe(3);
   });
 
   it('without prices is a bill all the same', () => {

@@ -144,11 +144,11 @@ describe('sensitivities', () => {
       'purchase-prices',
       'discount-rate',
     ]);
-    const effects = found.map(({ effect }) => effect);
+    const effects = found.map(({ largestChange: effect }) => effect);
     expect(effects).toEqual(effects.toSorted((a, b) => b - a));
     // 1000 kWh less at 0.24 instead of 0.2, ten years at 5 %.
     const price = found.find(({ input }) => input === 'energy-price');
-    expectClose(price?.high ?? 0, 1000 * 0.24 * 7.721735 - 600, { relative: 1e-6 });
+    expectClose(price?.savingIfHigher ?? 0, 1000 * 0.24 * 7.721735 - 600, { relative: 1e-6 });
   });
 
   it('leave out what changes by rounding alone', () => {
@@ -172,7 +172,7 @@ describe('sensitivities', () => {
       extras: [{ element: 'purchase' as const, cost: 100, year: 0 }],
     };
     const found = sensitivity({ option: failing, reference: OLD }, TERMS);
-    const effect = (input: string) => found.find((one) => one.input === input)?.effect ?? Number.NaN;
+    const effect = (input: string) => found.find((one) => one.input === input)?.largestChange ?? Number.NaN;
     // A fifth of 4 h at 30 in ten years at 5 %; a fifth of 600 and 100.
     expectClose(effect('failures'), 0.2 * 4 * 30 * 7.721735, { relative: 1e-6 });
     expectClose(effect('purchase-prices'), 140, { relative: 1e-9 });
@@ -181,13 +181,13 @@ describe('sensitivities', () => {
   it('say where the cheaper of the two changes', () => {
     const close = { ...NEW, devices: [{ price: 1400, lifeYears: null, isNew: true, ageYears: 0 }] };
     const found = sensitivity({ option: close, reference: OLD }, TERMS);
-    expect(found.find(({ input }) => input === 'energy-price')?.flips).toBe(true);
-    expect(found.find(({ input }) => input === 'discount-rate')?.flips).toBe(false);
+    expect(found.find(({ input }) => input === 'energy-price')?.changesCheapest).toBe(true);
+    expect(found.find(({ input }) => input === 'discount-rate')?.changesCheapest).toBe(false);
   });
 });
 
 describe('the expected loss', () => {
-  const terms = { survivalHours: 6, meanRestoreHours: 8, neededShare: 0.5 };
+  const terms = { survivalHours: 6, meanRestoreHours: 8, requiredShare: 0.5 };
 
   it('is rate x exp(-survival/restore) of the modes that leave too little', () => {
     const modes = [
@@ -215,7 +215,7 @@ describe('the expected loss', () => {
     for (const { rate, servedShare } of modes) {
       for (let time = exponential(1 / rate); time < YEARS; time += exponential(1 / rate)) {
         const restore = exponential(terms.meanRestoreHours);
-        if (servedShare < terms.neededShare && restore > terms.survivalHours) losses += 1;
+        if (servedShare < terms.requiredShare && restore > terms.survivalHours) losses += 1;
       }
     }
     const expected = lossesPerYear(modes, terms);

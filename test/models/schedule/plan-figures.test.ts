@@ -17,7 +17,7 @@ const SCHEDULE: Pick<Schedule, 'phases' | 'emergency'> = {
     { name: 'day', from: '07:00', factor: 1, pulse: { otherFactor: 0.5, periodMinutes: 15, share: 0.5 } },
     { name: 'rest', from: '13:00', factor: 0.8, openings: { left: 0 } },
     { name: 'storm', from: '16:00', factor: 9 },
-    { name: 'night', from: '22:00', volume: { perDay: 20, mayStop: true, splits: true } },
+    { name: 'night', from: '22:00', dailyVolume: { volume: 20, mayStop: true, splits: true } },
   ],
   emergency: { factor: 0.3 },
 };

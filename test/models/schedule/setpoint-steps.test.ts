@@ -73,9 +73,9 @@ describe('a setpoint where no setting is feasible', () => {
   });
 
   it('keeps a volume that is out of reach within its greatest flow', () => {
-    const volume = { perDay: 500, ceiling: 4000 * LITRE_PER_HOUR, mayStop: false, splits: true };
+    const volume = { volume: 500, maximumFlow: 4000 * LITRE_PER_HOUR, mayStop: false, splits: true };
     const plan = planSchedule(
-      { phases: [{ name: 'all', from: '00:00', volume }] },
+      { phases: [{ name: 'all', from: '00:00', dailyVolume: volume }] },
       loopRequiring(1),
       station,
     );

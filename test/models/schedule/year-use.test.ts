@@ -146,12 +146,12 @@ describe('a year of phases', () => {
   });
 
   it('moves a volume at no more than a steady flow would cost, each day', () => {
-    const perDay = 24 * 5000e-3;
-    const volume = { perDay, mayStop: true, splits: true };
-    const [moved] = useOf([{ name: 'all', from: '00:00', volume }]);
-    expectClose((moved?.flow ?? 0) * 86_400, perDay, { relative: 0.01 });
-    const steady = planOf([{ name: 'all', from: '00:00', volume }]).phases[0]?.volume?.choices ?? [];
-    const enough = steady.toSorted((a, b) => a.flow - b.flow).find(({ flow }) => flow * 86_400 >= perDay);
+    const daily = 24 * 5000e-3;
+    const dailyVolume = { volume: daily, mayStop: true, splits: true };
+    const [moved] = useOf([{ name: 'all', from: '00:00', dailyVolume }]);
+    expectClose((moved?.flow ?? 0) * 86_400, daily, { relative: 0.01 });
+    const steady = planOf([{ name: 'all', from: '00:00', dailyVolume }]).phases[0]?.volume?.choices ?? [];
+    const enough = steady.toSorted((a, b) => a.flow - b.flow).find(({ flow }) => flow * 86_400 >= daily);
     expect(moved?.power ?? 0).toBeLessThanOrEqual((enough?.power ?? 0) * (1 + 1e-9));
   });
 });

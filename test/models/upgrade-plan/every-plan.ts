@@ -24,7 +24,7 @@ function isAllowed(
   const groups = items.flatMap(({ candidate }) => candidates[candidate]?.group ?? []);
   if (new Set(groups).size < groups.length) return false;
   const made = items.map(({ candidate }) => candidate);
-  if (candidates.some(({ must }, place) => must === true && !made.includes(place))) return false;
+  if (candidates.some(({ mandatory: must }, place) => must === true && !made.includes(place))) return false;
   let purse = 0;
   for (let year = 1; year <= years; year++) {
     purse = (carryOver ? purse : 0) + (budget[year - 1] ?? 0);
@@ -42,7 +42,7 @@ function* plansOf(question: PlanQuestion, from = 0): Generator<readonly PlanItem
     yield [];
     return;
   }
-  const { notBefore = 1, notAfter = question.years } = upgrade;
+  const { firstYear: notBefore = 1, lastYear: notAfter = question.years } = upgrade;
   for (const rest of plansOf(question, from + 1)) {
     yield rest;
     for (let year = notBefore; year <= Math.min(notAfter, question.years); year++) {

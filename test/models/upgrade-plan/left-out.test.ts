@@ -23,7 +23,7 @@ const reasonsOf = (asked: PlanQuestion): readonly LeftOut[] => leftOutOf(asked, 
 
 describe('a candidate is left out', () => {
   it.each([
-    ['because its years are not in the plan', { notBefore: 4 }, 'outside-plan'],
+    ['because its years are not in the plan', { firstYear: 4 }, 'outside-plan'],
     ['because it does not pay', { yearlySaving: 1, lifeYears: 3 }, 'does-not-pay'],
     ['because the budget never reaches its cost', { cost: 3100, yearlySaving: 3000 }, 'over-budget'],
     ['because a better one of its group is made', { yearlySaving: 310, group: 'g' }, 'group'],

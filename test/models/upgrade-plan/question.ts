@@ -21,8 +21,8 @@ export const question = (change: Partial<PlanQuestion> = {}): PlanQuestion => ({
 
 function drawnUpgrade(draw: Draw, years: number, place: number): Upgrade {
   const cost = draw.chance(0.05) ? 0 : draw.whole(1, 20) * 50;
-  const notBefore = draw.chance(0.2) ? { notBefore: draw.whole(1, years + 1) } : {};
-  const notAfter = draw.chance(0.2) ? { notAfter: draw.whole(notBefore.notBefore ?? 1, years + 1) } : {};
+  const notBefore = draw.chance(0.2) ? { firstYear: draw.whole(1, years + 1) } : {};
+  const notAfter = draw.chance(0.2) ? { notAfter: draw.whole(notBefore.firstYear ?? 1, years + 1) } : {};
   return {
     name: `upgrade ${place}`,
     cost,
@@ -31,7 +31,7 @@ function drawnUpgrade(draw: Draw, years: number, place: number): Upgrade {
     ...notBefore,
     ...notAfter,
     ...(draw.chance(0.4) ? { group: draw.pick(['a', 'b']) } : {}),
-    ...(draw.chance(0.12) ? { must: true } : {}),
+    ...(draw.chance(0.12) ? { mandatory: true } : {}),
   };
 }
 

@@ -75,7 +75,7 @@ describe('a plan', () => {
   });
 
   it('makes a must-do that does not pay, in the year in which it costs the least', () => {
-    const burden = upgrade({ yearlySaving: -50, must: true });
+    const burden = upgrade({ yearlySaving: -50, mandatory: true });
     const plan = solved(question({ candidates: [burden] }));
     expect(plan.items).toEqual([{ candidate: 0, year: 3 }]);
     expect(plan.presentValue).toBeLessThan(0);
@@ -92,7 +92,7 @@ describe('a plan', () => {
     (carryOver) => {
       for (const over of [1 + 9e-10, 1, 1 - 1e-12]) {
         for (const cost of [1e-3, 1, 1e9]) {
-          const candidates = [upgrade({ cost: over * cost, yearlySaving: cost, must: true })];
+          const candidates = [upgrade({ cost: over * cost, yearlySaving: cost, mandatory: true })];
           const plan = solved(question({ years: 1, budget: [cost], carryOver, candidates }));
           expect(plan.items).toEqual([{ candidate: 0, year: 1 }]);
         }
@@ -122,7 +122,7 @@ describe('must-dos that contradict one another', () => {
     if (plan.ok) throw new Error('there is a plan');
     return plan.failure;
   };
-  const must = (change: object = {}) => upgrade({ must: true, ...change });
+  const must = (change: object = {}) => upgrade({ mandatory: true, ...change });
 
   it('are named where their group allows one', () => {
     const candidates = [must({ group: 'a' }), upgrade({ group: 'a' }), must({ group: 'a' })];
@@ -130,7 +130,7 @@ describe('must-dos that contradict one another', () => {
   });
 
   it('are named where their years lie outside the plan', () => {
-    const candidates = [upgrade(), must({ notBefore: 4 })];
+    const candidates = [upgrade(), must({ firstYear: 4 })];
     expect(contradiction(question({ candidates }))).toMatchObject({ why: 'years', candidates: [1] });
   });
 
@@ -158,7 +158,9 @@ describe('must-dos that contradict one another', () => {
 describe('a search that is ended by its time', () => {
   const large = (): PlanQuestion => {
     const [many] = [drawnQuestions(120, 6)];
-    const candidates = many.flatMap((one) => one.candidates).map(({ must: _, group: __, ...one }) => one);
+    const candidates = many
+      .flatMap((one) => one.candidates)
+      .map(({ mandatory: _, group: __, ...one }) => one);
     return {
       years: 20,
       budget: Array.from({ length: 20 }, () => 400),

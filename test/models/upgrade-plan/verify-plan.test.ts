@@ -9,9 +9,9 @@ import { drawnQuestions, question, upgrade } from './question.ts';
 const asked = question({
   budget: [1000, 500, 0],
   candidates: [
-    upgrade({ cost: 900, must: true, notAfter: 2 }),
+    upgrade({ cost: 900, mandatory: true, lastYear: 2 }),
     upgrade({ cost: 500, group: 'a' }),
-    upgrade({ cost: 100, group: 'a', notBefore: 2 }),
+    upgrade({ cost: 100, group: 'a', firstYear: 2 }),
   ],
 });
 const must: PlanItem = { candidate: 0, year: 1 };

@@ -133,7 +133,7 @@ const yearsSince = (installed: InstalledPump | undefined, now: number): number =
 
 /** With a single pump nothing is left; the same is taken where nothing was solved. */
 function servedShare(duty: ReportedDuty | null): number {
-  const down = duty?.onePumpDown ?? null;
+  const down = duty?.onePumpStopped ?? null;
   if (down === null) return 0;
   const shares = down.outlets.map(({ flow, requiredFlow }) =>
     requiredFlow === null || requiredFlow === 0 ? 1 : Math.max(0, Math.min(1, flow / requiredFlow)),

@@ -30,10 +30,10 @@ export function optionsSection({ options, currency }: ComparisonAnswer, system: 
   const rows = options.map((option, place) => [
     markup`${userName(option.name)}${option.feasible ? null : ' (does not serve)'}`,
     money(option.presentValue, currency),
-    `${sayNumber(option.range.low)} to ${sayNumber(option.range.high)}`,
+    `${sayNumber(option.presentValueInterval.low)} to ${sayNumber(option.presentValueInterval.high)}`,
     say(option.annualEnergy, 'energy', system),
-    `${sayNumber(option.attention.hours, YEAR_DIGITS)} h`,
-    sayNumber(option.expectedLoss.value),
+    `${sayNumber(option.upkeep.annualHours, YEAR_DIGITS)} h`,
+    sayNumber(option.annualExpectedLoss.value),
     paybackWords(option, place === 0),
   ]);
   return markup`<section><h2>Options</h2>${table(`Side by side, money in ${currency}`, COLUMNS, rows)}</section>`;

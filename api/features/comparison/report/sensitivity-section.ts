@@ -37,7 +37,7 @@ export function sensitivitySection(comparison: ComparisonAnswer): Markup | null 
   ];
   const rows = sensitivity
     .slice(0, SHOWN_MOST)
-    .map(({ input, low, high, flips }) => [
+    .map(({ input, savingIfLower: low, savingIfHigher: high, changesCheapest: flips }) => [
       input.replaceAll('-', ' '),
       sayNumber(low),
       sayNumber(high),

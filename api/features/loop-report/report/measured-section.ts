@@ -15,7 +15,7 @@ const DEPARTS =
 /** Null where nothing was measured. */
 export function measuredSection({ measured }: LoopReport): Markup | null {
   if (measured === null) return null;
-  const { verdict, summary, from, to, readings } = measured;
+  const { verdict, summary, from, to, counts } = measured;
   const departs = STANDING.includes(verdict) ? null : DEPARTS;
-  return markup`<section><h2>As measured</h2><p>${summary}</p><p>${readings.total} readings, ${dayOf(from)} to ${dayOf(to)}.${departs}</p></section>`;
+  return markup`<section><h2>As measured</h2><p>${summary}</p><p>${counts.total} readings, ${dayOf(from)} to ${dayOf(to)}.${departs}</p></section>`;
 }

@@ -30,7 +30,7 @@ export interface Measured {
   /** Instants, RFC 3339. */
   readonly from: string | null;
   readonly to: string | null;
-  readonly readings: { readonly total: number };
+  readonly counts: { readonly total: number };
 }
 
 export type ReportedDuty = RecommendationAnswer['ranking'][number];

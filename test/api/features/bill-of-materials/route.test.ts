@@ -18,7 +18,9 @@ const answer = z.object({
   complete: z.boolean(),
   unpriced: z.array(z.string()),
   unnamed: z.array(z.string()),
-  extra: z.object({ name: z.string(), kind: z.string(), cost: z.number(), year: z.int() }).nullable(),
+  comparisonExtra: z
+    .object({ name: z.string(), kind: z.string(), cost: z.number(), year: z.int() })
+    .nullable(),
   summary: z.string(),
   units: z.record(z.string(), z.string()),
 });
@@ -37,7 +39,7 @@ describe('the bill of the kelp flume', () => {
     const stored = await billOf({ loop: app.loopId });
     expect((await billOf({ loop: example('loop-kelp-flume.json') })).materials).toEqual(stored.materials);
     expect(stored.unnamed.length).toBeGreaterThan(0);
-    expect([stored.complete, stored.total, stored.extra]).toEqual([false, null, null]);
+    expect([stored.complete, stored.total, stored.comparisonExtra]).toEqual([false, null, null]);
   });
 
   it('is priced per metre, and per foot in the other system', async () => {
@@ -46,10 +48,10 @@ describe('the bill of the kelp flume', () => {
     // 1.2 m of suction at 20 a metre.
     expectClose(metric.total ?? 0, 24, { relative: 1e-6 });
     // What is quoted for a part of the bill would be taken for the whole.
-    expect(metric.extra).toBeNull();
-    const all = metric.unpriced.map((one) => ({ name: one, price: 1, soldBy: 1000 }));
+    expect(metric.comparisonExtra).toBeNull();
+    const all = metric.unpriced.map((one) => ({ name: one, price: 1, stockLength: 1000 }));
     const whole = await billOf({ loop: app.loopId, prices: [{ name, price: 20 }, ...all] });
-    expect(whole.extra).toMatchObject({
+    expect(whole.comparisonExtra).toMatchObject({
       name: 'Pipework of Kelp flume',
       kind: 'pipework',
       cost: whole.total,
@@ -61,7 +63,7 @@ describe('the bill of the kelp flume', () => {
 
   it('comes as a table', async () => {
     const text = await (await ask({ loop: app.loopId }, '?format=csv')).text();
-    expect(text.split('\r\n')[0]).toBe('kind,name,count,length [m],bought,cost');
+    expect(text.split('\r\n')[0]).toBe('kind,name,count,length [m],piecesToBuy,cost [EUR]');
   });
 
   it.each([
@@ -74,8 +76,8 @@ describe('the bill of the kelp flume', () => {
     },
     { body: { loop: example('loop-kelp-flume.json'), prices: [{ price: 1 }] }, pointer: '/prices/0/name' },
     {
-      body: { loop: example('loop-kelp-flume.json'), prices: [{ name: 'x', price: 1, soldBy: 0 }] },
-      pointer: '/prices/0/soldBy',
+      body: { loop: example('loop-kelp-flume.json'), prices: [{ name: 'x', price: 1, stockLength: 0 }] },
+      pointer: '/prices/0/stockLength',
     },
   ])('refuses at $pointer what makes no sense', async ({ body, pointer }) => {
     const { status, errors } = await refused(await ask(body));

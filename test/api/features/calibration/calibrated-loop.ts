@@ -82,30 +82,30 @@ const doubt = z.strictObject({ standardError: z.number(), interval: interval.nul
 export const calibrationAnswer = z.looseObject({
   parameters: z.array(parameter),
   notIdentifiable: z.array(
-    z.looseObject({ name: z.string(), reason: z.string(), readings: z.array(z.string()) }),
+    z.looseObject({ name: z.string(), reason: z.string(), helpfulReadings: z.array(z.string()) }),
   ),
-  limiting: z.looseObject({
+  smallestMargin: z.looseObject({
     outlet: z.string().nullable(),
     margin: z.number().nullable(),
-    doubt: doubt.nullable(),
+    uncertainty: doubt.nullable(),
   }),
   nextReadings: z.array(
     z.looseObject({
       measure: z.enum(['flow', 'outletFlow', 'head', 'power']),
       setting: z.number(),
       outlet: z.string().nullable(),
-      shut: z.array(z.string()),
-      zeroFlow: z.boolean(),
+      closedOutlets: z.array(z.string()),
+      valveClosed: z.boolean(),
       predicted: z.strictObject({
         flow: z.number().nullable(),
         head: z.number().nullable(),
         power: z.number().nullable(),
       }),
-      margin: doubt.nullable(),
-      parameters: z.array(parameter),
+      remainingUncertainty: doubt.nullable(),
+      expectedParameters: z.array(parameter),
     }),
   ),
-  speedMap: z
+  measuredSpeedMap: z
     .looseObject({
       differs: z.boolean(),
       points: z.array(z.looseObject({ setting: z.number(), speed: z.number() })),

@@ -19,9 +19,9 @@ const calibration = (friction: number): AppliedCalibration => ({
     },
   ],
   factors: { friction, head: 1, power: 1 },
-  badEnd: { friction: friction + 0.05, head: 1 },
+  worstCase: { friction: friction + 0.05, head: 1 },
   pump: { id: 'p1', fit: exampleFit },
-  ...{ from: T0 - 1000, to: T0, readings: 12, modelVersion: '1' },
+  ...{ from: T0 - 1000, to: T0, readingCount: 12, modelVersion: '1' },
 });
 
 export function calibrations(store: () => Store): void {
@@ -97,7 +97,7 @@ export function calibrations(store: () => Store): void {
     expect(await frictionNow()).toBeNull();
     expect(await undo(7)).toEqual({ outcome: 'no-calibration' });
     const kept = await store().of(A, CALIBRATIONS).list('l1');
-    expect(kept.map(({ place, calibration: { factors } }) => [place, factors.friction])).toEqual([
+    expect(kept.map(({ sequence: place, calibration: { factors } }) => [place, factors.friction])).toEqual([
       [3, 1.5],
       [2, 1.4],
       [1, 1.3],

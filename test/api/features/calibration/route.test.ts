@@ -53,7 +53,7 @@ describe('a calibration that is asked for', () => {
     }
     expect(told.notIdentifiable).toEqual([]);
     expect(told).toMatchObject({ applied: false, dataBasis: 'entered', readings: { used: 4, rows: 12 } });
-    expect(told.limiting.outlet).toBe('far end');
+    expect(told.smallestMargin.outlet).toBe('far end');
     expect(told.summary).toContain('Friction is 1.4 times as entered');
     expect(told.cautions.map(({ code }) => code)).toContain('meter-bias');
   });
@@ -66,7 +66,7 @@ describe('a calibration that is asked for', () => {
       ['head', 'ratio-alone'],
       ['power', 'no-power-readings'],
     ]);
-    expect(told.notIdentifiable[0]?.readings).toContain('the head across the pump');
+    expect(told.notIdentifiable[0]?.helpfulReadings).toContain('the head across the pump');
     expect(told.cautions.map(({ code }) => code)).toContain('ratio-as-friction');
     expect(told.nextReadings[0]?.measure).toBe('head');
   });
@@ -75,18 +75,22 @@ describe('a calibration that is asked for', () => {
     const app = await loopRead(['flow', 'power']);
     const [next] = (await calibrate(app)).nextReadings;
     if (next === undefined) throw new Error('no reading is named');
-    const { setting, zeroFlow, predicted } = next;
-    const reading = { time: at(100), setting, head: predicted.head, ...(zeroFlow ? { flow: 0 } : {}) };
+    const { setting, valveClosed, predicted } = next;
+    const reading = { time: at(100), setting, head: predicted.head, ...(valveClosed ? { flow: 0 } : {}) };
     const posted = await app.call(`${app.loop}/readings`, sent('POST', { readings: [reading] }));
     expect(posted.status, JSON.stringify(await jsonOf(posted))).toBe(201);
     const after = await calibrate(app);
-    expect(Object.keys(valuesOf(after))).toEqual(next.parameters.map(({ name }) => name));
-    for (const [place, { standardError }] of next.parameters.entries()) {
+    expect(Object.keys(valuesOf(after))).toEqual(next.expectedParameters.map(({ name }) => name));
+    for (const [place, { standardError }] of next.expectedParameters.entries()) {
       expectClose(after.parameters[place]?.standardError ?? Number.NaN, standardError, { relative: 0.1 });
     }
-    expectClose(after.limiting.doubt?.standardError ?? Number.NaN, next.margin?.standardError ?? Number.NaN, {
-      relative: 0.1,
-    });
+    expectClose(
+      after.smallestMargin.uncertainty?.standardError ?? Number.NaN,
+      next.remainingUncertainty?.standardError ?? Number.NaN,
+      {
+        relative: 0.1,
+      },
+    );
   });
 
   it('takes the readings of its time alone', async () => {
@@ -123,19 +127,19 @@ describe('true speeds by gauge', () => {
     );
     await app.taken(heads);
     const told = await calibrate(app);
-    expect(told.speedMap?.differs).toBe(true);
+    expect(told.measuredSpeedMap?.differs).toBe(true);
     expect(told.cautions.map(({ code }) => code)).toContain('speed-map-suspect');
-    for (const { setting, speed } of told.speedMap?.points ?? []) {
+    for (const { setting, speed } of told.measuredSpeedMap?.points ?? []) {
       expectClose(speed, 41 + ((setting - 30) * 59) / 70, { relative: 0.015 });
     }
-    expect(told.speedMap?.points.map(({ setting }) => setting)).toEqual([30, 50, 75, 100]);
+    expect(told.measuredSpeedMap?.points.map(({ setting }) => setting)).toEqual([30, 50, 75, 100]);
   });
 
   it('are none where heads are read at one setting', async () => {
     const app = await calibratedLoop(TRUTH);
     const { head } = await app.truly(100);
     await app.taken([{ setting: 100, head }]);
-    expect((await calibrate(app)).speedMap).toBeNull();
+    expect((await calibrate(app)).measuredSpeedMap).toBeNull();
   });
 });
 
@@ -190,8 +194,8 @@ describe('a calibration that is put to use', () => {
     const body = { loop: app.loopId, pumps: [app.pumpId], price: 0.2, assurance: 'calibration' };
     const answer = await jsonOf(await app.call('/v1/recommendations', sent('POST', body)));
     expect(answer).toMatchObject({ assumptions: { assurance: 'calibration' }, dataBasis: 'calibrated' });
-    const costs = z.object({ assurance: z.looseObject({ extraCost: z.number() }) }).parse(answer);
-    expect(costs.assurance.extraCost).toBeGreaterThan(0);
+    const costs = z.object({ assuranceEffect: z.looseObject({ annualExtraCost: z.number() }) }).parse(answer);
+    expect(costs.assuranceEffect.annualExtraCost).toBeGreaterThan(0);
   });
 
   it('carries over to the schedule', async () => {
@@ -222,14 +226,14 @@ describe('a calibration that is put to use', () => {
       const told = await answered(cautions.loose(), await app.call(`${app.loop}/${path}`));
       return told.cautions.map(({ code }) => code);
     };
-    expect(await codesAt('duty-point')).not.toContain('calibration-aged');
+    expect(await codesAt('duty-point')).not.toContain('calibration-outdated');
     const powerNow = async () => (await answered(duty, await app.call(`${app.loop}/duty-point`))).power;
     const before = await powerNow();
     const document = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 200 }] };
     await app.call(`/v1/pumps/${app.pumpId}`, sent('PUT', document, { 'If-Match': '*' }));
     expect(await powerNow()).toBeLessThan(before);
-    expect(await codesAt('duty-point')).toContain('calibration-aged');
-    expect(await codesAt('recommendation')).toContain('calibration-aged');
+    expect(await codesAt('duty-point')).toContain('calibration-outdated');
+    expect(await codesAt('recommendation')).toContain('calibration-outdated');
   });
 });
 
@@ -237,9 +241,9 @@ describe('a calibration that is undone', () => {
   it('goes back to the one before, then to the loop as entered, and keeps all of them', async () => {
     const app = await loopRead();
     const factorsNow = async () => {
-      const items = z.array(z.looseObject({ place: z.number(), inUse: z.boolean() }));
+      const items = z.array(z.looseObject({ sequence: z.number(), inUse: z.boolean() }));
       const list = await answered(z.looseObject({ items }), await app.call(app.calibration));
-      return list.items.map(({ place, inUse }) => `${place} ${inUse}`);
+      return list.items.map(({ sequence, inUse }) => `${sequence} ${inUse}`);
     };
     expect(await factorsNow()).toEqual([]);
     await calibrate(app, { apply: true }, { 'If-Match': '*' });
@@ -248,8 +252,8 @@ describe('a calibration that is undone', () => {
     const listed = await jsonOf(await app.call(app.calibration));
     expect(listed).toMatchObject({
       items: [
-        { from: at(1), readings: 3 },
-        { from: at(0), readings: 4 },
+        { from: at(1), readingCount: 3 },
+        { from: at(0), readingCount: 4 },
       ],
     });
     const undo = async () =>

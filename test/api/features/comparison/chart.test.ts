@@ -31,10 +31,10 @@ const option = (
   feasible: true,
   presentValue: at.at(-1) ?? 0,
   elements,
-  years: at.map((cumulated, year) => ({
+  yearByYear: at.map((cumulated, year) => ({
     year,
-    cumulated,
-    running: year === 0 ? 0 : cumulated - (at[year - 1] ?? 0),
+    cumulativePresentValue: cumulated,
+    runningCost: year === 0 ? 0 : cumulated - (at[year - 1] ?? 0),
   })),
   payback: breakEven === null ? null : { discounted: breakEven },
 });

@@ -20,22 +20,24 @@ const option = z.object({
   name: z.string(),
   feasible: z.boolean(),
   presentValue: z.number(),
-  range: z.object({ low: z.number(), high: z.number() }),
+  presentValueInterval: z.object({ low: z.number(), high: z.number() }),
   elements,
-  years: z.array(z.object({ year: z.int(), elements, total: z.number(), cumulated: z.number() })),
+  yearByYear: z.array(
+    z.object({ year: z.int(), elements, total: z.number(), cumulativePresentValue: z.number() }),
+  ),
   payback,
   breakEvenPrice: z.number().nullable(),
   annualEnergy: z.number(),
-  annualEnergyCost: z.number(),
-  attention: z.object({ devices: z.int(), hours: z.number(), cost: z.number() }),
-  expectedLoss: z.object({ value: z.number(), low: z.number(), high: z.number() }),
+  annualCost: z.number(),
+  upkeep: z.object({ pumpCount: z.int(), annualHours: z.number(), annualCost: z.number() }),
+  annualExpectedLoss: z.object({ value: z.number(), low: z.number(), high: z.number() }),
   assemblies: z.array(
     z.object({
       setting: z.number().nullable(),
       settingFrom: z.string(),
       feasible: z.boolean(),
       detail: z.string().nullable(),
-      servedShare: z.number().nullable(),
+      remainingShare: z.number().nullable(),
       annualEnergy: z.number(),
       ageYears: z.number(),
     }),
@@ -48,7 +50,7 @@ const answer = z.object({
   options: z.array(option),
   cheapest: z.int().nullable(),
   breakEvenPrice: z.number().nullable(),
-  sensitivity: z.array(z.object({ input: z.string(), effect: z.number() })),
+  sensitivity: z.array(z.object({ input: z.string(), largestChange: z.number() })),
   assumptions: z.object({ notes: z.array(z.string()), energyInflation: z.number() }),
   summary: z.string(),
   basis: z.object({ loops: z.array(z.object({ id: z.string(), version: z.int() })) }),
@@ -109,28 +111,32 @@ describe('the seahorse bank', () => {
     const found = await compared(example('comparison-seahorse-bank.json'));
     const [three, one] = [optionOf(found, 0), optionOf(found, 1)];
     expect(found.cheapest).toBe(1);
-    expect(three.attention.devices).toBe(3);
+    expect(three.upkeep.pumpCount).toBe(3);
     // 1.03/1.04 ten times, (r - r^11)/(1 - r) = 9.48612, on the energy of a year.
-    expectClose(three.elements.energy ?? 0, three.annualEnergyCost * 9.48612, { relative: 1e-5 });
+    expectClose(three.elements.energy ?? 0, three.annualCost * 9.48612, { relative: 1e-5 });
     // 4 failures in 18 device-years, a third of 4000 at each of three: 4000 x 0.2222 x exp(-6/12) a year.
-    expectClose(three.expectedLoss.value, (4000 * 4 * Math.exp(-0.5)) / 18, { relative: 1e-5 });
+    expectClose(three.annualExpectedLoss.value, (4000 * 4 * Math.exp(-0.5)) / 18, { relative: 1e-5 });
     // Four services of 20 min and 0.2222 failures of 120 min, three times; 30 an hour and 3 x 4 x 5 of parts.
-    expectClose(three.attention.hours, (3 * (80 + (120 * 4) / 18)) / 60, { relative: 1e-5 });
-    expectClose(three.attention.cost, 30 * three.attention.hours + 60, { relative: 1e-5 });
+    expectClose(three.upkeep.annualHours, (3 * (80 + (120 * 4) / 18)) / 60, { relative: 1e-5 });
+    expectClose(three.upkeep.annualCost, 30 * three.upkeep.annualHours + 60, { relative: 1e-5 });
     expect(one.elements.downtime).toBeLessThan(three.elements.downtime ?? 0);
     expect(one.elements.purchase).toBeGreaterThan(three.elements.purchase ?? 0);
     expect(found.summary).toContain('Most is saved on expected losses');
     for (const each of found.options) {
       const sum = Object.values(each.elements).reduce((total, value) => total + value, 0);
       expectClose(sum, each.presentValue, { relative: 1e-5 });
-      expectClose(each.years.at(-1)?.cumulated ?? 0, each.presentValue, { relative: SIX_DIGITS });
+      expectClose(each.yearByYear.at(-1)?.cumulativePresentValue ?? 0, each.presentValue, {
+        relative: SIX_DIGITS,
+      });
     }
   });
 
   it('is told as a table too', async () => {
     const text = await (await post(example('comparison-seahorse-bank.json'), '?format=csv')).text();
     const [header, first] = text.split('\r\n');
-    expect(header).toMatch(/^option,feasible,presentValue,purchase,installation,energy,/);
+    expect(header).toMatch(
+      /^optionName,feasible,presentValue \[EUR\],purchase \[EUR\],installation \[EUR\],energy \[EUR\],/,
+    );
     expect(first).toMatch(/^Three Inline 60,true,/);
   });
 });
@@ -202,9 +208,9 @@ describe('what an assembly runs at', () => {
 
   it('of several pumps tells what is left with one at rest', async () => {
     const pair = await first(running({ count: 2 }));
-    expect(pair.servedShare).toBeGreaterThan(0);
-    expect(pair.servedShare).toBeLessThan(1);
-    expect((await first(running())).servedShare).toBe(0);
+    expect(pair.remainingShare).toBeGreaterThan(0);
+    expect(pair.remainingShare).toBeLessThan(1);
+    expect((await first(running())).remainingShare).toBe(0);
   });
 });
 
@@ -240,15 +246,15 @@ describe('a stored comparison', () => {
     const starter = await app.call(`${app.loop}/starter-tasks`, sent('POST', {}));
     expect(starter.status).toBe(201);
     expect((await read(made.id)).stale).toBe(true);
-    expect(optionOf(await compared(running()), 0).attention.hours).toBeGreaterThan(
-      optionOf(made, 0).attention.hours,
+    expect(optionOf(await compared(running()), 0).upkeep.annualHours).toBeGreaterThan(
+      optionOf(made, 0).upkeep.annualHours,
     );
   });
 
   it('counts the checks of a loop once, however many run on it, and those of a pump', async () => {
-    const check = { title: 'look', every: 'P1M', minutes: 60, parts: 0, firstDue: '2026-02-01' };
+    const check = { name: 'look', every: 'P1M', minutes: 60, parts: 0, firstDue: '2026-02-01' };
     const hours = async (assemblies: Json[]) =>
-      optionOf(await compared({ years: 5, options: [{ name: 'a', assemblies }] }), 0).attention.hours;
+      optionOf(await compared({ years: 5, options: [{ name: 'a', assemblies }] }), 0).upkeep.annualHours;
     const one = { loop: app.loopId, pump: app.pumpId };
     // Two services of 45 min and 2/30 failures of 120 min: 1.63333 h a pump.
     expectClose(await hours([one]), 1.63333, { relative: 1e-5 });
@@ -276,7 +282,7 @@ describe('a stored comparison', () => {
   it('is listed by name, and deleted', async () => {
     const { id } = await compared({ ...running(), name: 'Flume' });
     const list: { items: Json[] } = JSON.parse(await (await app.call('/v1/comparisons?name=Flume')).text());
-    expect(list.items).toMatchObject([{ id, name: 'Flume', options: 1, cheapest: 'as it is' }]);
+    expect(list.items).toMatchObject([{ id, name: 'Flume', optionCount: 1, cheapest: 'as it is' }]);
     const gone = await app.call(`/v1/comparisons/${id}`, { method: 'DELETE', headers: { 'If-Match': '*' } });
     expect(gone.status).toBe(204);
     expect((await app.call(`/v1/comparisons/${id}`)).status).toBe(404);

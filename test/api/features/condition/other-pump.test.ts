@@ -12,7 +12,7 @@ const calibration = z.object({
 });
 const condition = z.object({
   verdict: z.string(),
-  readings: z.object({ leftOut: z.object({ shutValve: z.int() }) }),
+  counts: z.object({ leftOut: z.object({ shutValve: z.int() }) }),
 });
 
 let app: StockedApp;
@@ -81,7 +81,7 @@ describe('readings with an outlet shut', () => {
     }));
     expect((await post([...healthy, ...shut])).status).toBe(201);
     const found = await answered(condition, await app.call(`${loop}/condition`));
-    expect(found).toMatchObject({ verdict: 'as-expected', readings: { leftOut: { shutValve: 10 } } });
+    expect(found).toMatchObject({ verdict: 'as-expected', counts: { leftOut: { shutValve: 10 } } });
   });
 
   it('are refused where two posts make one without a flow at speed, and the second is not stored', async () => {

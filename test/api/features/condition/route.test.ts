@@ -14,34 +14,34 @@ const row = z.object({
   residual: z.number(),
   trendPerYear: z.number().nullable(),
   interval: z.object({ low: z.number(), high: z.number() }).nullable(),
-  readings: z.int(),
+  readingCount: z.int(),
 });
 
 const conditionBody = z.object({
   verdict: z.string(),
   summary: z.string(),
   evidence: z.array(row),
-  meterSlip: z.object({ meter: z.string(), likely: z.string().nullable() }).nullable(),
-  shortfall: z
+  meterSlip: z.object({ meter: z.string(), slip: z.string().nullable() }).nullable(),
+  shortfallForecast: z
     .object({
       outlet: z.string(),
-      date: z.iso.date(),
+      at: z.iso.date(),
       interval: z.object({ earliest: z.iso.date(), latest: z.iso.date().nullable() }),
     })
     .nullable(),
   waiting: z
     .object({
-      costOfAYear: z.number(),
-      growthPerYear: z.number(),
-      cleaning: z
-        .object({ cost: z.number(), source: z.string(), everyDays: z.int(), annualCost: z.number() })
+      nextYearCost: z.number(),
+      excessGrowthPerYear: z.number(),
+      cheapestInterval: z
+        .object({ cost: z.number(), costFrom: z.string(), everyDays: z.int(), annualCost: z.number() })
         .nullable(),
     })
     .nullable(),
-  cleanings: z.array(z.string()),
+  cleanedAt: z.array(z.string()),
   dataBasis: z.enum(['entered', 'calibrated']),
-  readings: z.object({ total: z.int(), judged: z.int(), used: z.int() }),
-  series: z.array(z.object({ measure: z.string(), points: z.array(z.unknown()), line: z.unknown() })),
+  counts: z.object({ total: z.int(), judged: z.int(), used: z.int() }),
+  series: z.array(z.object({ measure: z.string(), points: z.array(z.unknown()), trendLine: z.unknown() })),
   cautions: z.array(z.object({ code: z.string() })),
   basis: z.object({ pumps: z.array(z.object({ id: z.string() })) }),
 });
@@ -66,17 +66,17 @@ describe('the condition of a loop', () => {
     expect(found.summary).toContain('clean the screen');
     expect(found.dataBasis).toBe('entered');
     const flow = found.evidence.find(({ measure }) => measure === 'flow');
-    expect(flow?.readings).toBe(12);
+    expect(flow?.readingCount).toBe(12);
     expect(flow?.trendPerYear).toBeLessThan(-0.8);
     expect(flow?.interval?.high).toBeLessThan(0);
-    expect(found.shortfall?.outlet).toBe('far end');
+    expect(found.shortfallForecast?.outlet).toBe('far end');
     expect(found.series.map(({ measure }) => measure)).toEqual(found.evidence.map(({ measure }) => measure));
     const { waiting } = found;
-    if (waiting === null || waiting.cleaning === null) throw new Error('no cost');
-    const least = cheapestInterval(15, waiting.growthPerYear);
-    expect(waiting.cleaning.source).toBe('asked');
-    expect(waiting.cleaning.everyDays).toBe(Math.round(365.25 * least.everyYears));
-    expectClose(waiting.cleaning.annualCost, least.annualCost, { relative: 1e-5 });
+    if (waiting === null || waiting.cheapestInterval === null) throw new Error('no cost');
+    const least = cheapestInterval(15, waiting.excessGrowthPerYear);
+    expect(waiting.cheapestInterval.costFrom).toBe('asked');
+    expect(waiting.cheapestInterval.everyDays).toBe(Math.round(365.25 * least.everyYears));
+    expectClose(waiting.cheapestInterval.annualCost, least.annualCost, { relative: 1e-5 });
     expect(found.cautions.map(({ code }) => code)).toEqual(
       expect.arrayContaining(['isolate-before-service', 'condition-few-readings', 'electricity-near-water']),
     );
@@ -97,21 +97,21 @@ describe('the condition of a loop', () => {
     expect(await asked()).toMatchObject({
       verdict: 'not-enough-readings',
       evidence: [],
-      shortfall: null,
+      shortfallForecast: null,
       waiting: null,
-      readings: { total: 0, judged: 0, used: 0 },
+      counts: { total: 0, judged: 0, used: 0 },
     });
   });
 
   it('looks at the range that is asked for, and not before the pump was there', async () => {
     await withExample();
-    expect((await asked('?to=2025-11-01T00:00:00Z')).readings.total).toBe(2);
+    expect((await asked('?to=2025-11-01T00:00:00Z')).counts.total).toBe(2);
     const installed = { pump: app.pumpId, count: 1, setting: 80, since: '2025-12-18' };
     const document = { ...example('loop-kelp-flume.json'), installed };
     const id = await created(app, '/v1/loops', document);
     await taken(await app.call(`/v1/loops/${id}/readings`, sent('POST', example('readings.json'))));
     const later = await answered(conditionBody, await app.call(`/v1/loops/${id}/condition`));
-    expect(later.readings.total).toBe(4);
+    expect(later.counts.total).toBe(4);
   });
 
   it('doubts a meter that reads gallons for litres', async () => {
@@ -124,8 +124,8 @@ describe('the condition of a loop', () => {
     await taken(await posted(app, app.readings, slipped));
     const found = await asked();
     expect(found).toMatchObject({
-      verdict: 'meter-doubtful',
-      meterSlip: { meter: 'flow', likely: 'gallons-and-litres' },
+      verdict: 'meter-fault',
+      meterSlip: { meter: 'flow', slip: 'gallons-and-litres' },
     });
   });
 
@@ -137,7 +137,7 @@ describe('the condition of a loop', () => {
     expect(await (await app.call(`${app.condition}?pointer=/verdict`)).text()).toBe('clogged-intake');
     const table = await (await app.call(`${app.condition}?format=csv`)).text();
     expect(table.split('\r\n')[0]).toBe(
-      'measure,outlet,residual,standardError,trendPerYear,low,high,readings',
+      'measure,outlet,residual,standardError,trendPerYear,trendLow,trendHigh,readingCount',
     );
     const first = await app.call(app.condition);
     const etag = first.headers.get('etag') ?? '';
@@ -180,7 +180,7 @@ describe('the condition of a loop', () => {
       expect(done.status).toBe(201);
     }
     const after = await asked();
-    expect(after.cleanings).toEqual(['2025-11-08T18:00:00.000Z', '2025-12-08T18:00:00.000Z']);
+    expect(after.cleanedAt).toEqual(['2025-11-08T18:00:00.000Z', '2025-12-08T18:00:00.000Z']);
     expectClose(after.evidence[0]?.trendPerYear ?? 0, (-0.15 / 30) * 365.25, { relative: 1e-3 });
     expect(Math.abs(before.evidence[0]?.trendPerYear ?? 1)).toBeLessThan(0.5);
   });
@@ -188,7 +188,7 @@ describe('the condition of a loop', () => {
   it('takes the cost of cleaning from the check of the screen', async () => {
     await withExample();
     const task = {
-      title: 'Clean the screen',
+      name: 'Clean the screen',
       kind: 'screen-cleaning',
       loop: app.loopId,
       every: 'P1M',
@@ -199,7 +199,7 @@ describe('the condition of a loop', () => {
     await created(app, '/v1/maintenance-tasks', task);
     const { waiting } = await asked();
     // 20 minutes at the 30 EUR an hour of the site's example, and parts for 2.
-    expect(waiting?.cleaning).toMatchObject({ cost: 12, source: 'maintenance-task' });
+    expect(waiting?.cheapestInterval).toMatchObject({ cost: 12, costFrom: 'maintenance-task' });
   });
 
   it('warns where a schedule throttles outlets', async () => {

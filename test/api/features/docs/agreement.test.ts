@@ -41,12 +41,12 @@ describe('a document that the specification allows', () => {
     async (name, path, file, system) => {
       const body = example(file);
       // The document's ranges are metric.
-      if (system === 'metric') expect(faultsOf(`${name}Input`, body)).toEqual([]);
+      if (system === 'metric') expect(faultsOf(`${name}Request`, body)).toEqual([]);
       const response = await app.call(`${path}?units=${system}`, sent('POST', body));
       expect(response.status).toBe(201);
       const answer = await jsonOf(response);
       expect(faultsOf(name, answer)).toEqual([]);
-      if (system === 'metric') expect(faultsOf(`${name}Input`, answer)).toEqual([]);
+      if (system === 'metric') expect(faultsOf(`${name}Request`, answer)).toEqual([]);
       expect(faultsOf(`${name}List`, await jsonOf(await app.call(`${path}?units=${system}`)))).toEqual([]);
     },
   );
@@ -54,7 +54,7 @@ describe('a document that the specification allows', () => {
   it('may be the site', async () => {
     const answer = await jsonOf(await app.call('/v1/site'));
     expect(faultsOf('Site', answer)).toEqual([]);
-    expect(faultsOf('SiteInput', answer)).toEqual([]);
+    expect(faultsOf('SiteRequest', answer)).toEqual([]);
   });
 });
 
@@ -62,18 +62,18 @@ describe('a document that the specification does not allow', () => {
   const run = (element: unknown) => ({ name: 'a', discharge: { run: [element], outlet: { name: 'x' } } });
 
   it.each<[string, string, unknown]>([
-    ['PumpInput', '/v1/pumps', { ...example('pump-canister-250.json'), colour: 'red' }],
-    ['PumpInput', '/v1/pumps', { ...example('pump-canister-250.json'), headPoints: [] }],
-    ['PumpInput', '/v1/pumps', { ...example('pump-canister-250.json'), standbyPower: -1 }],
-    ['PumpInput', '/v1/pumps', { ...example('pump-canister-250.json'), settings: { min: 0 } }],
-    ['PumpInput', '/v1/pumps', { ...example('pump-canister-250.json'), price: '780' }],
-    ['LoopInput', '/v1/loops', { name: 'a' }],
-    ['LoopInput', '/v1/loops', { ...example('loop-system-curve.json'), staticHead: 1 }],
-    ['LoopInput', '/v1/loops', run({})],
-    ['LoopInput', '/v1/loops', run({ pipe: 'sch40 1' })],
-    ['LoopInput', '/v1/loops', run({ pipe: 'sch40 1', length: 1, count: 1 })],
-    ['LoopInput', '/v1/loops', run({ valve: { kv: 1, cv: 1 } })],
-    ['LoopInput', '/v1/loops', run({ valve: 'ball', opening: 101 })],
+    ['PumpRequest', '/v1/pumps', { ...example('pump-canister-250.json'), colour: 'red' }],
+    ['PumpRequest', '/v1/pumps', { ...example('pump-canister-250.json'), headPoints: [] }],
+    ['PumpRequest', '/v1/pumps', { ...example('pump-canister-250.json'), standbyPower: -1 }],
+    ['PumpRequest', '/v1/pumps', { ...example('pump-canister-250.json'), settings: { min: 0 } }],
+    ['PumpRequest', '/v1/pumps', { ...example('pump-canister-250.json'), price: '780' }],
+    ['LoopRequest', '/v1/loops', { name: 'a' }],
+    ['LoopRequest', '/v1/loops', { ...example('loop-system-curve.json'), staticHead: 1 }],
+    ['LoopRequest', '/v1/loops', run({})],
+    ['LoopRequest', '/v1/loops', run({ pipe: 'sch40 1' })],
+    ['LoopRequest', '/v1/loops', run({ pipe: 'sch40 1', length: 1, count: 1 })],
+    ['LoopRequest', '/v1/loops', run({ valve: { kv: 1, cv: 1 } })],
+    ['LoopRequest', '/v1/loops', run({ valve: 'ball', opening: 101 })],
   ])('is refused: %s at %s %j', async (component, path, body) => {
     expect(faultsOf(component, body)).not.toEqual([]);
     const response = await app.call(path, sent('POST', body));

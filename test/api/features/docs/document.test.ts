@@ -78,7 +78,7 @@ describe('an operation', () => {
   it('shows a quantity in metric units, with its range and both of its forms', async () => {
     const { api: demonstration } = await appUnderTest({ mount: demonstrationRoutes });
     const { components } = openApiDocument(demonstration);
-    expect(components?.schemas?.TankInput).toMatchObject({
+    expect(components?.schemas?.TankRequest).toMatchObject({
       properties: {
         flow: { type: ['number', 'string'], minimum: 0, maximum: 3_600_000, maxLength: 40 },
       },

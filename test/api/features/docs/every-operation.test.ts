@@ -22,7 +22,7 @@ beforeAll(async () => {
 
 const siteFor = async ({ id, method }: Operation): Promise<AppUnderTest> => {
   if (INTO_EMPTY.includes(id)) return await appUnderTest();
-  if (id === 'undoCalibration') return await calibratedSite();
+  if (id === 'deleteCalibration') return await calibratedSite();
   return method === 'get' ? untouched : await stockedSite();
 };
 

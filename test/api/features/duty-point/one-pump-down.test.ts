@@ -6,10 +6,10 @@ import { dutyPointAnswer, recommendationAnswer } from '../../read-answers.ts';
 import { created, example, type Json } from '../../requests.ts';
 import { answered, recommend, type StockedApp, stockedApp } from '../../stocked-app.ts';
 
-const onePumpDown = z
+const onePumpStopped = z
   .object({
     checkValves: z.boolean(),
-    served: z.boolean(),
+    requiredFlowsMet: z.boolean(),
     flow: z.number(),
     backflow: z.number(),
     power: z.number(),
@@ -23,7 +23,7 @@ const onePumpDown = z
     ),
   })
   .nullable();
-const answer = dutyPointAnswer.extend({ onePumpDown });
+const answer = dutyPointAnswer.extend({ onePumpStopped });
 
 let app: StockedApp;
 beforeEach(async () => {
@@ -41,7 +41,7 @@ async function flumeWith(installed: Json): Promise<string> {
 describe('one pump down', () => {
   it('behind check valves is the duty of the others, outlet by outlet', async () => {
     const [three, two] = [await duty('setting=60&count=3'), await duty('setting=60&count=2')];
-    expect(three.onePumpDown).toMatchObject({
+    expect(three.onePumpStopped).toMatchObject({
       ...{ checkValves: true, backflow: 0, flow: two.flow, power: two.power },
       outlets: two.outlets.map(({ name, flow, requiredFlow, margin }) => ({
         name,
@@ -54,8 +54,8 @@ describe('one pump down', () => {
   });
 
   it('is told apart from a loop that is still served', async () => {
-    expect((await duty('setting=60&count=2')).onePumpDown?.served).toBe(false);
-    expect((await duty('setting=90&count=2')).onePumpDown?.served).toBe(true);
+    expect((await duty('setting=60&count=2')).onePumpStopped?.requiredFlowsMet).toBe(false);
+    expect((await duty('setting=90&count=2')).onePumpStopped?.requiredFlowsMet).toBe(true);
   });
 
   it('without check valves leaves the loop less, and sends water back', async () => {
@@ -63,9 +63,9 @@ describe('one pump down', () => {
     const without = await flumeWith({ count: 2, setting: 80, checkValves: false });
     const query = 'setting=80&count=2';
     const [held, open] = [await duty(query, stated), await duty(query, without)];
-    expect(open.onePumpDown).toMatchObject({ checkValves: false });
-    expect(open.onePumpDown?.backflow).toBeGreaterThan(0);
-    expect(open.onePumpDown?.flow).toBeLessThan(held.onePumpDown?.flow ?? 0);
+    expect(open.onePumpStopped).toMatchObject({ checkValves: false });
+    expect(open.onePumpStopped?.backflow).toBeGreaterThan(0);
+    expect(open.onePumpStopped?.flow).toBeLessThan(held.onePumpStopped?.flow ?? 0);
     const codes = (found: typeof held) => found.cautions.map(({ code }) => code);
     expect(codes(open)).toContain('idle-pump-backflow');
     expect(codes(held)).not.toContain('idle-pump-backflow');
@@ -75,23 +75,23 @@ describe('one pump down', () => {
   });
 
   it('is null for a single pump, and where none moves water', async () => {
-    expect((await duty('setting=70')).onePumpDown).toBeNull();
+    expect((await duty('setting=70')).onePumpStopped).toBeNull();
     const lifted = { ...example('loop-kelp-flume.json'), staticHead: 30 };
     const loop = `/v1/loops/${await created(app, '/v1/loops', lifted)}`;
-    expect(await duty('setting=70&count=2', loop)).toMatchObject({ flow: 0, onePumpDown: null });
+    expect(await duty('setting=70&count=2', loop)).toMatchObject({ flow: 0, onePumpStopped: null });
   });
 
   it('comes with a recommendation, the same in US units', async () => {
-    const shape = recommendationAnswer.shape.best.unwrap().extend({ onePumpDown });
+    const shape = recommendationAnswer.shape.best.unwrap().extend({ onePumpStopped });
     const reading = recommendationAnswer.extend({ best: shape });
     const body = { loop: app.loopId, pumps: [{ pump: app.pumpId, count: 2 }] };
     const metric = await answered(reading, await recommend(app, body));
     const us = await answered(reading, await recommend(app, body, '?units=us'));
-    const down = metric.best.onePumpDown;
+    const down = metric.best.onePumpStopped;
     const at = await duty(`setting=${metric.best.setting}&count=1`);
     expectClose(down?.flow ?? 0, at.flow, { relative: 1e-5 });
     // 3.785411784 L a US gallon by definition (NIST SP 811).
-    expectClose((us.best.onePumpDown?.flow ?? 0) * 3.785411784, down?.flow ?? 0, { relative: 1e-5 });
-    expect(us.best.onePumpDown?.served).toBe(down?.served);
+    expectClose((us.best.onePumpStopped?.flow ?? 0) * 3.785411784, down?.flow ?? 0, { relative: 1e-5 });
+    expect(us.best.onePumpStopped?.requiredFlowsMet).toBe(down?.requiredFlowsMet);
   });
 });

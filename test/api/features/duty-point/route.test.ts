@@ -41,7 +41,7 @@ describe('a duty point', () => {
   it('falls short at the setting below, and says so', async () => {
     const found = await duty(`?pump=${app.pumpId}&setting=69`);
     expectClose(flowOf(found, 'far end'), 2984.58, { relative: PUBLISHED });
-    expect(codes(found)).toContain('outlet-short');
+    expect(codes(found)).toContain('outlet-below-required');
     expect(found.outlets[0]?.margin).toBeLessThan(0);
   });
 
@@ -138,7 +138,7 @@ describe('a duty point', () => {
   it('comes in CSV with an outlet a row', async () => {
     const response = await app.call(`${app.loop}/duty-point?pump=${app.pumpId}&setting=70&format=csv`);
     const [header, first] = (await response.text()).split('\r\n');
-    expect(header).toBe('name,flow [L/h],requiredFlow [L/h],margin,velocity [m/s]');
+    expect(header).toBe('outletName,flow [L/h],requiredFlow [L/h],margin,velocity [m/s]');
     expect(first).toMatch(/^far end,302\d\.\d+,3000,/);
   });
 });

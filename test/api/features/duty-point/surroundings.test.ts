@@ -30,7 +30,11 @@ const outlets = z.array(
   }),
 );
 const drainBack = z
-  .object({ volume: z.number(), floods: z.boolean().nullable(), deepestSiphonBreak: z.number().nullable() })
+  .object({
+    volume: z.number(),
+    floods: z.boolean().nullable(),
+    maximumSiphonBreakDepth: z.number().nullable(),
+  })
   .nullable();
 const withoutScreenLimit = z
   .object({
@@ -66,7 +70,7 @@ describe('a duty point', () => {
   });
 
   it('tells how far every outlet reaches at a velocity: B d u0/v with B = 6', async () => {
-    const found = await duty('&velocity=0.1');
+    const found = await duty('&reachVelocity=0.1');
     for (const [i, nozzle] of [0.015, 0.014, 0.014].entries()) {
       const { velocity, reach } = found.outlets[i] ?? {};
       expectClose(reach?.distance ?? 0, (6 * nozzle * (velocity ?? 0)) / 0.1, { relative: 2 * SIX_DIGITS });
@@ -74,7 +78,7 @@ describe('a duty point', () => {
     expect(codes(found.cautions)).toContain('jet-too-far');
     const us = await answered(
       dutyAnswer,
-      await app.call(`${app.loop}/duty-point?pump=${app.pumpId}&setting=70&velocity=0.1%20m/s&units=us`),
+      await app.call(`${app.loop}/duty-point?pump=${app.pumpId}&setting=70&reachVelocity=0.1%20m/s&units=us`),
     );
     expectClose((us.outlets[0]?.reach?.distance ?? 0) * 0.3048, found.outlets[0]?.reach?.distance ?? 0, {
       relative: 2 * SIX_DIGITS,
@@ -107,11 +111,11 @@ describe('a duty point', () => {
 
   it.each(['0', '-1', 'fast', '31', '1 L/h'])('refuses a reach to %s', async (velocity) => {
     const response = await app.call(
-      `${app.loop}/duty-point?pump=${app.pumpId}&velocity=${encodeURIComponent(velocity)}`,
+      `${app.loop}/duty-point?pump=${app.pumpId}&reachVelocity=${encodeURIComponent(velocity)}`,
     );
     const problem = await refused(response);
     expect(problem.status).toBe(422);
-    expect(problem.errors?.map(({ parameter }) => parameter)).toEqual(['velocity']);
+    expect(problem.errors?.map(({ parameter }) => parameter)).toEqual(['reachVelocity']);
   });
 });
 
@@ -142,7 +146,7 @@ describe('a recommendation for the touch pool', () => {
   });
 
   it('warns that visitors can reach the intake', async () => {
-    expect(codes((await asked(question)).best?.cautions ?? [])).toContain('intake-holds-fast');
+    expect(codes((await asked(question)).best?.cautions ?? [])).toContain('covered-intake-traps');
   });
 });
 

@@ -13,7 +13,7 @@ beforeEach(async () => {
   lab = await upkeep();
 });
 
-const PATH = '/v1/maintenance.ics';
+const PATH = '/v1/maintenance-tasks.ics';
 /** Less than the ten years that the last days of February are told for. */
 const ROUNDS = 7;
 
@@ -128,7 +128,7 @@ describe('the calendar of checks', () => {
 
   it('may be that of one loop, or of one pump', async () => {
     await lab.addTask();
-    await lab.addTask({ title: 'Impeller', loop: undefined, pump: lab.pump });
+    await lab.addTask({ name: 'Impeller', loop: undefined, pump: lab.pump });
     expect((await onlyEvent(`?loop=${lab.loop}`)).event.summary).toBe('Clean the intake screen (Kelp flume)');
     expect((await onlyEvent(`?pump=${lab.pump}`)).event.summary).toBe('Impeller (Canister 250)');
     expect((await lab.send('GET', `${PATH}?loop=none`)).status).toBe(422);
@@ -138,7 +138,7 @@ describe('the calendar of checks', () => {
 
   it('is refused where it would be too long to subscribe to', async () => {
     const document: MaintenanceTask = {
-      title: 'Check',
+      name: 'Check',
       kind: 'other',
       every: { days: 1 },
       minutes: 1,
@@ -167,13 +167,13 @@ describe('a text in the calendar', () => {
   ];
 
   it.each(AWKWARD)('is read back as it was entered: %j', async (title) => {
-    await lab.addTask({ title });
+    await lab.addTask({ name: title });
     expect((await onlyEvent()).event.summary).toBe(`${title} (Kelp flume)`);
   });
 
   it('makes no line of its own', async () => {
     const title = 'x\r\nEND:VEVENT\r\nBEGIN:VALARM';
-    await lab.addTask({ title });
+    await lab.addTask({ name: title });
     const site = await lab.read('/v1/site');
     const name = 'Lab, of;\r\nX-INJECTED:1\u0007';
     await lab.send('PUT', '/v1/site', { ...site, name }, { 'if-match': '*' });
@@ -187,7 +187,7 @@ describe('a text in the calendar', () => {
 
   // RFC 5545, 3.1: lines end in CRLF and have at most 75 octets, their end aside.
   it('stands in lines as the standard wants them', async () => {
-    for (const title of AWKWARD) await lab.addTask({ title });
+    for (const title of AWKWARD) await lab.addTask({ name: title });
     const text = await textOf();
     expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
     expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);

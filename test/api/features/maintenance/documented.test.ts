@@ -20,13 +20,13 @@ const TASKS = '/v1/maintenance-tasks';
 describe('an answer about checks', () => {
   it.each([
     ['get', TASKS, () => TASKS, undefined],
-    ['get', `${TASKS}/{taskId}`, () => `${TASKS}/${id}`, undefined],
-    ['get', `${TASKS}/{taskId}/completions`, () => `${TASKS}/${id}/completions`, undefined],
+    ['get', `${TASKS}/{maintenanceTaskId}`, () => `${TASKS}/${id}`, undefined],
+    ['get', `${TASKS}/{maintenanceTaskId}/completions`, () => `${TASKS}/${id}/completions`, undefined],
     ['post', TASKS, () => TASKS, () => task(lab.loop)],
     ['post', TASKS, () => TASKS, () => ({})],
     [
       'post',
-      `${TASKS}/{taskId}/completions`,
+      `${TASKS}/{maintenanceTaskId}/completions`,
       () => `${TASKS}/${id}/completions`,
       () => ({ at: '2026-01-11T10:00:00Z' }),
     ],
@@ -64,7 +64,7 @@ describe('a body with members changed at random', () => {
   it.each([
     [TASKS, () => TASKS, () => ({ ...task(lab.loop), kind: 'other' })],
     [
-      `${TASKS}/{taskId}/completions`,
+      `${TASKS}/{maintenanceTaskId}/completions`,
       () => `${TASKS}/${id}/completions`,
       () => ({ at: '2026-01-12T10:00:00Z', minutes: 5, note: 'a note' }),
     ],
@@ -83,6 +83,6 @@ describe('a body with members changed at random', () => {
       { seed: 1, numRuns: 150 },
     );
     expect((await lab.send('GET', `${TASKS}?limit=200`)).status).toBe(200);
-    expect((await lab.send('GET', '/v1/maintenance.ics')).status).toBe(200);
+    expect((await lab.send('GET', '/v1/maintenance-tasks.ics')).status).toBe(200);
   });
 });

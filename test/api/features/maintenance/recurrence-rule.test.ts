@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { recurrenceLines } from '../../../../api/features/maintenance/recurrence-rule.ts';
 import { civilDate } from '../../../../models/calendar/civil-day.ts';
 import { dayOfText, textOfDate } from '../../../../models/calendar/civil-text.ts';
-import { dayAfter, type Interval, timesAYear } from '../../../../models/maintenance/interval.ts';
+import { dayAfter, type Interval, timesPerYear } from '../../../../models/maintenance/interval.ts';
 
 const ROUNDS_MAX = 40;
 /** For as long as the last days of February are told. */
@@ -51,7 +51,7 @@ describe('the recurrence of an interval', () => {
     const monthEnd = fc.constantFrom(...ends.map((text) => dayOf(text)));
     fc.assert(
       fc.property(fc.oneof(anyDay, monthEnd), interval, (start, every) => {
-        const rounds = 1 + Math.min(ROUNDS_MAX, Math.floor(YEARS * timesAYear(every)));
+        const rounds = 1 + Math.min(ROUNDS_MAX, Math.floor(YEARS * timesPerYear(every)));
         const expected = Array.from({ length: rounds }, (_, times) => textOf(dayAfter(start, every, times)));
         expect(expanded(recurrenceLines(every, start), start, rounds)).toEqual(expected);
       }),

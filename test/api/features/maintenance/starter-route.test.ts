@@ -17,7 +17,7 @@ describe('the starter set of a stored loop', () => {
   it('is stored as checks of the loop, due today where nothing else is stated', async () => {
     const response = await lab.send('POST', path, {});
     expect(response.status).toBe(201);
-    const { items, kept, cautions } = await response.json();
+    const { items, existingCount: kept, cautions } = await response.json();
     expect(kindsOf(items)).toEqual(KINDS);
     expect(items[1]).toMatchObject({
       loop: lab.loop,
@@ -41,7 +41,7 @@ describe('the starter set of a stored loop', () => {
 
   it('is made once, and again for what was deleted or built since', async () => {
     const { items } = await (await lab.send('POST', path, {})).json();
-    expect(await (await lab.send('POST', path, {})).json()).toMatchObject({ items: [], kept: 3 });
+    expect(await (await lab.send('POST', path, {})).json()).toMatchObject({ items: [], existingCount: 3 });
     await lab.send('DELETE', `/v1/maintenance-tasks/${items[0].id}`, undefined, { 'if-match': '*' });
     const loop = await lab.read(`/v1/loops/${lab.loop}`);
     const suction = [...loop.suction, { fitting: 'bulkhead', count: 2 }, { fitting: 'union' }];

@@ -35,7 +35,7 @@ export async function upkeep(zone = 'Europe/Lisbon'): Promise<Upkeep> {
 }
 
 export const task = (loop: string): Record<string, unknown> => ({
-  title: 'Clean the intake screen',
+  name: 'Clean the intake screen',
   loop,
   every: 'P1M',
   minutes: 10,

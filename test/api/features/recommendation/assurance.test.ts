@@ -16,9 +16,9 @@ const uncertainty = z.object({
 const best = recommendationAnswer.shape.best.unwrap().extend({ uncertainty });
 const assuredAnswer = recommendationAnswer.extend({
   best: best.nullable(),
-  assurance: z
+  assuranceEffect: z
     .object({
-      without: z
+      withoutAssurance: z
         .object({
           candidate: z.int(),
           pump: z.object({ name: z.string() }),
@@ -28,9 +28,9 @@ const assuredAnswer = recommendationAnswer.extend({
           annualCost: z.number().nullable(),
         })
         .nullable(),
-      extraEnergy: z.number().nullable(),
-      extraCost: z.number().nullable(),
-      badEnd: z
+      annualExtraEnergy: z.number().nullable(),
+      annualExtraCost: z.number().nullable(),
+      worstCase: z
         .object({
           flow: z.number(),
           head: z.number(),
@@ -75,21 +75,25 @@ const ASSURANCES = [
 describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
   it.each(['as-built', 'trimmed'])('costs the difference of two full requests, %s', async (balancing) => {
     const [assured, plain] = [await askBest({ assurance, balancing }), await askBest({ balancing })];
-    const { without, extraEnergy, extraCost } = assured.assurance ?? {};
+    const { withoutAssurance: without, annualExtraEnergy, annualExtraCost } = assured.assuranceEffect ?? {};
     expect(without).toMatchObject({
       ...{ candidate: 0, count: 1, setting: plain.best.setting },
       ...{ annualEnergy: plain.best.annualEnergy, annualCost: plain.best.annualCost },
     });
     const rounding = { absolute: SIX_DIGITS * assured.best.annualEnergy };
-    expectClose(extraEnergy ?? 0, assured.best.annualEnergy - plain.best.annualEnergy, rounding);
-    expectClose(extraCost ?? 0, (assured.best.annualCost ?? 0) - (plain.best.annualCost ?? 0), rounding);
+    expectClose(annualExtraEnergy ?? 0, assured.best.annualEnergy - plain.best.annualEnergy, rounding);
+    expectClose(
+      annualExtraCost ?? 0,
+      (assured.best.annualCost ?? 0) - (plain.best.annualCost ?? 0),
+      rounding,
+    );
     expect(assured.best.setting).toBeGreaterThan(plain.best.setting);
   });
 
   it('serves every outlet in the worst case', async () => {
-    const { badEnd } = (await ask({ assurance })).assurance ?? {};
-    expect(badEnd?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
-    for (const { flow, requiredFlow } of badEnd?.outlets ?? []) {
+    const { worstCase } = (await ask({ assurance })).assuranceEffect ?? {};
+    expect(worstCase?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
+    for (const { flow, requiredFlow } of worstCase?.outlets ?? []) {
       expect(flow).toBeGreaterThanOrEqual((requiredFlow ?? 0) * (1 - SIX_DIGITS));
     }
   });
@@ -104,17 +108,22 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
       sent('PUT', { ...example('site.json'), price: null }, { 'If-Match': '*' }),
     );
     expect(put.status).toBe(200);
-    const told = (await ask({ assurance, price: undefined })).assurance;
-    expect(told?.extraCost).toBeNull();
-    expect(told?.without?.annualCost).toBeNull();
-    expect(told?.extraEnergy).toBeGreaterThan(0);
+    const told = (await ask({ assurance, price: undefined })).assuranceEffect;
+    expect(told?.annualExtraCost).toBeNull();
+    expect(told?.withoutAssurance?.annualCost).toBeNull();
+    expect(told?.annualExtraEnergy).toBeGreaterThan(0);
   });
 
   it('has nothing to tell where no candidate serves', async () => {
     const small = { ...example('pump-canister-250.json'), settings: { min: 30, max: 40, step: 1 } };
-    const { best: none, assurance: told } = await ask({ assurance, pumps: [small] });
+    const { best: none, assuranceEffect: told } = await ask({ assurance, pumps: [small] });
     expect(none).toBeNull();
-    expect(told).toEqual({ without: null, extraEnergy: null, extraCost: null, badEnd: null });
+    expect(told).toEqual({
+      withoutAssurance: null,
+      annualExtraEnergy: null,
+      annualExtraCost: null,
+      worstCase: null,
+    });
   });
 
   it('never changes its answer with the unit system', async () => {
@@ -128,19 +137,25 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
     for (const field of ['power', 'annualEnergy', 'annualCost', 'efficiency'] as const) {
       expectClose(us.best?.[field] ?? 0, metric.best[field] ?? 0, { relative: SIX_DIGITS });
     }
-    expectClose(us.assurance?.extraEnergy ?? 0, metric.assurance?.extraEnergy ?? 0, { relative: SIX_DIGITS });
-    // A US gallon is 3.785411784 L, exact by definition (NIST SP 811).
-    expectClose((us.best?.flow ?? 0) * 3.785411784, metric.best.flow, { relative: SIX_DIGITS });
-    expectClose((us.assurance?.badEnd?.flow ?? 0) * 3.785411784, metric.assurance?.badEnd?.flow ?? 0, {
+    expectClose(us.assuranceEffect?.annualExtraEnergy ?? 0, metric.assuranceEffect?.annualExtraEnergy ?? 0, {
       relative: SIX_DIGITS,
     });
+    // A US gallon is 3.785411784 L, exact by definition (NIST SP 811).
+    expectClose((us.best?.flow ?? 0) * 3.785411784, metric.best.flow, { relative: SIX_DIGITS });
+    expectClose(
+      (us.assuranceEffect?.worstCase?.flow ?? 0) * 3.785411784,
+      metric.assuranceEffect?.worstCase?.flow ?? 0,
+      {
+        relative: SIX_DIGITS,
+      },
+    );
   });
 });
 
 describe('an answer without an assurance', () => {
   it('says so', async () => {
     const answer = await ask();
-    expect(answer.assurance).toBeNull();
+    expect(answer.assuranceEffect).toBeNull();
     expect(answer.assumptions.assurance).toBeNull();
   });
 });
@@ -174,8 +189,10 @@ describe('the uncertainty of a duty', () => {
   });
 
   it('holds the worst case of more friction', async () => {
-    const { best: told, assurance } = await askBest({ assurance: { frictionMultiplier: 3 } });
-    expect(told.uncertainty.flow.low).toBeLessThanOrEqual(assurance?.badEnd?.flow ?? 0);
+    const { best: told, assuranceEffect: assurance } = await askBest({
+      assurance: { frictionMultiplier: 3 },
+    });
+    expect(told.uncertainty.flow.low).toBeLessThanOrEqual(assurance?.worstCase?.flow ?? 0);
   });
 
   it('stands in a duty point too', async () => {

@@ -14,7 +14,7 @@ const saving = z.object({
   continuous: z.object(use).nullable(),
 });
 const row = z.object({
-  element: z.string(),
+  pointer: z.string(),
   kind: z.string(),
   name: z.string().nullable(),
   bore: z.number().nullable(),
@@ -26,7 +26,7 @@ const row = z.object({
   annualCost: z.number().nullable(),
   savings: z
     .object({
-      boreUp: saving.extend({ pipe: z.string() }).nullable(),
+      largerPipe: saving.extend({ name: z.string() }).nullable(),
       halved: saving.nullable(),
       removed: saving.nullable(),
     })
@@ -82,7 +82,7 @@ describe('where the head goes', () => {
   it('points into the loop', async () => {
     const { rows } = await ask({ detail: 'losses' });
     const loop = example('loop-kelp-flume.json');
-    for (const { element, kind } of rows) {
+    for (const { pointer: element, kind } of rows) {
       const found = element
         .split('/')
         .slice(1)
@@ -125,7 +125,7 @@ describe('where the head goes', () => {
   it('tells the same in US units', async () => {
     const metric = (await ask({ detail: 'losses', loop: app.loopId, pumps: [app.pumpId] })).rows;
     const us = (await ask({ detail: 'losses', loop: app.loopId, pumps: [app.pumpId] }, '?units=us')).rows;
-    expect(us.map(({ element }) => element)).toEqual(metric.map(({ element }) => element));
+    expect(us.map(({ pointer }) => pointer)).toEqual(metric.map(({ pointer }) => pointer));
     for (const [place, one] of us.entries()) {
       const other = metric[place];
       // Foot and inch are exact by definition (NIST SP 811).
@@ -145,9 +145,9 @@ const flumeWith = (from: string, to: string): Json => {
 };
 
 describe('a listed saving', () => {
-  it.each<[string, string, string, 'boreUp' | 'halved' | 'removed', string, string]>([
-    ['one bore up', '/discharge/run/0', 'pipe', 'boreUp', '"sch80 1-1/2"', '"sch80 2"'],
-    ['one bore up before the pump', '/suction/0', 'pipe', 'boreUp', '"sch80 2"', '"sch80 2-1/2"'],
+  it.each<[string, string, string, 'largerPipe' | 'halved' | 'removed', string, string]>([
+    ['one bore up', '/discharge/run/0', 'pipe', 'largerPipe', '"sch80 1-1/2"', '"sch80 2"'],
+    ['one bore up before the pump', '/suction/0', 'pipe', 'largerPipe', '"sch80 2"', '"sch80 2-1/2"'],
     ['half of the elbows', '/suction/1', 'fitting', 'halved', '"count":2', '"count":1'],
     [
       'no loss',
@@ -161,7 +161,7 @@ describe('a listed saving', () => {
     for (const further of [{}, { balancing: 'trimmed' }, { assurance: { grade: '2B' } }]) {
       const before = await ask({ ...further, detail: 'losses' });
       const after = await ask({ ...further, loop: flumeWith(from, to) });
-      const found = before.rows.find((one) => one.element === element && one.kind === kind);
+      const found = before.rows.find((one) => one.pointer === element && one.kind === kind);
       const grid = found?.savings?.[change]?.grid;
       const rounding = { absolute: SIX_DIGITS * before.best.annualEnergy };
       expectClose(
@@ -180,7 +180,9 @@ describe('a listed saving', () => {
 
   it('names the wider pipe', async () => {
     const { rows } = await ask({ detail: 'losses' });
-    expect(rows.find(({ element }) => element === '/discharge/run/0')?.savings?.boreUp?.pipe).toBe('sch80 2');
+    expect(rows.find(({ pointer }) => pointer === '/discharge/run/0')?.savings?.largerPipe?.name).toBe(
+      'sch80 2',
+    );
   });
 });
 

@@ -9,9 +9,9 @@ import { answered, recommend, type StockedApp, stockedApp } from '../../stocked-
 const SIX_DIGITS = 1e-5;
 
 const trim = z.object({
-  branch: z.string(),
+  pointer: z.string(),
   closed: z.boolean(),
-  valve: z.string().nullable(),
+  valvePointer: z.string().nullable(),
   opening: z.number().nullable(),
 });
 const trimmedAnswer = recommendationAnswer.extend({
@@ -19,7 +19,7 @@ const trimmedAnswer = recommendationAnswer.extend({
     .unwrap()
     .extend({ trims: z.array(trim) })
     .nullable(),
-  againstAsBuilt: z
+  trimEffect: z
     .object({
       candidate: z.int(),
       pump: z.object({ name: z.string() }),
@@ -27,8 +27,8 @@ const trimmedAnswer = recommendationAnswer.extend({
       setting: z.number(),
       annualEnergy: z.number(),
       annualCost: z.number().nullable(),
-      energySaving: z.number(),
-      costSaving: z.number().nullable(),
+      annualEnergySaving: z.number(),
+      annualCostSaving: z.number().nullable(),
     })
     .nullable(),
 });
@@ -63,7 +63,10 @@ describe('a trimmed recommendation', () => {
   it('tells the valve of the branch and the opening that makes the trim', async () => {
     const { best } = await ask(flume({ valve: 'ball' }), 'trimmed');
     const [first] = best.trims;
-    expect(first).toMatchObject({ branch: '/discharge/branches/1', valve: '/discharge/branches/1/run/1' });
+    expect(first).toMatchObject({
+      pointer: '/discharge/branches/1',
+      valvePointer: '/discharge/branches/1/run/1',
+    });
     const opening = first?.opening ?? Number.NaN;
     // The loop as built with that opening is the trimmed loop.
     const set = await ask(flume({ valve: 'ball', opening }), 'as-built');
@@ -74,26 +77,30 @@ describe('a trimmed recommendation', () => {
 
   it('tells no valve where none is known', async () => {
     const { best } = await ask(flume({ valve: { kv: 30 } }), 'trimmed');
-    expect(best.trims[0]).toMatchObject({ valve: null, opening: null });
+    expect(best.trims[0]).toMatchObject({ valvePointer: null, opening: null });
   });
 
   it('saves the difference of two full requests', async () => {
     const loop = flume({ valve: 'ball' });
     const [trimmed, asBuilt] = [await ask(loop, 'trimmed'), await ask(loop, 'as-built')];
-    const { againstAsBuilt: saved } = trimmed;
+    const { trimEffect: saved } = trimmed;
     expect(saved).toMatchObject({
       ...{ candidate: asBuilt.best.candidate, setting: asBuilt.best.setting, count: 1 },
       ...{ annualEnergy: asBuilt.best.annualEnergy, annualCost: asBuilt.best.annualCost },
     });
     const rounding = { absolute: SIX_DIGITS * asBuilt.best.annualEnergy };
-    expectClose(saved?.energySaving ?? 0, asBuilt.best.annualEnergy - trimmed.best.annualEnergy, rounding);
     expectClose(
-      saved?.costSaving ?? 0,
+      saved?.annualEnergySaving ?? 0,
+      asBuilt.best.annualEnergy - trimmed.best.annualEnergy,
+      rounding,
+    );
+    expectClose(
+      saved?.annualCostSaving ?? 0,
       (asBuilt.best.annualCost ?? 0) - (trimmed.best.annualCost ?? 0),
       rounding,
     );
-    expect(saved?.energySaving).toBeGreaterThan(0);
-    expect(asBuilt.againstAsBuilt).toBeNull();
+    expect(saved?.annualEnergySaving).toBeGreaterThan(0);
+    expect(asBuilt.trimEffect).toBeNull();
     expect(asBuilt.best.trims).toEqual([]);
   });
 
@@ -102,9 +109,9 @@ describe('a trimmed recommendation', () => {
     const headers = { 'If-Match': '*', 'Content-Type': 'application/json' };
     const put = await app.call('/v1/site', { method: 'PUT', headers, body: JSON.stringify(site) });
     expect(put.status).toBe(200);
-    const { againstAsBuilt } = await ask(flume({ valve: 'ball' }), 'trimmed', { price: undefined });
-    expect(againstAsBuilt).toMatchObject({ annualCost: null, costSaving: null });
-    expect(againstAsBuilt?.energySaving).toBeGreaterThan(0);
+    const { trimEffect } = await ask(flume({ valve: 'ball' }), 'trimmed', { price: undefined });
+    expect(trimEffect).toMatchObject({ annualCost: null, annualCostSaving: null });
+    expect(trimEffect?.annualEnergySaving).toBeGreaterThan(0);
   });
 
   it('has nothing to compare with where the loop as built is served by no setting', async () => {
@@ -114,9 +121,9 @@ describe('a trimmed recommendation', () => {
       '"requiredFlow":2000',
       '"requiredFlow":2000,"maximumFlow":2150',
     );
-    const { againstAsBuilt, best } = await ask(JSON.parse(text), 'trimmed');
+    const { trimEffect, best } = await ask(JSON.parse(text), 'trimmed');
     expect(best.trims.length).toBeGreaterThan(0);
-    expect(againstAsBuilt).toBeNull();
+    expect(trimEffect).toBeNull();
   });
 });
 
@@ -144,6 +151,6 @@ describe('a trimmed loop with an outlet that requires nothing', () => {
     expect(answer.best.setting).toBe(best.setting);
     expectClose(answer.best.power, best.power, { relative: SIX_DIGITS });
     expect(answer.best.outlets.find(({ name }) => name === 'right')).toMatchObject({ flow: 0 });
-    expect(answer.best.trims.find(({ closed }) => closed)?.branch).toBe('/discharge/branches/1/branches/1');
+    expect(answer.best.trims.find(({ closed }) => closed)?.pointer).toBe('/discharge/branches/1/branches/1');
   });
 });

@@ -13,7 +13,7 @@ const cautionTable = z.strictObject({
     z.strictObject({
       code: z.string(),
       severity: z.enum(['note', 'warning', 'danger']),
-      sentence: z.string().min(20),
+      text: z.string().min(20),
       source: z.string().min(5),
     }),
   ),
@@ -27,7 +27,7 @@ const fittingTable = z.object({
       method: z.string(),
       ...{ value: number, laminarValue: number, sizeValue: number, angle: number },
       source: z.string().min(10),
-      fromMemory: z.boolean(),
+      verified: z.boolean(),
     }),
   ),
 });
@@ -46,7 +46,7 @@ describe('the cautions', () => {
 
   it('come as CSV', async () => {
     const text = await (await app.call('/v1/reference/cautions?format=csv')).text();
-    expect(text.split('\r\n')[0]).toBe('code,severity,sentence,source');
+    expect(text.split('\r\n')[0]).toBe('code,severity,text,source');
   });
 
   it.each(['limit=5', 'units=si'])('refuse the query %s', async (query) => {

@@ -7,7 +7,7 @@ import { refused } from '../../stocked-app.ts';
 import { type Facility, facility } from './facility.ts';
 
 async function dayOf({ call, loop }: Facility, query = ''): Promise<Picture> {
-  const answer = await call(`/v1/loops/${loop}/day.svg${query}`);
+  const answer = await call(`/v1/loops/${loop}/schedule/chart.svg${query}`);
   const text = await answer.text();
   expect(answer.status, text).toBe(200);
   return readSvg(text);
@@ -35,7 +35,7 @@ describe('the picture of a day', () => {
   it('changes the setting at the wall-clock time of each phase', async () => {
     const picture = await dayOf(
       await withSchedule(await facility(), exampleJson('schedule.json')),
-      '?date=2026-06-10',
+      '?day=2026-06-10',
     );
     const [setting] = linesOf(picture);
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
@@ -53,7 +53,7 @@ describe('the picture of a day', () => {
     ['2026-03-29', '23 hours', '06:00', 5],
     ['2026-10-25', '25 hours', '06:00', 7],
   ])('has as many hours as the clocks give it: %s', async (date, told, label, hoursBefore) => {
-    const picture = await dayOf(await facility(), `?date=${date}`);
+    const picture = await dayOf(await facility(), `?day=${date}`);
     expect(picture.words.join('\n')).toContain(told);
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
     const hours = Number(told.split(' ')[0]);
@@ -64,7 +64,7 @@ describe('the picture of a day', () => {
     const site = await facility();
     const tariff = (await (await site.send('POST', '/v1/tariffs', exampleJson('tariff.json'))).json()).id;
     await withSchedule(site, { tariff, phases: [{ name: 'all', from: '00:00', factor: 1 }] });
-    const picture = await dayOf(site, '?date=2026-01-15');
+    const picture = await dayOf(site, '?day=2026-01-15');
     const prices = linesOf(picture).at(-1) ?? [];
     const [left, right] = [tickX(picture, '00:00'), tickX(picture, '24:00')];
     const hours = [...new Set(prices.map(([x]) => Math.round(((x - left) / (right - left)) * 24)))];
@@ -90,7 +90,11 @@ describe('the picture of a day', () => {
 
   it('shows a pump that may stop, pulses and hostile names', async () => {
     const phases = [
-      { name: '<script>x</script>', from: '06:00', volume: { perDay: 20_000, floor: 0, mayStop: true } },
+      {
+        name: '<script>x</script>',
+        from: '06:00',
+        dailyVolume: { volume: 20_000, minimumFlow: 0, mayStop: true },
+      },
       {
         name: '"&\u202E',
         from: '18:00',
@@ -134,7 +138,7 @@ describe('the route', () => {
   it('answers 304 all day, and anew on the next', async () => {
     let now = '2026-01-15T12:00:00Z';
     const { call, loop } = await facility({ change: { clock: () => new Date(now) } });
-    const path = `/v1/loops/${loop}/day.svg`;
+    const path = `/v1/loops/${loop}/schedule/chart.svg`;
     const etag = (await call(path)).headers.get('etag') ?? '';
     now = '2026-01-15T23:59:00Z';
     expect((await call(path, { headers: { 'If-None-Match': etag } })).status).toBe(304);
@@ -146,17 +150,19 @@ describe('the route', () => {
     'refuses the date %s',
     async (date) => {
       const { call, loop } = await facility();
-      const { status, errors } = await refused(await call(`/v1/loops/${loop}/day.svg?date=${date}`));
+      const { status, errors } = await refused(
+        await call(`/v1/loops/${loop}/schedule/chart.svg?day=${date}`),
+      );
       expect(status).toBe(422);
-      expect(errors?.[0]?.parameter).toBe('date');
+      expect(errors?.[0]?.parameter).toBe('day');
     },
   );
 
   it('says what a loop without a pump lacks', async () => {
     const { call, send } = await facility();
     const { id } = await (await send('POST', '/v1/loops', exampleJson('loop-kelp-flume.json'))).json();
-    const { code, errors } = await refused(await call(`/v1/loops/${id}/day.svg`));
+    const { code, errors } = await refused(await call(`/v1/loops/${id}/schedule/chart.svg`));
     expect([code, errors]).toEqual(['no-installed-pump', undefined]);
-    expect((await call('/v1/loops/none/day.svg')).status).toBe(404);
+    expect((await call('/v1/loops/none/schedule/chart.svg')).status).toBe(404);
   });
 });

@@ -23,11 +23,11 @@ const isLong = (loop: typeof flume, phases: PlanWork['schedule']['phases']) =>
 
 describe('the job of a schedule', () => {
   it('is short for a day on a flume, with ramps and volumes too', () => {
-    const volume = { perDay: 50, mayStop: true, splits: true };
+    const volume = { volume: 50, mayStop: true, splits: true };
     for (const day of [
       phasesOf(4),
       phasesOf(4, { rampMinutes: 30 }),
-      phasesOf(2, { factor: undefined, volume }),
+      phasesOf(2, { factor: undefined, dailyVolume: volume }),
     ]) {
       expect(isLong(flume, day)).toBe(false);
     }

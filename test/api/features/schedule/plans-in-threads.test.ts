@@ -36,7 +36,7 @@ describe('the process', () => {
     'sums its loops in a thread',
     async () => {
       const summary = JSON.parse(await (await fetch(`${url}/v1/summary`)).text());
-      expect(summary).toMatchObject({ loops: { total: 1 }, aboveNeed: { count: 1 } });
+      expect(summary).toMatchObject({ counts: { loops: 1 }, canTurnDown: { count: 1 } });
     },
     PATIENCE,
   );
@@ -66,8 +66,8 @@ describe('the process', () => {
       expect(status, JSON.stringify(body).slice(0, 500)).toBe(201);
       expect(answeredMeanwhile).toBeGreaterThan(ANSWERED_LEAST);
       // How near the search comes to the best plan within its time depends on the machine.
-      expect(body.gap).toBeGreaterThanOrEqual(0);
-      const isProven = body.status === 'optimal';
+      expect(body.optimalityGap).toBeGreaterThanOrEqual(0);
+      const isProven = body.solution === 'optimal';
       expect(body.cautions.some((one: { code: string }) => one.code === 'plan-not-proven')).toBe(!isProven);
     },
     PATIENCE,

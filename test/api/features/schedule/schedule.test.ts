@@ -75,7 +75,7 @@ describe('the schedule of a loop', () => {
     expectClose(answer.against.constantHighest.annualEnergy, 750.769, { relative: 1e-3 });
     expect(answer.against.installed.setting).toBe(80);
     expectClose(
-      answer.against.installed.savedEnergy,
+      answer.against.installed.annualEnergySaving,
       answer.against.installed.annualEnergy - answer.annualEnergy,
       { relative: 1e-4 },
     );
@@ -88,7 +88,7 @@ describe('the schedule of a loop', () => {
     expect((await (await lab.send('GET', `${path}?year=2028`)).json()).hoursPerYear).toBe(8784);
     const csv = await (await lab.send('GET', `${path}?format=csv`)).text();
     expect(csv.split('\r\n')[0]).toBe(
-      'name,from,setting [%],feasible,power [W],flow [L/h],hoursPerYear,annualEnergy [kWh],annualCost',
+      'phaseName,from,setting [%],feasible,power [W],flow [L/h],hoursPerYear,annualEnergy [kWh],annualCost [EUR]',
     );
     expect(await (await lab.send('GET', `${path}?pointer=/phases/0/setting`)).text()).toBe('70');
   });
@@ -100,11 +100,11 @@ describe('the schedule of a loop', () => {
   });
 
   it('states that a volume is out of reach', async () => {
-    const answer = await put({ phases: [{ name: 'all', from: '00:00', volume: { perDay: 1e9 } }] });
+    const answer = await put({ phases: [{ name: 'all', from: '00:00', dailyVolume: { volume: 1e9 } }] });
     expect(answer.status).toBe(201);
     const body = await answer.json();
     expect(body.phases[0]).toMatchObject({
-      ...{ feasible: false, setting: 83, gap: null },
+      ...{ feasible: false, setting: 83, optimalityGap: null },
       ...{ reason: 'not-enough-head', step: 2, limitedBy: ['screen-velocity'] },
     });
     expect(body.summary).toContain('No setting is feasible in phase "all".');
@@ -114,15 +114,15 @@ describe('the schedule of a loop', () => {
   });
 
   it('reports the gap of whole hours, and none of split ones', async () => {
-    const volume = { perDay: 100_000, mayStop: true };
+    const volume = { volume: 100_000, mayStop: true };
     const phase = { name: 'all', from: '00:00' };
-    const split = await (await put({ phases: [{ ...phase, volume }] })).json();
+    const split = await (await put({ phases: [{ ...phase, dailyVolume: volume }] })).json();
     const whole = await (
-      await put({ phases: [{ ...phase, volume: { ...volume, splits: false } }] }, { 'if-match': '*' })
+      await put({ phases: [{ ...phase, dailyVolume: { ...volume, splits: false } }] }, { 'if-match': '*' })
     ).json();
-    expect(split.phases[0].gap).toBe(0);
-    expect(whole.phases[0].gap).toBeGreaterThanOrEqual(0);
-    expectClose(whole.annualCost, split.annualCost * (1 + whole.phases[0].gap), { relative: 1e-4 });
+    expect(split.phases[0].optimalityGap).toBe(0);
+    expect(whole.phases[0].optimalityGap).toBeGreaterThanOrEqual(0);
+    expectClose(whole.annualCost, split.annualCost * (1 + whole.phases[0].optimalityGap), { relative: 1e-4 });
     expectClose(split.phases[0].flow * 24, 100_000, { relative: 1e-4 });
   });
 
@@ -147,9 +147,12 @@ describe('a fault in a schedule', () => {
     [phase({ factor: 0 }), '/phases/0/factor'],
     [phase({ factor: undefined }), '/phases/0'],
     [phase({ requiredFlows: { left: 100 } }), '/phases/0/requiredFlows'],
-    [phase({ volume: { perDay: 100 } }), '/phases/0/volume'],
-    [phase({ factor: undefined, volume: { perDay: 0 } }), '/phases/0/volume/perDay'],
-    [phase({ factor: undefined, volume: { perDay: 1, floor: 9, ceiling: 8 } }), '/phases/0/volume/ceiling'],
+    [phase({ dailyVolume: { volume: 100 } }), '/phases/0/dailyVolume'],
+    [phase({ factor: undefined, dailyVolume: { volume: 0 } }), '/phases/0/dailyVolume/volume'],
+    [
+      phase({ factor: undefined, dailyVolume: { volume: 1, minimumFlow: 9, maximumFlow: 8 } }),
+      '/phases/0/dailyVolume/maximumFlow',
+    ],
     [phase({ factor: undefined, requiredFlows: { nowhere: 100 } }), '/phases/0/requiredFlows/nowhere'],
     [
       phase({ factor: undefined, requiredFlows: { left: 0, right: 0, 'far end': 0 } }),

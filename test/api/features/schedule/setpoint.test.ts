@@ -44,7 +44,7 @@ describe('the setpoint', () => {
       setting: 70,
       phase: 'day',
       from: '2026-01-15T07:00:00.000+00:00',
-      until: '2026-01-15T22:00:00.000+00:00',
+      to: '2026-01-15T22:00:00.000+00:00',
     });
     const summer = await (await lab.send('GET', `${path}?at=2026-07-01T21:30:00Z`)).json();
     expect(summer).toMatchObject({ phase: 'night', from: '2026-07-01T22:00:00.000+01:00' });
@@ -114,8 +114,8 @@ describe('the setpoint', () => {
     const price = { name: 'nights', periods: [{ name: 'dear', price: 9, from: '06:00', to: '23:00' }] };
     const tariff = { ...price, otherwise: { name: 'cheap', price: 0.01 } };
     const { id } = await (await lab.send('POST', '/v1/tariffs', tariff)).json();
-    const volume = { perDay: 20_000, mayStop: true };
-    await schedule({ tariff: id, phases: [{ name: 'all', from: '00:00', volume }] });
+    const volume = { volume: 20_000, mayStop: true };
+    await schedule({ tariff: id, phases: [{ name: 'all', from: '00:00', dailyVolume: volume }] });
     const body = await (await lab.send('GET', path)).json();
     expect(body).toMatchObject({ setting: 0, feasible: true, flow: 0, power: 3 });
     expect(Number(await settingAt('2026-01-15T03:00:00Z'))).toBeGreaterThan(0);
@@ -161,15 +161,15 @@ describe('the setpoints of 24 hours', () => {
     await schedule(SCHEDULE);
     const { items } = await (await lab.send('GET', `/v1/loops/${lab.loop}/setpoints`)).json();
     expect(items.map((item: { phase: string }) => item.phase)).toEqual(['day', 'night', 'day']);
-    expect(items[1].from).toBe(items[0].until);
-    expect(Date.parse(items.at(-1).until)).toBeGreaterThanOrEqual(now + 86_400_000);
+    expect(items[1].from).toBe(items[0].to);
+    expect(Date.parse(items.at(-1).to)).toBeGreaterThanOrEqual(now + 86_400_000);
   });
 
   it('come as a table', async () => {
     await schedule(SCHEDULE);
     const csv = await lab.send('GET', `/v1/loops/${lab.loop}/setpoints`, undefined, { accept: 'text/csv' });
     const [header, first] = (await csv.text()).split('\r\n');
-    expect(header).toBe('from,until,phase,setting [%],feasible,power [W],flow [L/h]');
+    expect(header).toBe('from,to,phase,setting [%],feasible,power [W],flow [L/h]');
     expect(first).toMatch(/^2026-01-15T07:00:00\.000\+00:00,2026-01-15T22:00:00\.000\+00:00,day,70,true,/);
   });
 });

@@ -5,7 +5,7 @@ import { facility } from './facility.ts';
 
 const DAY = { name: 'day', from: '07:00', factor: 1 };
 
-const VOLUME = { phases: [{ name: 'all', from: '00:00', volume: { perDay: 100_000 } }] };
+const VOLUME = { phases: [{ name: 'all', from: '00:00', dailyVolume: { volume: 100_000 } }] };
 
 async function codesOf(schedule: object, step = 1): Promise<readonly string[]> {
   const lab = await facility();

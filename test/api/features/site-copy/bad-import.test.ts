@@ -16,7 +16,7 @@ describe('an import', () => {
   it.each<[string, unknown, string?]>([
     ['/format', 'other'],
     ['/format', undefined],
-    ['/formatVersion', 2],
+    ['/formatVersion', 3],
     ['/site', undefined],
     ['/site/currency', 'euro'],
     ['/site/tariff', 'none', '/site/tariff'],
@@ -87,7 +87,7 @@ describe('an import', () => {
   it('may not be larger than an export can be', async () => {
     const { call } = await appUnderTest();
     const headers = { 'Content-Type': 'application/json', 'Content-Length': String(64 * 1024 * 1024 + 1) };
-    const problem = await refused(await call('/v1/export', { method: 'POST', headers, body: '{}' }));
+    const problem = await refused(await call('/v1/import', { method: 'POST', headers, body: '{}' }));
     expect(problem).toMatchObject({ status: 413, limit: 64 * 1024 * 1024 });
   });
 

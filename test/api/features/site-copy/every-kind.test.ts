@@ -51,13 +51,13 @@ describe('an export', () => {
       (sum, { readings: list }) => sum + (Array.isArray(list) ? list.length : Number.NaN),
       0,
     );
-    expect(JSON.parse(said)).toEqual({ ...counts, readings });
+    expect(JSON.parse(said)).toEqual({ counts: { ...counts, readings } });
     expect(withoutFits(await exported(target, units))).toEqual(withoutFits(text));
     if (units === 'metric') expect(await exported(target, units)).toBe(text);
   });
 
   it('leaves readings out where it is asked to', async () => {
-    const response = await source.call('/v1/export?readings=false');
+    const response = await source.call('/v1/export?exclude=readings');
     expect(await response.json()).toEqual({ ...copy, readings: [] });
   });
 });

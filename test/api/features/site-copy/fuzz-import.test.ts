@@ -60,7 +60,7 @@ describe('the copy of a site with members changed at random', () => {
         const text = await response.text();
         const { status } = response;
         expect(status, text).toBeLessThan(500);
-        expect(check({ path: '/v1/export', method: 'post', status }, JSON.parse(text)), text).toBe('');
+        expect(check({ path: '/v1/import', method: 'post', status }, JSON.parse(text)), text).toBe('');
         if (status !== 201) return;
         taken += 1;
         for (const path of QUESTIONS) expect((await target.call(path)).status, path).toBe(200);

@@ -19,7 +19,9 @@ describe('an export', () => {
     const text = await exported(source, units);
     const target = await appUnderTest();
     const response = await imported(target, text, units);
-    expect(JSON.parse(await response.text())).toMatchObject({ tariffs: 1, pumps: 4, loops: 4, schedules: 1 });
+    expect(JSON.parse(await response.text())).toMatchObject({
+      counts: { tariffs: 1, pumps: 4, loops: 4, schedules: 1 },
+    });
     expect([response.status, response.headers.get('location')]).toEqual([201, '/v1/site']);
     expect(await exported(target, units)).toBe(text);
     const other = units === 'us' ? 'metric' : 'us';
@@ -34,7 +36,7 @@ describe('an export', () => {
   it('is as the document describes it', async () => {
     const copy = JSON.parse(await exported(source));
     expect(check({ path: '/v1/export', method: 'get', status: 200 }, copy)).toBe('');
-    expect(copy).toMatchObject({ format: 'loopwright-site', formatVersion: 1, units: { flow: 'L/h' } });
+    expect(copy).toMatchObject({ format: 'loopwright-site', formatVersion: 2, units: { flow: 'L/h' } });
   });
 
   it('gives one value of it where a pointer asks', async () => {
@@ -45,7 +47,9 @@ describe('an export', () => {
   it('of an empty site can go into an empty site', async () => {
     const [one, other] = [await appUnderTest(), await appUnderTest()];
     const response = await imported(other, await exported(one));
-    expect(JSON.parse(await response.text())).toMatchObject({ tariffs: 0, pumps: 0, loops: 0, schedules: 0 });
+    expect(JSON.parse(await response.text())).toMatchObject({
+      counts: { tariffs: 0, pumps: 0, loops: 0, schedules: 0 },
+    });
   });
 });
 
@@ -94,7 +98,7 @@ describe('what was imported', () => {
     const target = await appUnderTest();
     const site = example('site.json');
     const pumps = [example('pump-inline-60.json'), example('pump-canister-250.json')];
-    const copy = { format: 'loopwright-site', formatVersion: 1, site, pumps };
+    const copy = { format: 'loopwright-site', formatVersion: 2, site, pumps };
     expect((await imported(target, JSON.stringify(copy))).status).toBe(201);
     const list = await jsonOf(await target.call('/v1/pumps'));
     expect(list.items).toMatchObject([

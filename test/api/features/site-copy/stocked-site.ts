@@ -35,7 +35,7 @@ export const exported = async ({ call }: AppUnderTest, units = 'metric'): Promis
 };
 
 export const imported = ({ call }: AppUnderTest, text: string, units = 'metric'): Promise<Response> =>
-  call(`/v1/export?units=${units}`, {
+  call(`/v1/import?units=${units}`, {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
     body: text,

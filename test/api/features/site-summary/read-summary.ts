@@ -4,24 +4,32 @@ import type { AppUnderTest } from '../../app-under-test.ts';
 import { answered } from '../../stocked-app.ts';
 
 const record = z.object({ id: z.string(), name: z.string() });
-const saved = z.object({ setting: z.number(), energySaved: z.number(), costSaved: z.number().nullable() });
-const attention = z.object({ hours: z.number(), parts: z.number(), cost: z.number().nullable() });
+const saved = z.object({
+  setting: z.number(),
+  annualEnergySaving: z.number(),
+  annualCostSaving: z.number().nullable(),
+});
+const attention = z.object({
+  annualHours: z.number(),
+  annualParts: z.number(),
+  annualCost: z.number().nullable(),
+});
 
 const summary = z.object({
-  loops: z.object({
-    total: z.int(),
+  counts: z.object({
+    loops: z.int(),
     scheduled: z.int(),
     withoutPump: z.int(),
     withoutRequirement: z.int(),
     unsolved: z.int(),
+    installedPumps: z.int(),
+    storedPumps: z.int(),
   }),
-  devices: z.int(),
-  storedPumps: z.int(),
   power: z.number(),
   annualEnergy: z.number(),
   annualCost: z.number().nullable(),
   currency: z.string(),
-  short: z.object({
+  belowRequired: z.object({
     count: z.int(),
     loops: z.array(
       z.object({
@@ -34,21 +42,20 @@ const summary = z.object({
       }),
     ),
   }),
-  aboveNeed: z.object({
+  canTurnDown: z.object({
     count: z.int(),
     loops: z.array(saved.extend({ loop: record, installedSetting: z.number() })),
   }),
-  attention: attention.extend({ service: attention, tasks: attention }),
-  savings: z.array(
+  upkeep: attention.extend({ service: attention, tasks: attention }),
+  largestSavings: z.array(
     saved.extend({
       loop: record,
       kind: z.enum(['setting', 'pump']),
       pump: record.nullable(),
       count: z.int(),
-      purchase: z.number().nullable(),
-      simplePayback: z.number().nullable(),
-      paybackBeyondSetting: z.number().nullable(),
-      settingAlone: saved.nullable(),
+      purchaseCost: z.number().nullable(),
+      payback: z.object({ simple: z.number().nullable(), beyondTurnDown: z.number().nullable() }),
+      turnDown: saved.nullable(),
     }),
   ),
   assumptions: z.object({ year: z.int(), price: z.number().nullable(), tariff: z.string().nullable() }),

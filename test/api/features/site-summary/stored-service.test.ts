@@ -11,7 +11,7 @@ beforeEach(async () => {
 });
 
 const check = (facts: Json): Json => ({
-  title: 'Service the wet end',
+  name: 'Service the wet end',
   kind: 'wet-end-service',
   every: 'P6M',
   minutes: 60,
@@ -20,18 +20,18 @@ const check = (facts: Json): Json => ({
   ...facts,
 });
 
-const tasksOf = async () => (await summaryOf(app)).attention.tasks;
+const tasksOf = async () => (await summaryOf(app)).upkeep.tasks;
 
 describe('the attention of a site', () => {
   it('counts the service of a pump once, also where it is stored as a check', async () => {
-    const before = (await summaryOf(app)).attention;
+    const before = (await summaryOf(app)).upkeep;
     await app.call(`/v1/loops/${app.loops.flume}/starter-tasks`, sent('POST', {}));
-    const { tasks, service, hours } = (await summaryOf(app)).attention;
+    const { tasks, service, annualHours: hours } = (await summaryOf(app)).upkeep;
     expect(service).toEqual(before.service);
     // By hand: the screen 10 min a week, the residual-current device 2 min a month.
-    expectClose(tasks.hours, ((365 / 7) * 10 + 12 * 2) / 60, { relative: 1e-5 });
-    expect(tasks.parts).toBe(0);
-    expectClose(hours, service.hours + tasks.hours, { relative: 1e-5 });
+    expectClose(tasks.annualHours, ((365 / 7) * 10 + 12 * 2) / 60, { relative: 1e-5 });
+    expect(tasks.annualParts).toBe(0);
+    expectClose(hours, service.annualHours + tasks.annualHours, { relative: 1e-5 });
   });
 
   it('counts the check where the installed pump states no service, or there is none', async () => {
@@ -41,11 +41,11 @@ describe('the attention of a site', () => {
     const installed = { pump, count: 1, setting: 80 };
     const loop = await created(app, '/v1/loops', { ...flume, installed });
     await created(app, '/v1/maintenance-tasks', check({ loop }));
-    expect(await tasksOf()).toMatchObject({ hours: 2, parts: 20 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 2, annualParts: 20 });
     const bare = await created(app, '/v1/loops', flume);
     await created(app, '/v1/maintenance-tasks', check({ loop: bare }));
-    expect(await tasksOf()).toMatchObject({ hours: 4, parts: 40 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 4, annualParts: 40 });
     await created(app, '/v1/maintenance-tasks', check({ pump }));
-    expect(await tasksOf()).toMatchObject({ hours: 6, parts: 60, cost: 6 * 30 + 60 });
+    expect(await tasksOf()).toMatchObject({ annualHours: 6, annualParts: 60, annualCost: 6 * 30 + 60 });
   });
 });

@@ -24,7 +24,12 @@ describe('the summary of a site', () => {
   it('without loops is an answer', async () => {
     const app = await appUnderTest();
     const summary = await summaryOf(app);
-    expect(summary).toMatchObject({ power: 0, annualEnergy: 0, annualCost: 0, devices: 0, savings: [] });
+    expect(summary).toMatchObject({
+      power: 0,
+      annualEnergy: 0,
+      annualCost: 0,
+      largestSavings: [],
+    });
     expect(summary.summary).toBe('No loop with an installed pump is stored: there is nothing to sum up.');
   });
 
@@ -36,9 +41,9 @@ describe('the summary of a site', () => {
     const { outlets: _, ...idle } = quickLoop('no need', 0, installed);
     await created(app, '/v1/loops', { ...idle, outlets: [{ name: 'jet', share: 1 }] });
     await created(app, '/v1/loops', quickLoop('whole', 3000, installed));
-    const { loops, aboveNeed } = await summaryOf(app);
-    expect(loops).toMatchObject({ total: 3, withoutPump: 1, withoutRequirement: 1 });
-    expect(aboveNeed.loops.map(({ loop }) => loop.name)).toEqual(['whole']);
+    const { counts, canTurnDown } = await summaryOf(app);
+    expect(counts).toMatchObject({ loops: 3, withoutPump: 1, withoutRequirement: 1 });
+    expect(canTurnDown.loops.map(({ loop }) => loop.name)).toEqual(['whole']);
   });
 
   it('has no cost without a price, and then ranks by energy', async () => {
@@ -49,8 +54,8 @@ describe('the summary of a site', () => {
     }
     const summary = await summaryOf(app);
     expect(summary.annualCost).toBeNull();
-    expect(summary.savings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
-    expect(summary.savings[0]).toMatchObject({ costSaved: null, simplePayback: null });
+    expect(summary.largestSavings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
+    expect(summary.largestSavings[0]).toMatchObject({ annualCostSaving: null, payback: { simple: null } });
     expect(summary.summary).toContain('no price is set');
   });
 
@@ -66,12 +71,12 @@ describe('the summary of a site', () => {
     const same = { pump: await pumpOf(one), count: 1, setting: 30 };
     await created(one, '/v1/loops', quickLoop('loop', 6000, same));
     const [all, single] = [await summaryOf(app), await summaryOf(one)];
-    expect(all.loops.total).toBe(count);
+    expect(all.counts.loops).toBe(count);
     expectClose(all.annualEnergy, count * single.annualEnergy, { relative: 1e-5 });
-    expect(all.short.count).toBe(count);
-    expect(all.short.loops).toHaveLength(50);
-    expect(all.short.loops[0]?.loop.name).toBe(`loop ${count - 1}`);
-    const margins = all.short.loops.map(({ margin }) => margin);
+    expect(all.belowRequired.count).toBe(count);
+    expect(all.belowRequired.loops).toHaveLength(50);
+    expect(all.belowRequired.loops[0]?.loop.name).toBe(`loop ${count - 1}`);
+    const margins = all.belowRequired.loops.map(({ margin }) => margin);
     expect(margins).toEqual(margins.toSorted((a, b) => a - b));
     // Asked again, all is known, and others still get their turn between the pages.
     let isDone = false;
@@ -93,8 +98,8 @@ describe('the summary of a site', () => {
       await pumpOf(app, { name: `pump ${place}`, powerPoints: [{ setting: 100, power: 800 - place }] });
     }
     await created(app, '/v1/loops', quickLoop('whole', 3000, installed));
-    const { savings, storedPumps } = await summaryOf(app);
-    expect(storedPumps).toBe(others + 1);
+    const { largestSavings: savings, counts } = await summaryOf(app);
+    expect(counts.storedPumps).toBe(others + 1);
     expect(savings).toMatchObject([{ kind: 'pump', pump: { name: `pump ${others - 1}` } }]);
   });
 
@@ -111,12 +116,14 @@ describe('the summary of a site', () => {
     const year = z.object({ annualEnergy: z.number(), annualCost: z.number() });
     const scheduled = await answered(year, await app.call(path));
     const duty = await answered(year, await app.call(`/v1/loops/${app.loops.bank}/duty-point`));
-    expect(after.loops.scheduled).toBe(1);
+    expect(after.counts.scheduled).toBe(1);
     const less = duty.annualEnergy - scheduled.annualEnergy;
     expectClose(before.annualEnergy - after.annualEnergy, less, { relative: 1e-4 });
     const cheaper = duty.annualCost - scheduled.annualCost;
     expectClose((before.annualCost ?? 0) - (after.annualCost ?? 0), cheaper, { relative: 1e-4 });
-    expect(after.savings.find(({ loop }) => loop.id === app.loops.bank)).toMatchObject({ kind: 'pump' });
+    expect(after.largestSavings.find(({ loop }) => loop.id === app.loops.bank)).toMatchObject({
+      kind: 'pump',
+    });
   });
 
   it('names the phase in which a scheduled loop is short', async () => {
@@ -126,8 +133,8 @@ describe('the summary of a site', () => {
       { name: 'rest', from: '13:00', factor: 0.5 },
     ];
     await app.call(`/v1/loops/${app.loops.pool}/schedule`, sent('PUT', { phases }));
-    const { short } = await summaryOf(app);
-    const told = short.loops.find(({ loop }) => loop.id === app.loops.pool);
+    const { belowRequired } = await summaryOf(app);
+    const told = belowRequired.loops.find(({ loop }) => loop.id === app.loops.pool);
     expect(told).toMatchObject({ phase: 'feeding' });
   });
 });
@@ -146,9 +153,9 @@ describe('the summary of a calibrated loop', () => {
     const { fit } = (await store.of(DEFAULT_SITE_ID, PUMPS).get(pump)) ?? expect.fail();
     const before = await summaryOf(app);
     const calibration = {
-      ...{ parameters: [], from: 0, to: 1, readings: 9, modelVersion: '1', pump: { id: pump, fit } },
+      ...{ parameters: [], from: 0, to: 1, readingCount: 9, modelVersion: '1', pump: { id: pump, fit } },
       factors: { friction: 1.5, head: 1, power: 1.2 },
-      badEnd: { friction: 1.5, head: 1 },
+      worstCase: { friction: 1.5, head: 1 },
     };
     await store
       .of(DEFAULT_SITE_ID, CALIBRATIONS)
@@ -157,7 +164,7 @@ describe('the summary of a calibrated loop', () => {
     const entered = await summaryOf((await single(1.5)).app);
     expectClose(after.power, 1.2 * entered.power, { relative: 1e-5 });
     expect(after.power).not.toBe(before.power);
-    expect(after.aboveNeed.loops[0]?.setting).toBe(entered.aboveNeed.loops[0]?.setting);
+    expect(after.canTurnDown.loops[0]?.setting).toBe(entered.canTurnDown.loops[0]?.setting);
   });
 });
 

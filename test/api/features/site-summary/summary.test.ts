@@ -43,61 +43,70 @@ describe('the summary of a site', () => {
       sum(({ annualCost }) => annualCost),
       SUMMED,
     );
-    expect(summary).toMatchObject({ devices: 6, storedPumps: 4, currency: 'EUR' });
-    expect(summary.loops).toEqual({
-      ...{ total: 4, scheduled: 0, withoutPump: 0, withoutRequirement: 0, unsolved: 0 },
+    expect(summary).toMatchObject({ currency: 'EUR' });
+    expect(summary.counts).toEqual({
+      ...{ loops: 4, scheduled: 0, withoutPump: 0, withoutRequirement: 0, unsolved: 0 },
+      ...{ installedPumps: 6, storedPumps: 4 },
     });
   });
 
   it('names the loops of which an outlet is below its required flow, and no other', async () => {
-    const { short } = await summaryOf(app);
+    const { belowRequired } = await summaryOf(app);
     for (const [name, loop] of Object.entries(app.loops)) {
       const worst = (await dutyOf(loop)).outlets
         .filter(({ margin }) => margin !== null && margin < 0)
         .toSorted((a, b) => (a.margin ?? 0) - (b.margin ?? 0))[0];
-      const told = short.loops.find((one) => one.loop.id === loop);
+      const told = belowRequired.loops.find((one) => one.loop.id === loop);
       expect(told?.outlet, name).toBe(worst?.name);
       if (told !== undefined && worst !== undefined) expectClose(told.flow, worst.flow, SUMMED);
     }
-    expect(short).toMatchObject({ count: 1, loops: [{ loop: { name: 'Kelp flume' }, outlet: 'far end' }] });
+    expect(belowRequired).toMatchObject({
+      count: 1,
+      loops: [{ loop: { name: 'Kelp flume' }, outlet: 'far end' }],
+    });
   });
 
   it('tells what the pump that is there saves at the lowest setting that serves', async () => {
-    const { aboveNeed } = await summaryOf(app);
-    const { loop, setting, energySaved, costSaved } = aboveNeed.loops[0] ?? expect.fail();
+    const { canTurnDown } = await summaryOf(app);
+    const { loop, setting, annualEnergySaving, annualCostSaving } = canTurnDown.loops[0] ?? expect.fail();
     expect(loop.id).toBe(app.loops.raceways);
     const path = `/v1/loops/${app.loops.raceways}/recommendation?pump=${app.pumps.large}`;
     const { best } = await answered(recommendationAnswer, await app.call(path));
     const now = await dutyOf(app.loops.raceways);
     expect(setting).toBe(best?.setting);
-    expectClose(energySaved, now.annualEnergy - (best?.annualEnergy ?? 0), DIFFERENCE);
-    expectClose(costSaved ?? 0, (now.annualCost ?? 0) - (best?.annualCost ?? 0), DIFFERENCE);
+    expectClose(annualEnergySaving, now.annualEnergy - (best?.annualEnergy ?? 0), DIFFERENCE);
+    expectClose(annualCostSaving ?? 0, (now.annualCost ?? 0) - (best?.annualCost ?? 0), DIFFERENCE);
   });
 
   it('finds of each loop the saving of the best pump that the recommendation finds', async () => {
-    const { savings } = await summaryOf(app);
+    const { largestSavings: savings } = await summaryOf(app);
     const { bank } = app.loops;
     const saving = savings.find(({ loop }) => loop.id === bank) ?? expect.fail();
     const other = (await bestsOf(bank)).ranking.find(({ pump }) => pump.id !== app.pumps.small);
     const now = await dutyOf(bank);
-    expect(saving).toMatchObject({ kind: 'pump', count: 1, pump: { id: other?.pump.id }, purchase: 780 });
+    expect(saving).toMatchObject({ kind: 'pump', count: 1, pump: { id: other?.pump.id }, purchaseCost: 780 });
     expect(saving.setting).toBe(other?.setting);
-    expectClose(saving.costSaved ?? 0, (now.annualCost ?? 0) - (other?.annualCost ?? 0), DIFFERENCE);
-    expectClose(saving.simplePayback ?? 0, 780 / (saving.costSaved ?? 0), { relative: 1e-4 });
-    const beyond = (saving.costSaved ?? 0) - (saving.settingAlone?.costSaved ?? 0);
-    expectClose(saving.paybackBeyondSetting ?? 0, 780 / beyond, { relative: 1e-3 });
+    expectClose(saving.annualCostSaving ?? 0, (now.annualCost ?? 0) - (other?.annualCost ?? 0), DIFFERENCE);
+    expectClose(saving.payback.simple ?? 0, 780 / (saving.annualCostSaving ?? 0), { relative: 1e-4 });
+    const beyond = (saving.annualCostSaving ?? 0) - (saving.turnDown?.annualCostSaving ?? 0);
+    expectClose(saving.payback.beyondTurnDown ?? 0, 780 / beyond, { relative: 1e-3 });
   });
 
   it('ranks savings by money, at most one a loop, and pays nothing for a setting', async () => {
-    const { savings } = await summaryOf(app);
-    const money = savings.map(({ costSaved }) => costSaved ?? 0);
+    const { largestSavings: savings } = await summaryOf(app);
+    const money = savings.map(({ annualCostSaving }) => annualCostSaving ?? 0);
     expect(money).toEqual(money.toSorted((a, b) => b - a));
     expect(new Set(savings.map(({ loop }) => loop.id)).size).toBe(savings.length);
-    expect(savings[0]).toMatchObject({ kind: 'setting', pump: null, purchase: 0, simplePayback: 0 });
+    expect(savings[0]).toMatchObject({
+      kind: 'setting',
+      pump: null,
+      purchaseCost: 0,
+      payback: { simple: 0 },
+    });
   });
 
   it('counts the service of installed pumps: devices x minutes x times a year', async () => {
-    const { attention } = await summaryOf(app);
+    const { upkeep } = await summaryOf(app);
     const pumps = await Promise.all(
       Object.values(app.loops).map(async (loop) => {
         const { installed } = z
@@ -112,9 +121,9 @@ describe('the summary of a site', () => {
       0,
     );
     const parts = pumps.reduce((sum, one) => sum + one.count * (12 / one.everyMonths) * one.parts, 0);
-    expectClose(attention.service.hours, hours, SUMMED);
-    expectClose(attention.service.parts, parts, SUMMED);
-    expectClose(attention.cost ?? 0, 30 * hours + parts, SUMMED);
+    expectClose(upkeep.service.annualHours, hours, SUMMED);
+    expectClose(upkeep.service.annualParts, parts, SUMMED);
+    expectClose(upkeep.annualCost ?? 0, 30 * hours + parts, SUMMED);
   });
 
   it('is told in sentences, with what to look at first, and cautions', async () => {
@@ -122,18 +131,18 @@ describe('the summary of a site', () => {
     expect(summary).toContain('Kelp flume');
     expect(summary).toContain('Nursery raceways at setting');
     const codes = cautions.map(({ code }) => code);
-    expect(codes).toEqual(['outlets-short', 'savings-before-check', 'site-as-stated', 'estimate']);
+    expect(codes).toEqual(['outlets-below-required', 'savings-before-check', 'site-as-stated', 'estimate']);
   });
 
   it('is a table of savings in CSV, one value by its pointer, and in other units', async () => {
     const csv = await (await app.call('/v1/summary', { headers: { Accept: 'text/csv' } })).text();
     expect(csv.split('\r\n')[0]).toBe(
-      'loop,kind,pump,count,setting [%],energySaved [kWh],costSaved,purchase,simplePayback,paybackBeyondSetting',
+      'loopName,kind,pumpName,count,setting [%],annualEnergySaving [kWh],annualCostSaving [EUR],purchaseCost [EUR],paybackSimple,paybackBeyondTurnDown',
     );
     const power = await app.call('/v1/summary?pointer=/power');
     expectClose(Number(await power.text()), (await summaryOf(app)).power, SUMMED);
     const us = await summaryOf(app, '?units=us');
-    expectClose(us.short.loops[0]?.requiredFlow ?? 0, 3000 / 3.785411784, SUMMED);
+    expectClose(us.belowRequired.loops[0]?.requiredFlow ?? 0, 3000 / 3.785411784, SUMMED);
   });
 
   it('is answered by 304 until something changes', async () => {

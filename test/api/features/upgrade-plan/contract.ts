@@ -27,7 +27,7 @@ export const examplePlan = (name: string): StoredUpgradePlan => {
     },
     plan: {
       plan,
-      spending: [{ year: 1, budget: 100, available: 100, spent: 10, carried: 90 }],
+      spending: [{ year: 1, newBudget: 100, available: 100, spent: 10, carriedOver: 90 }],
       leftOut: [],
       moreBudget: { budget: [101], plan },
     },

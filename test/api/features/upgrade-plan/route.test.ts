@@ -13,9 +13,9 @@ const planAnswer = z.object({
   name: z.string(),
   currency: z.string(),
   presentValue: z.number(),
-  status: z.enum(['optimal', 'time-limit']),
-  gap: z.number().nullable(),
-  items: z.array(
+  solution: z.enum(['optimal', 'time-limit']),
+  optimalityGap: z.number().nullable(),
+  upgrades: z.array(
     z.object({
       candidate: z.int(),
       name: z.string(),
@@ -29,11 +29,11 @@ const planAnswer = z.object({
       candidate: z.int(),
       reason: z.string(),
       detail: z.string().min(1),
-      missing: z.number().nullable(),
+      additionalBudget: z.number().nullable(),
     }),
   ),
-  spending: z.array(
-    z.object({ year: z.int(), available: z.number(), spent: z.number(), carried: z.number() }),
+  yearByYear: z.array(
+    z.object({ year: z.int(), available: z.number(), spent: z.number(), carriedOver: z.number() }),
   ),
   moreBudget: z.object({ budget: z.array(z.number()), presentValue: z.number(), gain: z.number() }),
   summary: z.string().min(1),
@@ -72,14 +72,18 @@ describe('an upgrade plan', () => {
 
   it('has every candidate made or left out, money that adds up, and the must in its years', async () => {
     const plan = await planned(REQUEST);
-    const places = [...plan.items, ...plan.leftOut].map(({ candidate }) => candidate);
+    const places = [...plan.upgrades, ...plan.leftOut].map(({ candidate }) => candidate);
     expect(places.sort()).toEqual([0, 1, 2, 3, 4, 5]);
-    expect(plan.items.find(({ candidate }) => candidate === 3)?.year).toBeLessThanOrEqual(2);
-    const sum = plan.items.reduce((total, { presentValue }) => total + presentValue, 0);
+    expect(plan.upgrades.find(({ candidate }) => candidate === 3)?.year).toBeLessThanOrEqual(2);
+    const sum = plan.upgrades.reduce((total, { presentValue }) => total + presentValue, 0);
     expectClose(plan.presentValue, sum, { relative: 1e-5 });
-    for (const { available, spent, carried } of plan.spending)
-      expectClose(available - spent, carried, { absolute: 0.01 });
-    expect(plan).toMatchObject({ status: 'optimal', gap: 0, moreBudget: { budget: [909, 909, 949.4] } });
+    for (const { available, spent, carriedOver } of plan.yearByYear)
+      expectClose(available - spent, carriedOver, { absolute: 0.01 });
+    expect(plan).toMatchObject({
+      solution: 'optimal',
+      optimalityGap: 0,
+      moreBudget: { budget: [909, 909, 949.4] },
+    });
     expect(plan.cautions.map(({ code }) => code)).toContain('plan-as-stated');
   });
 
@@ -101,10 +105,10 @@ describe('an upgrade plan', () => {
     });
     expect(plan).toMatchObject({
       presentValue: 0,
-      items: [],
+      upgrades: [],
       leftOut: [{ candidate: 0, reason: 'over-budget' }],
     });
-    expect(plan).toMatchObject({ name: 'Upgrade plan', status: 'optimal' });
+    expect(plan).toMatchObject({ name: 'Upgrade plan', solution: 'optimal' });
     expect(plan.summary).toContain('None of the 1 upgrades is made');
   });
 
@@ -112,9 +116,11 @@ describe('an upgrade plan', () => {
     const { id } = await planned(REQUEST);
     const csv = await (await app.call(`/v1/upgrade-plans/${id}?format=csv`)).text();
     const lines = csv.split('\r\n');
-    expect(lines[0]).toBe('candidate,name,year,cost,yearlySaving,lifeYears,presentValue,reason,missing');
+    expect(lines[0]).toBe(
+      'candidate,name,year,cost [EUR],yearlySaving [EUR],lifeYears,presentValue [EUR],reason,additionalBudget [EUR]',
+    );
     expect(lines).toHaveLength(8);
-    const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/items/0/year`);
+    const year = await app.call(`/v1/upgrade-plans/${id}?pointer=/upgrades/0/year`);
     expect(await year.text()).toBe('1');
   });
 
@@ -127,7 +133,7 @@ describe('an upgrade plan', () => {
     expect(items[0]).not.toHaveProperty('candidates');
     const csv = await app.call('/v1/upgrade-plans', { headers: { Accept: 'text/csv' } });
     expect((await csv.text()).split('\r\n')[0]).toBe(
-      'id,name,years,presentValue,status,version,createdAt,updatedAt',
+      'id,name,years,presentValue,currency,solution,version,createdAt,updatedAt',
     );
     const path = `/v1/upgrade-plans/${id}`;
     expect((await app.call(path, { method: 'DELETE' })).status).toBe(428);
@@ -144,7 +150,7 @@ describe('must-dos that contradict one another', () => {
     cost: 600,
     yearlySaving: 1,
     lifeYears: 5,
-    must: true,
+    mandatory: true,
     ...change,
   });
   const body = (candidates: readonly unknown[], change: object = {}) => ({
@@ -155,14 +161,14 @@ describe('must-dos that contradict one another', () => {
 
   it.each([
     ['of one group', body([must({ group: 'g' }), must({ name: 'B', group: 'g', cost: 100 })]), [0, 1], 'one'],
-    ['outside the plan', body([must({ cost: 1 }), must({ name: 'B', notBefore: 3 })]), [1], 'any year'],
+    ['outside the plan', body([must({ cost: 1 }), must({ name: 'B', firstYear: 3 })]), [1], 'any year'],
     ['beyond the budget', body([must(), must({ name: 'B' })]), [0, 1], '1200'],
     ['beyond any one year', body([must(), must({ name: 'B' })], { carryOver: false }), [0, 1], '1200'],
   ])('are named: %s', async (_, asked, places, word) => {
     const problem = await refused(await ask(asked));
     expect(problem.status).toBe(422);
     expect(problem.errors?.map(({ pointer }) => pointer)).toEqual(
-      places.map((place) => `/candidates/${place}/must`),
+      places.map((place) => `/candidates/${place}/mandatory`),
     );
     expect(problem.detail).toContain('"B"');
     expect(problem.detail).toContain(word);
@@ -187,14 +193,18 @@ describe('an upgrade plan is refused', () => {
     ['with a cost that is a text', changed(REQUEST, '/candidates/0/cost', '780'), '/candidates/0/cost'],
     ['with a life of nothing', changed(REQUEST, '/candidates/2/lifeYears', 0), '/candidates/2/lifeYears'],
     ['with a life below 0', changed(REQUEST, '/candidates/2/lifeYears', -8), '/candidates/2/lifeYears'],
-    ['with a year of 0', changed(REQUEST, '/candidates/4/notBefore', 0), '/candidates/4/notBefore'],
+    ['with a year of 0', changed(REQUEST, '/candidates/4/firstYear', 0), '/candidates/4/firstYear'],
     [
       'with years the wrong way round',
-      changed(REQUEST, '/candidates/4/notAfter', 1),
-      '/candidates/4/notAfter',
+      changed(REQUEST, '/candidates/4/lastYear', 1),
+      '/candidates/4/lastYear',
     ],
     ['with an unknown field', changed(REQUEST, '/candidates/4/priority', 1), '/candidates/4/priority'],
-    ['with a must that is a word', changed(REQUEST, '/candidates/3/must', 'yes'), '/candidates/3/must'],
+    [
+      'with a must that is a word',
+      changed(REQUEST, '/candidates/3/mandatory', 'yes'),
+      '/candidates/3/mandatory',
+    ],
   ])('%s', async (_, body, pointer) => {
     const problem = await refused(await ask(body));
     expect(problem.status).toBe(422);

@@ -33,7 +33,7 @@ describe('a completion', () => {
       nextDue: '2026-07-10',
       due: false,
       lastDone: '2026-06-10T09:30:00.000Z',
-      completions: 1,
+      completionCount: 1,
     });
   });
 
@@ -48,7 +48,7 @@ describe('a completion', () => {
     await lab.complete(id, '2026-06-10T10:00:00Z');
     const late = await lab.complete(id, '2026-05-01T10:00:00Z');
     expect(await late.json()).toMatchObject({ nextDue: '2026-07-10' });
-    expect(await taskNow()).toMatchObject({ completions: 2, lastDone: '2026-06-10T10:00:00.000Z' });
+    expect(await taskNow()).toMatchObject({ completionCount: 2, lastDone: '2026-06-10T10:00:00.000Z' });
   });
 
   it('ends the count of months at their last day', async () => {
@@ -68,7 +68,7 @@ describe('a completion', () => {
     const again = await lab.complete(id, '2026-06-10T11:00:00+01:00', facts);
     expect(again.status).toBe(201);
     expect(await again.json()).toEqual(first);
-    expect(await taskNow()).toMatchObject({ completions: 1 });
+    expect(await taskNow()).toMatchObject({ completionCount: 1 });
   });
 
   it('of the same instant that says otherwise is refused', async () => {
@@ -117,7 +117,7 @@ describe('a completion', () => {
     expect(response.status).toBe(422);
     const { errors } = await response.json();
     expect(errors.map((error: { pointer: string }) => error.pointer)).toEqual([pointer]);
-    expect(await taskNow()).toMatchObject({ completions: 0 });
+    expect(await taskNow()).toMatchObject({ completionCount: 0 });
   });
 
   it('needs a check that there is', async () => {
@@ -159,6 +159,6 @@ describe('the completions of a check', () => {
     const answer = await taskNow();
     const put = { ...answer, every: 'P3M' };
     const response = await lab.send('PUT', `/v1/maintenance-tasks/${id}`, put, { 'if-match': '"1-metric"' });
-    expect(await response.json()).toMatchObject({ nextDue: '2026-08-01', completions: 3, version: 2 });
+    expect(await response.json()).toMatchObject({ nextDue: '2026-08-01', completionCount: 3, version: 2 });
   });
 });

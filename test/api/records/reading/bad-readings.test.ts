@@ -114,12 +114,12 @@ describe('a question for readings', () => {
   it.each([
     ['a range that ends before it begins', '?from=2026-01-02T00:00:00Z&to=2026-01-01T00:00:00Z', 'to'],
     ['a range without offset', '?from=2026-01-02T00:00:00', 'from'],
-    ['a stretch that is none', '?by=week', 'by'],
+    ['a stretch that is none', '?groupBy=week', 'groupBy'],
     ['a limit above 200', '?limit=201', 'limit'],
     ['a limit of 0', '?limit=0', 'limit'],
-    ['a limit above 1000 by day', '?by=day&limit=1001', 'limit'],
+    ['a limit above 1000 by day', '?groupBy=day&limit=1001', 'limit'],
     ['a cursor that is none', '?cursor=x', 'cursor'],
-    ['a cursor of another kind', '?by=day&cursor=MTc2ODQ3MTIwMDAwMC5yZWFkaW5n', 'cursor'],
+    ['a cursor of another kind', '?groupBy=day&cursor=MTc2ODQ3MTIwMDAwMC5yZWFkaW5n', 'cursor'],
   ])('with %s is refused', async (_, query, parameter) => {
     const problem = await refused(await app.call(`${app.readings}${query}`));
     expect(problem).toMatchObject({ status: 422, errors: [{ parameter }] });

@@ -176,14 +176,14 @@ describe('means of readings', () => {
       ['2026-01-14T11:00:00Z', 60, 60],
     ].map(([time, setting, power]) => ({ time, setting, power, outletFlows: { left: power } }));
     await taken(await posted(app, app.readings, many));
-    const hours = (await listed('?by=hour')).items;
-    expect(hours.map(({ from, readings, power }) => [from, readings, power])).toEqual([
+    const hours = (await listed('?groupBy=hour')).items;
+    expect(hours.map(({ from, readingCount, power }) => [from, readingCount, power])).toEqual([
       ['2026-01-14T09:00:00.000Z', 1, 100],
       ['2026-01-14T10:00:00.000Z', 2, 120],
       ['2026-01-14T11:00:00.000Z', 1, 60],
     ]);
-    const days = (await listed('?by=day')).items;
-    expect(days.map(({ from, until, day, power }) => [from, until, day, power])).toEqual([
+    const days = (await listed('?groupBy=day')).items;
+    expect(days.map(({ from, to, day, power }) => [from, to, day, power])).toEqual([
       ['2026-01-13T10:00:00.000Z', '2026-01-14T10:00:00.000Z', '2026-01-14', 100],
       ['2026-01-14T10:00:00.000Z', '2026-01-15T10:00:00.000Z', '2026-01-15', 100],
     ]);
@@ -202,14 +202,14 @@ describe('means of readings', () => {
     const found: unknown[] = [];
     let cursor = '';
     for (let pages = 0; pages < 5; pages += 1) {
-      const { items, next } = await listed(`?by=day&limit=2${cursor}`);
+      const { items, next } = await listed(`?groupBy=day&limit=2${cursor}`);
       found.push(...items.map(({ day }) => day));
       if (next === null) break;
       cursor = `&cursor=${next}`;
     }
     expect(found).toEqual(days);
-    const text = await (await app.call(`${app.readings}?by=day&format=csv`)).text();
-    expect(text.split('\r\n')[0]).toMatch(/^from,until,day,readings,setting \[%\],power \[W\]/);
+    const text = await (await app.call(`${app.readings}?groupBy=day&format=csv`)).text();
+    expect(text.split('\r\n')[0]).toMatch(/^from,to,day,readingCount,setting \[%\],power \[W\]/);
   });
 });
 
@@ -231,7 +231,7 @@ describe('many readings', () => {
       merged: 0,
       ...UNSUSPECTED,
     });
-    const { items } = await listed('?by=day');
+    const { items } = await listed('?groupBy=day');
     expect(items).toHaveLength(35);
     const problem = await refused(await posted(app, app.readings, [...list, list[0]]));
     expect(problem).toMatchObject({ code: 'limit-exceeded', limit: 50_000, actual: 50_001 });

@@ -18,7 +18,7 @@ const DAY = 86_400_000;
 export const exampleTask = (
   facts: Partial<Omit<MaintenanceTask, 'loop' | 'pump'>> = {},
 ): Extract<MaintenanceTask, { readonly loop: string }> => ({
-  title: 'Clean the intake screen',
+  name: 'Clean the intake screen',
   kind: 'screen-cleaning',
   every: { weeks: 1 },
   minutes: 10,
@@ -111,7 +111,7 @@ export function maintenance(store: () => Store): void {
     await insert('t1', exampleTask());
     const replacement = {
       id: 't1',
-      document: exampleTask({ title: 'Other', every: { months: 1 } }),
+      document: exampleTask({ name: 'Other', every: { months: 1 } }),
       now: T0 + 5,
     };
     expect(
@@ -158,7 +158,7 @@ export function maintenance(store: () => Store): void {
     await withLoop();
     await insertPump(store(), 'p1');
     await insert('t1', exampleTask());
-    await insert('t2', exampleTask({ title: 'Later', kind: 'union-check', firstDue: '2026-02-01' }), {
+    await insert('t2', exampleTask({ name: 'Later', kind: 'union-check', firstDue: '2026-02-01' }), {
       now: T0 + 1,
     });
     await insert('t3', { ...exampleTask(), loop: undefined, pump: 'p1' }, { now: T0 + 2 });
@@ -340,7 +340,7 @@ export function maintenance(store: () => Store): void {
     await withLoop();
     await insertPump(store(), 'p1');
     await insert('t1', exampleTask());
-    await insert('t2', { ...exampleTask({ title: 'Impeller' }), loop: undefined, pump: 'p1' });
+    await insert('t2', { ...exampleTask({ name: 'Impeller' }), loop: undefined, pump: 'p1' });
     const deletion = { expectedVersion: 'any' as const };
     expect(
       await store()

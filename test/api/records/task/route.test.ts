@@ -18,7 +18,7 @@ describe('a routine check', () => {
     expect(await read.json()).toMatchObject({ ...task(lab.loop), kind: 'other', id, version: 1, units: {} });
     const put = (body: unknown, headers: Record<string, string> = {}) =>
       lab.send('PUT', `${TASKS}/${id}`, body, headers);
-    const other = { ...task(lab.loop), title: 'Other' };
+    const other = { ...task(lab.loop), name: 'Other' };
     expect((await put(other)).status).toBe(428);
     expect((await put(other, { 'if-match': '"7-metric"' })).status).toBe(412);
     const replaced = await put(other, { 'if-match': '"1-metric"' });
@@ -75,9 +75,9 @@ describe('a routine check', () => {
   });
 
   it.each<[object, string]>([
-    [{ title: '' }, '/title'],
-    [{ title: undefined }, '/title'],
-    [{ title: 'x'.repeat(121) }, '/title'],
+    [{ name: '' }, '/name'],
+    [{ name: undefined }, '/name'],
+    [{ name: 'x'.repeat(121) }, '/name'],
     [{ loop: undefined }, ''],
     [{ pump: 'p' }, '/pump'],
     [{ loop: 'none' }, '/loop'],
@@ -125,7 +125,7 @@ describe('a routine check', () => {
 
   it('keeps the loop and the pump that it is of', async () => {
     const ofLoop = await lab.addTask();
-    const id = await lab.addTask({ title: 'Impeller', loop: undefined, pump: lab.pump });
+    const id = await lab.addTask({ name: 'Impeller', loop: undefined, pump: lab.pump });
     const remove = (path: string) => lab.send('DELETE', path, undefined, { 'if-match': '*' });
     const kept = await remove(`/v1/loops/${lab.loop}`);
     expect(kept.status).toBe(409);
@@ -167,12 +167,12 @@ describe('when a check is due', () => {
 
 describe('a list of checks', () => {
   const titles = async (query: string): Promise<readonly string[]> =>
-    (await lab.read(`${TASKS}${query}`)).items.map(({ title }: { title: string }) => title);
+    (await lab.read(`${TASKS}${query}`)).items.map(({ name }: { name: string }) => name);
 
   beforeEach(async () => {
-    await lab.addTask({ title: 'overdue', firstDue: '2026-01-10' });
-    await lab.addTask({ title: 'today', firstDue: '2026-01-15', every: 'P6M', minutes: 45, parts: 20 });
-    await lab.addTask({ title: 'later', firstDue: '2026-03-01', loop: undefined, pump: lab.pump });
+    await lab.addTask({ name: 'overdue', firstDue: '2026-01-10' });
+    await lab.addTask({ name: 'today', firstDue: '2026-01-15', every: 'P6M', minutes: 45, parts: 20 });
+    await lab.addTask({ name: 'later', firstDue: '2026-03-01', loop: undefined, pump: lab.pump });
   });
 
   it.each([
@@ -223,55 +223,58 @@ describe('a list of checks', () => {
     const first = await lab.read(`${TASKS}?limit=2`);
     expect(first.items).toHaveLength(2);
     const second = await lab.read(`${TASKS}?limit=2&cursor=${first.next}`);
-    expect([second.items[0].title, second.next]).toEqual(['later', null]);
-    expect(second.attention).toEqual(first.attention);
+    expect([second.items[0].name, second.next]).toEqual(['later', null]);
+    expect(second.upkeep).toEqual(first.upkeep);
   });
 
   // By hand: 10 min a month twice is 4 h, 45 min twice a year 1.5 h; parts 12 x 5 twice and 2 x 20; 30 an hour.
   it('says what all of them ask of a year', async () => {
-    const { attention, today } = await lab.read(TASKS);
+    const { upkeep, today } = await lab.read(TASKS);
     expect(today).toBe('2026-01-15');
-    expect(attention).toEqual({
-      tasks: 3,
-      due: 2,
-      overdue: 1,
-      hours: 5.5,
-      parts: 160,
-      labour: 165,
-      cost: 325,
+    expect(upkeep).toEqual({
+      counts: { tasks: 3, due: 2, overdue: 1 },
+      annualHours: 5.5,
+      annualParts: 160,
+      annualLabour: 165,
+      annualCost: 325,
       currency: 'EUR',
     });
-    const { attention: ofDue } = await lab.read(`${TASKS}?due=true`);
-    expect(ofDue).toMatchObject({ tasks: 2, hours: 3.5, cost: 3.5 * 30 + 100 });
+    const { upkeep: ofDue } = await lab.read(`${TASKS}?due=true`);
+    expect(ofDue).toMatchObject({ counts: { tasks: 2 }, annualHours: 3.5, annualCost: 3.5 * 30 + 100 });
   });
 
   it('agrees with its items', async () => {
-    const { items, attention } = await lab.read(TASKS);
+    const { items, upkeep } = await lab.read(TASKS);
     const total = (name: string) =>
       items.reduce((sum: number, item: Record<string, number>) => sum + (item[name] ?? 0), 0);
-    expectClose(total('annualHours'), attention.hours, { relative: 1e-5 });
-    expectClose(total('annualCost'), attention.cost, { relative: 1e-5 });
+    expectClose(total('annualHours'), upkeep.annualHours, { relative: 1e-5 });
+    expectClose(total('annualCost'), upkeep.annualCost, { relative: 1e-5 });
   });
 
   it('has no cost of work where the site has no rate for it', async () => {
     const site = await lab.read('/v1/site');
     await lab.send('PUT', '/v1/site', { ...site, labourRate: null }, { 'if-match': '*' });
-    const { items, attention } = await lab.read(TASKS);
-    expect(attention).toMatchObject({ hours: 5.5, parts: 160, labour: null, cost: null });
+    const { items, upkeep } = await lab.read(TASKS);
+    expect(upkeep).toMatchObject({
+      annualHours: 5.5,
+      annualParts: 160,
+      annualLabour: null,
+      annualCost: null,
+    });
     expect(items[0].annualCost).toBeNull();
   });
 
   it('tells one number to a cell of a spreadsheet', async () => {
-    const response = await lab.send('GET', `${TASKS}?pointer=/attention/cost`);
+    const response = await lab.send('GET', `${TASKS}?pointer=/upkeep/annualCost`);
     expect(await response.text()).toBe('325');
   });
 
   it('comes as a table, formulas disarmed', async () => {
-    await lab.addTask({ title: '=1+1' });
+    await lab.addTask({ name: '=1+1' });
     const response = await lab.send('GET', `${TASKS}?format=csv`);
     expect(response.headers.get('content-type')).toContain('text/csv');
     const rows: Record<string, string>[] = parse(await response.text(), { columns: true });
-    expect(rows.map(({ title, nextDue, overdue }) => [title, nextDue, overdue])).toEqual([
+    expect(rows.map(({ name, nextDue, overdue }) => [name, nextDue, overdue])).toEqual([
       ['overdue', '2026-01-10', 'true'],
       ['today', '2026-01-15', 'false'],
       ['later', '2026-03-01', 'false'],
