@@ -8,12 +8,13 @@ import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
 import type { Site } from '../../records/site/kind.ts';
 import { siteInput } from '../../records/site/schema.ts';
+import { EXPORT_NAMES, withNames } from '../../store/renamed-members.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS, type CopiedDocuments } from './kinds-schema.ts';
-import { siteCopyInput } from './schema.ts';
+import { SITE_COPY_VERSION, SITE_COPY_VERSION_BEFORE, siteCopyInput } from './schema.ts';
 
 const VERSION_MAX = 2 ** 31 - 1;
 
@@ -94,8 +95,19 @@ async function readKind<Kind extends RecordKind>(
   return records;
 }
 
-/** `raw` is the document as it came, in the units of the system. */
-export async function readSiteCopy(raw: unknown, system: UnitSystem): Promise<Result<SiteCopy, Problem>> {
+/** An export of version 0.1 under the names of this one; anything else as it is. */
+function underNewNames(raw: unknown): unknown {
+  if (typeof raw !== 'object' || raw === null || !('formatVersion' in raw)) return raw;
+  if (raw.formatVersion !== SITE_COPY_VERSION_BEFORE) return raw;
+  return withNames({ ...raw, formatVersion: SITE_COPY_VERSION }, EXPORT_NAMES);
+}
+
+/** `document` is as it came, in the units of the system. */
+export async function readSiteCopy(
+  document: unknown,
+  system: UnitSystem,
+): Promise<Result<SiteCopy, Problem>> {
+  const raw = underNewNames(document);
   const context = schemaContext({ system, side: 'request' });
   const heading = siteCopyInput(context).safeParse(raw);
   if (!heading.success) return failed(invalidRequest(bodyErrors(heading.error.issues, raw)));

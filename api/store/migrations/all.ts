@@ -9,6 +9,7 @@ import { reading } from './0006-reading.ts';
 import { calibration } from './0007-calibration.ts';
 import { pumpFits } from './0008-pump-fits.ts';
 import { key } from './0011-key.ts';
+import { names } from './0012-names.ts';
 
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-site-pump-loop': sitePumpLoop,
@@ -20,4 +21,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0007-calibration': calibration,
   '0008-pump-fits': pumpFits,
   '0011-key': key,
+  '0012-names': names,
 };
