@@ -46,8 +46,9 @@ function pathSchema(path: string): z.ZodObject | undefined {
   const names = [...path.matchAll(/\{(\w+)\}/g)].flatMap(([, name]) => name ?? []);
   if (names.length === 0) return undefined;
   const entries = names.map((name) => {
-    const noun = name.replace(/Id$/, '');
-    const names = mayHaveKey(noun) ? 'id or key' : 'id';
+    const kind = name.replace(/Id$/, '');
+    const names = mayHaveKey(kind) ? 'id or key' : 'id';
+    const noun = kind.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
     return [name, z.string().openapi({ description: `The ${names} of the ${noun}.` })];
   });
   return z.object(Object.fromEntries(entries));

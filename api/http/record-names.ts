@@ -18,6 +18,7 @@ const KINDS: ReadonlyMap<string, Kind> = new Map([
   ['loop', { table: 'loop', noun: 'loop' }],
   ['tariff', { table: 'tariff', noun: 'tariff' }],
   ['task', { table: 'maintenance_task', noun: 'maintenance task' }],
+  ['maintenanceTask', { table: 'maintenance_task', noun: 'maintenance task' }],
 ]);
 
 /** Whether records called by such a name may have a key. */

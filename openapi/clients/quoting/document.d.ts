@@ -2512,6 +2512,10 @@ export interface components {
             simple: number | null;
             beyondTurnDown: number | null;
         };
+        SummaryPayback: {
+            simple: number | null;
+            beyondTurnDown: number | null;
+        };
         SummaryAssumptions: {
             year: number;
             price: number | null;

@@ -19,12 +19,12 @@ Function LoopSetting(service As String, loopId As String, pumpId As String) As V
   LoopSetting = Recommended(service, loopId, pumpId, "/best/setting")
 End Function
 
-Function LoopYearlyEnergy(service As String, loopId As String, pumpId As String) As Variant
-  LoopYearlyEnergy = Recommended(service, loopId, pumpId, "/best/annualEnergy")
+Function LoopAnnualEnergy(service As String, loopId As String, pumpId As String) As Variant
+  LoopAnnualEnergy = Recommended(service, loopId, pumpId, "/best/annualEnergy")
 End Function
 
-Function LoopYearlyCost(service As String, loopId As String, pumpId As String) As Variant
-  LoopYearlyCost = Recommended(service, loopId, pumpId, "/best/annualCost")
+Function LoopAnnualCost(service As String, loopId As String, pumpId As String) As Variant
+  LoopAnnualCost = Recommended(service, loopId, pumpId, "/best/annualCost")
 End Function
 
 REM  By the table of the outlets at the setting.
@@ -47,7 +47,7 @@ Function LoopOutletFlow(service As String, loopId As String, pumpId As String, o
   nameColumn = -1
   flowColumn = -1
   For i = 0 To UBound(cells)
-    If cells(i) = "name" Then nameColumn = i
+    If cells(i) = "outletName" Then nameColumn = i
     If Left(cells(i), 6) = "flow [" Then flowColumn = i
   Next i
   If nameColumn < 0 Or flowColumn < 0 Then Exit Function

@@ -567,7 +567,16 @@ describe('the document of the interface', () => {
   it('promises a key only where names are read as ids', () => {
     const names = new Set(named(document, ''));
     expect([...names].sort()).toEqual(
-      expect.arrayContaining(['loop', 'loopId', 'pump', 'pumpId', 'pumps', 'tariff', 'tariffId', 'taskId']),
+      expect.arrayContaining([
+        'loop',
+        'loopId',
+        'pump',
+        'pumpId',
+        'pumps',
+        'tariff',
+        'tariffId',
+        'maintenanceTaskId',
+      ]),
     );
     const others = [...names].filter((name) => !mayHaveKey(name.replace(/(?:s|Id)$/, '')));
     expect(others).toEqual([]);

@@ -258,8 +258,8 @@ describe('a calibration that is undone', () => {
     const listed = await jsonOf(await app.call(app.calibration));
     expect(listed).toMatchObject({
       items: [
-        { from: at(1), readings: 3 },
-        { from: at(0), readings: 4 },
+        { from: at(1), readingCount: 3 },
+        { from: at(0), readingCount: 4 },
       ],
     });
     const undo = async () =>

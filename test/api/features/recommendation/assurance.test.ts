@@ -16,7 +16,7 @@ const uncertainty = z.object({
 const best = recommendationAnswer.shape.best.unwrap().extend({ uncertainty });
 const assuredAnswer = recommendationAnswer.extend({
   best: best.nullable(),
-  assurance: z
+  assuranceEffect: z
     .object({
       withoutAssurance: z
         .object({
@@ -75,7 +75,7 @@ const ASSURANCES = [
 describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
   it.each(['as-built', 'trimmed'])('costs the difference of two full requests, %s', async (balancing) => {
     const [assured, plain] = [await askBest({ assurance, balancing }), await askBest({ balancing })];
-    const { withoutAssurance: without, annualExtraEnergy, annualExtraCost } = assured.assurance ?? {};
+    const { withoutAssurance: without, annualExtraEnergy, annualExtraCost } = assured.assuranceEffect ?? {};
     expect(without).toMatchObject({
       ...{ candidate: 0, count: 1, setting: plain.best.setting },
       ...{ annualEnergy: plain.best.annualEnergy, annualCost: plain.best.annualCost },
@@ -91,7 +91,7 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
   });
 
   it('serves every outlet in the worst case', async () => {
-    const { worstCase } = (await ask({ assurance })).assurance ?? {};
+    const { worstCase } = (await ask({ assurance })).assuranceEffect ?? {};
     expect(worstCase?.outlets.map(({ name }) => name)).toEqual(['far end', 'left', 'right']);
     for (const { flow, requiredFlow } of worstCase?.outlets ?? []) {
       expect(flow).toBeGreaterThanOrEqual((requiredFlow ?? 0) * (1 - SIX_DIGITS));
@@ -108,7 +108,7 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
       sent('PUT', { ...example('site.json'), price: null }, { 'If-Match': '*' }),
     );
     expect(put.status).toBe(200);
-    const told = (await ask({ assurance, price: undefined })).assurance;
+    const told = (await ask({ assurance, price: undefined })).assuranceEffect;
     expect(told?.annualExtraCost).toBeNull();
     expect(told?.withoutAssurance?.annualCost).toBeNull();
     expect(told?.annualExtraEnergy).toBeGreaterThan(0);
@@ -116,7 +116,7 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
 
   it('has nothing to tell where no candidate serves', async () => {
     const small = { ...example('pump-canister-250.json'), settings: { min: 30, max: 40, step: 1 } };
-    const { best: none, assurance: told } = await ask({ assurance, pumps: [small] });
+    const { best: none, assuranceEffect: told } = await ask({ assurance, pumps: [small] });
     expect(none).toBeNull();
     expect(told).toEqual({
       withoutAssurance: null,
@@ -137,21 +137,25 @@ describe.each(ASSURANCES)('an assurance by %s', (_, assurance) => {
     for (const field of ['power', 'annualEnergy', 'annualCost', 'efficiency'] as const) {
       expectClose(us.best?.[field] ?? 0, metric.best[field] ?? 0, { relative: SIX_DIGITS });
     }
-    expectClose(us.assurance?.annualExtraEnergy ?? 0, metric.assurance?.annualExtraEnergy ?? 0, {
+    expectClose(us.assuranceEffect?.annualExtraEnergy ?? 0, metric.assuranceEffect?.annualExtraEnergy ?? 0, {
       relative: SIX_DIGITS,
     });
     // A US gallon is 3.785411784 L, exact by definition (NIST SP 811).
     expectClose((us.best?.flow ?? 0) * 3.785411784, metric.best.flow, { relative: SIX_DIGITS });
-    expectClose((us.assurance?.worstCase?.flow ?? 0) * 3.785411784, metric.assurance?.worstCase?.flow ?? 0, {
-      relative: SIX_DIGITS,
-    });
+    expectClose(
+      (us.assuranceEffect?.worstCase?.flow ?? 0) * 3.785411784,
+      metric.assuranceEffect?.worstCase?.flow ?? 0,
+      {
+        relative: SIX_DIGITS,
+      },
+    );
   });
 });
 
 describe('an answer without an assurance', () => {
   it('says so', async () => {
     const answer = await ask();
-    expect(answer.assurance).toBeNull();
+    expect(answer.assuranceEffect).toBeNull();
     expect(answer.assumptions.assurance).toBeNull();
   });
 });
@@ -185,7 +189,9 @@ describe('the uncertainty of a duty', () => {
   });
 
   it('holds the worst case of more friction', async () => {
-    const { best: told, assurance } = await askBest({ assurance: { frictionMultiplier: 3 } });
+    const { best: told, assuranceEffect: assurance } = await askBest({
+      assurance: { frictionMultiplier: 3 },
+    });
     expect(told.uncertainty.flow.low).toBeLessThanOrEqual(assurance?.worstCase?.flow ?? 0);
   });
 

@@ -199,8 +199,8 @@ describe('trimmed', () => {
     const [trim, ...others] = best?.trims ?? [];
     expect(others).toEqual([]);
     expect(trim).toMatchObject({
-      branch: '/discharge/branches/1',
-      outlets: ['left', 'right'],
+      pointer: '/discharge/branches/1',
+      outletNames: ['left', 'right'],
       closed: false,
     });
     expectClose(trim?.flow ?? 0, 4000, SIX_DIGITS);

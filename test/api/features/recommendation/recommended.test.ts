@@ -173,7 +173,9 @@ it('the ranking comes in CSV', async () => {
     const response = await ask;
     expect(response.headers.get('content-type')).toMatch(/^text\/csv/);
     const lines = (await response.text()).split('\r\n');
-    expect(lines[0]).toMatch(/^candidate,pump,name,count,setting \[%\],flow \[L\/h\],head \[m\],power \[W\]/);
+    expect(lines[0]).toMatch(
+      /^candidate,pumpId,pumpName,count,setting \[%\],flow \[L\/h\],head \[m\],power \[W\]/,
+    );
     expect(lines[1]).toMatch(new RegExp(`^0,${app.pumpId},Canister 250,1,70,75`));
   }
 });

@@ -52,7 +52,7 @@ describe('an export', () => {
       (sum, { readings: list }) => sum + (Array.isArray(list) ? list.length : Number.NaN),
       0,
     );
-    expect(JSON.parse(said)).toEqual({ ...counts, readings });
+    expect(JSON.parse(said)).toEqual({ counts: { ...counts, readings } });
     expect(withoutFits(await exported(target, units))).toEqual(withoutFits(text));
     if (units === 'metric') expect(await exported(target, units)).toBe(text);
   });

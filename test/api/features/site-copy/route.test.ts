@@ -19,7 +19,9 @@ describe('an export', () => {
     const text = await exported(source, units);
     const target = await appUnderTest();
     const response = await imported(target, text, units);
-    expect(JSON.parse(await response.text())).toMatchObject({ tariffs: 1, pumps: 4, loops: 4, schedules: 1 });
+    expect(JSON.parse(await response.text())).toMatchObject({
+      counts: { tariffs: 1, pumps: 4, loops: 4, schedules: 1 },
+    });
     expect([response.status, response.headers.get('location')]).toEqual([201, '/v1/site']);
     expect(await exported(target, units)).toBe(text);
     const other = units === 'us' ? 'metric' : 'us';
@@ -45,7 +47,9 @@ describe('an export', () => {
   it('of an empty site can go into an empty site', async () => {
     const [one, other] = [await appUnderTest(), await appUnderTest()];
     const response = await imported(other, await exported(one));
-    expect(JSON.parse(await response.text())).toMatchObject({ tariffs: 0, pumps: 0, loops: 0, schedules: 0 });
+    expect(JSON.parse(await response.text())).toMatchObject({
+      counts: { tariffs: 0, pumps: 0, loops: 0, schedules: 0 },
+    });
   });
 });
 
