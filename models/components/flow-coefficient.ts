@@ -8,12 +8,16 @@ import { quadraticLoss } from './resistance.ts';
 import type { OpeningNotKnown, ValveState } from './valve-opening.ts';
 
 /** Density [kg/m3] of the water that Kv is rated with. */
-export const RATED_DENSITY = 1000;
+const RATED_DENSITY = 1000;
 /** Cv per Kv: US gallons a minute at 1 psi against m3/h at 1 bar. */
 const CV_PER_KV = 1.15609923;
 
 /** Kv [m3/h at 1 bar] of a Cv [US gal/min at 1 psi]: Kv = Cv/1.15609923 (IEC 60534-2-1). */
 export const kvOfCv = (cv: number): number => cv / CV_PER_KV;
+
+/** Kv [m3/h at 1 bar] of a valve that loses a head [m] above 0 at a flow [m3/s]; the inverse of `flowCoefficientValve`. */
+export const kvOfLoss = ({ head, flow }: { readonly head: number; readonly flow: number }): number =>
+  (SECONDS_PER_HOUR * flow) / Math.sqrt((head * RATED_DENSITY * GRAVITY) / BAR);
 
 /**
  * Resistance of a valve of known Kv, h = (Q/Kv)^2 x 1 bar/(rho g), Q in m3/h, rho = 1000 kg/m3.

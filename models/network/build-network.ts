@@ -69,7 +69,11 @@ export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure
 
 const shutOff = (branch: NetworkBranch): NetworkBranch => ({ ...branch, shut: true });
 
-function intakeLoss(loop: PipeworkLoop, bore: number | null): readonly PlacedResistance[] {
+/** The intake's loss on the first suction pipe; nothing without one. */
+export function intakeLoss(
+  loop: Pick<PipeworkLoop, 'intake'>,
+  bore: number | null,
+): readonly PlacedResistance[] {
   if (bore === null) return [];
   const lossCoefficient = loop.intake?.lossCoefficient ?? INTAKE_LOSS_COEFFICIENT;
   const resistance = kLoss({ lossCoefficient, diameter: bore });
@@ -158,8 +162,9 @@ interface Exit {
   readonly outlet: NetworkOutlet | null;
 }
 
-function placeOutlet(
-  { outlet }: Branch,
+/** What an outlet loses on its nozzles, else in the bore [m] at its branch's far end, and what it requires. */
+export function placeOutlet(
+  { outlet }: Pick<Branch, 'outlet'>,
   farBore: number | null,
   branchPath: DocumentPath,
 ): Result<Exit, NetworkFailure> {
