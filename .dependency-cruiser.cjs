@@ -12,7 +12,7 @@ const ORDER = [
   ['models/duty', 'models/readings', 'models/money'],
   ['models/intake', 'models/condition', 'models/calibration'],
   ['models/selection'],
-  ['models/assurance', 'models/schedule', 'models/cautions'],
+  ['models/assurance', 'models/schedule', 'models/cautions', 'models/designs'],
   ['models/losses', 'models/maintenance', 'models/site-summary'],
 ];
 
