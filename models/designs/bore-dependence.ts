@@ -1,0 +1,37 @@
+/** Where the head of a run depends on the bores before and after it. */
+import { findBoreChange } from '../components/bore-change.ts';
+import type { RunElement } from '../loop/loop.ts';
+import type { PipePlace, Run } from './run-tree.ts';
+
+/** An element that takes its bore from a pipe. */
+function isSizedByPipe(element: RunElement): boolean {
+  if ('pipe' in element || 'loss' in element) return false;
+  if ('valve' in element && typeof element.valve !== 'string') return false;
+  return element.diameter === undefined;
+}
+
+const joinsBores = (element: RunElement): boolean =>
+  'fitting' in element && findBoreChange(element.fitting) !== undefined;
+
+/** Whether the bore at the end of a run changes what its outlet, or the branches beyond with their split, lose. */
+export const dependsOnBoreAtEnd = ({ outlet, split, beyond }: Run): boolean =>
+  outlet === null
+    ? split !== undefined || beyond.some(dependsOnBoreBefore)
+    : outlet.nozzleDiameter === undefined;
+
+/** Whether the bore of the last pipe before a run changes what it or what lies beyond it loses. */
+export const dependsOnBoreBefore = (run: Run): boolean =>
+  run.lead.some(isSizedByPipe) || (run.pipes.length === 0 && dependsOnBoreAtEnd(run));
+
+/** Whether the bore of the next pipe of the run changes what lies between the two pipes loses. */
+export const dependsOnNextPipe = ({ after }: PipePlace): boolean => after.some(joinsBores);
+
+/** Whether the bore of the first pipe beyond a run changes what the run itself loses. */
+export function dependsOnBoreBeyond({ lead, pipes }: Run, boreBefore: number | null): boolean {
+  const last = pipes.at(-1);
+  if (last !== undefined) return dependsOnNextPipe(last);
+  return lead.some((element) => joinsBores(element) || (boreBefore === null && isSizedByPipe(element)));
+}
+
+/** Whether any pipe lies in the run or beyond it. */
+export const hasPipes = ({ pipes, beyond }: Run): boolean => pipes.length > 0 || beyond.some(hasPipes);
