@@ -1,6 +1,7 @@
-/** The application: a value that answers requests and opens nothing. */
+/** Builds the application, which answers requests and opens nothing. */
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { loopbackOnly } from './access/loopback.ts';
+import { siteOfCaller } from './access/site.ts';
 import { accessLog } from './http/access-log.ts';
 import type { Api, AppDependencies, RequestVariables } from './http/api.ts';
 import { answerFault, answerNotFound, refuseOtherMethods } from './http/fallbacks.ts';
@@ -25,6 +26,7 @@ export function buildApi(deps: AppDependencies, mount: (api: Api) => void = moun
   app.use(loopbackOnly);
   app.use(urlLimit);
   app.use(wellFormedPath);
+  app.use(siteOfCaller);
   app.use(refuseOtherMethods(app));
   app.openAPIRegistry.register('Problem', problemSchema);
   mount(api);

@@ -1,4 +1,4 @@
-/** Every job that a worker thread does. */
+/** Lists every job that a worker thread does. */
 import { calibrationJob } from './features/calibration/job.ts';
 import { conditionJob } from './features/condition/job.ts';
 import { dutyPointJob } from './features/duty-point/job.ts';
@@ -8,6 +8,7 @@ import { siteSummaryJob } from './features/site-summary/job.ts';
 import { systemCurveJob } from './features/system-curve/job.ts';
 import { upgradePlanJob } from './features/upgrade-plan/job.ts';
 import { readingsJob } from './records/reading/job.ts';
+import { plausibilityJob } from './records/reading/plausibility-job.ts';
 import type { SentJob } from './threads/job.ts';
 
 /** Of each only its name is known here; what is sent to it was checked by its type where it was sent. */
@@ -15,6 +16,7 @@ export const JOBS: readonly SentJob<never, unknown>[] = [
   calibrationJob,
   conditionJob,
   dutyPointJob,
+  plausibilityJob,
   readingsJob,
   recommendationJob,
   scheduleJob,

@@ -1,4 +1,4 @@
-/** The service's log: one JSON object a line, without credentials. */
+/** Makes the service's log: one JSON object a line, without credentials. */
 import { type DestinationStream, type Logger, pino } from 'pino';
 import type { LogLevel } from './environment.ts';
 

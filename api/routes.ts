@@ -44,7 +44,7 @@ import { maintenanceTaskRoutes } from './records/task/route.ts';
 export function mountRoutes(api: Api): void {
   const loops = compiledLoops();
   const recommending = recommendationDeps(loops, api.deps.workers);
-  const plans = planCache({ ...api.deps, loops });
+  const plans = planCache({ clock: api.deps.clock, workers: api.deps.workers, loops });
   siteRoutes(api);
   pumpRoutes(api);
   pumpImportRoute(api);

@@ -1,4 +1,4 @@
-/** The process around the service: its environment, log, signals and exit codes. */
+/** Runs the process around the service: its environment, log, signals and exit codes. */
 import type { Logger } from 'pino';
 import { v7 as newId } from 'uuid';
 import { readEnvironment } from './environment.ts';

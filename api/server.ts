@@ -1,4 +1,4 @@
-/** The HTTP listener with its timeouts, started once and stopped once. */
+/** Starts and stops the HTTP listener with its timeouts. */
 import { randomUUID } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
@@ -18,8 +18,8 @@ const LIMITS = {
 /** How long requests under way may take to finish when the service stops; the process as a whole has 9 s. */
 const STOP_TIMEOUT_MS = 7_000;
 
-/** How often a stopping service hangs up on connections that have become idle. */
-const HANG_UP_EVERY_MS = 50;
+/** How often a stopping service closes connections that have become idle. */
+const CLOSE_IDLE_EVERY_MS = 50;
 
 export interface RunningServer {
   readonly url: string;
@@ -62,10 +62,10 @@ export async function startServer({ fetch, host, port }: Listening): Promise<Run
     async stop() {
       const deadline = setTimeout(() => server.closeAllConnections(), STOP_TIMEOUT_MS);
       // A connection whose last request ends after the stop began would otherwise be kept alive for its full time.
-      const hangUp = setInterval(() => server.closeIdleConnections(), HANG_UP_EVERY_MS);
+      const closeIdle = setInterval(() => server.closeIdleConnections(), CLOSE_IDLE_EVERY_MS);
       await new Promise<void>((resolve) => server.close(() => resolve()));
       clearTimeout(deadline);
-      clearInterval(hangUp);
+      clearInterval(closeIdle);
     },
   };
 }

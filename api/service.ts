@@ -1,9 +1,9 @@
-/** The whole service, from environment to listening. */
+/** Starts the whole service, from environment to listening. */
 import { failed, type Result, success } from '../curves/result.ts';
+import { SITE_IDS } from './access/site.ts';
 import type { Environment } from './environment.ts';
-import { defaultSite } from './records/site/kind.ts';
+import { defaultSite, SITE } from './records/site/kind.ts';
 import { type RunningServer, startServer } from './server.ts';
-import { DEFAULT_SITE_ID } from './store/default-site.ts';
 import { type OpenFailure, openSqliteStore } from './store/sqlite.ts';
 import type { Store } from './store/store.ts';
 import { StoreFault } from './store/store-fault.ts';
@@ -47,7 +47,7 @@ const runningOver = (server: RunningServer, store: Store): RunningServer => ({
   },
 });
 
-/** Opens the store, makes the default site at the first start, listens. What was opened is closed again on a failure. */
+/** Opens the store, makes the sites at the first start, listens. What was opened is closed again on a failure. */
 export async function startService(deps: Deps): Promise<Result<RunningServer, StartFailure>> {
   const { environment, clock, fetchFor } = deps;
   const opened = await openSqliteStore(environment.databasePath);
@@ -56,11 +56,8 @@ export async function startService(deps: Deps): Promise<Result<RunningServer, St
   }
   const store = opened.value;
   try {
-    await store.ensureSite({
-      siteId: DEFAULT_SITE_ID,
-      document: defaultSite(environment.currency),
-      now: clock().getTime(),
-    });
+    const document = defaultSite(environment.currency);
+    for (const siteId of SITE_IDS) await store.of(siteId, SITE).ensure({ document, now: clock().getTime() });
     const { host, port } = environment;
     return success(runningOver(await startServer({ fetch: fetchFor(store), host, port }), store));
   } catch (error) {

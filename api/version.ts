@@ -1,2 +1,2 @@
-/** The version of the program, as package.json states it. */
+/** Holds the version of the program, which is that of package.json. */
 export const VERSION = '0.1.0';

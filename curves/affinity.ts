@@ -1,4 +1,4 @@
-/** Speed scaling of flow and head by the affinity laws. */
+/** Scales the flow and head of a pump with its speed by the affinity laws. */
 
 interface PumpPoint {
   readonly flow: number;
@@ -7,12 +7,13 @@ interface PumpPoint {
 
 /**
  * The point that a pump at full speed shares with the given one at reduced speed, by the affinity laws:
- * Q1 = Q / r, H1 = H / r^2.
+ * Q1 = Q/r, H1 = H/r^2.
  *
- * `flow` [m3/s], `head` [m], `speedRatio` r [-] above 0; the answer in the same units. Exact for a pump whose efficiency
- * does not move with speed; friction inside small pumps makes it drift at low r.
- *
- * Source: any pump handbook; checked against Crane TP-410 (2009), Example 7-33.
+ * @param point flow Q [m3/s]; head H [m]; speedRatio r [-] above 0.
+ * @returns flow [m3/s] and head [m] at full speed.
+ * Accuracy: exact for a pump whose efficiency does not move with speed; friction inside small pumps makes it drift at
+ *   low r.
+ * Source: any pump handbook; checked against Crane TP-410 (2009), Example 7-33 (test/curves/affinity.test.ts).
  */
 export const toFullSpeed = ({
   flow,
@@ -24,8 +25,12 @@ export const toFullSpeed = ({
 });
 
 /**
- * The point that a pump at `speedRatio` r shares with the given one at full speed, by the affinity laws:
- * Q = r Q1, H = r^2 H1. Inverse of `toFullSpeed`; at r = 0 flow and head are 0.
+ * The point that a pump at a speed ratio r shares with the given one at full speed, by the affinity laws: Q = r Q1, H
+ * = r^2 H1.
+ * The inverse of `toFullSpeed`.
+ *
+ * @param point flow Q1 [m3/s]; head H1 [m]; speedRatio r [-] of 0 or more.
+ * @returns flow [m3/s] and head [m] at that speed, both 0 at r = 0.
  */
 export const atSpeed = ({
   flow,

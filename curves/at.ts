@@ -1,6 +1,12 @@
 /** Reads a number of an array that is known to be there. */
 
-/** The element at an index; throws where there is none, which is a bug. */
+/**
+ * The element at an index of an array.
+ *
+ * @param array numbers in any unit.
+ * @param index [-] from 0, below the length of the array.
+ * Errors: throws where there is no such element, which is a bug of the caller.
+ */
 export function at(array: ArrayLike<number>, index: number): number {
   return array[index] ?? notThere(index);
 }

@@ -1,4 +1,4 @@
-/** The choice among fitted candidates: the simplest of those that predict about as well as the best. */
+/** Chooses among fitted candidates the simplest of those that predict about as well as the best. */
 
 interface Candidate {
   readonly powers: readonly number[];
@@ -10,9 +10,14 @@ interface Candidate {
 const AS_GOOD = 1.05;
 
 /**
- * Of the candidates whose mean square is within 1.05 of the least: the fewest powers, then the least mean square, then
- * the lowest powers. A mean square under `floor` counts as `floor`, so that rounding never decides between fits that
- * are exact. Undefined when there is no candidate.
+ * The simplest of the candidates that predict about as well as the best.
+ *
+ * Of those whose mean square is within 1.05 of the least: the fewest powers, then the least mean square, then the
+ * lowest powers.
+ * @param candidates powers of x [-], ascending, and the leave-one-out mean square [square of the unit fitted].
+ * @param floor [square of the unit fitted]: a mean square below it counts as it, so that rounding never decides
+ *   between exact fits.
+ * @returns undefined where there is no candidate.
  */
 export function chooseCandidate<T extends Candidate>(candidates: readonly T[], floor: number): T | undefined {
   const error = (candidate: T): number => Math.max(candidate.meanSquare, floor);

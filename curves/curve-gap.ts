@@ -1,4 +1,4 @@
-/** How far a pump curve stands above a system curve. */
+/** Finds by how much the head of a pump exceeds the head that a system needs. */
 import { findRoot } from './find-root.ts';
 
 /** Head [m] and its slope [m/(m3/s)] at a flow [m3/s]. */
@@ -13,7 +13,7 @@ export interface Gap {
   readonly slope: number;
 }
 
-/** The gap at a flow between two curves. */
+/** The gap between a pump curve and a system curve, as a function of flow [m3/s]. */
 export const gapBetween =
   ({ pumpHead, systemHead }: { readonly pumpHead: CurveAt; readonly systemHead: CurveAt }) =>
   (flow: number): Gap => {
@@ -22,8 +22,11 @@ export const gapBetween =
   };
 
 /**
- * The extreme between two gaps of one sign at which the difference comes nearest to zero and may have crossed it: a list
- * of one, or of none when the slopes at the two show no such extreme.
+ * The extreme between two gaps of one sign at which the difference [m] comes nearest to zero and may have crossed it.
+ *
+ * @param gapAt the gap at a flow [m3/s].
+ * @param ends the gaps at either end of a range of flows.
+ * @returns a list of one, or of none where the slopes at the ends show no such extreme.
  */
 export function hiddenExtreme(
   gapAt: (flow: number) => Gap,

@@ -1,19 +1,23 @@
-/** The root of a function of one variable inside a bracket. */
+/** Finds the root of a function of one variable inside a bracket. */
 import { failed, type Result, success } from './result.ts';
 
+/** A root that was found, in the units of the function [unit of x] and [unit of f]. */
 export interface Root {
+  /** Where the function is 0 [unit of x]. */
   readonly root: number;
-  /** Evaluations after those at the ends of the bracket. */
+  /** Evaluations after those at the ends of the bracket [-]. */
   readonly iterations: number;
-  /** The value of the function at the root. */
+  /** The value of the function at the root [unit of f]. */
   readonly residual: number;
 }
 
+/** Why no root was found; values [unit of f], x [unit of x], limit [-] of iterations. */
 export type RootFailure =
   | { readonly code: 'not-bracketed'; readonly lowValue: number; readonly highValue: number }
   | { readonly code: 'no-value'; readonly x: number }
   | { readonly code: 'iterations'; readonly limit: number };
 
+/** A function of x [unit of x] with values [unit of f], and a bracket of its root. */
 export interface RootQuestion {
   readonly evaluate: (x: number) => { readonly value: number; readonly slope?: number | undefined };
   readonly low: number;
@@ -21,7 +25,7 @@ export interface RootQuestion {
   /** The values at the ends, where they are known already. */
   readonly lowValue?: number | undefined;
   readonly highValue?: number | undefined;
-  /** Where to look first. */
+  /** Where to look first [unit of x]. */
   readonly guess?: number | undefined;
 }
 

@@ -1,11 +1,12 @@
-/** Non-linear least squares: the parameters at which a sum of squares is least. */
+/** Finds the parameters at which a sum of squares is least, by non-linear least squares. */
 import { centralDifferences } from './central-differences.ts';
 import { leastSquares } from './least-squares.ts';
 import { descend } from './levenberg-marquardt.ts';
 import { failed, type Result, success } from './result.ts';
 
+/** What to fit: parameters [any] in units of their own. */
 export interface NonlinearQuestion {
-  /** What shall be small, by parameters; as many as there are rows, whatever the parameters. */
+  /** What is to be small, by parameters; as many as there are rows, whatever the parameters. */
   readonly residualsAt: (parameters: readonly number[]) => readonly number[];
   readonly start: readonly number[];
   /** Bounds of each parameter; unbounded where left out. */
@@ -15,6 +16,7 @@ export interface NonlinearQuestion {
   readonly isNear?: boolean | undefined;
 }
 
+/** What was fitted: parameters [any] and residuals [any] in the units of the question. */
 export interface NonlinearFit {
   readonly parameters: readonly number[];
   readonly residuals: readonly number[];
@@ -25,6 +27,7 @@ export interface NonlinearFit {
   readonly atBound: boolean;
 }
 
+/** Why nothing was fitted: rows, parameters and steps [-] counted, the condition number [-] of the Jacobian. */
 export type NonlinearFailure =
   | { readonly code: 'not-finite' }
   | { readonly code: 'fewer-rows-than-parameters'; readonly rows: number; readonly parameters: number }
@@ -42,15 +45,17 @@ const squares = (residuals: readonly number[]): number =>
   residuals.reduce((total, residual) => total + residual ** 2, 0);
 
 /**
- * Damped steps by `descend` as long as they gain, then undamped ones (Gauss-Newton, the step solved for by `leastSquares`,
- * halved until the sum falls) until one is under 1e-10 of the parameters.
+ * The parameters p at which the sum of squares of the residuals e(p) is least.
  *
- * Accuracy: nine digits of the certified parameters and six of their standard deviations, of NIST Misra1a, Misra1b, DanWood,
- * Chwirut2, Rat42 and Kirby2 from both of their starting values and of MGH17 from the second, the nearer one
- * (test/curves/fit-nonlinear.test.ts).
- *
- * Errors: `not-finite` where a residual at the start is no number, `fewer-rows-than-parameters`, `singular` where the
- * rows do not settle the parameters, `not-settled` where the undamped steps come to no end.
+ * Damped steps by `descend` are taken as long as they gain, then undamped ones (Gauss-Newton, each step solved for by
+ * `leastSquares`, halved until the sum falls) until one is under 1e-10 of the parameters.
+ * @param question residuals [any] by parameters [any]; a start, and bounds where there are any, in the units of the
+ *   parameters.
+ * Accuracy: nine digits of the certified parameters and six of their standard deviations, of NIST Misra1a, Misra1b,
+ *   DanWood, Chwirut2, Rat42 and Kirby2 from both of their starting values and of MGH17 from the second, the nearer
+ *   one (test/curves/fit-nonlinear.test.ts).
+ * Errors: `not-finite` where a residual at the start is no number; `fewer-rows-than-parameters`; `singular` where the
+ *   rows do not determine the parameters; `not-settled` where the undamped steps come to no end.
  * Source: Levenberg (1944), Marquardt (1963); NIST/ITL StRD, non-linear regression.
  */
 export function fitNonlinear(question: NonlinearQuestion): Result<NonlinearFit, NonlinearFailure> {

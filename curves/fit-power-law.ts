@@ -1,41 +1,48 @@
 /** Fits a power law to the power points that a user entered. */
 import { countDistinct } from './distinct.ts';
+import { exponentLaw, type FittedLaw } from './exponent-law.ts';
 import { fitQuality } from './fit-quality.ts';
-import { type LeastSquaresFit, leastSquares } from './least-squares.ts';
-import type { PowerLaw } from './power-law.ts';
+import { CUBE, fixedLossLaw } from './fixed-loss-law.ts';
+import { type PowerFrame, powerFrame } from './power-frame.ts';
+import type { PowerLaw, SpeedLaw } from './power-law.ts';
 import { type PowerLawFailure, type PowerPoint, powerPointsFailure } from './power-points.ts';
 import { failed, type Result, success } from './result.ts';
 
 export type { PowerLawFailure } from './power-points.ts';
 
-/** Shaft power goes with the cube of speed where head is all friction: common practice, and the affinity law. */
-const CUBE_LAW = 3;
-const CONDITION_LIMIT = 1e8;
-const FLOWS_FOR_SLOPE = 3;
-const FLOWS_FOR_CURVATURE = 5;
+/** Share of the power above standby that is taken as fixed where only one speed is entered. */
+const ASSUMED_FIXED_SHARE = 0.08;
+/** The shares that it may have as well: none, or a fifth. */
+const OTHER_FIXED_SHARES = [0, 0.2] as const;
+/** A point of more leverage is met by any data, so that leaving it out shows nothing. */
+const FREE_LEVERAGE = 1e-9;
+/** Errors below this mean square are rounding. */
+const EXACT = 1e-18;
 
-/** Whether ln r is a column, and how many powers of x are. */
-interface Terms {
-  readonly speed: boolean;
-  readonly flow: number;
+interface Fitting {
+  readonly points: readonly PowerPoint[];
+  readonly frame: PowerFrame;
+  /** ln(P - standby). */
+  readonly logPowers: readonly number[];
+  readonly standbyPower: number;
 }
 
-/** Where the flows of the points lie, as q = (Q/r)/scale; a null scale when no flow is above 0. */
-interface FlowFrame {
-  readonly scale: number;
-  readonly centre: number;
-  readonly min: number;
-  readonly max: number;
-  readonly distinct: number;
+interface Chosen extends FittedLaw {
+  readonly name: PowerLaw['law'];
+  readonly assumed: boolean;
+  readonly alternatives: readonly SpeedLaw[];
 }
 
 /**
- * The power law P = standby + c r^k exp(b1 x + b2 x^2) through the points: one least-squares fit of ln(P - standby) on
- * [1, ln r, x, x^2], x = q - q0, q = (Q/r)/(largest such), q0 the mean q of the points with flow; a point without flow
- * counts as taken at q0.
+ * The power law P = standby + (F + c r^k) g(x) through the points. Two laws are fitted: one with F = 0 and k free
+ * (`exponentLaw`), one with k = 3 and F free (`fixedLossLaw`).
  *
- * `standbyPower` [W]. ln r enters with two distinct speeds, else k = 3; x with three distinct q; x^2 with five. While
- * the condition number of the columns exceeds 1e8, x^2 is dropped, then x, then ln r.
+ * At one speed neither can be told: F is taken as 8 % of the power above standby at full speed, and may be 0 or 20 %. At
+ * two speeds the fixed loss is taken where k is below 3, else the exponent. At three or more the law with the lesser
+ * leave-one-out error of ln P is taken, the fixed loss where they are equal.
+ *
+ * `points`: speed ratio above 0, power [W] above `standbyPower` [W], flow [m3/s] where it was noted. Errors: those of
+ * `powerPointsFailure`.
  */
 export function fitPowerLaw(
   points: readonly PowerPoint[],
@@ -44,74 +51,79 @@ export function fitPowerLaw(
   const failure = powerPointsFailure(points, standbyPower);
   if (failure !== undefined) return failed(failure);
 
-  const frame = flowFrame(points);
+  const frame = powerFrame(points);
   const logPowers = points.map((point) => Math.log(point.power - standbyPower));
-  const { terms, fit } = fitTerms(points, { frame, logPowers });
-  const [constant = 0, ...others] = fit.coefficients;
-  const [exponent = CUBE_LAW] = terms.speed ? others : [];
-  const flowTerms = terms.speed ? others.slice(1) : others;
-  const framed = flowTerms.length > 0;
+  const chosen = chooseLaw({ points, frame, logPowers, standbyPower });
+  const framed = [chosen.law, ...chosen.alternatives].some(({ flowTerms }) => flowTerms.length > 0);
+  const speeds = points.map(({ speedRatio }) => speedRatio);
   return success({
-    exponent,
-    exponentAssumed: !terms.speed,
-    coefficient: Math.exp(constant),
-    flowTerms,
+    ...chosen.law,
+    law: chosen.name,
+    exponentAssumed: chosen.assumed,
+    alternatives: chosen.alternatives,
+    speedRange: { min: Math.min(...speeds), max: Math.max(...speeds) },
     flowScale: framed ? frame.scale : null,
     flowCentre: framed ? frame.centre : null,
     flowRange: framed ? { min: frame.min, max: frame.max } : null,
     standbyPower,
-    ...fitQuality({ values: logPowers, residuals: fit.residuals, parameters: fit.coefficients.length }),
+    ...fitQuality({ values: logPowers, residuals: chosen.residuals, parameters: chosen.parameters }),
   });
 }
 
-function flowFrame(points: readonly PowerPoint[]): FlowFrame {
-  const flows = points.flatMap(({ flow, speedRatio }) => (flow === undefined ? [] : [flow / speedRatio]));
-  const scale = Math.max(0, ...flows);
-  if (scale === 0) return { scale, centre: 0, min: 0, max: 0, distinct: Math.min(1, flows.length) };
-  const shares = flows.map((flow) => flow / scale);
+function chooseLaw(fitting: Fitting): Chosen {
+  const { points } = fitting;
+  const speeds = countDistinct(points.map(({ speedRatio }) => speedRatio));
+  const byExponent = speeds < 2 ? null : exponentLaw(points, fitting);
+  if (byExponent === null) return assumedLaw(fitting);
+  const byFixedLoss = fixedLossLaw(points, fitting);
+  const isFixed =
+    speeds === 2 ? byExponent.law.exponent < CUBE : predictsAsWell(fitting, { byFixedLoss, byExponent });
+  return isFixed
+    ? { ...byFixedLoss, name: 'fixed-loss', assumed: false, alternatives: [byExponent.law] }
+    : { ...byExponent, name: 'exponent', assumed: false, alternatives: [byFixedLoss.law] };
+}
+
+/** The cube of speed through the points, with a share of it taken as fixed. */
+function assumedLaw({ points, frame, logPowers }: Fitting): Chosen {
+  const cube = fixedLossLaw(points, { frame, logPowers, share: 0 });
+  const { law } = cube;
+  const speed = Math.max(...points.map(({ speedRatio }) => speedRatio));
+  const withFixed = (share: number): SpeedLaw => {
+    const atSpeed = law.coefficient * speed ** CUBE;
+    return { ...law, fixedPower: share * atSpeed, coefficient: (1 - share) * law.coefficient };
+  };
   return {
-    scale,
-    centre: shares.reduce((total, share) => total + share, 0) / shares.length,
-    min: Math.min(...shares),
-    max: Math.max(...shares),
-    distinct: countDistinct(shares),
+    ...cube,
+    law: withFixed(ASSUMED_FIXED_SHARE),
+    name: 'fixed-loss',
+    assumed: true,
+    alternatives: OTHER_FIXED_SHARES.map(withFixed),
   };
 }
 
-/** The fit on the most terms that the points settle. */
-function fitTerms(
-  points: readonly PowerPoint[],
-  { frame, logPowers }: { readonly frame: FlowFrame; readonly logPowers: readonly number[] },
-): { readonly terms: Terms; readonly fit: LeastSquaresFit } {
-  const speed = countDistinct(points.map((point) => point.speedRatio)) >= 2;
-  for (const terms of termsToTry({ speed, distinctFlows: frame.distinct })) {
-    const fit = leastSquares(
-      points.map((point) => termRow(point, { frame, terms })),
-      points.map(
-        (point, index) => (logPowers[index] ?? 0) - (terms.speed ? 0 : CUBE_LAW * Math.log(point.speedRatio)),
-      ),
-    );
-    if (fit.ok && fit.value.conditionNumber <= CONDITION_LIMIT) return { terms, fit: fit.value };
-  }
-  throw new Error('a constant alone could not be fitted: a power or a speed is not a finite number');
+/** Whether the fixed loss predicts powers that were left out of the fit as well as the exponent does, or better. */
+function predictsAsWell(
+  fitting: Fitting,
+  { byFixedLoss, byExponent }: { readonly byFixedLoss: FittedLaw; readonly byExponent: FittedLaw },
+): boolean {
+  const laws = [byFixedLoss, byExponent];
+  const kept = fitting.logPowers.flatMap((_, index) =>
+    laws.some(({ leverages }) => 1 - (leverages[index] ?? 1) < FREE_LEVERAGE) ? [] : [index],
+  );
+  return leaveOneOutError(byFixedLoss, fitting, kept) <= leaveOneOutError(byExponent, fitting, kept);
 }
 
-function termsToTry({
-  speed,
-  distinctFlows,
-}: {
-  readonly speed: boolean;
-  readonly distinctFlows: number;
-}): Terms[] {
-  const most = distinctFlows >= FLOWS_FOR_CURVATURE ? 2 : distinctFlows >= FLOWS_FOR_SLOPE ? 1 : 0;
-  const fewer = [2, 1, 0].filter((flow) => flow <= most).map((flow) => ({ speed, flow }));
-  return [...fewer, { speed: false, flow: 0 }];
-}
-
-function termRow(
-  { flow, speedRatio }: PowerPoint,
-  { frame, terms }: { readonly frame: FlowFrame; readonly terms: Terms },
-): readonly number[] {
-  const x = flow === undefined || terms.flow === 0 ? 0 : flow / speedRatio / frame.scale - frame.centre;
-  return [1, ...(terms.speed ? [Math.log(speedRatio)] : []), ...[x, x ** 2].slice(0, terms.flow)];
+/** Mean square of ln P less ln of the power predicted without the point, over the points kept. */
+function leaveOneOutError(
+  { residuals, leverages }: FittedLaw,
+  { logPowers, standbyPower }: Fitting,
+  kept: readonly number[],
+): number {
+  const logOf = (logAboveStandby: number) => Math.log(standbyPower + Math.exp(logAboveStandby));
+  const squares = kept.map((index) => {
+    const entered = logPowers[index] ?? 0;
+    const missedBy = (residuals[index] ?? 0) / (1 - (leverages[index] ?? 0));
+    return (logOf(entered) - logOf(entered - missedBy)) ** 2;
+  });
+  return Math.max(EXACT, squares.reduce((sum, square) => sum + square, 0) / Math.max(1, squares.length));
 }

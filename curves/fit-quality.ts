@@ -1,10 +1,12 @@
-/** How well a least-squares fit meets its points. */
+/** Measures how well a least-squares fit meets its points. */
 
+/** How well a fit meets its points. */
 export interface FitQuality {
-  /** 1 - SSE/SST; null when the values do not vary. */
+  /** 1 - SSE/SST [-]; null where the values do not vary. */
   readonly r2: number | null;
-  /** sqrt(SSE / degrees of freedom), in the unit of the values; null without degrees of freedom. */
+  /** sqrt(SSE/degrees of freedom) [unit of the values]; null without degrees of freedom. */
   readonly standardError: number | null;
+  /** Values less coefficients, at least 0 [-]. */
   readonly degreesOfFreedom: number;
 }
 
@@ -15,8 +17,9 @@ const ROUNDING = 4 * Number.EPSILON;
  * The coefficient of determination r2 = 1 - SSE/SST about the mean (not a squared correlation), the residual standard
  * error s = sqrt(SSE/(n - parameters)) and its degrees of freedom.
  *
- * `values` are what was fitted, `residuals` value less fitted value, `parameters` the number of coefficients fitted, the
- * constant included. r2 falls below 0 when the fit is worse than the mean.
+ * @param fit values that were fitted; residuals, value less fitted value [unit of the values]; parameters, the number
+ *   of coefficients [-] that were fitted, the constant included.
+ * @returns r2 [-], which falls below 0 where the fit is worse than the mean; s [unit of the values].
  */
 export function fitQuality({
   values,

@@ -1,4 +1,4 @@
-/** Where a pump curve crosses a system curve. */
+/** Finds where a pump curve crosses a system curve. */
 
 import { type CurveAt, type Gap, gapBetween, hiddenExtreme } from './curve-gap.ts';
 import { findRoot, type RootFailure } from './find-root.ts';
@@ -13,6 +13,7 @@ export interface Intersection {
   readonly stable: boolean;
 }
 
+/** Why no crossing was found: the flow [m3/s] that the search reached after its doublings [-]. */
 export type IntersectionsFailure =
   | RootFailure
   | { readonly code: 'no-end'; readonly flow: number; readonly doublings: number };

@@ -1,23 +1,28 @@
-/** The covariance that rows of a fit leave its parameters with. */
+/** Finds the covariance that the rows of a fit leave its parameters with. */
 import { leastSquares } from './least-squares.ts';
 import { failed, type Result, success } from './result.ts';
 
 export interface InverseInformation {
-  /** (J'J)^-1, one row a parameter: the covariance of the parameters where every row has a standard deviation of 1. */
+  /**
+   * (J'J)^-1 [product of the units of two parameters], one row a parameter: the covariance where every row has a
+   * standard deviation of 1.
+   */
   readonly matrix: readonly (readonly number[])[];
-  /** Largest over smallest singular value of J with its columns brought to unit length. */
+  /** Largest over smallest singular value of J with its columns brought to unit length [-]. */
   readonly conditionNumber: number;
 }
 
+/** The rows do not determine the parameters; conditionNumber [-] as of the inverse. */
 export interface Indistinct {
   readonly code: 'singular';
   readonly conditionNumber: number;
 }
 
 /**
- * (J'J)^-1 of a Jacobian J, rows by parameters, worked out on columns of unit length.
+ * (J'J)^-1 of a Jacobian J, worked out on columns of unit length.
  *
- * Error: `singular` where the columns are (nearly) dependent, no rows included.
+ * @param jacobian one row a residual, one entry a parameter [unit of the residual/unit of the parameter].
+ * Errors: `singular` where the columns are (nearly) dependent, no rows included.
  */
 export function inverseInformation(
   jacobian: readonly (readonly number[])[],

@@ -1,19 +1,21 @@
-/** Ordinary linear least squares on columns that the caller chooses. */
+/** Solves ordinary linear least squares on columns that the caller chooses. */
 import { Matrix, QrDecomposition, SingularValueDecomposition } from 'ml-matrix';
 import { MultivariateLinearRegression } from 'ml-regression';
 import { failed, type Result, success } from './result.ts';
 
+/** The coefficients of a linear fit, with what shows its quality. */
 export interface LeastSquaresFit {
-  /** One a column, in the columns' order. */
+  /** One a column, in the columns' order [unit of the values/unit of the column]. */
   readonly coefficients: readonly number[];
-  /** Value less fitted value, one a row, in the rows' order. */
+  /** Value less fitted value, one a row, in the rows' order [unit of the values]. */
   readonly residuals: readonly number[];
-  /** Diagonal of the hat matrix, 0..1, one a row. */
+  /** Diagonal of the hat matrix [-], 0..1, one a row. */
   readonly leverages: readonly number[];
-  /** Largest over smallest singular value of the columns as given. */
+  /** Largest over smallest singular value of the columns as given [-]. */
   readonly conditionNumber: number;
 }
 
+/** Why nothing was fitted; conditionNumber [-] as of a fit, infinite with fewer rows than columns. */
 export type LeastSquaresFailure =
   | { readonly code: 'not-finite' }
   | { readonly code: 'singular'; readonly conditionNumber: number };
@@ -27,14 +29,14 @@ const REFINED = 1e-15;
  * The coefficients b that minimise |y - X b|^2 (ordinary least squares), with residuals, leverages and the 2-norm
  * condition number of X.
  *
- * `rows` are the rows of X, `values` is y; as many rows as values, and at least as many as columns. The solver works on
- * normal equations, so columns go in at unit length and the residuals are fitted again until the correction is below
- * 1e-15 of the coefficients. Leverages come from the QR factors of X.
- *
- * Accuracy: ten digits of every certified coefficient of NIST Norris, Pontius and Longley.
- *
- * Errors: `not-finite` when an input is not a finite number; `singular` when the columns are (nearly) dependent, fewer
- * rows than columns included.
+ * The solver works on normal equations, so columns go in at unit length and the residuals are fitted again until the
+ * correction is below 1e-15 of the coefficients. Leverages come from the QR factors of X.
+ * @param rows of X, each entry in the unit of its column [any]; at least as many rows as columns.
+ * @param values y [any], one a row.
+ * Accuracy: ten digits of every certified coefficient of NIST Norris, Pontius and Longley
+ *   (test/curves/least-squares.test.ts).
+ * Errors: `not-finite` where an input is not a finite number; `singular` where the columns are (nearly) dependent,
+ *   fewer rows than columns included.
  */
 export function leastSquares(
   rows: readonly (readonly number[])[],

@@ -1,14 +1,14 @@
-/** The error of a least-squares fit at points that it has not seen. */
+/** Finds the error of a least-squares fit at points that it has not seen. */
 
 /** A point with a leverage this near 1 is met by any data: leaving it out leaves nothing to predict it with. */
 const FREE_LEVERAGE = 1e-12;
 
 /**
- * The leave-one-out mean square of a linear fit, by the identity (PRESS)
- * mean of (e_i / (1 - h_i))^2, which equals refitting without each point in turn.
+ * The leave-one-out mean square of a linear fit, by the identity (PRESS) mean of (e_i/(1 - h_i))^2, which equals
+ * refitting without each point in turn.
  *
- * `residuals` e and `leverages` h, one a point. Null when a leverage is within 1e-12 of 1.
- *
+ * @param fit residuals e [any] and leverages h [-], one a point.
+ * @returns the mean square [square of the unit of e]; null where a leverage is within 1e-12 of 1.
  * Source: Allen (1974), The relationship between variable selection and data augmentation, Technometrics 16.
  */
 export function leaveOneOutMeanSquare({

@@ -1,4 +1,4 @@
-/** The part of ml-regression 6.3.0 in use; the package carries no types of its own. */
+/** Declares the part of ml-regression 6.3.0 that is in use, since the package carries no types of its own. */
 declare module 'ml-regression' {
   export class MultivariateLinearRegression {
     constructor(

@@ -1,3 +1,3 @@
-/** How many per cent make a whole. */
+/** States how many per cent make a whole. */
 
 export const PERCENT = 100;

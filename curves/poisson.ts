@@ -1,4 +1,4 @@
-/** The Poisson distribution: how probable few events are, and the mean that a count points to. */
+/** Finds how probable few events are, and the mean that a count points to, by the Poisson distribution. */
 import { findRoot } from './find-root.ts';
 
 const HALF_OUTSIDE = 0.025;

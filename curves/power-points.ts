@@ -1,4 +1,4 @@
-/** What power points must meet before a power law can be fitted to them. */
+/** Checks what power points must meet before a power law can be fitted to them. */
 import { areDistinct } from './distinct.ts';
 
 export interface PowerPoint {
@@ -10,6 +10,7 @@ export interface PowerPoint {
   readonly flow?: number | undefined;
 }
 
+/** Why no power law fits: index [-] of a point in the list given, speedRatio [-], power and standbyPower [W]. */
 export type PowerLawFailure =
   | { readonly code: 'no-points' }
   | { readonly code: 'speed-not-positive'; readonly index: number; readonly speedRatio: number }
@@ -29,8 +30,12 @@ export type PowerLawFailure =
     };
 
 /**
- * The first reason why no power law fits the points, or undefined. Indices are places in the list given. Power may fall
- * with speed between points that state their flow: the faster one may be throttled.
+ * The first reason why no power law fits some points, or undefined.
+ *
+ * Power may fall with speed between points that state their flow: the faster one may be throttled.
+ * @param points speed ratios [-], powers [W], flows [m3/s] where noted; in any order.
+ * @param standbyPower [W] of 0 or more.
+ * @returns indices [-] that are places in the list given.
  */
 export function powerPointsFailure(
   points: readonly PowerPoint[],

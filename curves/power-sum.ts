@@ -1,12 +1,14 @@
-/** A sum of powers, y = sum c_p x^p, on 0 <= x <= 1: its value, its slope, its shape. */
+/** Evaluates a sum of powers, y = sum c_p x^p, on 0 <= x <= 1: its value, its slope, its shape. */
 
 /** Either at most two powers besides the constant, or 1, 2 and 3: the shapes whose turning points have a closed form. */
 export interface PowerSum {
+  /** Whole, ascending [-]. */
   readonly powers: readonly number[];
+  /** One a power [unit of y]. */
   readonly coefficients: readonly number[];
 }
 
-/** y at x = sum c_p x^p. */
+/** The value y = sum c_p x^p [unit of y] at an x [-]. */
 export function powerSumAt({ powers, coefficients }: PowerSum, x: number): number {
   let total = 0;
   for (let index = 0; index < powers.length; index += 1) {
@@ -15,7 +17,7 @@ export function powerSumAt({ powers, coefficients }: PowerSum, x: number): numbe
   return total;
 }
 
-/** dy/dx at x = sum p c_p x^(p-1). */
+/** The slope dy/dx = sum p c_p x^(p-1) [unit of y] at an x [-]. */
 export function powerSumSlopeAt({ powers, coefficients }: PowerSum, x: number): number {
   let total = 0;
   for (let index = 0; index < powers.length; index += 1) {
@@ -32,10 +34,10 @@ function wholePower(x: number, power: number): number {
   return product;
 }
 
-/** The x between 0 and 1 at which the slope changes sign, ascending, in closed form. */
+/** The x [-] between 0 and 1 at which the slope changes sign, ascending, in closed form. */
 export const turningPoints = (sum: PowerSum): readonly number[] => signChanges(derivative(sum));
 
-/** The greatest slope anywhere in 0 <= x <= 1: at an end, or where the second derivative changes sign. */
+/** The greatest slope [unit of y] anywhere in 0 <= x <= 1: at an end, or where the second derivative changes sign. */
 export const greatestSlope = (sum: PowerSum): number =>
   Math.max(...[0, 1, ...signChanges(derivative(derivative(sum)))].map((x) => powerSumSlopeAt(sum, x)));
 

@@ -1,4 +1,4 @@
-/** The true speed of a pump at a setting of its controller. */
+/** Gives the true speed of a pump at a setting of its controller. */
 import { PERCENT } from './percent.ts';
 import { failed, type Result, success } from './result.ts';
 
@@ -8,11 +8,12 @@ export interface SpeedMap {
   readonly speeds: readonly number[];
 }
 
+/** Why points make no speed map: index [-] of a point in the list given; needed setting [%]. */
 export type SpeedMapFailure =
   | { readonly code: 'speed-map-not-rising'; readonly index: number; readonly member: 'setting' | 'speed' }
   | {
       readonly code: 'speed-map-too-short';
-      /** The end point that stops short of `needed`. */
+      /** The end point that does not reach `needed` [-]. */
       readonly index: number;
       readonly needed: number;
     };
@@ -20,10 +21,12 @@ export type SpeedMapFailure =
 const IDENTITY: SpeedMap = { settings: [0, PERCENT], speeds: [0, PERCENT] };
 
 /**
- * The speed map through `points`, in the order given; without points speed equals setting.
+ * The speed map through some points, in the order given; without points speed equals setting.
  *
- * `min` and `max` are the ends of the pump's settings [%]. Errors: `speed-map-not-rising` names the first point that
- * does not exceed the one before it; `speed-map-too-short` the end that does not reach min or max.
+ * @param points setting [%] and true speed [% of full].
+ * @param settings lowest and highest setting of the pump [%].
+ * Errors: `speed-map-not-rising` names the first point that does not exceed the one before it; `speed-map-too-short`
+ *   the end that does not reach min or max.
  */
 export function buildSpeedMap(
   points: readonly { readonly setting: number; readonly speed: number }[] | undefined,
@@ -48,8 +51,10 @@ export function buildSpeedMap(
 }
 
 /**
- * The speed ratio r [-], 0 or more, at `setting` [%]: linear between the points of the map. Beyond its ends, where only
- * entered points can lie, the end pieces go on, not below standstill; a map of one point holds its speed.
+ * The speed ratio r [-], 0 or more, at a setting [%]: linear between the points of the map.
+ *
+ * Beyond its ends, where only entered points can lie, the end pieces go on, not below a stopped pump; a map of one
+ * point holds its speed.
  */
 export function speedRatioAt({ settings, speeds }: SpeedMap, setting: number): number {
   const above = settings.findIndex((entry) => entry >= setting);

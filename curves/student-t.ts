@@ -1,4 +1,4 @@
-/** Quantiles of Student's t distribution: 95 % on one side, 95 % on both. */
+/** Finds quantiles of Student's t distribution: 95 % on one side, 95 % on both. */
 import { findRoot } from './find-root.ts';
 
 /** Probability between -t and t that leaves 5 % on one side. */

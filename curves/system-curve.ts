@@ -1,4 +1,4 @@
-/** The system curve of a loop known only by points of flow and head. */
+/** Fits the system curve of a loop that is known only by points of flow and head. */
 import { countDistinct } from './distinct.ts';
 import { leastSquares } from './least-squares.ts';
 import { failed, type Result, success } from './result.ts';
@@ -9,6 +9,7 @@ export interface SystemCurve {
   readonly coefficient: number;
 }
 
+/** Why points make no system curve; coefficient k [s2/m5] as fitted. */
 export type SystemCurveFailure =
   | { readonly code: 'no-positive-flow' }
   | { readonly code: 'system-curve-not-rising'; readonly coefficient: number };
@@ -22,10 +23,13 @@ interface Point {
 const ROUNDING = 1e-9;
 
 /**
- * The system curve H = Hs + k Q^2 by least squares through points of flow [m3/s] and head [m].
+ * The system curve H = Hs + k Q^2 by least squares through points of flow Q and head H.
  *
- * With `staticHead` Hs [m]: k = sum (H - Hs) Q^2 / sum Q^4. Without: both when there are two or more distinct flows, Hs
- * held at 0 or above; else Hs = 0. Errors: `no-positive-flow`; `system-curve-not-rising` when k is not positive.
+ * With a static head Hs: k = sum (H - Hs) Q^2/sum Q^4. Without: both where there are two or more distinct flows, Hs
+ * held at 0 or above; else Hs = 0.
+ * @param points flow [m3/s] of 0 or more, head [m].
+ * @param staticHead [m]; undefined: fitted.
+ * Errors: `no-positive-flow`; `system-curve-not-rising` where k is not positive.
  */
 export function fitSystemCurve(
   points: readonly Point[],
@@ -58,9 +62,7 @@ function fittedStaticHead(
   return fit.ok ? Math.max(0, fit.value.coefficients[0] ?? 0) : 0;
 }
 
-/**
- * The head a system needs [m] and its slope dH/dQ [m/(m3/s)] at `flow` [m3/s]; friction turns with reverse flow.
- */
+/** The head that a system needs [m] and its slope dH/dQ [m/(m3/s)] at a flow [m3/s]; friction turns with reverse flow. */
 export const systemHeadAt = (
   { staticHead, coefficient }: SystemCurve,
   flow: number,

@@ -1,17 +1,24 @@
-/** A straight trend that wild points hardly move: the median of the slopes between all pairs. */
+/** Finds a straight trend that outliers hardly move: the median of the slopes between all pairs. */
 
+/** A point of a trend. */
 export interface TrendPoint {
+  /** [any], as of all points. */
   readonly x: number;
+  /** [any], as of all points. */
   readonly y: number;
-  /** Points are compared within their block alone; 0 where it is left out. */
+  /** Number of its block [-]: points are compared within their block alone; 0 where it is left out. */
   readonly block?: number | undefined;
 }
 
 export interface Trend {
+  /** [unit of y/unit of x] */
   readonly slope: number;
-  /** The slopes that a confidence of the asked deviate leaves possible; infinite where points are too few to say. */
+  /**
+   * Slopes [unit of y/unit of x] that a confidence of the asked deviate leaves possible; infinite where points are
+   * too few.
+   */
   readonly interval: { readonly low: number; readonly high: number };
-  /** Median of y - slope x over the last block. */
+  /** Median of y - slope x over the last block [unit of y]. */
   readonly intercept: number;
 }
 
@@ -24,15 +31,19 @@ export const TREND_POINTS_MAX = 1_000;
 /**
  * The Theil-Sen slope, with the interval of Sen.
  *
- * slope = median over pairs with x_i < x_j of (y_j - y_i)/(x_j - x_i). Interval: of the N slopes in order, those at the
- * ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V), V Kendall's variance
+ * slope = median over pairs with x_i < x_j of (y_j - y_i)/(x_j - x_i). Interval: of the N slopes in order, those at
+ * the ranks (N - C)/2 and (N + C)/2 + 1, rounded outward, C = deviate sqrt(V), V Kendall's variance
  * (n(n-1)(2n+5) - sum t(t-1)(2t+5))/18 with t the sizes of groups of equal x and of equal y.
- * With blocks, as where something is put back to its start now and then, pairs are taken within each and V is the sum of
- * theirs (the seasonal slope of Hirsch, Slack and Smith 1982). Points may be in any order. Up to 29 % of them may be wild. Null with fewer than two distinct x.
- * @param points at most `TREND_POINTS_MAX`; more throw.
- * @param deviate of the standard normal distribution, 1.959964 for 95 %.
- * Sources: Hirsch, Slack and Smith 1982, Water Resources Research 18; Sen 1968, Journal of the American Statistical Association 63; Kendall 1955, Rank Correlation Methods (variance
- *   with ties). Example: Sen's seven points (1,9) (2,15) (3,19) (4,20) (10,45) (12,55) (18,78) rise by 4.
+ * With blocks, as where something is put back to its start now and then, pairs are taken within each and V is the sum
+ * of theirs (the seasonal slope of Hirsch, Slack and Smith 1982). Points may be in any order. Up to 29 % of them may
+ * be outliers.
+ * @param points x and y in units of their own [any]; at most `TREND_POINTS_MAX`.
+ * @param deviate of the standard normal distribution [-], 1.959964 for 95 %.
+ * @returns null with fewer than two distinct x.
+ * Errors: throws where there are more points.
+ * Sources: Hirsch, Slack and Smith 1982, Water Resources Research 18; Sen 1968, Journal of the American Statistical
+ *   Association 63; Kendall 1955, Rank Correlation Methods (variance with ties).
+ * Example: Sen's seven points (1,9) (2,15) (3,19) (4,20) (10,45) (12,55) (18,78) rise by 4.
  */
 export function theilSen(points: readonly TrendPoint[], deviate: number = DEVIATE_95): Trend | null {
   if (points.length > TREND_POINTS_MAX) throw new Error(`more than ${TREND_POINTS_MAX} points for a trend`);
@@ -96,7 +107,7 @@ function groupSizes(values: readonly number[]): readonly number[] {
   return [...sizes.values()];
 }
 
-/** NaN of none. */
+/** The median of some values of one unit [any]; not a number where there are none. */
 export function median(values: readonly number[]): number {
   return medianOfSorted(Float64Array.from(values).sort());
 }

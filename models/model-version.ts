@@ -1,2 +1,2 @@
-/** The version of the formulas: raised whenever a figure of an unchanged loop or pump may change. */
-export const MODEL_VERSION = '1';
+/** Carries the version of the formulas, which rises whenever a figure of an unchanged loop or pump may change. */
+export const MODEL_VERSION = '2';

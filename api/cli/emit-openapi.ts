@@ -1,13 +1,13 @@
 /** Writes openapi/openapi.json and the answers it shows, or with `--check` fails where a file is not what would be written. */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { DEFAULT_SITE_ID } from '../access/site.ts';
 import { buildApi } from '../app.ts';
 import { openApiDocument } from '../features/docs/document.ts';
 import type { Api } from '../http/api.ts';
 import { packageFolder } from '../http/examples.ts';
 import { makeLogger } from '../log.ts';
-import { defaultSite } from '../records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import { defaultSite, SITE } from '../records/site/kind.ts';
 import { openSqliteStore } from '../store/sqlite.ts';
 import { sameThread } from '../threads/same-thread.ts';
 import { VERSION } from '../version.ts';
@@ -20,7 +20,7 @@ async function withApi<T>(use: (api: Api) => T | Promise<T>): Promise<T> {
   const opened = await openSqliteStore(':memory:');
   if (!opened.ok) throw new Error(`no database in memory: ${opened.failure.code}`);
   const store = opened.value;
-  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: EMITTED_AT });
+  await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: EMITTED_AT });
   let ids = 0;
   const newId = () => {
     ids += 1;

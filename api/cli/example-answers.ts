@@ -32,8 +32,8 @@ const sending = (
 
 const ANY_VERSION = { 'If-Match': '*' };
 
-async function stored(ask: Ask, path: string, document: unknown): Promise<string> {
-  const { id } = await ask(path, sending('POST', document));
+async function stored(ask: Ask, path: string, document: unknown, key?: string): Promise<string> {
+  const { id } = await ask(path, sending('POST', { ...bodyFrom(document), key }));
   return String(id);
 }
 
@@ -49,19 +49,17 @@ interface World {
 
 async function storedWorld(ask: Ask): Promise<World> {
   await ask('/v1/site', sending('PUT', example('site'), ANY_VERSION));
-  const pump = await stored(ask, '/v1/pumps', example('pump-canister-250'));
-  const weak = await stored(ask, '/v1/pumps', example('pump-inline-60'));
+  const pump = await stored(ask, '/v1/pumps', example('pump-canister-250'), 'canister-250');
+  const weak = await stored(ask, '/v1/pumps', example('pump-inline-60'), 'inline-60');
   const flume = bodyFrom(example('loop-kelp-flume'));
-  const loop = await stored(ask, '/v1/loops', flume);
+  const loop = await stored(ask, '/v1/loops', flume, 'kelp-flume');
   const installed = { pump, count: 1, setting: 80, checkValves: true };
-  const scheduled = await stored(ask, '/v1/loops', {
-    ...flume,
-    name: 'Kelp flume by day and night',
-    installed,
-  });
+  const twoPhases = { ...flume, name: 'Kelp flume by day and night', installed };
+  const scheduled = await stored(ask, '/v1/loops', twoPhases, 'kelp-flume-two-phases');
   await ask(`/v1/loops/${scheduled}/schedule`, sending('PUT', example('schedule')));
   const bank = { pump: weak, count: 3, setting: 90, checkValves: true };
-  await stored(ask, '/v1/loops', { ...bodyFrom(example('loop-seahorse-bank')), installed: bank });
+  const bankLoop = { ...bodyFrom(example('loop-seahorse-bank')), installed: bank };
+  await stored(ask, '/v1/loops', bankLoop, 'seahorse-bank');
   const plan = await stored(ask, '/v1/upgrade-plans', example('upgrade-plan'));
   return { pump, weak, loop, scheduled, plan };
 }
@@ -120,7 +118,8 @@ function withFirstItems(body: Body): unknown {
 
 async function maintenanceAnswers(ask: Ask, loop: string): Promise<Answers> {
   const tasks = '/v1/maintenance-tasks';
-  const id = await stored(ask, tasks, { ...bodyFrom(example('maintenance-task')), loop });
+  const task = { ...bodyFrom(example('maintenance-task')), loop };
+  const id = await stored(ask, tasks, task, 'clean-flume-screen');
   const completion = await ask(`${tasks}/${id}/completions`, sending('POST', example('completion')));
   const starter = await ask(`/v1/loops/${loop}/starter-tasks`, sending('POST', example('starter-tasks')));
   return new Map<string, unknown>([
@@ -145,7 +144,7 @@ async function readingAnswers(ask: Ask, loop: string): Promise<Answers> {
 async function calibrationAnswers(ask: Ask, pump: string): Promise<Answers> {
   const installed = { pump, count: 1, setting: 80 };
   const flume = { ...bodyFrom(example('loop-kelp-flume')), name: 'Kelp flume, measured', installed };
-  const id = await stored(ask, '/v1/loops', flume);
+  const id = await stored(ask, '/v1/loops', flume, 'kelp-flume-measured');
   await ask(`/v1/loops/${id}/readings`, sending('POST', example('readings-calibration')));
   const path = `/v1/loops/${id}/calibration`;
   const request = bodyFrom(example('calibration'));

@@ -1,4 +1,4 @@
-/** Instants as a site's clocks tell them. */
+/** Reads instants by the clocks of a site. */
 
 import { civilDate } from '../../models/calendar/civil-day.ts';
 import { MINUTES_PER_HOUR } from '../../models/calendar/time-factors.ts';

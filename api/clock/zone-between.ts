@@ -1,4 +1,4 @@
-/** The clocks of a time zone between two instants. */
+/** Reads the clocks of a time zone between two instants. */
 import { dayNumber } from '../../models/calendar/civil-day.ts';
 import { MS_PER_DAY, type ZoneOffsets } from '../../models/calendar/zone-offsets.ts';
 import { offsetsWithin } from './zone.ts';

@@ -1,4 +1,4 @@
-/** What the reader of a report must know, the gravest first. */
+/** Lists the cautions of a report, the gravest first. */
 
 import type { Caution } from '../../models/cautions/catalogue.ts';
 import type { Severity } from '../../models/cautions/topic.ts';
@@ -26,7 +26,7 @@ function listed(title: string, cautions: readonly ReportedCaution[]): Markup | n
   return markup`<section><h2>${title}</h2><ul>${cautions.map(item)}</ul></section>`;
 }
 
-/** What stands before everything else; null where there is no danger. */
+/** What comes before everything else; null where there is no danger. */
 export const dangersSection = (cautions: readonly ReportedCaution[]): Markup | null =>
   listed('Dangers', ofSeverity(cautions, 'danger'));
 

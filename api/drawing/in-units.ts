@@ -1,4 +1,4 @@
-/** Figures kept in SI as a chart's axes carry them. */
+/** Converts figures from SI to the units of a chart's axes. */
 import { encodeNumber, unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';

@@ -1,4 +1,4 @@
-/** By what a report's figures were computed. */
+/** Lists the methods behind the figures of a report. */
 import { type Markup, markup } from './markup/markup.ts';
 
 export const methodsSection = (methods: readonly string[]): Markup =>

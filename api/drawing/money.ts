@@ -1,9 +1,6 @@
-/** Sums of money as pages show them. */
+/** Writes sums of money as pages show them. */
+import { sayMoney } from '../wording/money.ts';
 
-/** With the decimals that the currency has; an unknown currency has two. Null: no price is set. */
-export function money(sum: number | null, currency: string): string {
-  if (sum === null) return 'no price is set';
-  return new Intl.NumberFormat('en-GB', { style: 'currency', currency, currencyDisplay: 'code' })
-    .format(sum)
-    .replaceAll('\u00a0', ' ');
-}
+/** Null: no price is set. */
+export const money = (sum: number | null, currency: string): string =>
+  sum === null ? 'no price is set' : sayMoney(sum, currency, true);

@@ -1,4 +1,4 @@
-/** A printable page: complete in itself, without script, with what it is and rests on at its head and foot. */
+/** Makes a printable page, complete in itself and without script, with its subject at its head and its versions at its foot. */
 
 import type { UnitSystem } from '../units/unit-system.ts';
 import { type Markup, markup, markupText } from './markup/markup.ts';

@@ -1,4 +1,4 @@
-/** The look of pages, on a screen and on paper. */
+/** Holds the style of pages, on a screen and on paper. */
 
 import type { UnitSystem } from '../units/unit-system.ts';
 import { INKS } from './kit/palette.ts';

@@ -1,9 +1,9 @@
-/** Tables of a page. */
+/** Makes the tables of a page. */
 import { type Markup, type MarkupPart, markup } from './markup/markup.ts';
 
 export interface Column {
   readonly name: string;
-  /** Figures stand right. */
+  /** Figures are aligned to the right. */
   readonly isFigure?: boolean;
 }
 

@@ -1,4 +1,4 @@
-/** A name that a user gave, in a page. */
+/** Puts a name that a user gave into a page. */
 import { type Markup, markup } from './markup/markup.ts';
 import { plainName } from './markup/name-text.ts';
 

@@ -1,4 +1,4 @@
-/** Examples of computed answers in the OpenAPI document, from the figures of the computation itself. */
+/** Makes examples of computed answers for the OpenAPI document, from the figures of the computation itself. */
 import { z } from '@hono/zod-openapi';
 import { answerUnits } from '../units/answer-units.ts';
 import { quantitiesOf } from '../units/quantity-of.ts';

@@ -1,4 +1,4 @@
-/** A list of limited length that is given up after a few faulty items. */
+/** Reads a list of limited length, and stops after a few faulty items. */
 
 import { z } from '@hono/zod-openapi';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,4 +1,4 @@
-/** Times of day, days and months in documents. */
+/** Documents times of day, days and months. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText, minuteOfText } from '../../models/calendar/civil-text.ts';

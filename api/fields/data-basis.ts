@@ -1,4 +1,4 @@
-/** What figures rest on. */
+/** Documents whether figures follow from what was entered or from a calibration. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

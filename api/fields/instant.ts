@@ -1,4 +1,4 @@
-/** Instants in queries and bodies: RFC 3339 with an offset. */
+/** Documents instants in queries and bodies: RFC 3339 with an offset. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

@@ -1,4 +1,4 @@
-/** A union of objects that are told apart by the key that only one of them has. */
+/** Reads a union of objects by the key that only one of them has. */
 import { z } from '@hono/zod-openapi';
 import type { SchemaContext } from '../units/schema-context.ts';
 import { relayIssues } from './relay-issues.ts';
@@ -12,7 +12,7 @@ const hasKey = (value: unknown, key: string): boolean =>
   typeof value === 'object' && value !== null && Object.hasOwn(value, key);
 
 /**
- * The first option whose key is there reads the value, so that a fault is told where it is and costs one attempt.
+ * The first option whose key is there reads the value, so that a fault is named where it is and costs one attempt.
  * The document shows the options as a plain union.
  */
 export function keyedUnion<T, Wire = unknown>(

@@ -1,4 +1,4 @@
-/** Lengths in documents, with the intervals that they share. */
+/** Documents lengths, with the intervals that they share. */
 import { type EnteredQuantity, entered } from '../units/entered.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 

@@ -1,4 +1,4 @@
-/** By what a recommendation ranks, and the terms of a life-cycle cost. */
+/** Documents what a recommendation ranks by, and the terms of a life-cycle cost. */
 import { z } from '@hono/zod-openapi';
 import { described, named } from '../units/described.ts';
 import { perContext } from '../units/per-context.ts';
@@ -39,7 +39,7 @@ export const lifeCycleTerms = perContext((context) =>
         minutesPerFailure: numberField(context, { ...MINUTES_PER_FAILURE, default: 120 }),
       })
       .superRefine(checkGrowth),
-    { description: 'What counts for the objective `life-cycle-cost`; pumps are taken as bought anew.' },
+    { description: 'What counts for the objective `life-cycle-cost`; pumps are taken as newly bought.' },
   ),
 );
 
@@ -48,7 +48,7 @@ export type AskedLifeCycle = z.output<ReturnType<typeof lifeCycleTerms>>;
 const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
-/** In an answer: null where the ranking goes by energy. */
+/** In an answer: null where the ranking is by energy. */
 export const reportedLifeCycle = perContext((context) =>
   described(
     context,

@@ -1,4 +1,4 @@
-/** A page of a list in answers. */
+/** Documents a page of a list. */
 import { z } from '@hono/zod-openapi';
 import { unitsField } from '../units/answer-units.ts';
 import { described, named } from '../units/described.ts';

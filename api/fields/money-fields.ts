@@ -1,4 +1,4 @@
-/** How money of several years is made comparable, in requests. */
+/** Documents how money of several years is made comparable. */
 import type { NumberField } from './number-field.ts';
 
 export const YEARS_MAX = 100;

@@ -1,4 +1,4 @@
-/** How far rates may carry money away from what it is today. */
+/** Limits how far rates may carry money away from what it is today. */
 import type { z } from '@hono/zod-openapi';
 import { SENSITIVITY_CHANGE } from '../../models/money/sensitivity.ts';
 
@@ -21,7 +21,7 @@ const least = (rate: number): number => 1 + rate * (1 - Math.sign(rate) * SENSIT
 /** A discount that carries too far by itself is named, else the rise of prices. */
 export function checkGrowth(rates: Rates, issues: z.RefinementCtx): void {
   const { years, discountRate, inflation, energyInflation = inflation } = rates;
-  // Refused already, where they stand.
+  // Refused already, at their own places.
   if (Math.min(discountRate, inflation, energyInflation) <= -1) return;
   const divisor = least(discountRate);
   const isTooFar = (growth: number) => divisor <= 0 || (growth / divisor) ** years > GROWTH_MAX;

@@ -1,4 +1,4 @@
-/** A schema's values or null. */
+/** Makes a schema take null besides its values. */
 import { z } from '@hono/zod-openapi';
 
 /** A union instead of zod's own `nullable`, which would change a registered schema for everybody who uses it. */

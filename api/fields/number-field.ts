@@ -1,4 +1,4 @@
-/** Plain numbers in documents: counts, fractions, money, times whose name says the unit. */
+/** Documents plain numbers: counts, fractions, money, times whose name says the unit. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';

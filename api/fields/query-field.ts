@@ -1,4 +1,4 @@
-/** Parameters of a query that carry numbers: texts until they are read. */
+/** Reads parameters of a query that carry numbers, which come as texts. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import { type EnteredQuantity, entered, quantityWords } from '../units/entered.ts';

@@ -1,4 +1,4 @@
-/** The fields that the service gives to everything it stores. */
+/** Documents the fields that the service gives to everything it stores. */
 import { z } from '@hono/zod-openapi';
 import type { StoredRecord } from '../store/versions.ts';
 import { unitInForce } from '../units/convert.ts';
@@ -59,6 +59,9 @@ export const acceptedFields = (context: SchemaContext) => ({
   units: unitsInForce(context),
 });
 
+/** In a request for what answers of writes carry cautions about. */
+export const acceptedCautions = (context: SchemaContext) => ({ cautions: ignored(context) });
+
 /** In an answer. */
 export const recordFields = (context: SchemaContext) => ({
   id: described(context, z.string(), { description: 'Given by the service.', examples: ['0198f1c2'] }),
@@ -78,6 +81,7 @@ const utc = (milliseconds: number): string => new Date(milliseconds).toISOString
 /** A stored record as the body of an answer. */
 export const recordBody = <Document>({ document, ...record }: StoredRecord<Document>) => ({
   id: record.id,
+  ...(record.key === undefined ? {} : { key: record.key }),
   version: record.version,
   createdAt: utc(record.createdAt),
   updatedAt: utc(record.updatedAt),

@@ -1,4 +1,4 @@
-/** Issues of an inner schema passed on by a codec that runs it itself. */
+/** Passes on the issues of an inner schema, for a codec that runs it itself. */
 import type { z } from '@hono/zod-openapi';
 
 export function relayIssues(

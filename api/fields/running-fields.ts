@@ -1,4 +1,4 @@
-/** What running a pump is priced by, as queries state it. */
+/** Documents the parameters that price the running of a pump. */
 import type { SchemaContext } from '../units/schema-context.ts';
 import type { NumberField } from './number-field.ts';
 import { queryDecimal, queryWhole } from './query-field.ts';

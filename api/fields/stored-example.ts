@@ -1,4 +1,4 @@
-/** Examples of stored documents in the OpenAPI document. */
+/** Makes examples of stored documents for the OpenAPI document. */
 import { z } from '@hono/zod-openapi';
 import { answerUnits } from '../units/answer-units.ts';
 import { quantitiesOf } from '../units/quantity-of.ts';

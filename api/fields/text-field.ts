@@ -1,4 +1,4 @@
-/** Texts in documents. */
+/** Documents texts. */
 import { z } from '@hono/zod-openapi';
 import { described } from '../units/described.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
@@ -8,7 +8,7 @@ export const NAME_MAX = 120;
 /** What no database and no file keeps as it is: NUL and halves of surrogate pairs. */
 const isStorable = (text: string): boolean => !text.includes('\0') && !/\p{Surrogate}/u.test(text);
 
-/** A name of blanks alone is none that a person could find again; an empty one is told by its length. */
+/** A name of blanks alone is none that a person could find again; an empty one is refused by its length. */
 const isSeen = (text: string): boolean => text === '' || text.trim() !== '';
 
 const storable = (maxLength: number) =>

@@ -1,7 +1,4 @@
-/**
- * Negotiates the media type by the header Accept (RFC 9110). The helper of the web package is not used: it prefers what the caller
- * likes most to what is named most specifically, and takes a malformed weight as 1.
- */
+/** Negotiates the media type by the header Accept (RFC 9110). */
 
 interface Range {
   readonly type: string;
@@ -30,7 +27,10 @@ function qualityOf(ranges: readonly Range[], mediaType: string): number {
   return best.quality;
 }
 
-/** The offer that the caller likes most, the first of several equals; undefined when it takes none. */
+/**
+ * The offer that the caller likes most, the first of several equals; undefined when it takes none. The helper of the web package
+ * prefers what the caller likes most to what is named most specifically, and takes a malformed weight as 1.
+ */
 export function negotiate<T extends string>(accept: string | undefined, offers: readonly T[]): T | undefined {
   if (accept === undefined || accept.trim() === '') return offers[0];
   const ranges = accept.split(',').map(parseRange);

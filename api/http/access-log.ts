@@ -1,4 +1,4 @@
-/** One structured log line for each request. */
+/** Writes one structured log line for each request. */
 import type { MiddlewareHandler } from 'hono';
 import type { Logger } from 'pino';
 import type { RequestVariables } from './api.ts';

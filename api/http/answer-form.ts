@@ -1,4 +1,4 @@
-/** What a route answers with: how it is written, how it is documented. */
+/** Names what a route answers with: how it is written, how it is documented. */
 import type { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
 import type { CommonQuery } from './common-query.ts';
@@ -17,7 +17,7 @@ export type WithoutUnits<Body> = Body extends { readonly units: unknown }
 
 /** Of a stored version, or of all that a derived answer was computed from. */
 export type Validator =
-  /** `derived`: the answer tells more than the version does, so that it is never answered by 304. */
+  /** `derived`: the answer follows from more than the version, so that it is never answered by 304. */
   { readonly version: number; readonly derived?: boolean } | { readonly basis: unknown };
 
 export interface Answer<Body> {

@@ -1,4 +1,4 @@
-/** A problem as the answer to a request. */
+/** Answers a request with a problem. */
 import type { Context } from 'hono';
 import type { RequestVariables } from './api.ts';
 import type { Problem } from './problem.ts';

@@ -1,7 +1,7 @@
-/** The application while its routes are being mounted. */
+/** Names the application while its routes are being mounted, and all that it takes from outside. */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Logger } from 'pino';
-import type { Store } from '../store/store.ts';
+import type { SiteStore, Store } from '../store/store.ts';
 import type { WorkerPool } from '../threads/worker-pool.ts';
 
 /** All that the application takes from outside. It opens nothing, listens to nothing, reads no clock of its own. */
@@ -15,8 +15,14 @@ export interface AppDependencies {
   readonly version: string;
 }
 
+/** What a question about one site is answered with. */
+export interface SiteDependencies extends Omit<AppDependencies, 'store'> {
+  readonly store: SiteStore;
+}
+
+/** `siteId`: the site that the caller acts in. */
 export interface RequestVariables {
-  Variables: { requestId: string };
+  Variables: { requestId: string; siteId: string };
 }
 
 export interface Api {

@@ -1,4 +1,4 @@
-/** The text of a request body of an expected media type. */
+/** Reads the text of a request body of an expected media type. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type Problem, problem } from './problem.ts';
 import { BODY_MAX, readBody } from './read-body.ts';

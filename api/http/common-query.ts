@@ -1,4 +1,4 @@
-/** The parameters that routes share: the units, the form of the answer, one value of it. */
+/** Reads the parameters that routes share: the units, the form of the answer, one value of it. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { UNIT_SYSTEMS, type UnitSystem } from '../units/unit-system.ts';
 import { parsePointer } from './json-pointer.ts';

@@ -1,4 +1,4 @@
-/** A CSV body read through the schema of its rows. */
+/** Reads a CSV body through the schema of its rows. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { type SchemaContext, schemaContext } from '../units/schema-context.ts';
@@ -32,7 +32,7 @@ export interface CsvTable<Rows> {
 }
 
 export const csvBody = <Rows>(csv: CsvBody<Rows>): RequestBody<CsvTable<Rows>> => ({
-  async read(request, system) {
+  async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE);
     if (!text.ok) return text;
     const read = csvRows(text.value, csv);

@@ -1,18 +1,28 @@
-/** CSV text as rows of named fields. */
+/** Reads CSV text as rows of named fields. */
 import { CsvError, parse } from 'csv-parse/sync';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { acceptedUnits, type Quantity } from '../units/table.ts';
 import { invalidRequest, type Problem, problem } from './problem.ts';
 
 export interface CsvColumn {
-  /** `number`: one without a unit. */
-  readonly quantity: Quantity | 'number' | 'text';
+  /** `number`: one without a unit; `ignored`: one whose cells are not read. */
+  readonly quantity: Quantity | 'number' | 'text' | 'ignored';
   readonly required: boolean;
   /** The column that this is another name of. */
   readonly as?: string;
 }
 
 export type CsvColumns = Readonly<Record<string, CsvColumn>>;
+
+const GIVEN = { quantity: 'ignored', required: false } as const;
+
+/** What the service gives to everything it stores, so that a list can be sent back. */
+export const GIVEN_COLUMNS = {
+  id: GIVEN,
+  version: GIVEN,
+  createdAt: GIVEN,
+  updatedAt: GIVEN,
+} as const satisfies CsvColumns;
 
 export interface CsvRows {
   readonly rows: readonly Readonly<Record<string, number | string>>[];
@@ -99,7 +109,7 @@ function headerCells(texts: readonly string[], columns: CsvColumns): readonly He
 }
 
 function columnList(columns: CsvColumns): string {
-  const names = Object.keys(columns);
+  const names = Object.keys(columns).filter((name) => columns[name]?.quantity !== 'ignored');
   const more = names.length > NAMED_COLUMNS ? ` and ${names.length - NAMED_COLUMNS} more` : '';
   return `${names.slice(0, NAMED_COLUMNS).join(', ')}${more}`;
 }
@@ -108,7 +118,8 @@ function headerFault({ text, name, unit, column }: HeaderCell, columns: CsvColum
   if (column === undefined) return `"${text}" is no column here; columns are ${columnList(columns)}`;
   if (unit === undefined) return undefined;
   const { quantity } = column;
-  if (quantity === 'number' || quantity === 'text') return `"${text}" has a unit; ${name} has none`;
+  if (quantity === 'number' || quantity === 'text' || quantity === 'ignored')
+    return `"${text}" has a unit; ${name} has none`;
   const accepted = acceptedUnits(quantity);
   if (accepted.includes(unit)) return undefined;
   return `"${text}" has the unit "${unit}"; accepted are ${accepted.join(', ')}`;
@@ -133,7 +144,7 @@ function readHeader(texts: readonly string[], columns: CsvColumns): Result<reado
 function rowOf(cells: readonly string[], header: readonly HeaderCell[]): Record<string, number | string> {
   const fields = cells.flatMap((cell, i): [string, number | string][] => {
     const column = header[i];
-    if (cell === '' || column === undefined) return [];
+    if (cell === '' || column === undefined || column.column?.quantity === 'ignored') return [];
     if (column.isText || !DECIMAL.test(cell)) return [[column.name, cell]];
     return [[column.name, column.unit === undefined ? Number(cell) : `${cell} ${column.unit}`]];
   });

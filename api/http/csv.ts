@@ -1,4 +1,4 @@
-/** Tables as CSV (RFC 4180). */
+/** Writes tables as CSV (RFC 4180). */
 import { unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';

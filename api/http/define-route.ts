@@ -1,8 +1,8 @@
-/** Mounts a route on the application, documented and guarded alike. */
+/** Mounts a route on the application, where it is documented and guarded like every other. */
 import type { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { failed, type Result, success } from '../../curves/result.ts';
-import { DEFAULT_SITE_ID } from '../store/default-site.ts';
+import { type Store, storeOfSite } from '../store/store.ts';
 import { perContext } from '../units/per-context.ts';
 import { schemaContext } from '../units/schema-context.ts';
 import type { Answer, MediaType, Validator } from './answer-form.ts';
@@ -14,8 +14,9 @@ import { derivedEtag, expectedVersion, matchesAny, versionEtag } from './etag.ts
 import { queryErrors } from './issue-errors.ts';
 import { type Parameters, parseQuery } from './parse-query.ts';
 import { invalidRequest, type Problem } from './problem.ts';
+import { pathWithIds, queryWithIds } from './record-names.ts';
 import type { PathParameters, Route, RouteHandler } from './route.ts';
-import { sharedParameters } from './shared-parameters.ts';
+import { namesOf, sharedParameters } from './shared-parameters.ts';
 
 type Ctx = Context<RequestVariables>;
 
@@ -33,11 +34,16 @@ function readAsked<P extends string, Q extends z.ZodObject, B, O>(
 ): Result<Asked<z.output<Q>>, Problem> {
   const parameters = parseQuery(c.req.url);
   if (!parameters.ok) return parameters;
-  const common = commonQuery(parameters.value, sharedParameters(route));
+  const shared = sharedParameters(route);
+  const common = commonQuery(parameters.value, shared);
   if (!common.ok) return common;
   const { system, rest } = common.value;
-  const query = route.query(schemaContext({ system, side: 'request' })).safeParse(rest);
-  if (!query.success) return failed(invalidRequest(queryErrors(query.error.issues, rest)));
+  const schema = route.query(schemaContext({ system, side: 'request' }));
+  const query = schema.safeParse(rest);
+  if (!query.success) {
+    const known = [...Object.keys(schema.shape), ...namesOf(shared)];
+    return failed(invalidRequest(queryErrors(query.error.issues, rest, known)));
+  }
   const mediaType = route.answer.chooseMediaType(common.value, c.req.header('accept'));
   if (!mediaType.ok) return mediaType;
   return success({
@@ -70,8 +76,8 @@ function answerWith<O>(
   if (validator !== undefined) {
     const etag = etagOf(validator, c.req.path, asked);
     headers.set('ETag', etag);
-    const mayStand = !('version' in validator && validator.derived);
-    if (method === 'get' && mayStand && matchesAny(c.req.header('if-none-match'), etag)) {
+    const mayHold = !('version' in validator && validator.derived);
+    if (method === 'get' && mayHold && matchesAny(c.req.header('if-none-match'), etag)) {
       return success(new Response(null, { status: 304, headers }));
     }
   }
@@ -92,28 +98,37 @@ function hasParameters<P extends string>(
 
 async function serve<P extends string, Q extends z.ZodObject, B, O>(
   c: Ctx,
+  allSites: Store,
   route: Route<P, Q, B, O>,
   handler: RouteHandler<P, z.output<Q>, B, O>,
 ): Promise<Result<Response, Problem>> {
   const asked = readAsked(c, route);
   if (!asked.ok) return asked;
   const ifMatch = c.req.header('if-match');
-  const demands = route.conditional === true || (route.conditional === 'optional' && ifMatch !== undefined);
+  const { conditional = false } = route;
+  const demands = conditional === true || (conditional !== false && ifMatch !== undefined);
   const expected = demands ? expectedVersion(ifMatch) : success('any' as const);
   if (!expected.ok) return expected;
-  const { common, query } = asked.value;
-  const body = await route.body.read(c.req.raw, common.system);
+  const { common } = asked.value;
+  const store = storeOfSite(allSites, c.get('siteId'));
+  const query = await queryWithIds(asked.value.query, store);
+  if (!query.ok) return query;
+  const body = await route.body.read(c.req.raw, { system: common.system, store });
   if (!body.ok) return body;
-  const params = c.req.param();
-  if (!hasParameters(params, route.path)) throw new Error(`invariant: no parameters of ${route.path}`);
+  const sentParams = c.req.param();
+  const params = await pathWithIds(sentParams, store);
+  if (!hasParameters(params, route.path) || !hasParameters(sentParams, route.path))
+    throw new Error(`invariant: no parameters of ${route.path}`);
   const answer = await handler({
     params,
-    query,
+    sentParams,
+    query: query.value,
     body: body.value,
     system: common.system,
     expectedVersion: expected.value,
     isConditional: ifMatch !== undefined,
-    siteId: DEFAULT_SITE_ID,
+    mustBeNew: c.req.header('if-none-match')?.trim() === '*',
+    store,
     requestId: c.get('requestId'),
   });
   return answer.ok ? answerWith(c, route, asked.value, answer.value) : answer;
@@ -131,7 +146,7 @@ export function defineRoute<const P extends string, Q extends z.ZodObject, B, O>
   const method = route.method.toUpperCase();
   const path = route.path.replaceAll(/\{(\w+)\}/g, ':$1');
   api.app.on(method, path, async (c: Ctx) => {
-    const response = await serve(c, kept, handler);
+    const response = await serve(c, api.deps.store, kept, handler);
     return response.ok ? response.value : answerProblem(c, response.failure);
   });
 }

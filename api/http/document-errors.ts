@@ -1,4 +1,4 @@
-/** The error responses of each operation, one shared component a status. */
+/** Documents the error responses of each operation, one shared component a status. */
 import type { Api } from './api.ts';
 import { PROBLEMS, type ProblemCode, problemKind } from './problem-registry.ts';
 import { PROBLEM_MEDIA_TYPE } from './problem-response.ts';
@@ -25,8 +25,8 @@ function describeStatus(status: number): string {
     .filter(isCode)
     .filter((code) => problemKind(code).status === status)
     .map((code) => {
-      const { title, mend } = problemKind(code);
-      return mend === undefined ? `\`${code}\`: ${title}.` : `\`${code}\`: ${title}. ${mend}`;
+      const { title, remedy } = problemKind(code);
+      return remedy === undefined ? `\`${code}\`: ${title}.` : `\`${code}\`: ${title}. ${remedy}`;
     });
   return kinds.join(' ');
 }

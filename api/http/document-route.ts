@@ -1,10 +1,11 @@
-/** A route as an operation of the OpenAPI document. */
+/** Documents a route as an operation of the OpenAPI document. */
 import { z } from '@hono/zod-openapi';
 import { documentedContext } from '../units/schema-context.ts';
 import { UNIT_SYSTEMS } from '../units/unit-system.ts';
 import type { Api } from './api.ts';
 import { FORMATS, type SharedParameters } from './common-query.ts';
 import { errorResponses } from './document-errors.ts';
+import { mayHaveKey } from './record-names.ts';
 import type { DocumentedBody } from './request-body.ts';
 import type { Route } from './route.ts';
 import { sharedParameters } from './shared-parameters.ts';
@@ -45,7 +46,8 @@ function pathSchema(path: string): z.ZodObject | undefined {
   if (names.length === 0) return undefined;
   const entries = names.map((name) => {
     const noun = name.replace(/Id$/, '');
-    return [name, z.string().openapi({ description: `The id of the ${noun}.` })];
+    const names = mayHaveKey(noun) ? 'id or key' : 'id';
+    return [name, z.string().openapi({ description: `The ${names} of the ${noun}.` })];
   });
   return z.object(Object.fromEntries(entries));
 }
@@ -56,6 +58,23 @@ const ifMatch = z.object({
     examples: ['"3-metric"'],
   }),
 });
+
+const ifNoneMatch = z.object({
+  'If-None-Match': z
+    .string()
+    .optional()
+    .openapi({
+      description: '`*`: only where there is nothing yet.',
+      examples: ['*'],
+    }),
+});
+
+function documentedHeaders({ conditional = false, method }: AnyRoute): z.ZodObject | undefined {
+  if (conditional === false) return undefined;
+  if (conditional === true) return ifMatch;
+  const optional = ifMatch.partial();
+  return conditional === 'optional' && method === 'put' ? optional.extend(ifNoneMatch.shape) : optional;
+}
 
 function documentedContent({ other, ...first }: DocumentedBody) {
   const forms = other === undefined ? [first] : [first, other];
@@ -74,10 +93,11 @@ function documentedRequest(route: AnyRoute) {
   };
   const params = pathSchema(route.path);
   const body = route.body.document();
+  const headers = documentedHeaders(route);
   return {
     ...(params === undefined ? {} : { params }),
     ...(Object.keys(shape).length === 0 ? {} : { query: z.object(shape) }),
-    ...(route.conditional ? { headers: route.conditional === 'optional' ? ifMatch.partial() : ifMatch } : {}),
+    ...(headers === undefined ? {} : { headers }),
     ...(body === undefined
       ? {}
       : {

@@ -1,4 +1,4 @@
-/** Entity tags and the conditions of a request on them (RFC 9110). */
+/** Makes entity tags, and judges the conditions of a request on them (RFC 9110). */
 import { createHash } from 'node:crypto';
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { ExpectedVersion } from '../store/versions.ts';

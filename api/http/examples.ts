@@ -1,4 +1,4 @@
-/** The worked examples that stand in openapi/examples: what the document shows and the demo posts. */
+/** Reads the worked examples of openapi/examples, which the document shows and the demo posts. */
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

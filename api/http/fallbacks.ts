@@ -21,9 +21,9 @@ export const refuseOtherMethods = (app: Api['app']): MiddlewareHandler<RequestVa
   });
 
 export const answerNotFound = (c: Ctx): Response =>
-  answerProblem(c, problem('not-found', `There is nothing at ${c.req.path}.`));
+  answerProblem(c, problem('not-found', `There is nothing at ${c.req.path}. /docs lists what there is.`));
 
-/** What went wrong inside is for the log; the client is told only what it can act on. */
+/** What went wrong inside is for the log; the client learns only what it can act on. */
 function faultProblem(error: Error): Problem {
   if (error instanceof StoreFault && error.code === 'store-full') {
     return problem('storage-full', 'The disk is full; nothing was stored.');

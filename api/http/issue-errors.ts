@@ -1,7 +1,8 @@
-/** Issues of a schema turned into errors at the deepest member that they concern. */
+/** Turns issues of a schema into errors at the deepest member that they concern. */
 import type { z } from '@hono/zod-openapi';
 import { type PathPart, toPointer, valueAt } from './json-pointer.ts';
 import type { ProblemError } from './problem.ts';
+import { fieldsOfMessage, unknownFieldWords } from './unknown-field.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -40,7 +41,7 @@ function misfit(issues: readonly Issue[], input: unknown): Misfit {
   return { issues, wrongKind, unknownKeys, missingKeys };
 }
 
-/** The option whose keys the input comes closest to; undefined where two come as close and the input tells them not apart. */
+/** The option whose keys the input comes closest to; undefined where two come as close and the input does not decide between them. */
 function closestOption(options: readonly (readonly Issue[])[], input: unknown): readonly Issue[] | undefined {
   const fitting = options.map((issues) => misfit(issues, input)).filter(({ wrongKind }) => !wrongKind);
   fitting.sort((a, b) => a.unknownKeys - b.unknownKeys || a.missingKeys - b.missingKeys);
@@ -67,10 +68,18 @@ function deepest(document: unknown, base: readonly PathPart[], issue: Issue): re
 const counted = (count: number | bigint, noun: string): string =>
   `${count} ${noun}${Number(count) === 1 ? '' : 's'}`;
 
-function sizeDetail(issue: Extract<Issue, { code: 'too_big' | 'too_small' }>): string {
+const FRACTION_WORDS = 'must be at most 1: it is a fraction, 0.35 for 35 %';
+const PERCENT_MOST = 100;
+
+/** Whether a fraction looks like one stated in percent. */
+const isPercent = (value: unknown, maximum: number | bigint): boolean =>
+  maximum === 1 && typeof value === 'number' && value > 1 && value <= PERCENT_MOST;
+
+function sizeDetail(issue: Extract<Issue, { code: 'too_big' | 'too_small' }>, value: unknown): string {
   const noun = issue.origin === 'string' ? 'character' : 'item';
   const isNumber = issue.origin === 'number' || issue.origin === 'int';
   if (issue.code === 'too_big') {
+    if (isNumber && isPercent(value, issue.maximum)) return FRACTION_WORDS;
     if (isNumber) return `must be ${issue.inclusive === false ? 'below' : 'at most'} ${issue.maximum}`;
     return `must have at most ${counted(issue.maximum, noun)}`;
   }
@@ -81,10 +90,10 @@ function sizeDetail(issue: Extract<Issue, { code: 'too_big' | 'too_small' }>): s
 function detailOf(document: unknown, { path, issue }: Placed): string {
   switch (issue.code) {
     case 'unrecognized_keys':
-      return 'is not a field here';
+      return unknownFieldWords(String(path.at(-1) ?? ''), fieldsOfMessage(issue.message));
     case 'too_big':
     case 'too_small':
-      return sizeDetail(issue);
+      return sizeDetail(issue, valueAt(document, path));
     case 'invalid_type':
       if (isMissing(document, path)) return 'is required';
       return issue.expected === 'int' ? 'must be a whole number' : `must be of type ${issue.expected}`;
@@ -122,9 +131,24 @@ export function bodyErrors(issues: readonly Issue[], document: unknown): readonl
     }));
 }
 
-/** `parameters` are the query as it came. */
-export function queryErrors(issues: readonly Issue[], parameters: unknown): readonly ProblemError[] {
+/** `parameters` are the query as it came, `known` the names of those that there are. */
+export function queryErrors(
+  issues: readonly Issue[],
+  parameters: unknown,
+  known: readonly string[],
+): readonly ProblemError[] {
+  const unknown = `is not a parameter here; parameters are ${known.join(', ')}`;
   return issues
     .flatMap((issue) => deepest(parameters, [], issue))
-    .map((placed) => ({ parameter: String(placed.path[0] ?? ''), detail: detailOf(parameters, placed) }));
+    .map((placed) => {
+      const isUnknown = placed.issue.code === 'unrecognized_keys';
+      const detail = isUnknown
+        ? known.length === 0
+          ? NO_PARAMETERS
+          : unknown
+        : detailOf(parameters, placed);
+      return { parameter: String(placed.path[0] ?? ''), detail };
+    });
 }
+
+const NO_PARAMETERS = 'is not a parameter here; there are none';

@@ -1,11 +1,13 @@
-/** An answer in JSON, and by way of it in CSV or as one plain value. */
+/** Writes an answer in JSON, and from that in CSV or as one plain value. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../curves/result.ts';
 import { oncePerObject } from '../caches/once-per-object.ts';
 import { writtenOnce } from '../caches/written-once.ts';
+import { quantitiesOfCautions } from '../fields/caution.ts';
 import { answerUnits } from '../units/answer-units.ts';
 import { quantitiesOf } from '../units/quantity-of.ts';
 import { documentedContext, type SchemaContext, schemaContext } from '../units/schema-context.ts';
+import type { Quantity } from '../units/table.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { negotiate } from './accept.ts';
 import type { AnswerForm, MediaType } from './answer-form.ts';
@@ -27,6 +29,10 @@ interface JsonAnswer<Schema extends z.ZodType> {
 
 /** Also without quantities, so that lists and records all look alike. */
 const hasUnits = (schema: z.ZodType): boolean => schema instanceof z.ZodObject && 'units' in schema.shape;
+
+/** Of the quantities that its schema carries, and of those of its cautions. */
+const unitsOf = (body: unknown, ofSchema: readonly Quantity[], system: UnitSystem) =>
+  answerUnits([...new Set([...ofSchema, ...quantitiesOfCautions(body)])].sort(), system);
 
 /** A field that is missing, unknown or not finite is a fault of ours: it throws. */
 function encode<Wire>(schema: z.ZodType<unknown, Wire>, body: unknown): Wire {
@@ -50,7 +56,9 @@ export function jsonAnswer<Schema extends z.ZodType>(form: JsonAnswer<Schema>): 
   const quantities = writtenOnce(() => quantitiesOf(documented()));
   const statesUnits = writtenOnce(() => quantities().length > 0 || hasUnits(documented()));
   const withUnits = (body: unknown, system: UnitSystem) =>
-    typeof body === 'object' && statesUnits() ? { ...body, units: answerUnits(quantities(), system) } : body;
+    typeof body === 'object' && statesUnits()
+      ? { ...body, units: unitsOf(body, quantities(), system) }
+      : body;
   const write = (body: unknown, system: UnitSystem) => {
     const wire = encode(schema(schemaContext({ system, side: 'answer' })), withUnits(body, system));
     return { wire, text: writtenOnce(() => JSON.stringify(wire)) };

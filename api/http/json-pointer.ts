@@ -1,4 +1,4 @@
-/** JSON pointers (RFC 6901). */
+/** Writes JSON pointers (RFC 6901). */
 
 export type PathPart = string | number;
 

@@ -1,4 +1,4 @@
-/** The query parameters of a list. */
+/** Documents the query parameters of a list. */
 import { z } from '@hono/zod-openapi';
 import { queryWhole } from '../fields/query-field.ts';
 import { nameField } from '../fields/text-field.ts';
@@ -40,8 +40,7 @@ export const listQuery = perContext((context) =>
 type ListQuery = z.output<ReturnType<typeof listQuery>>;
 
 /** What the store is asked for. */
-export const pageRequest = (siteId: string, { limit = PAGE_LIMIT_DEFAULT, cursor, name }: ListQuery) => ({
-  siteId,
+export const pageRequest = ({ limit = PAGE_LIMIT_DEFAULT, cursor, name }: ListQuery) => ({
   limit,
   after: cursor ?? null,
   name,

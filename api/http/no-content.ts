@@ -1,4 +1,4 @@
-/** The answer 204. */
+/** Answers with 204 and no body. */
 import { success } from '../../curves/result.ts';
 import type { AnswerForm } from './answer-form.ts';
 

@@ -1,4 +1,4 @@
-/** An answer that people look at, or that another program than a caller of the API reads: a picture, a page, a calendar. */
+/** Answers with a picture, a page or a calendar, for people and for programs that are no callers of the API. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../curves/result.ts';
 import { negotiate } from './accept.ts';

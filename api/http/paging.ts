@@ -1,4 +1,4 @@
-/** Pages of a list: the cursor that leads from one to the next. */
+/** Pages through a list by cursors. */
 import type { PageStart } from '../store/versions.ts';
 
 export const PAGE_LIMIT_DEFAULT = 50;

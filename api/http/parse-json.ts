@@ -1,4 +1,4 @@
-/** JSON text as a value, its nesting checked first. */
+/** Reads JSON text as a value, after checking its nesting. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type PathPart, toPointer } from './json-pointer.ts';
 import { invalidRequest, type Problem, problem } from './problem.ts';

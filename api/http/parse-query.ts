@@ -1,4 +1,4 @@
-/** The query of a request as parameters, each given once. */
+/** Reads the query of a request as parameters, each given once. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from './problem.ts';
 

@@ -1,4 +1,4 @@
-/** One value of an answer as plain text. */
+/** Answers one value of an answer as plain text. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { plainDecimal } from '../wording/plain-decimal.ts';
 import { toPointer, valueAt } from './json-pointer.ts';

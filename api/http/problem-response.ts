@@ -1,4 +1,4 @@
-/** The one body of every error: a problem of RFC 9457. */
+/** Makes the one body of every error, a problem of RFC 9457. */
 import type { Problem } from './problem.ts';
 import { problemKind } from './problem-registry.ts';
 

@@ -1,4 +1,4 @@
-/** The error body as the OpenAPI document shows it. */
+/** Documents the body of errors. */
 import { z } from '@hono/zod-openapi';
 import { PROBLEMS } from './problem-registry.ts';
 import { PROBLEM_ERRORS_MAX, problemType } from './problem-response.ts';
@@ -27,6 +27,7 @@ const usedBy = z
   .strictObject({
     kind: z.string().openapi({ description: 'The kind of resource.', examples: ['loop'] }),
     id: z.string().openapi({ description: 'Its id.' }),
+    key: z.string().optional().openapi({ description: 'Its key, where it has one.' }),
     name: z.string().openapi({ description: 'Its name.' }),
   })
   .openapi('UsedBy', { description: 'A resource that uses the one in question.' });
@@ -54,6 +55,9 @@ export const problemSchema = z
     }),
     limit: z.number().optional().openapi({ description: 'The limit that is exceeded.' }),
     actual: z.number().optional().openapi({ description: 'What was found in its place.' }),
-    usedBy: z.array(usedBy).optional().openapi({ description: 'Those that stand in the way of a deletion.' }),
+    usedBy: z
+      .array(usedBy)
+      .optional()
+      .openapi({ description: 'Those that stand in the way of a deletion, or have the key.' }),
   })
   .openapi('Problem', { description: 'An error in the form of RFC 9457.' });

@@ -1,4 +1,4 @@
-/** A problem as a value: what a handler returns where it cannot answer. */
+/** Names a problem as a value, which a handler returns where it cannot answer. */
 import type { ProblemCode } from './problem-registry.ts';
 
 /** One fault of a request: where it is, by exactly one of the three, and what is wrong. */
@@ -16,6 +16,7 @@ export interface ProblemError {
 export interface UsedBy {
   readonly kind: string;
   readonly id: string;
+  readonly key?: string;
   readonly name: string;
 }
 

@@ -1,6 +1,7 @@
-/** What a route takes as its body: how it is read, how it is documented. */
+/** Names what a route takes as its body: how it is read, how it is documented. */
 import type { z } from '@hono/zod-openapi';
 import { type Result, success } from '../../curves/result.ts';
+import type { SiteStore } from '../store/store.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import type { Problem } from './problem.ts';
 
@@ -13,8 +14,14 @@ export interface DocumentedBody {
   readonly other?: DocumentedBody;
 }
 
+/** What a body is read with: its units, and the records that it may be about. */
+export interface BodyReading {
+  readonly system: UnitSystem;
+  readonly store: SiteStore;
+}
+
 export interface RequestBody<Body> {
-  read(request: Request, system: UnitSystem): Promise<Result<Body, Problem>>;
+  read(request: Request, reading: BodyReading): Promise<Result<Body, Problem>>;
   /** Undefined where there is no body. */
   document(): DocumentedBody | undefined;
 }

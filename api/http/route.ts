@@ -1,6 +1,7 @@
-/** A route as data: what it takes, what it answers, what its handler is given. */
+/** Describes a route as data: what it takes, what it answers, what its handler is given. */
 import { z } from '@hono/zod-openapi';
 import type { Result } from '../../curves/result.ts';
+import type { SiteStore } from '../store/store.ts';
 import type { ExpectedVersion } from '../store/versions.ts';
 import type { SchemaContext } from '../units/schema-context.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
@@ -31,8 +32,11 @@ export interface Route<Path extends string, Query extends z.ZodObject, Body, Out
   /** The parameters besides `units`, `format` and `pointer`. */
   readonly query: (context: SchemaContext) => Query;
   readonly body: RequestBody<Body>;
-  /** Whether If-Match is demanded; `optional`: a PUT without it creates, where there is nothing yet. */
-  readonly conditional?: boolean | 'optional';
+  /**
+   * Whether If-Match is demanded; `optional`: a PUT without it creates, where there is nothing yet; `unless-stored`: not of a
+   * PUT of what is stored.
+   */
+  readonly conditional?: boolean | 'optional' | 'unless-stored';
   readonly answer: AnswerForm<Out>;
   /** Problems of this route besides those that every route of its kind has. */
   readonly problems?: readonly ProblemCode[];
@@ -43,7 +47,10 @@ const EMPTY_QUERY = z.strictObject({});
 export const noQuery = () => EMPTY_QUERY;
 
 export interface RouteRequest<Path extends string, Query, Body> {
+  /** Ids, also of records that the path names by their keys. */
   readonly params: PathParameters<Path>;
+  /** The path as it was sent. */
+  readonly sentParams: PathParameters<Path>;
   readonly query: Query;
   readonly body: Body;
   readonly system: UnitSystem;
@@ -51,8 +58,10 @@ export interface RouteRequest<Path extends string, Query, Body> {
   readonly expectedVersion: ExpectedVersion;
   /** Whether If-Match was sent. */
   readonly isConditional: boolean;
-  /** The site that the caller acts in. */
-  readonly siteId: string;
+  /** Whether If-None-Match demands that there is nothing yet. */
+  readonly mustBeNew: boolean;
+  /** The records of the site that the caller acts in. */
+  readonly store: SiteStore;
   readonly requestId: string;
 }
 

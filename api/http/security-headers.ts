@@ -1,7 +1,4 @@
-/**
- * Keeps a browser from doing more with an answer than showing it. The middleware of the web package is not used: it has one policy
- * for all answers, and here that of pictures and pages differs from that of data.
- */
+/** Keeps a browser from doing more with an answer than showing it. */
 import type { MiddlewareHandler } from 'hono';
 
 const HEADERS = {
@@ -18,7 +15,10 @@ const OWN_STYLE = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestor
 const isPage = (contentType: string | null): boolean =>
   contentType !== null && /^(image\/svg\+xml|text\/html)\b/.test(contentType);
 
-/** Those that a handler has set itself stay. */
+/**
+ * Those that a handler has set itself stay. The middleware of the web package has one policy for all answers; here that of pictures
+ * and pages differs from that of data.
+ */
 export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
   const { headers } = c.res;

@@ -1,4 +1,4 @@
-/** The answer to what the listener could not read as a request: too long a head, too slow, or no HTTP at all. */
+/** Answers what the listener could not read as a request: too long a head, too slow, or no HTTP at all. */
 import { STATUS_CODES } from 'node:http';
 import { type Problem, problem } from './problem.ts';
 import { problemKind } from './problem-registry.ts';
@@ -7,7 +7,7 @@ import { PROBLEM_MEDIA_TYPE, problemBody } from './problem-response.ts';
 /** Bytes of all headers and the address together that are read. */
 export const HEAD_MAX = 32 * 1024;
 
-/** As the parser of Node tells it; `rawPacket` is what came last. */
+/** As the parser of Node reports it; `rawPacket` is what came last. */
 interface Unreadable {
   readonly code?: string | undefined;
   readonly rawPacket?: Uint8Array | undefined;

@@ -1,4 +1,4 @@
-/** The longest address that is answered. */
+/** Refuses addresses that are too long. */
 import type { MiddlewareHandler } from 'hono';
 import { answerProblem } from './answer-problem.ts';
 import type { RequestVariables } from './api.ts';

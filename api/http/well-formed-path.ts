@@ -1,4 +1,4 @@
-/** Paths that are not percent-encoded UTF-8 are refused before any route looks at them. */
+/** Refuses paths that are not percent-encoded UTF-8 before any route looks at them. */
 import type { MiddlewareHandler } from 'hono';
 import { answerProblem } from './answer-problem.ts';
 import type { RequestVariables } from './api.ts';

@@ -1,4 +1,4 @@
-/** Answers about stored records are kept for callers that ask the same again: cell by cell, minute by minute. */
+/** Keeps answers about stored records for callers that ask the same again: cell by cell, minute by minute. */
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../curves/result.ts';
 import type { Problem } from '../http/problem.ts';

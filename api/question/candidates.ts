@@ -1,20 +1,21 @@
-/** The pumps that a recommendation chooses among, found and fitted. */
+/** Finds and fits the pumps that a recommendation chooses among. */
+
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { Pump } from '../../models/pump/pump.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize } from '../../models/pump/settings-grid.ts';
 import { type Place, type Problem, problem } from '../http/problem.ts';
+import { unknownRecord } from '../http/unknown-record.ts';
 import { fitPumpOrProblem } from '../records/pump/fit.ts';
-import type { PumpRecord } from '../records/pump/kind.ts';
-import { noRecord } from '../records/write-problems.ts';
-import { DEFAULT_SITE_ID } from '../store/default-site.ts';
-import type { Store } from '../store/store.ts';
+import { findPumps, PUMPS, type PumpRecord } from '../records/pump/kind.ts';
+import { recordReference } from '../store/record-reference.ts';
+import type { SiteStore } from '../store/store.ts';
 
 export interface Candidate extends CandidateWork {
   readonly version: number | null;
 }
 
-/** A pump by its id or as it came with the request; `path` is where it stands in the body, `place` where faults are told. */
+/** A pump by its id or as it came with the request; `path` is its place in the body, `place` where faults are named. */
 export interface CandidateRequest {
   readonly pump: string | Pump;
   readonly count: number;
@@ -25,8 +26,9 @@ export interface CandidateRequest {
 /** Settings of all candidates together that one request may look through. */
 const SETTINGS_IN_ALL = 1_000_000;
 
-const ofRecord = ({ id, version, document, fit }: PumpRecord, count: number): Candidate => ({
+const ofRecord = ({ id, key, version, document, fit }: PumpRecord, count: number): Candidate => ({
   id,
+  key,
   version,
   count,
   entered: document,
@@ -35,10 +37,10 @@ const ofRecord = ({ id, version, document, fit }: PumpRecord, count: number): Ca
 
 /** All stored pumps, one of each. */
 export async function allCandidates(
-  store: Store,
+  store: SiteStore,
   count: number,
 ): Promise<Result<readonly Candidate[], Problem>> {
-  const all = await store.allPumps(DEFAULT_SITE_ID);
+  const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') {
     const { limit, actual } = all;
     const detail = `There are ${actual} stored pumps, more than one request may judge: name those to choose among.`;
@@ -49,17 +51,18 @@ export async function allCandidates(
 
 /** The candidates asked for, in their order. */
 export async function findCandidates(
-  store: Store,
+  store: SiteStore,
   requests: readonly CandidateRequest[],
 ): Promise<Result<readonly Candidate[], Problem>> {
   const ids = [...new Set(requests.flatMap(({ pump }) => (typeof pump === 'string' ? [pump] : [])))];
-  const records = ids.length === 0 ? [] : await store.getPumps({ siteId: DEFAULT_SITE_ID, ids });
+  const records = await findPumps(store, ids);
   const byId = new Map(records.map((record) => [record.id, record]));
   const found: Candidate[] = [];
   for (const { pump, count, path, place } of requests) {
     if (typeof pump === 'string') {
       const record = byId.get(pump);
-      if (record === undefined) return failed(noRecord('pump', place));
+      if (record === undefined)
+        return failed(await unknownRecord(store, { noun: 'pump', name: pump, place }));
       found.push(ofRecord(record, count));
       continue;
     }
@@ -81,5 +84,10 @@ function withinSettings(candidates: readonly Candidate[]): Result<readonly Candi
 export interface CandidateWork extends PumpModel {
   /** Null where the pump came with the request. */
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly count: number;
 }
+
+/** As answers name it. */
+export const pumpReference = ({ id, key, entered }: CandidateWork) =>
+  recordReference({ id, key, name: entered.name });

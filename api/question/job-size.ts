@@ -1,4 +1,4 @@
-/** How long a computation will take, told from its size. */
+/** Estimates how long a computation will take from its size. */
 
 import { hasCheckValves } from '../../models/duty/one-pump-down.ts';
 import type { CompiledLoop } from '../../models/network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** A setting that a pump's controller cannot be dialled to. */
+/** Refuses a setting that the controller of a pump does not have. */
 import type { Pump } from '../../models/pump/pump.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 

@@ -1,4 +1,4 @@
-/** Selections that cannot be made, as problems that name the place and the mend. */
+/** Turns selections that cannot be made into problems that name the place and the remedy. */
 
 import type { Unsolved } from '../../models/network/solve-failure.ts';
 import type { BalanceFailure } from '../../models/selection/balanced-loop.ts';
@@ -15,7 +15,7 @@ export interface SelectionPlaces {
 const errorsAt = (place: Place | null, detail: string): readonly ProblemError[] =>
   place === null ? [] : [{ ...place, detail }];
 
-/** `isInline`: the loop came with the request, so that a fault can be told where it is. */
+/** `isInline`: the loop came with the request, so that a fault can be named where it is. */
 export function selectionProblem(
   failure: BalanceFailure,
   { loop, balancing, isInline }: SelectionPlaces & { readonly isInline: boolean },

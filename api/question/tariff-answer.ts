@@ -1,5 +1,6 @@
-/** The tariff that costs were taken from, as answers tell it. */
+/** Names in an answer the tariff that costs were taken from. */
+import { recordReference } from '../store/record-reference.ts';
 import type { TariffPrice } from './tariff-price.ts';
 
 export const tariffAnswer = (tariff: TariffPrice | null) =>
-  tariff === null ? null : { id: tariff.id, name: tariff.name, year: tariff.year };
+  tariff === null ? null : { ...recordReference(tariff), year: tariff.year };

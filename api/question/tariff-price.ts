@@ -1,4 +1,4 @@
-/** The price of a tariff for a pump that runs alike at all hours. */
+/** Computes the price of a tariff for a pump that runs alike at all hours. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import type { Tariff } from '../../models/tariff/tariff.ts';
@@ -9,11 +9,12 @@ import type { Place } from '../http/problem.ts';
 import { invalidRequest, type Problem } from '../http/problem.ts';
 import type { SiteRecord } from '../records/site/kind.ts';
 import { findTariff } from '../records/tariff/kind.ts';
-import type { Store } from '../store/store.ts';
+import type { SiteStore } from '../store/store.ts';
 
 export interface TariffPrice {
   /** Null where the tariff came with the request. */
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly version: number | null;
   readonly name: string;
   readonly year: number;
@@ -28,7 +29,7 @@ interface Asked {
 
 /** Null where a price is stated, or neither request nor site names a tariff; then prices are flat. */
 export async function tariffPrice(
-  { store, clock }: { readonly store: Store; readonly clock: () => Date },
+  { store, clock }: { readonly store: SiteStore; readonly clock: () => Date },
   site: SiteRecord,
   { price, tariff: asked }: Asked,
   place: Place,
@@ -46,6 +47,7 @@ export async function tariffPrice(
   const year = siteYear(timeZone, clock().getTime());
   return success({
     id: stored?.value.id ?? null,
+    key: stored?.value.key,
     version: stored?.value.version ?? null,
     name: document.name,
     year,

@@ -1,12 +1,19 @@
-/** Writes that the store refused, as problems. */
-import { invalidRequest, type Place, type Problem, problem } from '../http/problem.ts';
-import type { InUse, Missing, Stale, UnknownPump, UnknownTariff } from '../store/versions.ts';
+/** Turns writes that the store refused into problems. */
+import { invalidRequest, type Problem, problem } from '../http/problem.ts';
+import type {
+  InUse,
+  KeyTaken,
+  Missing,
+  Stale,
+  UnknownLoop,
+  UnknownPump,
+  UnknownTariff,
+} from '../store/versions.ts';
+
+export type RefusedWrite = Stale | Missing | InUse | KeyTaken | UnknownLoop | UnknownPump | UnknownTariff;
 
 /** `noun` is the kind of resource that was to be written. */
-export function writeProblem(
-  outcome: Stale | Missing | InUse | UnknownPump | UnknownTariff,
-  noun: string,
-): Problem {
+export function writeProblem(outcome: RefusedWrite, noun: string): Problem {
   switch (outcome.outcome) {
     case 'missing':
       return problem('not-found', `There is no ${noun} with this id.`);
@@ -16,14 +23,20 @@ export function writeProblem(
       });
     case 'in-use':
       return problem('in-use', `The ${noun} is used by others.`, { usedBy: outcome.usedBy });
+    case 'key-taken':
+      return problem('key-taken', `The key is that of another ${noun}, "${outcome.usedBy[0]?.name}".`, {
+        usedBy: outcome.usedBy,
+        errors: [{ pointer: '/key', detail: `is that of another ${noun}; choose another` }],
+      });
     case 'unknown-tariff':
       return invalidRequest([{ pointer: '/tariff', detail: 'names no tariff that is stored' }]);
+    case 'unknown-loop':
+      return invalidRequest([{ pointer: '/loop', detail: 'names no loop that is stored' }]);
     case 'unknown-pump':
       return invalidRequest([{ pointer: '/installed/pump', detail: 'names no pump that is stored' }]);
   }
 }
 
-export function noRecord(kind: 'loop' | 'pump' | 'tariff', place: Place | null): Problem {
-  if (place === null) return problem('not-found', `There is no ${kind} with this id.`);
-  return invalidRequest([{ ...place, detail: `names no ${kind} that is stored` }]);
-}
+/** Of an id in the path. */
+export const nothingHere = (noun: string, collection: string): Problem =>
+  problem('not-found', `There is no ${noun} with this id. GET ${collection} lists those that there are.`);

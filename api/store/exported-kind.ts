@@ -1,6 +1,6 @@
 /** How one kind of record is counted, read and written as part of a whole site. */
 import type { Kysely, Transaction } from 'kysely';
-import type { Tables } from './tables.ts';
+import type { RecordTable, Tables } from './tables.ts';
 import type { StoredRecord } from './versions.ts';
 import { isRecord } from './where-clauses.ts';
 
@@ -16,17 +16,7 @@ export interface KindOfRecord<Kept> {
   write(all: Transaction<Tables>, siteId: string, records: readonly (() => Kept)[]): Promise<void>;
 }
 
-export type RecordTable =
-  | 'tariff'
-  | 'pump'
-  | 'loop'
-  | 'schedule'
-  | 'comparison'
-  | 'upgrade_plan'
-  | 'maintenance_task'
-  | 'maintenance_completion';
-
-export const countedIn = (table: RecordTable) => async (db: Kysely<Tables>, siteId: string) => {
+const countedIn = (table: RecordTable) => async (db: Kysely<Tables>, siteId: string) => {
   const found = await db
     .selectFrom(table)
     .select(({ fn }) => [
@@ -38,6 +28,7 @@ export const countedIn = (table: RecordTable) => async (db: Kysely<Tables>, site
   return { records: Number(found.records), characters: Number(found.characters ?? 0) };
 };
 
+/** Records that are made of their rows when they are asked for. */
 export const later = <Row, Kept>(rows: readonly Row[], make: (row: Row) => Kept): readonly (() => Kept)[] =>
   rows.map((row) => () => make(row));
 
@@ -70,4 +61,7 @@ export const writtenTo =
     }
   };
 
-export const RECORDS_OF_A_KIND_MAX = 10000;
+export const RECORDS_OF_A_KIND_MAX = 10_000;
+
+/** How many of a kind that has a table of its own, and how long their documents are. */
+export const ofTable = (table: RecordTable) => ({ most: RECORDS_OF_A_KIND_MAX, count: countedIn(table) });

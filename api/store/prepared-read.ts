@@ -1,9 +1,7 @@
-/** Reads whose text is made once: making it takes longer than running it. */
-import type { Compilable, CompiledQuery, Kysely } from 'kysely';
+/** Reads whose text is made once for each number of their parameters. */
+import type { Compilable, Kysely } from 'kysely';
+import { compiledOnce } from './compiled-once.ts';
 import type { Tables } from './tables.ts';
-
-/** Lists longer than this are rare enough to have their text made each time. */
-const KEPT_LENGTHS = 50;
 
 /**
  * A read with parameters alone between one call and the next. `build` makes the query for a list of parameters; its text may
@@ -13,10 +11,9 @@ export function preparedRead<Row>(
   db: Kysely<Tables>,
   build: (parameters: readonly string[]) => Compilable<Row>,
 ): (parameters: readonly string[]) => Promise<readonly Row[]> {
-  const kept = new Map<number, CompiledQuery<Row>>();
+  const compiled = compiledOnce<Row>();
   return async (parameters) => {
-    const query = kept.get(parameters.length) ?? build(parameters).compile();
-    if (parameters.length <= KEPT_LENGTHS) kept.set(parameters.length, query);
+    const query = compiled(parameters.length, () => build(parameters));
     const { rows } = await db.executeQuery<Row>({ ...query, parameters });
     return rows;
   };

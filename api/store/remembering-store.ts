@@ -1,78 +1,37 @@
 /** A store that remembers the records it read, for a process that alone writes to its database. */
-import { LRUCache } from 'lru-cache';
+import type { Kind } from './kind.ts';
+import { type RecordMemory, recordMemory } from './record-memory.ts';
 import type { Store } from './store.ts';
-import type { RecordKey } from './versions.ts';
 
-const KEPT_RECORDS = 1_000;
-
-/** More pumps than these are read at once, past the memory, which they would fill. */
-const FEW = 50;
-
-const textOf = ({ siteId, id }: RecordKey): string => `${siteId} ${id}`;
-
-/** Records of one kind. What was read while a write was under way is not kept: it may be of before or of after. */
-function memory<Value extends object>() {
-  const kept = new LRUCache<string, Value>({ max: KEPT_RECORDS });
-  let writes = 0;
-  return {
-    forget(): void {
-      writes += 1;
-      kept.clear();
+/** The operations of a kind, each by the memory: those that its kind does not name as reads are writes. */
+function remembering<Operations extends object>(
+  operations: Operations,
+  { kind, siteId, memory }: { kind: Kind<Operations>; siteId: string; memory: RecordMemory },
+): Operations {
+  return new Proxy(operations, {
+    get(target, name) {
+      const operation: unknown = Reflect.get(target, name);
+      if (typeof operation !== 'function') return operation;
+      const use: unknown = Reflect.get(kind.reads, name);
+      return (...asked: readonly unknown[]): unknown => {
+        const run = (): unknown => Reflect.apply(operation, target, asked);
+        if (use === 'read-again') return run();
+        if (use !== 'remembered') return memory.write(run);
+        return memory.read(JSON.stringify([kind.name, siteId, String(name), ...asked]), run);
+      };
     },
-    async one(key: RecordKey, read: () => Promise<Value | undefined>): Promise<Value | undefined> {
-      const known = kept.get(textOf(key));
-      if (known !== undefined) return known;
-      const before = writes;
-      const found = await read();
-      if (found !== undefined && before === writes) kept.set(textOf(key), found);
-      return found;
-    },
-  };
+  });
 }
 
 /**
- * The same store, reading sites, loops and pumps by their ids from memory where it can. Every write of one of these forgets
- * all of them, before it begins and when it has ended.
+ * The same store, answering the reads that a kind names as remembered from memory where it can. Every write of any kind
+ * forgets all of them.
  */
 export function rememberingStore(store: Store): Store {
-  const sites = memory<NonNullable<Awaited<ReturnType<Store['getSite']>>>>();
-  const loops = memory<NonNullable<Awaited<ReturnType<Store['getLoop']>>>>();
-  const pumps = memory<NonNullable<Awaited<ReturnType<Store['getPump']>>>>();
-  const forget = () => {
-    for (const one of [sites, loops, pumps]) one.forget();
-  };
-  const forgetting =
-    <Asked, Outcome>(write: (asked: Asked) => Promise<Outcome>) =>
-    async (asked: Asked): Promise<Outcome> => {
-      forget();
-      try {
-        return await write(asked);
-      } finally {
-        forget();
-      }
-    };
-  const getPump: Store['getPump'] = (key) => pumps.one(key, () => store.getPump(key));
+  const memory = recordMemory();
   return {
-    ...store,
-    getSite: (siteId) => sites.one({ siteId, id: siteId }, () => store.getSite(siteId)),
-    getLoop: (key) => loops.one(key, () => store.getLoop(key)),
-    getPump,
-    async getPumps({ siteId, ids }) {
-      if (ids.length > FEW) return store.getPumps({ siteId, ids });
-      const found = await Promise.all([...new Set(ids)].map((id) => getPump({ siteId, id })));
-      return found.filter((pump) => pump !== undefined);
-    },
-    ensureSite: forgetting(store.ensureSite),
-    replaceSite: forgetting(store.replaceSite),
-    insertPump: forgetting(store.insertPump),
-    insertPumps: forgetting(store.insertPumps),
-    replacePump: forgetting(store.replacePump),
-    deletePump: forgetting(store.deletePump),
-    insertLoop: forgetting(store.insertLoop),
-    replaceLoop: forgetting(store.replaceLoop),
-    deleteLoop: forgetting(store.deleteLoop),
-    applyCalibration: forgetting(store.applyCalibration),
-    undoCalibration: forgetting(store.undoCalibration),
-    writeContents: forgetting(store.writeContents),
+    of: (siteId, kind) => remembering(store.of(siteId, kind), { kind, siteId, memory }),
+    ping: () => store.ping(),
+    close: () => store.close(),
   };
 }

@@ -4,6 +4,7 @@ import type { SqliteDatabase, SqliteStatement } from 'kysely';
 import { ForeignKeyViolation } from './foreign-key-violation.ts';
 import { preparedOnce } from './prepared-once.ts';
 import { StoreFault } from './store-fault.ts';
+import { UniqueViolation } from './unique-violation.ts';
 
 // A deletion that ON DELETE RESTRICT forbids is reported as a constraint of a trigger; the schema has no triggers of its own.
 const BROKEN_REFERENCE = new Set(['SQLITE_CONSTRAINT_FOREIGNKEY', 'SQLITE_CONSTRAINT_TRIGGER']);
@@ -24,6 +25,7 @@ const FAULTS = [
 export function translated(error: unknown): unknown {
   if (!(error instanceof Database.SqliteError)) return error;
   if (BROKEN_REFERENCE.has(error.code)) return new ForeignKeyViolation({ cause: error });
+  if (error.code === 'SQLITE_CONSTRAINT_UNIQUE') return new UniqueViolation({ cause: error });
   const fault = FAULTS.find(({ prefix }) => error.code.startsWith(prefix));
   return fault === undefined ? error : new StoreFault(fault.code, error.message, { cause: error });
 }

@@ -9,6 +9,8 @@ export interface RowCommon {
   readonly name: string;
   readonly document: string;
   readonly digest: string;
+  /** The user's, of kinds that have one; null where none was given. */
+  readonly key?: string | null | undefined;
 }
 
 export interface PumpRow extends RowCommon {
@@ -37,12 +39,8 @@ export interface LoopCalibrationRow {
   readonly calibration_of: string;
 }
 
-export interface TariffRow extends RowCommon {
-  readonly site_id: string;
-}
-
-/** Of a comparison or an upgrade plan. */
-export interface KeptRow extends RowCommon {
+/** A document and nothing besides. */
+export interface DocumentRow extends RowCommon {
   readonly site_id: string;
 }
 
@@ -112,14 +110,27 @@ export interface Tables {
   readonly pump: PumpRow;
   readonly loop: LoopRow;
   readonly loop_calibration: LoopCalibrationRow;
-  readonly tariff: TariffRow;
+  readonly tariff: DocumentRow;
   readonly schedule: ScheduleRow;
   readonly site_tariff: SiteTariffRow;
-  readonly comparison: KeptRow;
-  readonly upgrade_plan: KeptRow;
+  readonly comparison: DocumentRow;
+  readonly upgrade_plan: DocumentRow;
   readonly maintenance_task: MaintenanceTaskRow;
   readonly maintenance_completion: CompletionRow;
   readonly reading_series: ReadingSeriesRow;
   readonly reading: ReadingRow;
   readonly reading_outlet: ReadingOutletRow;
 }
+
+/** The tables of records, each of one site. */
+export type RecordTable = {
+  [Table in keyof Tables]: Tables[Table] extends DocumentRow ? Table : never;
+}[keyof Tables];
+
+/** The tables of records that users may give a key. */
+export type KeyedTable = 'pump' | 'loop' | 'tariff' | 'maintenance_task';
+
+/** Those of them that hold a document and nothing besides. */
+export type DocumentTable = {
+  [Table in RecordTable]: DocumentRow extends Tables[Table] ? Table : never;
+}[RecordTable];

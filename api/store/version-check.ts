@@ -1,13 +1,13 @@
 /** Why a write that names a version met no row. */
 import type { Kysely } from 'kysely';
-import type { Tables } from './tables.ts';
+import type { RecordTable, Tables } from './tables.ts';
 import type { Missing, RecordKey, Stale } from './versions.ts';
 import { isRecord } from './where-clauses.ts';
 
 /** Asked after the compare-and-set, so it explains the refusal and decides nothing. */
 export async function staleOrMissing(
   db: Kysely<Tables>,
-  table: 'pump' | 'loop' | 'tariff' | 'schedule' | 'comparison' | 'upgrade_plan' | 'maintenance_task',
+  table: RecordTable,
   key: RecordKey,
 ): Promise<Stale | Missing> {
   const row = await db.selectFrom(table).select('version').where(isRecord(key)).executeTakeFirst();

@@ -3,6 +3,8 @@
 /** `createdAt` and `updatedAt` in ms since 1970-01-01T00:00Z; `version` counts from 1. */
 export interface StoredRecord<Document> {
   readonly id: string;
+  /** Given by its user, once a site and kind. */
+  readonly key?: string;
   readonly version: number;
   readonly createdAt: number;
   readonly updatedAt: number;
@@ -10,10 +12,25 @@ export interface StoredRecord<Document> {
   readonly document: Document;
 }
 
-/** Names one record of one site. */
-export interface RecordKey {
+export interface InSite {
   readonly siteId: string;
+}
+
+/** Names one record of one site. */
+export interface RecordKey extends InSite {
   readonly id: string;
+}
+
+export interface NewRecord<Document> {
+  readonly id: string;
+  readonly document: Document;
+  readonly now: number;
+  /** Null for none; undefined: none in a new record, the one that it has in a replacement. */
+  readonly key?: string | null | undefined;
+}
+
+export interface Replacement<Document> extends NewRecord<Document> {
+  readonly expectedVersion: ExpectedVersion;
 }
 
 /** The version that the caller last saw; `'any'` writes over whatever is there. */
@@ -26,7 +43,6 @@ export interface PageStart {
 }
 
 export interface PageRequest {
-  readonly siteId: string;
   readonly limit: number;
   readonly after: PageStart | null;
   /** Only records of exactly this name. */
@@ -39,7 +55,8 @@ export interface Page<Item> {
   readonly more: boolean;
 }
 
-export interface Deletion extends RecordKey {
+export interface Deletion {
+  readonly id: string;
   readonly expectedVersion: ExpectedVersion;
 }
 
@@ -49,6 +66,8 @@ export type Missing = { readonly outcome: 'missing' };
 
 export type UnknownTariff = { readonly outcome: 'unknown-tariff' };
 
+export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
+
 export type UnknownPump = { readonly outcome: 'unknown-pump'; readonly pumpId: string };
 
 export type Inserted<Item> = { readonly outcome: 'inserted'; readonly record: Item };
@@ -57,14 +76,22 @@ export type Replaced<Item> = { readonly outcome: 'replaced'; readonly record: It
 
 export type Deleted = { readonly outcome: 'deleted' };
 
+/** What an answer says of a record that it names. */
+export interface RecordReference<Id extends string | null = string> {
+  readonly id: Id;
+  readonly key?: string;
+  readonly name: string;
+}
+
+/** A record that stands in the way of a write. */
+export interface RecordUse extends RecordReference {
+  readonly kind: 'pump' | 'loop' | 'tariff' | 'site' | 'schedule' | 'maintenance-task';
+}
+
 /** `usedBy` lists at most `USED_BY_LIMIT` of those that stand in the way. */
-export type InUse = {
-  readonly outcome: 'in-use';
-  readonly usedBy: readonly {
-    readonly kind: 'loop' | 'site' | 'schedule' | 'maintenance-task';
-    readonly id: string;
-    readonly name: string;
-  }[];
-};
+export type InUse = { readonly outcome: 'in-use'; readonly usedBy: readonly RecordUse[] };
+
+/** Another record of the site and kind has the key. */
+export type KeyTaken = { readonly outcome: 'key-taken'; readonly usedBy: readonly RecordUse[] };
 
 export const USED_BY_LIMIT = 50;

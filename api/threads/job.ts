@@ -1,4 +1,4 @@
-/** A job computes plain data from plain data, so that it has the same outcome in every thread. */
+/** Describes a job, which computes plain data from plain data and so has the same outcome in every thread. */
 
 /** A job as a worker thread does it: found by its name, with all that it needs. */
 export interface SentJob<Sent, Plain> {

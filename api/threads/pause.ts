@@ -1,4 +1,4 @@
-/** A rest between the pieces of a long piece of work, in which other requests are served. */
+/** Pauses between the pieces of long work, so that other requests are served. */
 import { setImmediate } from 'node:timers/promises';
 
 /** Every so many small pieces: some milliseconds of them. */

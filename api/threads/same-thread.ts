@@ -1,4 +1,4 @@
-/** Long jobs run in the thread that asks for them, in programs that answer nobody else meanwhile. */
+/** Does long jobs in the thread that asks for them, in programs that answer nobody else meanwhile. */
 import type { WorkerPool } from './worker-pool.ts';
 
 export const sameThread: WorkerPool = {

@@ -1,4 +1,4 @@
-/** Worker threads do long jobs, so that these do not delay the requests that the main thread answers. */
+/** Does long jobs in worker threads, so that these do not delay the requests that the main thread answers. */
 import { Piscina } from 'piscina';
 import type { SentJob } from './job.ts';
 

@@ -1,4 +1,4 @@
-/** The map of units that an answer carries. */
+/** Makes the map of units that an answer carries. */
 import { z } from '@hono/zod-openapi';
 import { unitInForce } from './convert.ts';
 import { described } from './described.ts';

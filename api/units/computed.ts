@@ -1,4 +1,4 @@
-/** The codecs of figures that the service computes: numbers that leave with six significant digits. */
+/** Writes figures that the service computes, with six significant digits. */
 import { z } from '@hono/zod-openapi';
 import { decodeNumber, encodeNumber } from './convert.ts';
 import { described } from './described.ts';

@@ -1,4 +1,4 @@
-/** Numbers between the unit in force and the unit kept inside. */
+/** Converts numbers between the unit in force and the unit kept inside. */
 import { fromInside, type Scale, toInside } from './scale.ts';
 import { type Quantity, quantityUnits } from './table.ts';
 import type { UnitSystem } from './unit-system.ts';

@@ -1,4 +1,4 @@
-/** Words of the OpenAPI document attached to a schema, on the one instance that the document shows. */
+/** Attaches words of the OpenAPI document to a schema, on the one instance that the document shows. */
 import type { z } from '@hono/zod-openapi';
 import type { SchemaContext } from './schema-context.ts';
 

@@ -1,4 +1,4 @@
-/** The codec of a quantity that a user enters: a number in the unit in force or a string with its unit. */
+/** Reads a quantity that a user enters, a number in the unit in force or a string with its unit. */
 import { z } from '@hono/zod-openapi';
 import { decodeNumber, encodeNumber, unitInForce } from './convert.ts';
 import { described } from './described.ts';
@@ -16,7 +16,7 @@ interface QuantityRange {
   readonly aboveMinimum?: boolean;
 }
 
-// An entry of exactly the limit may land a rounding error beyond it.
+// An entry of exactly the limit may be a rounding error beyond it.
 const ROUNDING = 1e-12;
 
 // Below any flow, length or power that could be meant; squares and quotients of smaller numbers leave the range of doubles.
@@ -24,7 +24,7 @@ const SMALLEST = 1e-12;
 
 const beyond = (value: number, limit: number): boolean => value - limit > ROUNDING * Math.abs(limit);
 
-/** What is wrong with a value, quoting the limit in the unit of the caller; undefined when it lies within. */
+/** What is wrong with a value, quoting the limit in the unit of the caller; undefined when it is within. */
 function rangeFault(
   value: number,
   { minimum, maximum, aboveMinimum = false }: QuantityRange,

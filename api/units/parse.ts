@@ -1,4 +1,4 @@
-/** A quantity written as text, such as `1500 gal/h` or `1-1/2 in`. */
+/** Reads a quantity written as text, such as `1500 gal/h` or `1-1/2 in`. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { GRAVITY } from '../../models/physics/gravity.ts';
 import { toInside } from './scale.ts';

@@ -1,4 +1,4 @@
-/** One instance of a schema for each context. */
+/** Keeps one instance of a schema for each context. */
 import { DEFAULT_DENSITY, type SchemaContext } from './schema-context.ts';
 
 /** Densities other than the default follow the water of loops, of which a facility has few. */

@@ -1,4 +1,4 @@
-/** Numbers as they leave: free of rounding noise, or with six significant digits. */
+/** Rounds numbers as they leave: free of rounding noise, or with six significant digits. */
 
 const COMPUTED_DIGITS = 6;
 // Two conversions cost a few units in the sixteenth digit; entries are given back within 1e-9.

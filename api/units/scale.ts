@@ -1,4 +1,4 @@
-/** How a unit relates to the unit that is kept inside. */
+/** Describes how a unit relates to the unit that is kept inside. */
 
 /** inside = (value + shift) x factor */
 export interface Scale {

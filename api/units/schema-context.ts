@@ -1,4 +1,4 @@
-/** What a schema must know to read and write numbers. */
+/** Names what a schema must know to read and write numbers. */
 import { waterProperties } from '../../models/physics/water.ts';
 import type { UnitSystem } from './unit-system.ts';
 

@@ -1,4 +1,4 @@
-/** The closed table of units: what is not here is refused. */
+/** Holds the closed table of units, beyond which a unit is refused. */
 
 import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../models/calendar/time-factors.ts';
 import { GRAVITY } from '../../models/physics/gravity.ts';

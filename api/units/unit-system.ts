@@ -1,4 +1,4 @@
-/** The two systems of units in which numbers come and go. */
+/** Names the two systems of units in which numbers come and go. */
 
 export const UNIT_SYSTEMS = ['metric', 'us'] as const;
 

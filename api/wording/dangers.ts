@@ -1,4 +1,4 @@
-/** Dangers said before anything else is. */
+/** Puts dangers before anything else that a sentence says. */
 
 import type { CautionCode } from '../../models/cautions/catalogue.ts';
 import type { Severity } from '../../models/cautions/topic.ts';
@@ -19,9 +19,9 @@ export function dangerWords(cautions: readonly ReportedCaution[]): string {
   return sentences.size === 0 ? '' : `Danger: ${[...sentences].join(' ')} `;
 }
 
-/** What to do, put after the dangers that stand against it. */
+/** What to do, put after the dangers that speak against it. */
 export function afterDangers(cautions: readonly ReportedCaution[], imperative: string): string {
   const words = dangerWords(cautions);
   if (words === '') return imperative;
-  return `${words}Only once this is settled: ${imperative.charAt(0).toLowerCase()}${imperative.slice(1)}`;
+  return `${words}Resolve this first. Then ${imperative.charAt(0).toLowerCase()}${imperative.slice(1)}`;
 }

@@ -1,4 +1,4 @@
-/** Figures as sentences tell them: four digits and the unit in force. */
+/** Writes figures as sentences show them, with four digits and the unit in force. */
 
 import { encodeNumber, unitInForce } from '../units/convert.ts';
 import type { Quantity } from '../units/table.ts';
@@ -13,5 +13,5 @@ export const sayNumber = (value: number, digits: number = DIGITS): string => {
 };
 
 /** A quantity kept in SI, in the unit of the system: `7533 L/h`. */
-export const say = (value: number, quantity: Quantity, system: UnitSystem): string =>
-  `${sayNumber(encodeNumber(value, quantity, system))} ${unitInForce(quantity, system)}`;
+export const say = (value: number, quantity: Quantity, system: UnitSystem, digits: number = DIGITS): string =>
+  `${sayNumber(encodeNumber(value, quantity, system), digits)} ${unitInForce(quantity, system)}`;

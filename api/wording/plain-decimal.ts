@@ -1,4 +1,4 @@
-/** A number in decimal notation. */
+/** Writes a number in decimal notation. */
 
 /** The shortest digits that read back as the same number, without exponent or grouping. */
 export function plainDecimal(value: number): string {

@@ -1,4 +1,4 @@
-/** A screen in a few words. */
+/** Describes a screen in a few words. */
 import type { IntakeScreen } from '../../models/loop/loop.ts';
 import type { UnitSystem } from '../units/unit-system.ts';
 import { say } from './numbers-in-words.ts';

@@ -1,4 +1,4 @@
-/** What a setting shall still serve under: a pump, a demand or a friction worse than entered. */
+/** Makes the worst case that a setting must serve in as well: a pump, a demand or a friction worse than entered. */
 import { type Result, success } from '../../curves/result.ts';
 import { sampleLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -15,6 +15,7 @@ import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selecti
 import type { Balancing } from '../selection/options.ts';
 import type { WorstCase } from '../selection/select.ts';
 
+/** What a setting must serve in as well: a grade, a margin [-], a friction multiplier [-] or a calibration. */
 export type Assurance =
   /** Every pump at the low end of this grade and of its own fit. */
   | { readonly grade: Grade }
@@ -35,8 +36,9 @@ export interface AssuredLoop {
 /**
  * The loop as entered and in the worst case of `assurance`; `balanced` is the loop without it.
  *
- * Trims are set once: for a margin at the required flows times (1 + margin), otherwise at the required flows; friction
- * that grows later finds them as they were set.
+ * Trims are set once: for a margin at the required flows times (1 + margin), otherwise at the required flows;
+ * friction that grows later finds them as they were set.
+ * Errors: those of `balancedLoop` and of the solver.
  */
 export function assureLoop(
   model: CompiledLoop,

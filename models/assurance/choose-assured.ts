@@ -1,12 +1,14 @@
-/** The whole choice of a pump and its setting for a loop: balanced, assured and ranked. */
+/** Chooses the pump and its setting for a loop that is balanced and assured as asked. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { solving } from '../network/solve-failure.ts';
 import { type BalancedLoop, type BalanceFailure, balancedLoop } from '../selection/balanced-loop.ts';
-import type { Balancing, Limits, Running } from '../selection/options.ts';
+import type { Balancing, Running } from '../selection/options.ts';
 import { type Candidate, type Selection, select, type WorstCase } from '../selection/select.ts';
 import { type Assurance, assureLoop } from './assure-loop.ts';
 
+/** What to choose among, by which rules. */
 export interface Question {
   readonly candidates: readonly Candidate[];
   readonly balancing: Balancing;
@@ -16,6 +18,7 @@ export interface Question {
   readonly assurance: Assurance | null;
 }
 
+/** What was chosen. */
 export interface Choice {
   /** What the figures of the selection are taken on. */
   readonly balanced: BalancedLoop;
@@ -24,7 +27,13 @@ export interface Choice {
   readonly selection: Selection;
 }
 
-/** `known`, the loop made ready for the same balancing, only saves time. */
+/**
+ * The best candidate and its setting, on the loop balanced as asked, and feasible in the worst case where an
+ * assurance is asked for.
+ *
+ * @param known the loop made ready for the same balancing, which only saves time.
+ * Errors: those of `balancedLoop` and of the solver.
+ */
 export function choose(
   model: CompiledLoop,
   question: Question,

@@ -1,10 +1,12 @@
-/** Days of the Gregorian calendar by their number, counted from 1970-01-01. */
+/** Numbers the days of the Gregorian calendar from 1970-01-01. */
 
+/** A date of the Gregorian calendar. */
 export interface CivilDate {
+  /** [year] */
   readonly year: number;
-  /** 1..12. */
+  /** [month] 1..12. */
   readonly month: number;
-  /** 1..31. */
+  /** [day of the month] 1..31. */
   readonly day: number;
 }
 
@@ -14,10 +16,10 @@ const YEARS_PER_ERA = 400;
 const EPOCH = 719_468;
 
 /**
- * The number of a day, 0 being 1970-01-01. Years are counted from March, so that the leap day comes last.
+ * The number of a day [days], 0 being 1970-01-01. Years are counted from March, so that the leap day comes last.
  *
- * Source: Howard Hinnant, chrono-compatible low-level date algorithms (2013), days_from_civil, from memory; proved by a
- * walk over 400 years in the test.
+ * Source: Howard Hinnant, chrono-compatible low-level date algorithms (2013), days_from_civil, from memory; proved by
+ *   a walk over 400 years in the test.
  */
 export function dayNumber({ year, month, day }: CivilDate): number {
   const marchYear = month <= 2 ? year - 1 : year;
@@ -28,7 +30,7 @@ export function dayNumber({ year, month, day }: CivilDate): number {
   return era * DAYS_PER_ERA + dayOfEra - EPOCH;
 }
 
-/** The date of a day number: the inverse of `dayNumber`. */
+/** The date of a day number [days]: the inverse of `dayNumber`. */
 export function civilDate(number: number): CivilDate {
   const shifted = number + EPOCH;
   const era = Math.floor(shifted / DAYS_PER_ERA);

@@ -1,4 +1,4 @@
-/** How many of one unit of time make another. */
+/** States how many of one unit of time make another. */
 
 export const SECONDS_PER_MINUTE = 60;
 export const MINUTES_PER_HOUR = 60;

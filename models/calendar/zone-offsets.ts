@@ -1,17 +1,20 @@
-/** A time zone over some years, as the offsets of its clocks from UTC. */
+/** Converts between instants and the clocks of a time zone by their offsets from UTC. */
 
 /** From `at` on, until the next change, local time is UTC + `offset`. */
 export interface OffsetChange {
+  /** [ms since 1970-01-01T00:00Z] */
   readonly at: number;
+  /** [ms] */
   readonly offset: number;
 }
 
 /**
- * Instants and offsets in ms, instants counted from 1970-01-01T00:00Z. `changes` rise strictly; the first stands at the
- * start of the range that is known, and the last holds to its end, `until`.
+ * The offsets of a zone over some years. `changes` rise strictly; the first is at the start of the range that is
+ * known.
  */
 export interface ZoneOffsets {
   readonly changes: readonly OffsetChange[];
+  /** End of that range [ms since 1970-01-01T00:00Z], to which the last change holds. */
   readonly until: number;
 }
 
@@ -19,7 +22,7 @@ export const MS_PER_MINUTE = 60_000;
 export const MS_PER_DAY = 86_400_000;
 export const MS_PER_HOUR = 3_600_000;
 
-/** What clocks are ahead of UTC at an instant [ms]. */
+/** By how much clocks are ahead of UTC [ms] at an instant [ms]. */
 export function offsetAt({ changes }: ZoneOffsets, instant: number): number {
   let offset = changes[0]?.offset ?? 0;
   for (const change of changes) {
@@ -30,7 +33,8 @@ export function offsetAt({ changes }: ZoneOffsets, instant: number): number {
 }
 
 /**
- * The instant at which clocks first show a local time or, where they jump over it, the first instant after the jump.
+ * The instant [ms] at which clocks first show a local time or, where they jump over it, the first instant after the
+ * jump.
  *
  * @param local the local time as if it were UTC [ms].
  */
@@ -45,9 +49,9 @@ export function instantOf({ changes, until }: ZoneOffsets, local: number): numbe
   return until;
 }
 
-/** The instant at which a day of the calendar begins. */
+/** The instant [ms] at which a day of the calendar [days] begins. */
 export const startOfDay = (zone: ZoneOffsets, day: number): number => instantOf(zone, day * MS_PER_DAY);
 
-/** The day of the calendar that an instant falls in. */
+/** The day of the calendar [days] that an instant [ms] falls in. */
 export const dayAt = (zone: ZoneOffsets, instant: number): number =>
   Math.floor((instant + offsetAt(zone, instant)) / MS_PER_DAY);

@@ -38,7 +38,7 @@ export interface Calibration {
   /** At the setting asked about; null where no water passes. */
   readonly limiting: (LimitingMargin & { readonly doubt: Doubt | null }) | null;
   readonly nextReadings: readonly NextReading[];
-  /** Of the pump, as its gauge shows them; null where gauge readings do not tell. */
+  /** Of the pump, as its gauge shows them; null where gauge readings do not determine them. */
   readonly speeds: GaugeSpeeds | null;
   /** Readings that said something, and the rows they make. */
   readonly used: number;

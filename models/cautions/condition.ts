@@ -1,4 +1,4 @@
-/** Cautions about what readings say of the condition of a loop. */
+/** Gives the cautions about what readings say of the condition of a loop. */
 import { MEASURED } from './measured.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 import { UPKEEP } from './upkeep.ts';
@@ -13,7 +13,7 @@ export const CONDITION = topic({
   'condition-static-head': {
     severity: 'note',
     sentence:
-      'The loop lifts water: what waiting costs is not told, since with static head speed does not win flow back by the power law.',
+      'The loop lifts water: the cost of waiting is not given, since with static head a higher speed does not restore the flow by the power law.',
     source: 'affinity laws',
   },
   'condition-place-open': {
@@ -25,7 +25,7 @@ export const CONDITION = topic({
   'condition-openings': {
     severity: 'warning',
     sentence:
-      'Some phases of the schedule shut or throttle outlets: readings of such hours are judged as if every valve stood as the loop states.',
+      'Some phases of the schedule close or throttle outlets: readings of such hours are judged as if every valve had the opening that the loop states.',
     source: 'schedule as entered',
   },
   'condition-few-readings': {
@@ -58,9 +58,9 @@ const FEW = { readings: 30, days: 30 } as const;
 
 /** What of a condition, its readings and its loop decides the cautions. */
 export interface ConditionFacts {
-  /** Readings that were judged. */
+  /** Readings that were judged [-]. */
   readonly used: number;
-  /** From the first reading to the last. */
+  /** From the first reading to the last [days]. */
   readonly days: number;
   /** The difference was there from the first reading on and does not grow. */
   readonly isSteady: boolean;
@@ -74,8 +74,8 @@ export interface ConditionFacts {
   readonly formerOutlets: readonly string[];
   /** Not all readings were judged one by one. */
   readonly isSampled: boolean;
-  /** A date was told by going on along the trend. */
-  readonly tellsDate: boolean;
+  /** A date was found by continuing the trend. */
+  readonly hasDate: boolean;
   /** Something is to be done at pump or pipes. */
   readonly asksForService: boolean;
 }
@@ -94,7 +94,7 @@ export function conditionCautions(
     ...CONDITION.when(facts.throttles, 'condition-openings'),
     ...CONDITION.about('condition-former-outlets', formerOutlets),
     ...CONDITION.when(facts.isSampled, 'condition-sampled'),
-    ...CONDITION.when(facts.tellsDate, 'condition-straight-line'),
+    ...CONDITION.when(facts.hasDate, 'condition-straight-line'),
     ...UPKEEP.when(facts.asksForService, 'isolate-before-service'),
   ];
 }

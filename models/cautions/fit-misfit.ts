@@ -1,12 +1,12 @@
-/** How far entered points lie from the curve fitted to them, as shares that no unit changes. */
+/** Measures how far entered points lie from the curve fitted to them, as shares that no unit changes. */
 import { powerAt } from '../../curves/power-law.ts';
 import { speedRatioAt } from '../../curves/speed-map.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 
 export interface Misfit {
-  /** Root mean square over the points, a share. */
+  /** Root mean square over the points, a share [-]. */
   readonly meanSquareRoot: number;
-  /** Place of the point farthest off, and how far, a share. */
+  /** Place of the point farthest off [-], and how far, a share [-]. */
   readonly farthest: { readonly index: number; readonly share: number };
 }
 
@@ -14,7 +14,9 @@ export interface Misfit {
 export function headMisfit({ entered: pump, fit: { headCurve, speedMap } }: PumpModel): Misfit {
   const reduced = pump.headPoints.map(({ head, setting }) => head / speedRatioAt(speedMap, setting) ** 2);
   const largest = Math.max(...reduced.map(Math.abs));
-  return misfitOf(headCurve.residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
+  // A curve from knot to knot meets its points whatever they are: that no sum of powers does shows how they disagree.
+  const residuals = headCurve.shape === 'piecewise' ? (headCurve.sumResiduals ?? []) : headCurve.residuals;
+  return misfitOf(residuals.map((residual) => (largest === 0 ? 0 : residual / largest)));
 }
 
 /**

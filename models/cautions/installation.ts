@@ -1,9 +1,9 @@
-/** Cautions about how a loop is built and wired, whatever it pumps. */
+/** Gives the cautions about how a loop is built and wired, whatever it pumps. */
 import { drainBack } from '../hazards/drain-back.ts';
 import type { Loop } from '../loop/loop.ts';
 import { serviceLacks } from '../loop/serviceability.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
-import { EQUAL } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const INSTALLATION = topic({
@@ -22,7 +22,7 @@ export const INSTALLATION = topic({
   bulkheads: {
     severity: 'note',
     sentence:
-      'Drilled walls and bulkheads fail without warning: inspect seals regularly and keep a way to shut off each side.',
+      'Drilled walls and bulkheads fail without warning: inspect seals regularly and keep a valve to close each side.',
     source: COMMON_PRACTICE,
   },
   'drain-back': {
@@ -69,10 +69,22 @@ export function buildCautions({
   const hasBulkhead = runs.some((elements) => elements.some(({ role }) => role === 'bulkhead'));
   return [
     ...INSTALLATION.when(loop.tank !== undefined || hasBulkhead, 'bulkheads'),
-    ...INSTALLATION.when(lift > 0, 'drain-back'),
-    ...INSTALLATION.when(drainBack(loop)?.floods === true, 'basin-floods'),
+    ...INSTALLATION.when(lift > 0, 'drain-back', [], { value: lift, limit: 0, quantity: 'head' }),
+    ...floodCautions(loop),
     ...serviceCautions(loop),
   ];
+}
+
+function floodCautions(loop: Loop): readonly CautionOf<typeof INSTALLATION>[] {
+  const drained = drainBack(loop);
+  if (drained?.floods !== true || drained.room === null) return [];
+  const volume = {
+    pointer: '/basin',
+    value: drained.volume,
+    limit: drained.room,
+    quantity: 'volume',
+  } as const;
+  return [INSTALLATION.give('basin-floods', [], volume)];
 }
 
 function serviceCautions(loop: Loop): readonly CautionOf<typeof INSTALLATION>[] {
@@ -90,7 +102,13 @@ export function overflowCautions(
   { overflowCapacity = Number.POSITIVE_INFINITY }: Pick<Loop, 'overflowCapacity'>,
   flow: number,
 ): readonly CautionOf<typeof INSTALLATION>[] {
-  return INSTALLATION.when(flow > overflowCapacity * (1 + EQUAL), 'overflow-exceeded');
+  const carried = {
+    pointer: '/overflowCapacity',
+    value: flow,
+    limit: overflowCapacity,
+    quantity: 'flow',
+  } as const;
+  return INSTALLATION.when(flow > overflowCapacity * (1 + EQUAL), 'overflow-exceeded', [], carried);
 }
 
 /** What holds of every leak. */

@@ -1,13 +1,14 @@
-/** Cautions about intakes, their screens, and what they may hold fast. */
+/** Gives the cautions about intakes, their screens, and what they can trap. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { coveredIntake } from '../intake/covered-intake.ts';
 import { screenVelocities } from '../intake/screen.ts';
 import { minimumSubmergence } from '../intake/submergence.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { Intake, Loop } from '../loop/loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
-import { type CriteriaContext, EQUAL } from '../selection/criteria.ts';
-import type { Limits } from '../selection/options.ts';
+import type { CriteriaContext } from '../selection/criteria.ts';
+import { EQUAL } from '../selection/criterion.ts';
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -74,7 +75,7 @@ export const INTAKE = topic({
 
 type IntakeCaution = CautionOf<typeof INTAKE>;
 
-/** The caution about people at intakes that they may reach; `screens` share the flow, 1 for a bare intake. */
+/** The caution about people at intakes that they may reach; `screens` [-] share the flow, 1 for a bare intake. */
 export const entrapment = (screens: number): IntakeCaution =>
   INTAKE.give(screens > 1 ? 'entrapment-several' : 'entrapment-people');
 
@@ -96,7 +97,8 @@ export function openingCautions(
   if (smallestAnimal === undefined) return [];
   const opening = slot ?? hole;
   if (opening === undefined) return [INTAKE.give('animal-not-checked')];
-  return INTAKE.when(opening >= smallestAnimal, 'animal-fits-opening');
+  const width = { value: opening, limit: smallestAnimal, quantity: 'slot' } as const;
+  return INTAKE.when(opening >= smallestAnimal, 'animal-fits-opening', [], width);
 }
 
 /** How fast the part-clogged screen of a loop draws its flow [m3/s]; nothing where no limit of velocity is asked for. */
@@ -109,9 +111,11 @@ export function screenCautions(
   if (screen === undefined || limit === null) return [];
   const { mean, peak } = screenVelocities({ screen, flow, cloggedFraction });
   const most = limit * (1 + EQUAL);
+  const drawn = (value: number) =>
+    ({ pointer: '/intake/screen', value, limit, quantity: 'velocity' }) as const;
   return [
-    ...INTAKE.when(mean > most, 'screen-velocity'),
-    ...INTAKE.when(mean <= most && peak > most, 'screen-uneven'),
+    ...INTAKE.when(mean > most, 'screen-velocity', [], drawn(mean)),
+    ...INTAKE.when(mean <= most && peak > most, 'screen-uneven', [], drawn(peak)),
     INTAKE.give('screen-yardstick'),
   ];
 }
@@ -123,7 +127,14 @@ export function peopleCautions(
 ): readonly IntakeCaution[] {
   if (loop.entered.intake?.reachable !== true) return [];
   const covered = coveredIntake(loop, pumpAtSetting(pump, at), { elevation });
-  return INTAKE.when(covered !== null, 'intake-holds-fast');
+  if (covered === null) return [];
+  return [
+    INTAKE.give('intake-holds-fast', [], {
+      pointer: '/intake',
+      value: covered.suctionHead,
+      quantity: 'head',
+    }),
+  ];
 }
 
 /** Whether a bare intake of known depth may draw air at a flow [m3/s]. */
@@ -133,10 +144,15 @@ export function submergenceCautions(
 ): readonly IntakeCaution[] {
   const bore = network?.intakeBore ?? null;
   if (intake?.depth === undefined || intake.screen !== undefined || bore === null) return [];
-  return INTAKE.when(intake.depth < minimumSubmergence({ flow, diameter: bore }), 'submergence');
+  const limit = minimumSubmergence({ flow, diameter: bore });
+  const depth = { pointer: '/intake/depth', value: intake.depth, limit, quantity: 'depth' } as const;
+  return INTAKE.when(intake.depth < limit, 'submergence', [], depth);
 }
 
-/** What a screen that was sized for a flow means for animals and people; `count` screens share the flow. */
+/**
+ * What a screen that was sized for a flow means for animals and people: its count [-], its slots or holes and the
+ * smallest animal [m].
+ */
 export function sizedScreenCautions({
   count,
   smallestAnimal,

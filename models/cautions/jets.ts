@@ -1,4 +1,4 @@
-/** Cautions about how far the streams of outlets reach. */
+/** Gives the cautions about how far the streams of outlets reach. */
 import { at } from '../../curves/at.ts';
 import { type JetCautions, jetCautions } from '../components/jet.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';

@@ -1,4 +1,4 @@
-/** Cautions about figures that rest on what was measured. */
+/** Gives the cautions about figures that rest on what was measured. */
 import { type AppliedCalibration, isAbout } from '../calibration/applied.ts';
 import type { Calibration } from '../calibration/calibrate.ts';
 import type { SettledParameter } from '../calibration/next-readings.ts';
@@ -45,25 +45,25 @@ export const MEASURED = topic({
   'calibration-of-another-pump': {
     severity: 'warning',
     sentence:
-      'The loop was calibrated by friction over the head of its own pump: for another pump friction may be off by as much as the head of that one is, about a tenth, which no assurance takes in. Read a head at a shut valve, calibrate again, then compare.',
+      'The loop was calibrated by friction over the head of its own pump: for another pump friction may be off by as much as the head of that one is, about a tenth, which no assurance takes in. Read a head at a closed valve, calibrate again, then compare.',
     source: 'flows on a loop without static head scale with both alike',
   },
   'readings-drift': {
     severity: 'warning',
     sentence:
-      'The readings change in their course, by more than their noise: the factors are those of the middle of that time, not of its end. Clean and mend first, then calibrate `from` that day on.',
+      'The readings change in their course, by more than their noise: the factors are those of the middle of that time, not of its end. Clean and repair first, then calibrate `from` that day on.',
     source: 'straight line through the readings of each setting',
   },
   'fault-as-reference': {
     severity: 'warning',
     sentence:
-      'More friction or less head than entered is also what clogging and wear look like: once applied it is what condition measures by, and is no longer told as a fault. Apply it for a loop that was clean and sound when it was read.',
+      'More friction or less head than entered is also what clogging and wear look like: once applied it is what condition measures by, and is no longer reported as a fault. Apply it for a loop that was clean and sound when it was read.',
     source: COMMON_PRACTICE,
   },
   'ratio-as-friction': {
     severity: 'note',
     sentence:
-      'The readings tell friction over head alone, which is taken as friction with the head of the pump as entered: flows of this pump are right either way, those of another pump and the shares of the outlets only if it is the pipework that changed.',
+      'The readings determine friction over head alone, which is taken as friction with the head of the pump as entered: flows of this pump are right either way, those of another pump and the shares of the outlets only if it is the pipework that changed.',
     source: 'flows on a loop without static head scale with both alike',
   },
   'speed-map-suspect': {
@@ -75,13 +75,13 @@ export const MEASURED = topic({
   'shut-valve-briefly': {
     severity: 'warning',
     sentence:
-      'A head at no flow is read against a valve shut for some seconds and no longer: the pump heats the water that it holds, and the animals get none meanwhile.',
+      'A head at no flow is read against a valve closed for some seconds and no longer: the pump heats the water that it holds, and the animals get none meanwhile.',
     source: COMMON_PRACTICE,
   },
   'readings-thinned': {
     severity: 'note',
     sentence:
-      'Readings of so many settings of so large a loop are not all computed: those of shut outlets, then those beside a head, then the settings that were read most often were taken.',
+      'Readings of so many settings of so large a loop are not all computed: those of closed outlets, then those with a head, then the settings that were read most often were taken.',
     source: 'limit of the computation',
   },
   'few-readings': {

@@ -1,4 +1,4 @@
-/** Cautions about costs, failures and what they rest on. */
+/** Gives the cautions about costs, failures and what they rest on. */
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -39,14 +39,14 @@ const FEW_FAILURES = 5;
 /** What a bill of materials leaves out. */
 export const billCautions = (): readonly CautionOf<typeof MONEY>[] => [MONEY.give('materials-as-entered')];
 
-/** Judges the failures that a number of spares rests on. */
+/** Judges the failures [-] that a number of spares rests on. */
 export const sparesCautions = ({
   failures,
 }: {
   readonly failures: number;
 }): readonly CautionOf<typeof MONEY>[] => [
   MONEY.give('failures-independent'),
-  ...MONEY.when(failures < FEW_FAILURES, 'few-failures'),
+  ...MONEY.when(failures < FEW_FAILURES, 'few-failures', [], { value: failures, limit: FEW_FAILURES }),
 ];
 
 /** What a comparison of options rests on; `countsRisk` where some option counts what a failure may cost. */
@@ -61,7 +61,7 @@ export const comparisonCautions = ({
   ...MONEY.when(countsRisk, 'failures-independent'),
 ];
 
-/** Whether a pump lacks the price that a ranking by life-cycle cost goes by. */
+/** Whether a pump lacks the price that a ranking by life-cycle cost needs. */
 export const priceCautions = ({
   isUnpriced,
 }: {

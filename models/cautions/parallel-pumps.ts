@@ -1,4 +1,4 @@
-/** Cautions about pumps side by side. */
+/** Gives the cautions about several pumps that run in parallel. */
 import { hasCheckValves } from '../duty/one-pump-down.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
@@ -18,7 +18,7 @@ export const PARALLEL_PUMPS = topic({
   },
 });
 
-/** Judges a duty of `count` pumps; nothing for a single one. */
+/** Judges a duty of `count` pumps [-]; nothing for a single one. */
 export function parallelCautions(
   loop: CompiledLoop,
   { count }: { readonly count: number },

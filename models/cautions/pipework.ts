@@ -1,10 +1,12 @@
-/** Cautions about the flows in pipes and splits of a loop whose pipework is known. */
+/** Gives the cautions about the flows in pipes and splits of a loop whose pipework is known. */
 import { at } from '../../curves/at.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
+import { pointerTo } from '../loop/document-path.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch, PlacedResistance } from '../network/network.ts';
-import type { Limits } from '../selection/options.ts';
-import { type CautionOf, topic } from './topic.ts';
+import { velocityIn } from '../network/velocity-in.ts';
+import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
 export const PIPEWORK = topic({
   'split-loss-missing': {
@@ -24,9 +26,18 @@ export const PIPEWORK = topic({
     source:
       'limit as stated; 1.5 m/s (5 ft/s) for plastic pipe with fast valves, technical notes of pipe makers',
   },
+  'pipe-velocity-low': {
+    severity: 'note',
+    sentence:
+      'Water runs so slowly in a pipe that dirt settles there. Choose a smaller pipe, or flush it from time to time.',
+    source: `${COMMON_PRACTICE}: below 0.3 m/s; not looked up`,
+  },
 });
 
 type PipeworkCaution = CautionOf<typeof PIPEWORK>;
+
+/** Velocity in a pipe below which dirt settles [m/s]. */
+const VELOCITY_LEAST = 0.3;
 
 /** Share of the combined flow below which the fixed K of a tee fitting understates its loss. */
 const LEAST_TEE_SHARE = 0.5;
@@ -35,26 +46,62 @@ const LEAST_TEE_SHARE = 0.5;
 export function pipeworkCautions(
   { network }: CompiledLoop,
   { pipeVelocity: limit }: Pick<Limits, 'pipeVelocity'>,
-  { state }: Pick<ExactDuty, 'state'>,
+  { state, deadHead }: Pick<ExactDuty, 'state' | 'deadHead'>,
 ): readonly PipeworkCaution[] {
   const flows = state?.network?.flows;
   if (network === null || flows === undefined) return [];
-  return [...pipeVelocity(network, flows, limit), ...splits(network, flows)];
+  return [
+    ...pipeVelocity(network, flows, limit),
+    ...(deadHead ? [] : pipeVelocityLow(network, flows)),
+    ...splits(network, flows),
+  ];
 }
-
-const pointer = ({ path }: { readonly path: readonly (string | number)[] }): string => `/${path.join('/')}`;
 
 function pipeVelocity(network: Network, flows: readonly number[], limit: number): readonly PipeworkCaution[] {
-  const isFast = (flow: number) => (element: PlacedResistance) =>
-    element.kind === 'pipe' &&
-    element.bore !== null &&
-    Math.abs(flow) > limit * (Math.PI / 4) * element.bore ** 2;
-  const fast = [
-    ...network.suction.filter(isFast(at(flows, 0))),
-    ...network.branches.flatMap((branch, b) => branch.elements.filter(isFast(at(flows, b)))),
-  ];
-  return PIPEWORK.about('pipe-velocity', fast.map(pointer));
+  const pipes = pipeVelocities(network, flows).filter(({ velocity }) => velocity > limit);
+  return PIPEWORK.worst(
+    'pipe-velocity',
+    pipes.map(({ pointer, velocity }) => ({
+      ...{ subject: pointer, pointer, value: velocity, limit, quantity: 'velocity', excess: velocity },
+    })),
+  );
 }
+
+/** Of the pipes that water passes. */
+function pipeVelocityLow(network: Network, flows: readonly number[]): readonly PipeworkCaution[] {
+  const isSlow = ({ velocity }: PipeVelocity) => velocity > 0 && velocity < VELOCITY_LEAST;
+  return PIPEWORK.worst(
+    'pipe-velocity-low',
+    pipeVelocities(network, flows)
+      .filter(isSlow)
+      .map(({ pointer, velocity }) => ({
+        ...{ subject: pointer, pointer, value: velocity, limit: VELOCITY_LEAST },
+        ...{ quantity: 'velocity', excess: -velocity },
+      })),
+  );
+}
+
+interface PipeVelocity {
+  readonly pointer: string;
+  /** [m/s] */
+  readonly velocity: number;
+}
+
+/** How fast water runs in each pipe, either way. */
+function pipeVelocities(network: Network, flows: readonly number[]): readonly PipeVelocity[] {
+  const inRun = (elements: readonly PlacedResistance[], flow: number) =>
+    elements.flatMap(({ kind, bore, path }) =>
+      kind !== 'pipe' || bore === null
+        ? []
+        : [{ pointer: pointerTo(path), velocity: velocityIn(bore, flow) }],
+    );
+  return [
+    ...inRun(network.suction, at(flows, 0)),
+    ...network.branches.flatMap(({ elements }, b) => inRun(elements, at(flows, b))),
+  ];
+}
+
+const placeAt = (pointer: string) => ({ subject: pointer, pointer, excess: 0 });
 
 function splits({ branches }: Network, flows: readonly number[]): readonly PipeworkCaution[] {
   const hasTee = ({ elements }: NetworkBranch) => elements.some(({ role }) => role === 'tee');
@@ -70,15 +117,21 @@ function splits({ branches }: Network, flows: readonly number[]): readonly Pipew
       !childrenOf(branch).some(({ child }) => hasTee(child)),
   );
   const understated = branches.flatMap((branch, b) =>
-    childrenOf(branch).filter(
-      ({ child, flow }) => hasTee(child) && Math.abs(flow) < LEAST_TEE_SHARE * Math.abs(at(flows, b)),
-    ),
+    childrenOf(branch).flatMap(({ child, flow }) => {
+      const share = Math.abs(flow) / Math.abs(at(flows, b));
+      return hasTee(child) && share < LEAST_TEE_SHARE ? [{ pointer: pointerTo(child.path), share }] : [];
+    }),
   );
   return [
-    ...PIPEWORK.about('split-loss-missing', bare.map(pointer)),
-    ...PIPEWORK.about(
+    ...PIPEWORK.worst(
+      'split-loss-missing',
+      bare.map(({ path }) => placeAt(pointerTo(path))),
+    ),
+    ...PIPEWORK.worst(
       'tee-understated',
-      understated.map(({ child }) => pointer(child)),
+      understated.map(({ pointer, share }) => ({
+        ...{ ...placeAt(pointer), value: share, limit: LEAST_TEE_SHARE, excess: -share },
+      })),
     ),
   ];
 }

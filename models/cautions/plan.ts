@@ -1,4 +1,4 @@
-/** Cautions about plans of upgrades and sums over a site. */
+/** Gives the cautions about plans of upgrades and sums over a site. */
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 

@@ -1,4 +1,4 @@
-/** Cautions about whether a pump moves water from rest, and to which of several duties. */
+/** Gives the cautions about whether a pump moves water from rest, and to which of several duties. */
 import { dutyPoint, type ExactDuty } from '../duty/duty-point.ts';
 import { solving } from '../network/solve-failure.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
@@ -20,7 +20,7 @@ export const STARTING = topic({
   'several-duties': {
     severity: 'warning',
     sentence:
-      'The drooping pump curve crosses the system curve more than once: the duty told is that reached from rest, and a disturbance can move the pump to another.',
+      'The drooping pump curve crosses the system curve more than once: the duty given is that reached from rest, and a disturbance can move the pump to another.',
     source: 'crossings of a drooping pump curve with the system curve',
   },
 });
@@ -28,14 +28,15 @@ export const STARTING = topic({
 /** Judges a duty; only a drooping pump crosses a rising system more than once. */
 export function startCautions(
   { loop, pump }: Pick<CriteriaContext, 'loop' | 'pump'>,
-  { setting, count, state, deadHead }: ExactDuty,
+  { setting, count, head, state, deadHead }: ExactDuty,
 ): readonly CautionOf<typeof STARTING>[] {
-  const still = STARTING.when(deadHead, 'dead-head');
+  const heads = { value: head, limit: state?.head, quantity: 'head' } as const;
+  const still = STARTING.when(deadHead, 'dead-head', [], heads);
   if (!pump.fit.headCurve.drooping || state === null) return still;
   const found = solving(() => dutyPoint(loop, pumpAtSetting(pump, { setting, count }), state));
   if (!found.ok) return still;
   const duties = found.value.crossings.filter(({ stable }) => stable).length;
   return deadHead
-    ? [...still, ...STARTING.when(duties > 0, 'does-not-start')]
-    : STARTING.when(duties > 1, 'several-duties');
+    ? [...still, ...STARTING.when(duties > 0, 'does-not-start', [], heads)]
+    : STARTING.when(duties > 1, 'several-duties', [], { value: duties, limit: 1 });
 }

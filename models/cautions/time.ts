@@ -1,4 +1,4 @@
-/** Cautions about phases, prices by time and running on a battery. */
+/** Gives the cautions about phases, prices by time and running on a battery. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -6,8 +6,14 @@ export const TIME = topic({
   'phase-infeasible': {
     severity: 'danger',
     sentence:
-      "No setting serves this phase: the highest setting inside the pump's own limits is told, and it does not give what is required.",
+      'No setting is feasible. The setting given protects animals and pump; outlets can receive less than required.',
     source: 'requirements as entered',
+  },
+  'pump-stopped': {
+    severity: 'danger',
+    sentence:
+      'The pump is stopped although it is set to run, and animals can be left without water. Check the pump and its supply.',
+    source: 'latest reading; power and flow of a stopped pump: common practice',
   },
   'battery-as-stated': {
     severity: 'note',
@@ -24,12 +30,17 @@ export const TIME = topic({
   'time-mean-price': {
     severity: 'note',
     sentence:
-      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule tells them.',
+      'Costs take the time-mean price of the tariff over the year: the hours of the day at which the pump runs are not known here; a schedule states them.',
     source: 'tariff as entered',
   },
 });
 
-/** `infeasible`: names of the phases that no setting serves; `stride`: every how manieth setting a volume is planned among. */
+/**
+ * What a schedule rests on, and what it does not serve.
+ *
+ * @param facts infeasible, names of the phases in which no setting is feasible; stride [-], every how many settings one is a
+ *   choice for a volume.
+ */
 export function scheduleCautions({
   infeasible,
   hasBattery,
@@ -48,20 +59,31 @@ export function scheduleCautions({
   ];
 }
 
-/** `phase`: name of the phase that a setpoint is of; null for a loop without a schedule. */
+/**
+ * Whether a setpoint is feasible, and whether the pump follows it.
+ *
+ * @param facts phase, its name, null for a loop without a schedule; isStopped, whether the latest reading is of a
+ *   stopped pump.
+ */
 export const setpointCautions = ({
   feasible,
   phase,
+  isStopped,
 }: {
   readonly feasible: boolean;
   readonly phase: string | null;
-}): readonly CautionOf<typeof TIME>[] =>
-  TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]);
+  readonly isStopped: boolean;
+}): readonly CautionOf<typeof TIME>[] => [
+  ...TIME.when(isStopped, 'pump-stopped'),
+  ...TIME.when(!feasible, 'phase-infeasible', phase === null ? [] : [phase]),
+];
 
 /**
- * Round the clock the time-mean price is exact; with fewer hours it stands in for hours that nobody stated.
+ * Whether costs rest on a mean price: round the clock that is exact; with fewer hours it replaces hours that
+ * were not stated.
  *
- * `tariff` is the name of the tariff that the price is of; null where the price was stated.
+ * @param of tariff, the name of the tariff that the price is of, null where the price was stated; hoursPerDay [h]
+ *   0..24.
  */
 export const meanPriceCautions = ({
   tariff,

@@ -1,4 +1,4 @@
-/** Cautions about routine checks and whoever does them. */
+/** Gives the cautions about routine checks and whoever does them. */
 import { INSTALLATION } from './installation.ts';
 import { type CautionOf, COMMON_PRACTICE, topic } from './topic.ts';
 
@@ -6,7 +6,7 @@ export const UPKEEP = topic({
   'isolate-before-service': {
     severity: 'danger',
     sentence:
-      'Cut the power of the pump, and shut both its sides, before it is opened or hands go near its intake: it may start by itself, and an intake holds what covers it.',
+      'Cut the power of the pump, and close the valves on both its sides, before it is opened or hands go near its intake: it may start by itself, and an intake holds what covers it.',
     source: `${COMMON_PRACTICE}; local code prevails`,
   },
   'upkeep-common-practice': {

@@ -1,22 +1,25 @@
-/** Reducers and enlargements: fittings whose loss follows from the two bores that they join. */
+/** Finds the loss of reducers and enlargements, which follows from the two bores that they join. */
 import { kLoss, type Resistance } from './resistance.ts';
 
-/** A row of the table; `angle` is the whole angle of its cone [degrees], 180 for a step. */
+/** A row of the table. */
 export interface BoreChange {
   readonly name: string;
   readonly kind: 'fitting';
   readonly role: 'bore-change';
   readonly method: 'two-bores';
   readonly towards: 'narrower' | 'wider';
+  /** Whole angle of its cone [degrees]; 180 for a step. */
   readonly angle: number;
   readonly description: string;
   readonly source: string;
   readonly fromMemory: boolean;
 }
 
-/** Bore [m] of the pipe before the fitting, and after it. */
+/** The pipes that a fitting joins. */
 export interface TwoBores {
+  /** Bore of the pipe before the fitting [m]. */
   readonly before: number;
+  /** Bore of the pipe after it [m]. */
   readonly after: number;
 }
 
@@ -62,10 +65,13 @@ export const fits = ({ towards }: BoreChange, { before, after }: TwoBores): bool
   towards === 'narrower' ? after < before : after > before;
 
 /**
- * K [-] of a reducer or enlargement on the velocity in the smaller bore, b = smaller/larger bore, a = angle of the cone.
+ * K [-] of a reducer or enlargement on the velocity in the smaller bore, b = smaller/larger bore, a = angle of the
+ * cone.
  *
  * Narrower: K = 0.5 (1 - b^2) sqrt(sin(a/2)), a step being a = 180 degrees; up to 45 degrees 0.8 (1 - b^2) sin(a/2).
  * Wider: K = (1 - b^2)^2; up to 45 degrees times 2.6 sin(a/2).
+ * @param change its direction and angle a [degrees].
+ * @param bores before and after it [m], above 0.
  * Source: Crane Technical Paper 410; Borda and Carnot.
  */
 export function boreChangeLossCoefficient({ towards, angle }: BoreChange, bores: TwoBores): number {
@@ -75,7 +81,7 @@ export function boreChangeLossCoefficient({ towards, angle }: BoreChange, bores:
   return (angle > SLIM ? 0.5 * Math.sqrt(sine) : 0.8 * sine) * areas;
 }
 
-/** Resistance of a row between two bores; water that runs backwards is taken to lose as much. */
+/** Resistance of a row between two bores [m]; water that runs backwards is taken to lose as much. */
 export const boreChangeResistance = (change: BoreChange, bores: TwoBores): Resistance =>
   kLoss({
     lossCoefficient: boreChangeLossCoefficient(change, bores),

@@ -1,4 +1,4 @@
-/** Losses of fittings, entrances, exits of one bore by name. */
+/** Lists the losses of fittings, entrances and exits of one bore by name. */
 import { PERCENT } from '../../curves/percent.ts';
 import type { NamedLoss } from './named-loss.ts';
 import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';

@@ -1,4 +1,4 @@
-/** Resistance of a valve by its rated flow coefficient. */
+/** Finds the resistance of a valve from its rated flow coefficient. */
 
 import { failed, type Result, success } from '../../curves/result.ts';
 import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
@@ -14,6 +14,9 @@ const CV_PER_KV = 1.15609923;
 
 /** Kv [m3/h at 1 bar] of a Cv [US gal/min at 1 psi]: Kv = Cv/1.15609923 (IEC 60534-2-1). */
 export const kvOfCv = (cv: number): number => cv / CV_PER_KV;
+
+/** Cv [US gal/min at 1 psi] of a Kv [m3/h at 1 bar] (IEC 60534-2-1). */
+export const cvOfKv = (kv: number): number => kv * CV_PER_KV;
 
 /** Kv [m3/h at 1 bar] of a valve that loses a head [m] above 0 at a flow [m3/s]; the inverse of `flowCoefficientValve`. */
 export const kvOfLoss = ({ head, flow }: { readonly head: number; readonly flow: number }): number =>

@@ -1,4 +1,4 @@
-/** A free round jet on its axis: how fast, how far, from what flow. */
+/** Follows a free round jet along its axis: how fast, how far, from what flow. */
 
 /**
  * Velocity-decay constant B [-] of a free round jet; measured 6.11 at Re 19400 (Abdel-Rahman, Al-Fahed and Chakroun 1996,
@@ -11,8 +11,9 @@ const LEAST_TURBULENT_REYNOLDS = 3000;
 const WIDTH_PER_DISTANCE = 0.2;
 
 /**
- * Velocity [m/s] on the axis at a distance [m] at or above 0: u = u0 to x = B d, beyond it u = u0 B d/x.
+ * Velocity [m/s] of a jet on its axis: u = u0 to x = B d, beyond it u = u0 B d/x.
  *
+ * @param jet distance x [m] of 0 or more from the nozzle; exitVelocity u0 [m/s]; nozzleDiameter d [m] above 0.
  * Source: the self-similar round jet, for instance Rajaratnam 1976, Turbulent Jets.
  */
 export function axisVelocity(jet: {
@@ -23,7 +24,11 @@ export function axisVelocity(jet: {
   return jet.exitVelocity / decayAt(jet);
 }
 
-/** Distance [m] to which the axis keeps a velocity [m/s] above 0: B d u0/v; 0 where the nozzle itself is slower. */
+/**
+ * Distance [m] to which the axis of a jet keeps a velocity v: B d u0/v, 0 where the nozzle itself is slower.
+ *
+ * @param jet velocity v [m/s] above 0; exitVelocity u0 [m/s]; nozzleDiameter d [m] above 0.
+ */
 export function reachOf(jet: {
   readonly velocity: number;
   readonly exitVelocity: number;
@@ -33,7 +38,12 @@ export function reachOf(jet: {
   return (JET_DECAY * jet.nozzleDiameter * jet.exitVelocity) / jet.velocity;
 }
 
-/** Total flow [m3/s] of equal nozzles that each keep `velocity` [m/s] at `distance` [m]: Q = n (pi d^2/4) v max(1, x/(B d)). */
+/**
+ * Total flow [m3/s] of equal nozzles that each keep a velocity v at a distance x: Q = n (pi d^2/4) v max(1, x/(B d)).
+ *
+ * @param jet distance x [m] of 0 or more; velocity v [m/s] above 0; nozzleDiameter d [m] above 0; nozzleCount n [-]
+ *   of 1 or more.
+ */
 export function flowForReach(jet: {
   readonly distance: number;
   readonly velocity: number;
@@ -51,7 +61,14 @@ export interface JetCautions {
   readonly touchesWalls: boolean;
 }
 
-/** Says which limits of the formula a reach exceeds; 0.2 x is the jet's width, compared with half the tank's width and depth [m]. */
+/**
+ * Which limits of the formula a reach exceeds: 70 nozzle diameters, a Reynolds number of 3000, or walls that the jet
+ * touches.
+ *
+ * The jet is 0.2 x wide at a distance x, which is compared with half the tank's width and depth.
+ * @param jet distance x [m]; exitVelocity [m/s]; nozzleDiameter [m] above 0; kinematicViscosity [m2/s] above 0; width
+ *   and depth of the tank [m] where known.
+ */
 export function jetCautions(jet: {
   readonly distance: number;
   readonly exitVelocity: number;

@@ -1,9 +1,10 @@
-/** The next larger size of a pipe's own series. */
-import { PIPE_SIZES, type PipeSize } from './pipe-sizes.ts';
+/** Finds the next larger size of a pipe's own series. */
+import { PIPE_SIZES, type PipeSize, seriesOf } from './pipe-sizes.ts';
 
-const seriesOf = (name: string): string => name.slice(0, name.indexOf(' '));
-
-/** Null for the largest of a series and for a name that the table does not have. */
+/**
+ * The next larger size of the series that a pipe name belongs to; null for the largest of a series and for a name
+ * that the table does not have.
+ */
 export function largerPipe(name: string): PipeSize | null {
   const series = PIPE_SIZES.filter((size) => seriesOf(size.name) === seriesOf(name));
   const place = series.findIndex((size) => size.name === name);

@@ -1,16 +1,19 @@
-/** The loss of anything in the way of water as a sum of three kinds of terms. */
+/** Sums the loss of anything in the way of water from three kinds of terms. */
 import { darcyFriction, LAMINAR_LIMIT } from '../physics/friction-factor.ts';
 
-/** Head [m] lost in the direction of flow, odd in flow, and its slope d head/d flow [s/m2], never negative. */
+/** The loss of a flow. */
 export interface HeadLoss {
+  /** Head lost in the direction of flow [m], odd in flow. */
   readonly head: number;
+  /** d head/d flow [s/m2], never negative. */
   readonly slope: number;
 }
 
 /** Friction of straight pipe of one bore and wall. */
 export interface FrictionTerm {
-  /** Re/|Q| [s/m3] and e/D [-], which the Darcy factor follows from. */
+  /** Re/|Q| [s/m3]. */
   readonly reynoldsPerFlow: number;
+  /** e/D [-]. */
   readonly relativeRoughness: number;
   /** h/(f Q|Q|) [s2/m5]. */
   readonly perFactor: number;
@@ -18,9 +21,11 @@ export interface FrictionTerm {
   readonly laminarSlope: number;
 }
 
-/** h = linear Q + quadratic Q|Q| + the friction of each pipe; linear in s/m2, quadratic in s2/m5, none below 0. */
+/** A loss h = linear Q + quadratic Q|Q| + the friction of each pipe, with Q in m3/s. */
 export interface LossTerms {
+  /** [s/m2] of 0 or more. */
   readonly linear: number;
+  /** [s2/m5] of 0 or more. */
   readonly quadratic: number;
   readonly frictions: readonly FrictionTerm[];
 }

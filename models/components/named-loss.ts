@@ -1,4 +1,4 @@
-/** The loss of a fitting or valve that a table names. */
+/** Finds the loss of a fitting or valve that a table names. */
 
 import { GRAVITY } from '../physics/gravity.ts';
 import { turbulenceFactor } from '../physics/turbulence-factor.ts';
@@ -16,11 +16,12 @@ interface NamedLossCommon {
 }
 
 /**
- * A row of the table; a valve's row is that of the valve fully open.
+ * A row of the table; a valve's row is that of the valve fully open. All values are dimensionless [-].
  *
  * `equivalent-diameters`: K = value x fT of the bore. `fixed-k`: K = value.
  * `two-k`: K = laminarValue/Re + value (1 + 1 in/D).
- * `three-k`: K = laminarValue/Re + value (1 + sizeValue/(D/1 in)^0.3), made for nominal sizes: the bore stands for them.
+ * `three-k`: K = laminarValue/Re + value (1 + sizeValue/(D/1 in)^0.3), made for nominal sizes, for which the bore is
+ * taken.
  */
 export type NamedLoss = NamedLossCommon &
   (
@@ -35,15 +36,23 @@ export type NamedLoss = NamedLossCommon &
       }
   );
 
-/** Bore [m] that the velocity is taken in; kinematic viscosity [m2/s] of the water. */
+/** Where a fitting or valve is built in. */
 export interface NamedLossSite {
+  /** Bore that the velocity is taken in [m], above 0. */
   readonly diameter: number;
+  /** Of the water [m2/s], above 0. */
   readonly kinematicViscosity: number;
 }
 
 const SIZE_POWER = 0.3;
 
-/** Resistance of one piece of a row at a bore; for a valve's row, fully open. */
+/**
+ * Resistance of one piece of a row; for a valve's row, fully open.
+ *
+ * @param site bore [m] and kinematic viscosity [m2/s], both above 0.
+ * Source: each row of the tables; Hooper 1981 (two K) and Silverberg and Darby 1999 (three K) for the parts that
+ *   follow Reynolds number.
+ */
 export function fittingResistance(row: NamedLoss, site: NamedLossSite): Resistance {
   switch (row.method) {
     case 'equivalent-diameters':
@@ -58,7 +67,7 @@ export function fittingResistance(row: NamedLoss, site: NamedLossSite): Resistan
   }
 }
 
-/** K [-] of a row at a bore [m] in turbulent flow, where it no longer depends on Reynolds number. */
+/** K [-] of a row at a bore [m] above 0 in turbulent flow, where it no longer depends on Reynolds number. */
 export function turbulentLossCoefficient(row: NamedLoss, diameter: number): number {
   switch (row.method) {
     case 'equivalent-diameters':

@@ -1,13 +1,15 @@
-/** Outflow through a sharp-edged opening under a falling surface. */
+/** Finds the outflow through a sharp-edged opening under a falling surface. */
 import { GRAVITY } from '../physics/gravity.ts';
 
-/** Cd [-]; `area` of the opening [m2]. */
+/** A sharp-edged opening. */
 export interface Orifice {
+  /** Cd [-] above 0, at most 1. */
   readonly dischargeCoefficient: number;
+  /** Of the opening [m2], above 0. */
   readonly area: number;
 }
 
-/** Outflow [m3/s] under a head [m] at or above 0, by Torricelli's law: Q = Cd a sqrt(2 g h). */
+/** Outflow [m3/s] under a head h [m] of 0 or more, by Torricelli's law: Q = Cd a sqrt(2 g h). */
 export function orificeFlow({ dischargeCoefficient, area }: Orifice, head: number): number {
   return dischargeCoefficient * area * Math.sqrt(2 * GRAVITY * head);
 }

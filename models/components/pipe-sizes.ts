@@ -1,13 +1,16 @@
-/** Standard plastic pipe sizes by name. */
+/** Lists standard plastic pipe sizes by name. */
 import { INCH } from '../physics/unit-factors.ts';
 
-/** Lengths in m; `insideDiameter` is the mean bore, computed from the standard's minimum wall and wall tolerance. */
+/** A row of the table. */
 export interface PipeSize {
   readonly name: string;
   readonly standard: string;
   readonly nominal: string;
+  /** [m] */
   readonly outsideDiameter: number;
+  /** [m] */
   readonly minimumWall: number;
+  /** Mean bore [m], computed from the standard's minimum wall and wall tolerance. */
   readonly insideDiameter: number;
   readonly source: string;
 }
@@ -106,3 +109,6 @@ const BY_NAME: ReadonlyMap<string, PipeSize> = new Map(PIPE_SIZES.map((size) => 
 
 /** The size of this exact name (`sch80 1-1/2`, `pn10 63`), or undefined where the table has none. */
 export const findPipe = (name: string): PipeSize | undefined => BY_NAME.get(name);
+
+/** The series that a size belongs to by its name: `sch40`, `sch80`, `pn10`, `pn16`. */
+export const seriesOf = (name: string): string => name.slice(0, name.indexOf(' '));

@@ -1,4 +1,4 @@
-/** Head lost to a flow: what pipe, fitting, valve, nozzle have in common. */
+/** States what pipe, fitting, valve and nozzle have in common: head lost to a flow. */
 import { GRAVITY } from '../physics/gravity.ts';
 import { type HeadLoss, type LossTerms, lossOf, scaledTerms } from './loss-terms.ts';
 
@@ -14,11 +14,15 @@ export const resistanceOf = (terms: LossTerms): Resistance => ({
   lossAt: (flow) => lossOf(terms, flow),
 });
 
-/** A loss h = c Q|Q| with c [s2/m5] at or above 0. */
+/** A loss h = c Q|Q| with a coefficient c [s2/m5] of 0 or more. */
 export const quadraticLoss = (coefficient: number): Resistance =>
   resistanceOf({ linear: 0, quadratic: coefficient, frictions: [] });
 
-/** The loss h = K V|V|/(2g) of a loss coefficient K [-], V taken in a bore [m] above 0. */
+/**
+ * The loss h = K V|V|/(2g) of a loss coefficient.
+ *
+ * @param loss lossCoefficient K [-] of 0 or more; diameter [m] above 0 of the bore that V is taken in.
+ */
 export function kLoss(loss: { readonly lossCoefficient: number; readonly diameter: number }): Resistance {
   const area = (Math.PI / 4) * loss.diameter ** 2;
   return quadraticLoss(loss.lossCoefficient / (2 * GRAVITY * area * area));

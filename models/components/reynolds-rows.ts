@@ -1,4 +1,4 @@
-/** Rows of the tables whose loss coefficient depends on Reynolds number and size. */
+/** Makes the rows of the tables whose loss coefficient depends on Reynolds number and size. */
 import type { NamedLoss } from './named-loss.ts';
 import type { Role } from './role.ts';
 
@@ -8,7 +8,7 @@ const DARBY =
 
 type Kind = NamedLoss['kind'];
 
-/** `name`, what it is for, what it is, K1, K of infinite Reynolds number and size. */
+/** Name, role, what it is, K1 [-], K [-] of infinite Reynolds number and size. */
 export type TwoKRow = readonly [
   name: string,
   role: Role,
@@ -17,7 +17,7 @@ export type TwoKRow = readonly [
   value: number,
 ];
 
-/** `name`, what it is for, what it is, K1, Ki, Kd. */
+/** Name, role, what it is, K1 [-], Ki [-], Kd [-]. */
 export type ThreeKRow = readonly [
   name: string,
   role: Role,
@@ -27,6 +27,7 @@ export type ThreeKRow = readonly [
   sizeValue: number,
 ];
 
+/** Makes a row of the two-K method: K = K1/Re + K (1 + 1 in/D). */
 export const twoKRow =
   (kind: Kind) =>
   ([name, role, description, laminarValue, value]: TwoKRow): NamedLoss => ({
@@ -43,6 +44,7 @@ export const twoKRow =
     },
   });
 
+/** Makes a row of the three-K method: K = K1/Re + Ki (1 + Kd/(D/1 in)^0.3). */
 export const threeKRow =
   (kind: Kind) =>
   ([name, role, description, laminarValue, value, sizeValue]: ThreeKRow): NamedLoss => ({

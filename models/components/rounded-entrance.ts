@@ -1,4 +1,4 @@
-/** The loss of a rounded entrance. */
+/** Finds the loss of a rounded entrance. */
 
 /**
  * K [-] of an entrance flush with the wall of a tank, rounded to a radius r, on the velocity in the bore d:

@@ -1,4 +1,4 @@
-/** Resistance of a valve at an opening. */
+/** Finds the resistance of a valve at an opening. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fittingResistance, type NamedLossSite, turbulentLossCoefficient } from './named-loss.ts';
 import { kLoss, type Resistance } from './resistance.ts';
@@ -7,9 +7,10 @@ import type { ValveRow } from './valves.ts';
 /** What a valve does at an opening: resist, or let nothing through. */
 export type ValveState = Resistance | 'shut';
 
-/** No published relation says what this valve loses at this opening [%]. */
+/** No published relation gives what this valve loses at this opening. */
 export interface OpeningNotKnown {
   readonly code: 'opening-not-known';
+  /** [%] */
   readonly opening: number;
 }
 
@@ -20,7 +21,7 @@ export interface OpeningNotKnown {
  * runs on straight lines of the opening, from the narrowest row to 0 at opening 0. So K rises without bound as it shuts.
  * @param site opening [%] 0..100; bore [m]; kinematic viscosity [m2/s].
  * @returns 'shut' at opening 0.
- * Accuracy: the table's own at 100 and at its rows; between and below them nobody published the interpolation.
+ * Accuracy: the table's own at 100 and at its rows; between and below them the interpolation is unpublished.
  * Errors: `opening-not-known` outside 0..100, and between for a valve without a table.
  * Source: each row of VALVES.
  */
@@ -77,8 +78,9 @@ function partOpenLossCoefficient(
 }
 
 /**
- * Opening [%] at which a valve of the table has a loss coefficient K [-] on a bore [m]: the inverse of `valveResistance`.
+ * Opening [%] at which a valve of the table has a loss coefficient: the inverse of `valveResistance`.
  *
+ * @param loss lossCoefficient K [-] above 0, on a bore diameter [m] above 0.
  * @returns null for a valve without a table of part openings, or where K is below that of the valve fully open.
  */
 export function openingForLoss(

@@ -1,11 +1,13 @@
-/** Losses of valves by name, fully open or part open. */
+/** Lists the losses of valves by name, fully open or part open. */
 import type { NamedLoss } from './named-loss.ts';
 import { type ThreeKRow, type TwoKRow, threeKRow, twoKRow } from './reynolds-rows.ts';
 import type { Role } from './role.ts';
 
-/** Loss coefficient [-] added to that of the valve fully open, at an opening [%]. */
+/** A valve that is part open. */
 export interface PartOpening {
+  /** [%] */
   readonly opening: number;
+  /** Added to the loss coefficient of the valve fully open [-]. */
   readonly addedLossCoefficient: number;
 }
 
@@ -164,6 +166,12 @@ export const VALVES: readonly ValveRow[] = [
 ];
 
 const BY_NAME: ReadonlyMap<string, ValveRow> = new Map(VALVES.map((row) => [row.name, row]));
+
+/** The check valve or foot valve of this exact name, which a run may hold as a valve or as a fitting; else undefined. */
+export function findCheckValve(name: string): ValveRow | undefined {
+  const row = findValve(name);
+  return row?.role === 'check-valve' ? row : undefined;
+}
 
 /** The valve of this exact name, or undefined where the table has none. */
 export const findValve = (name: string): ValveRow | undefined => BY_NAME.get(name);

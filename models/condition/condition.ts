@@ -123,11 +123,11 @@ function waitingOf(
   const flow = courseOf(flowOf(assessed));
   const drawn = courseOf(assessed.find(({ measure }) => measure === 'power') ?? null);
   if (price === null || (flow.slope === 0 && drawn.slope === 0)) return null;
-  const { exponent } = station.pump.fit.powerLaw;
-  const standbyPower = station.count * station.pump.entered.standbyPower;
+  const { exponent, standbyPower, fixedPower } = station.pump.fit.powerLaw;
   return waiting({
     power,
-    standbyPower,
+    // A fixed loss of the motor is drawn at any speed as standby power is.
+    standbyPower: station.count * (standbyPower + fixedPower),
     exponent,
     ...{ flow, drawn, price },
     cleaningCost: costs[remedy],

@@ -1,13 +1,17 @@
-/** Duties by their setting, each worked out once. */
+/** Remembers duties by their setting, so that each is worked out once. */
 import type { ExactDuty } from './duty-point.ts';
 
+/** Gives the duty at a setting [% of full]. */
 export interface RememberedDuty {
   (setting: number): ExactDuty;
   /** Those worked out so far. */
   known(): readonly ExactDuty[];
 }
 
-/** `before`: duties of the same loop and pump that are known already. */
+/**
+ * Duties by setting [% of full], each computed once; `before` are those of the same loop and pump that are known
+ * already.
+ */
 export function rememberedDuty(
   compute: (setting: number) => ExactDuty,
   before: readonly ExactDuty[] = [],

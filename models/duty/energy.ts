@@ -1,13 +1,14 @@
-/** Energy and cost of a year at one setting. */
+/** Finds the energy and cost of a year at one setting. */
 
 import { DAYS_PER_YEAR, HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
 
 /**
- * kWh a year = 365 (h P + (24 - h) P_standby)/1000, and its cost at a price per kWh.
+ * Energy of a year [kWh] = 365 (h P + (24 - h) P_standby)/1000, and its cost at a price per kWh.
  *
- * @param use power [W] at the setting, standby included; standbyPower [W]; hoursPerDay 0..24; price per kWh or null.
- * @returns annualEnergy [kWh]; annualCost in the price's currency, null without a price.
+ * @param use power P [W] at the setting, standby included; standbyPower [W]; hoursPerDay h [h] 0..24; price
+ *   [money/kWh], null where none is known.
+ * @returns annualEnergy [kWh]; annualCost [money], null without a price.
  */
 export function annualUse({
   power,

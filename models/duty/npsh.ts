@@ -1,41 +1,56 @@
-/** Net positive suction head, available against required. */
+/** Finds the net positive suction head, available and required. */
 import { atmosphericPressure } from '../physics/atmosphere.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import { vapourPressure } from '../physics/vapour-pressure.ts';
 
-/** Heads, elevations [m]; temperature [degC]; density [kg/m3]. */
+/** What a pump draws from. */
 export interface SuctionSide {
-  /** Of the site above sea level. */
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
+  /** Of the water [degC]. */
   readonly temperature: number;
+  /** Of the water [kg/m3]. */
   readonly density: number;
-  /** Of the pump's centreline above the surface drawn from; negative is flooded. */
+  /** Of the pump's centreline above the surface drawn from [m]; negative is flooded. */
   readonly pumpElevation: number;
-  /** Everything lost from the surface to the pump, screen and intake included. */
+  /** Everything lost from the surface to the pump, screen and intake included [m]. */
   readonly suctionLoss: number;
 }
 
-/** Pressures [Pa] absolute, density [kg/m3], heads [m]. */
+/** The same by known pressures. */
 export interface SuctionPressures {
+  /** Absolute [Pa]. */
   readonly surfacePressure: number;
+  /** Absolute [Pa]. */
   readonly vapourPressure: number;
+  /** [kg/m3] */
   readonly density: number;
+  /** [m] */
   readonly pumpElevation: number;
+  /** [m] */
   readonly suctionLoss: number;
 }
 
-/** Head [m] required at a flow [m3/s], at full speed. */
+/** A point of the head required, at full speed. */
 export interface NpshPoint {
+  /** [m3/s] */
   readonly flow: number;
+  /** [m] */
   readonly head: number;
 }
 
 /** Below this speed ratio the required head is taken no lower. */
 const LEAST_SPEED_RATIO = 0.8;
+/** Flows this near to each other are one (relative). */
+const SAME_FLOW = 1e-9;
 
 /**
  * NPSH available [m] to a pump that draws from an open surface:
  * (p_atm(elevation) - p_vap(temperature))/(rho g) - pumpElevation - suctionLoss, p_vap that of fresh water.
+ *
+ * @param side elevation [m] -500..11000; temperature [degC]; density rho [kg/m3]; pumpElevation and suctionLoss [m].
+ * @returns negative where the water would boil before the pump.
+ * Errors: throws a RangeError outside the elevations of the standard atmosphere.
  */
 export function npshAvailable(side: SuctionSide): number {
   return npshFromPressures({
@@ -45,17 +60,22 @@ export function npshAvailable(side: SuctionSide): number {
   });
 }
 
-/** NPSH available [m] for known pressures; negative where the liquid would boil. */
+/**
+ * NPSH available [m] by known pressures: (p_surface - p_vap)/(rho g) - pumpElevation - suctionLoss; negative where
+ * the liquid would boil.
+ */
 export function npshFromPressures(side: SuctionPressures): number {
   const pressureHead = (side.surfacePressure - side.vapourPressure) / (side.density * GRAVITY);
   return pressureHead - side.pumpElevation - side.suctionLoss;
 }
 
 /**
- * NPSH required [m] at speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held at the ends.
+ * NPSH required [m] at a speed ratio r, max(r, 0.8)^2 NPSHr0(Q/r), points joined by lines, held below the least entered
+ * flow; beyond the greatest, q_end, it rises as NPSHr_end (q/q_end)^2, since a curve rises at least so fast.
  *
- * @param duty points at full speed in any order; flow [m3/s] of one pump; speedRatio [-] above 0.
+ * @param duty points at full speed in any order [m3/s, m]; flow Q [m3/s] of one pump, 0 or more; speedRatio r [-] above 0.
  * @returns null without points.
+ * Source of the rise: common practice, not looked up.
  */
 export function npshRequired(duty: {
   readonly points: readonly NpshPoint[];
@@ -66,11 +86,18 @@ export function npshRequired(duty: {
   return atFullSpeed === null ? null : Math.max(duty.speedRatio, LEAST_SPEED_RATIO) ** 2 * atFullSpeed;
 }
 
+/** The greatest flow [m3/s] that the points reach, where a flow at full speed lies beyond it; else null. */
+export function npshEndPassed(points: readonly NpshPoint[], fullSpeedFlow: number): number | null {
+  const end = Math.max(...points.map(({ flow }) => flow));
+  return points.length > 0 && fullSpeedFlow > end * (1 + SAME_FLOW) ? end : null;
+}
+
 function onLines(points: readonly NpshPoint[], flow: number): number | null {
   const ascending = points.toSorted((a, b) => a.flow - b.flow);
   const above = ascending.find((point) => point.flow >= flow);
   const below = ascending.findLast((point) => point.flow <= flow);
-  if (above === undefined || below === undefined) return (above ?? below)?.head ?? null;
+  if (below === undefined) return above?.head ?? null;
+  if (above === undefined) return below.head * (below.flow === 0 ? 1 : (flow / below.flow) ** 2);
   if (above.flow === below.flow) return below.head;
   const share = (flow - below.flow) / (above.flow - below.flow);
   return below.head + share * (above.head - below.head);

@@ -1,4 +1,4 @@
-/** What a loop still gets when one of its parallel pumps stands still. */
+/** Finds what a loop still receives when one of its parallel pumps stops. */
 import { findRoot } from '../../curves/find-root.ts';
 import { intersections } from '../../curves/intersections.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -13,7 +13,7 @@ export interface OnePumpDown {
   readonly checkValves: boolean;
   /** What reaches the outlets together [m3/s]. */
   readonly flow: number;
-  /** What runs back through the idle pump [m3/s]. */
+  /** What runs back through the stopped pump [m3/s]. */
   readonly backflow: number;
   /** Of the pumps that still run [W]. */
   readonly power: number;
@@ -26,11 +26,13 @@ export const hasCheckValves = ({ entered: loop }: CompiledLoop): boolean =>
   loop.installed?.checkValves ?? true;
 
 /**
- * The duty of the others at the same setting when one of `count` pumps stands still; null for a single pump.
+ * The duty of the others at the same setting when one of several pumps stops; null for a single pump.
  *
- * With check valves: that of count - 1 pumps. Without, the idle pump is a way back beside the loop that loses
- * H = k Q^2, `idlePumpResistance`, at the head of the others; its stable crossing of least flow.
- * Throws `SolveFailure` where network or search reach a limit.
+ * With check valves: that of count - 1 pumps. Without, the stopped pump is a way back in parallel with the loop that
+ * loses H = k Q^2, `idlePumpResistance`, at the head of the others; its stable crossing of least flow.
+ * @param at setting [% of full]; count [-] of the pumps, the stopped one included.
+ * @returns flows [m3/s], power [W].
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function onePumpDown(
   loop: CompiledLoop,

@@ -1,4 +1,4 @@
-/** What runs back into the basin of a return system when the power fails. */
+/** Finds what runs back into the basin of a return system when the power fails. */
 import type { Loop } from '../loop/loop.ts';
 import { pipeVolume } from '../loop/pipe-volume.ts';
 

@@ -1,14 +1,16 @@
-/** What leaves a tank by a hole, a failed seal or a broken pipe. */
+/** Finds what leaves a tank by a hole, a failed seal or a broken pipe. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { drainTime, type Orifice, orificeFlow } from '../components/orifice.ts';
 
-/** A round hole, or a seal that gapes all round a fitting [m]. */
+/** A round hole of a diameter [m], or a seal that gapes all round a fitting: gap [m], fittingDiameter [m]. */
 export type LeakOpening =
   | { readonly diameter: number }
   | { readonly gap: number; readonly fittingDiameter: number };
 
+/** A leak to be followed. */
 export interface Leak {
   readonly opening: LeakOpening;
+  /** Cd [-]. */
   readonly dischargeCoefficient: number;
   /** The hole in the tank below its surface [m]. */
   readonly depth: number;
@@ -22,14 +24,21 @@ export interface Leak {
   readonly floorArea: number | null;
 }
 
+/** What leaves a tank, when. */
 export interface LeakFigures {
+  /** Outflow at the start [m3/s]. */
   readonly flow: number;
+  /** Until the surface is down at the hole [s]. */
   readonly timeToHole: number;
+  /** Until it is down at the level asked for [s]; null where none is. */
   readonly timeToLevel: number | null;
+  /** Lost [m3]. */
   readonly volume: number;
+  /** Of the water on the floor [m]; null where its area is not known. */
   readonly floodDepth: number | null;
 }
 
+/** Why a leak cannot be followed; depth [m], area of the opening [m2]. */
 export type LeakFailure =
   | { readonly code: 'level-above-surface'; readonly depth: number }
   | { readonly code: 'opening-wider-than-tank'; readonly openingArea: number };
@@ -41,12 +50,12 @@ export function openingArea(opening: LeakOpening): number {
 }
 
 /**
- * Outflow at the start [m3/s], times until the surface stands at the hole and at a level [s], volume lost [m3], depth of the
- * flood [m].
+ * Outflow at the start, times until the surface is down at the hole and at a level, volume lost, depth of the flood.
  *
- * The head is depth + drop at first and drop when the surface is down at the hole: a break below the tank drains it faster,
- * friction in the pipe left out. The volume is surface x depth, at most the tank's.
- * Fails where the level is above the surface, or the opening as wide as the tank, which no slow fall describes.
+ * The head is depth + drop at first and drop when the surface is down at the hole: a break below the tank drains it
+ * faster, friction in the pipe left out. The volume is surface x depth, at most the tank's.
+ * @returns flow [m3/s], times [s], volume [m3], depth [m].
+ * Errors: `level-above-surface`; `opening-wider-than-tank`, which no slow fall describes.
  */
 export function leak({
   opening,

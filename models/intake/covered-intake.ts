@@ -1,4 +1,4 @@
-/** The pull of a single intake that something covers wholly. */
+/** Finds the pull of a single intake that something covers wholly. */
 
 import { npshAvailable } from '../duty/npsh.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
@@ -6,6 +6,7 @@ import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import type { PumpAtSetting } from '../pump/pump-at-setting.ts';
 
+/** How a covered intake pulls. */
 export interface CoveredIntake {
   /** Head below that of the water around [m]. */
   readonly suctionHead: number;
@@ -14,13 +15,15 @@ export interface CoveredIntake {
 }
 
 /**
- * Suction head and force on what covers a loop's one intake: no water moves, so that the pump pulls with its shutoff head,
- * but not below the vapour pressure; force = rho g H x the area covered.
+ * Suction head and force on what covers a loop's one intake: no water moves, so that the pump pulls with its shutoff
+ * head, but not below the vapour pressure; force = rho g H x the area covered.
  *
- * The area is the bore of the first suction pipe where the intake is bare, else the largest side that one body can lie
- * against: width x length of a flat screen, diameter x length of a cylinder, the largest side of a box. The static head
+ * The area is the bore of the first suction pipe where the intake is bare, else the largest side that one body can
+ * cover: width x length of a flat screen, diameter x length of a cylinder, the largest side of a box. The static head
  * that the tank above may hold against the pump is left out, on the safe side.
- * Null where several screens share the flow, so that one covered leaves the others open, and where no area is known.
+ * @param site elevation [m] above sea level.
+ * @returns suction head [m], force [N]; null where several screens share the flow, so that one covered leaves the
+ *   others open, and where no area is known.
  */
 export function coveredIntake(
   model: CompiledLoop,

@@ -1,9 +1,9 @@
-/** The intake screen that a flow takes: how long, and how many or how wide where length does not help. */
+/** Sizes the intake screen that a flow takes: how long, and how many or how wide where length is not enough. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
 import { type ScreenVelocities, SLOT_DISCHARGE_COEFFICIENT, screenVelocities } from './screen.ts';
 
-/** A screen but for its length, and for the count that share the flow; lengths [m] and open fraction above 0. */
+/** A screen but for its length, and for the count that share the flow: lengths [m] and open fraction [-] above 0. */
 export type ScreenToSize = { readonly openFraction: number } & (
   | { readonly shape: 'cylinder'; readonly diameter: number }
   | { readonly shape: 'flat'; readonly width: number }
@@ -17,9 +17,12 @@ export interface SizedScreen {
   readonly singleDiameter: number | null;
 }
 
+/** More screens than are counted. */
 export interface TooManyScreens {
   readonly code: 'too-many-screens';
+  /** The most [-]. */
   readonly limit: number;
+  /** That it would take [-]. */
   readonly actual: number;
 }
 
@@ -29,14 +32,14 @@ export const SCREENS_MAX = 1000;
 const ROUNDING = 1e-12;
 
 /** y of peak = mean y coth y for each diameter of length. */
-const unevennessPerDiameter = (fraction: number): number =>
-  Math.SQRT2 * SLOT_DISCHARGE_COEFFICIENT * 4 * fraction;
+const unevennessPerDiameter = (openFraction: number): number =>
+  Math.SQRT2 * SLOT_DISCHARGE_COEFFICIENT * 4 * openFraction;
 
 /**
  * The least length, up to 10 diameters, at which mean and peak velocity of a part-clogged screen keep to a limit; failing
  * that the least count with its least length.
  *
- * A cylinder's peak = K coth y, K = sqrt2 x 0.6 x Q/((1 - clogged) n pi D^2/4), y = sqrt2 x 0.6 x 4 openFraction L/D, so
+ * A cylinder's peak = K coth y, K = sqrt2 x 0.6 x Q/(n pi D^2/4), y = sqrt2 x 0.6 x 4 openFraction (1 - clogged) L/D, so
  * that y = artanh(K/limit): however long, the peak stays above K. Flat screens and boxes draw evenly, so one is enough; a
  * box is made no shorter than it is wide.
  * @param need flow [m3/s] above 0, cloggedFraction [-] 0 up to, not including, 1, limit [m/s] above 0.
@@ -69,9 +72,9 @@ function sizeCylinder(need: {
   readonly limit: number;
 }): Result<SizedScreen, TooManyScreens> {
   const { screen, flow, cloggedFraction, limit } = need;
-  const perDiameter = unevennessPerDiameter(screen.openFraction);
+  const perDiameter = unevennessPerDiameter(screen.openFraction * (1 - cloggedFraction));
   const longest = LONGEST_IN_DIAMETERS * perDiameter;
-  const boreVelocity = flow / ((1 - cloggedFraction) * (Math.PI / 4) * screen.diameter ** 2);
+  const boreVelocity = flow / ((Math.PI / 4) * screen.diameter ** 2);
   const share = (Math.SQRT2 * SLOT_DISCHARGE_COEFFICIENT * boreVelocity) / limit;
   const shareOfLongest = share / Math.tanh(longest);
   const count = Math.max(1, Math.ceil(shareOfLongest * (1 - ROUNDING)));

@@ -1,9 +1,11 @@
-/** How fast water passes through the openings of an intake screen. */
+/** Finds how fast water passes through the openings of an intake screen. */
 import type { IntakeScreen } from '../loop/loop.ts';
 
-/** Through-slot velocities [m/s]: over the open area, and where the screen draws most. */
+/** Through-slot velocities. */
 export interface ScreenVelocities {
+  /** Over the open area [m/s]. */
   readonly mean: number;
+  /** Where the screen draws most [m/s]. */
   readonly peak: number;
 }
 
@@ -15,9 +17,10 @@ const SMALL = 1e-4;
  * Mean and peak through-slot velocity of a screen that draws a flow.
  *
  * mean = Q/(A_open (1 - clogged)), A_open = openFraction x count x (pi D L, the end not counted; width x length; of a box
- * 2 (width + length) height + width x length, the side it stands on not counted).
+ * 2 (width + length) height + width x length, the side it is fixed on not counted).
  * A cylinder drawn from one end draws most at its root: peak = mean y coth y,
- * y = sqrt2 x 0.6 x (one screen's unclogged open area)/(pi D^2/4); flat screens and boxes are taken to draw evenly.
+ * y = sqrt2 x 0.6 x (one screen's open area that clogging leaves)/(pi D^2/4): openings that are clogged evenly draw more
+ * evenly. Flat screens and boxes are taken to draw evenly.
  * @param draw flow [m3/s] at or above 0, cloggedFraction [-] 0 up to, not including, 1; the screen's lengths, open fraction, count above 0.
  */
 export function screenVelocities(draw: {
@@ -26,8 +29,8 @@ export function screenVelocities(draw: {
   readonly cloggedFraction: number;
 }): ScreenVelocities {
   const { screen, flow, cloggedFraction } = draw;
-  const openArea = screen.openFraction * grossArea(screen);
-  const mean = flow / (openArea * screen.count * (1 - cloggedFraction));
+  const openArea = screen.openFraction * (1 - cloggedFraction) * grossArea(screen);
+  const mean = flow / (openArea * screen.count);
   return { mean, peak: mean * unevenness(screen, openArea) };
 }
 

@@ -1,15 +1,24 @@
-/** A loop as its user describes it, in SI: one intake, one pump position, its pipework and outlets. */
+/** Describes a loop as its user enters it, in SI: one intake, one pump position, its pipework and outlets. */
 
 import type { WaterState } from '../physics/water.ts';
+import type { BoreChanges } from './bore-changes.ts';
+import type { StatedLimits } from './limits.ts';
 import type { HolePattern } from './open-fraction.ts';
 
-/** Bore [m] and absolute roughness [m] of a pipe that is not a standard size. */
+/** A pipe that is not a standard size. */
 export interface PipeBore {
+  /** Bore [m], above 0. */
   readonly insideDiameter: number;
+  /** Absolute [m]; undefined: that of smooth plastic pipe. */
   readonly roughness?: number | undefined;
 }
 
-/** Every element acts on the flow of its run; `diameter` [m] is the bore its velocity is taken in. */
+/**
+ * An element of a run, which acts on the flow of the run: a length [m] of pipe; a count [-] of fittings; a valve with
+ * an opening [%] and perhaps a kv [m3/h at 1 bar] or cv [US gal/min at 1 psi]; a loss coefficient [-]; an equivalent
+ * length [m] of pipe of some roughness [m]; a head [m] lost at a flow [m3/s]. `diameter` [m] is the bore its velocity
+ * is taken in.
+ */
 export type RunElement =
   | { readonly pipe: string | PipeBore; readonly length: number }
   | { readonly fitting: string; readonly count?: number | undefined; readonly diameter?: number | undefined }
@@ -18,53 +27,77 @@ export type RunElement =
       readonly opening?: number | undefined;
       readonly diameter?: number | undefined;
     }
-  | { readonly lossCoefficient: number; readonly diameter?: number | undefined }
+  | ({ readonly lossCoefficient: number; readonly diameter?: number | undefined } & JoinsBores)
   | {
       readonly equivalentLength: number;
       readonly diameter?: number | undefined;
       readonly roughness?: number | undefined;
     }
-  | { readonly loss: { readonly head: number; readonly flow: number } };
+  | ({ readonly loss: { readonly head: number; readonly flow: number } } & JoinsBores);
 
-/** What a stream must still do far away: at `distance` [m] on its axis move at `velocity` [m/s]. */
+/** Whether a loss is that of the step between the pipes before and after it, which is then charged nothing else. */
+interface JoinsBores {
+  readonly boreChange?: boolean | undefined;
+}
+
+/** What a stream must still do far away. */
 export interface Reach {
+  /** From the nozzle on its axis [m]. */
   readonly distance: number;
+  /** There [m/s]. */
   readonly velocity: number;
 }
 
-/** Where water leaves: flows in m3/s, lengths in m. `requiredFlow` 0 means closed when flows are trimmed. */
+/** Where water leaves. */
 export interface Outlet {
   readonly name: string;
+  /** [m3/s]; 0: closed when flows are trimmed; undefined: nothing is required. */
   readonly requiredFlow?: number | undefined;
+  /** [m3/s]; undefined: no maximum. */
   readonly maximumFlow?: number | undefined;
   readonly reach?: Reach | undefined;
+  /** [m]; undefined: water leaves through the bore of the last pipe. */
   readonly nozzleDiameter?: number | undefined;
+  /** Equal nozzles [-]; undefined: 1. */
   readonly nozzleCount?: number | undefined;
+  /** [-] on the velocity in the nozzles, else in the last pipe; undefined: one velocity head. */
   readonly lossCoefficient?: number | undefined;
+  /** Of this outlet above the surface that the loop delivers to [m]; undefined: 0. */
   readonly staticHead?: number | undefined;
+  /** Where the water leaves: below a surface, from which it may be drawn back, or into air. Undefined: see `exitOf`. */
+  readonly exit?: Exit | undefined;
 }
 
-/** A run of elements that ends in an outlet or in further branches. The first branch of a `tee-90` is the straight run. */
+export type Exit = 'submerged' | 'free';
+
+/**
+ * A run of elements that ends in an outlet or in further branches. The first branch of a `tee-90` is the straight
+ * run.
+ */
 export interface Branch {
   readonly run: readonly RunElement[];
   readonly outlet?: Outlet | undefined;
   readonly branches?: readonly Branch[] | undefined;
   readonly split?: 'tee-90' | undefined;
+  /** Highest point of the run above the surface drawn from [m]; undefined: not known. */
+  readonly highestElevation?: number | undefined;
 }
 
 interface ScreenFace {
-  /** Open area over whole area, unclogged, however its entry came: as itself, by slots or by holes. */
+  /** Open area over whole area [-], unclogged, however it was entered: as itself, by slots or by holes. */
   readonly openFraction: number;
-  /** Width of its slots [m] or diameter of its holes [m], and the pitch of either [m], where known. */
+  /** Width of its slots [m], where known. */
   readonly slot?: number | undefined;
+  /** Diameter of its holes [m], where known. */
   readonly hole?: number | undefined;
+  /** Of slots or holes [m], where known. */
   readonly pitch?: number | undefined;
   readonly pattern?: HolePattern | undefined;
-  /** Equal screens that share the flow. */
+  /** Equal screens that share the flow [-]. */
   readonly count: number;
 }
 
-/** Lengths in m. A box stands on one of its width x length sides, which is closed. */
+/** A screen with its lengths [m]. A box is closed on one of its width x length sides, on which it is fixed. */
 export type IntakeScreen = ScreenFace &
   (
     | { readonly shape: 'cylinder'; readonly diameter: number; readonly length: number }
@@ -73,40 +106,52 @@ export type IntakeScreen = ScreenFace &
   );
 
 export interface Intake {
+  /** Of the entrance [-], on the velocity in the first suction pipe. */
   readonly lossCoefficient: number;
+  /** Of the intake below the surface [m]. */
   readonly depth?: number | undefined;
   readonly screen?: IntakeScreen | undefined;
-  /** Width [m] of the smallest animal in the tank. */
+  /** Width of the smallest animal in the tank [m]. */
   readonly smallestAnimal?: number | undefined;
   /** Whether people can reach the intake; undefined: not known. */
   readonly reachable?: boolean | undefined;
 }
 
-/** Volume [m3], plan area [m2], lengths [m]. */
+/** The tank that a loop draws from. */
 export interface Tank {
+  /** [m3] */
   readonly volume?: number | undefined;
+  /** Plan area [m2]. */
   readonly area?: number | undefined;
+  /** [m] */
   readonly width?: number | undefined;
+  /** [m] */
   readonly depth?: number | undefined;
 }
 
-/** What stands below a return system: surface [m2], and the height [m] that its water may still rise by while the pump runs. */
+/** What collects the water of a return system below the tank. */
 export interface Basin {
+  /** Of its surface [m2]. */
   readonly area: number;
+  /** Height that its water may still rise by while the pump runs [m]. */
   readonly freeboard: number;
 }
 
 export interface InstalledPump {
   readonly pump: string;
+  /** Equal pumps in parallel [-], 1 or more. */
   readonly count: number;
+  /** [% of full] */
   readonly setting: number;
   readonly checkValves?: boolean | undefined;
   readonly since?: string | undefined;
 }
 
-/** Bores [m] of the pipes that the pressure gauges before and behind the pump are tapped into. */
+/** Pipes that the pressure gauges before and behind the pump are tapped into. */
 export interface Gauges {
+  /** Bore [m]. */
   readonly suctionDiameter: number;
+  /** Bore [m]. */
   readonly dischargeDiameter: number;
 }
 
@@ -120,25 +165,34 @@ interface LoopCommon {
   readonly basin?: Basin | undefined;
   /** How far below the tank's surface air breaks the siphon of a return when the pump stops [m]. */
   readonly siphonBreakDepth?: number | undefined;
-  /** What the overflow of the tank carries [m3/s]. */
+  /** Flow that the overflow of the tank carries [m3/s]. */
   readonly overflowCapacity?: number | undefined;
   readonly gauges?: Gauges | undefined;
+  /** Of the losses of pipes, fittings, valves and tees [-]; 1: as computed. */
   readonly frictionMultiplier: number;
   readonly installed?: InstalledPump | undefined;
+  /** What holds in every answer about the loop that does not state otherwise. */
+  readonly limits?: StatedLimits | undefined;
 }
 
-/** A loop whose pipework is known. `staticHead` [m] is the rise from the surface drawn from to the surface delivered to. */
+/** A loop whose pipework is known. */
 export interface PipeworkLoop extends LoopCommon {
+  /** Rise from the surface drawn from to the surface delivered to [m]. */
   readonly staticHead: number;
   readonly suction: readonly RunElement[];
   readonly discharge: Branch;
+  /** Undefined: `BORE_CHANGES`. */
+  readonly boreChanges?: BoreChanges | undefined;
 }
 
-/** An outlet of a loop whose pipework is not known takes a fixed share of the total flow. */
+/** An outlet of a loop whose pipework is not known: it takes a fixed share of the total flow. */
 export interface ShareOutlet {
   readonly name: string;
+  /** Of the total flow [-]. */
   readonly share: number;
+  /** [m3/s] */
   readonly requiredFlow?: number | undefined;
+  /** [m3/s] */
   readonly maximumFlow?: number | undefined;
 }
 

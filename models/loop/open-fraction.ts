@@ -1,6 +1,6 @@
-/** How much of a screen's face is open. */
+/** Finds how much of a screen's face is open. */
 
-/** How holes stand in a perforated plate: in rows and columns, or each in the middle between two of the next row. */
+/** How holes are arranged in a perforated plate: in rows and columns, or each in the middle between two of the next row. */
 export type HolePattern = 'square' | 'staggered';
 
 /** Widths [m]; `pitch` is from the middle of one opening to the middle of the next. */

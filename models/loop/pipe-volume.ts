@@ -1,9 +1,9 @@
-/** The water that the pipes of a loop hold. */
+/** Sums the water that the pipes of a loop hold. */
 
 import { findPipe } from '../components/pipe-sizes.ts';
 import type { Branch, RunElement } from './loop.ts';
 
-/** Volume [m3] inside the pipes of a branch and of all beyond it; fittings and valves are left out. */
+/** Volume [m3] inside the pipes of a branch and of all beyond it, pi d^2/4 L each; fittings and valves are left out. */
 export function pipeVolume(branch: Branch): number {
   let volume = 0;
   const waiting: Branch[] = [branch];

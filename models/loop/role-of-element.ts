@@ -2,7 +2,7 @@
 import { findBoreChange } from '../components/bore-change.ts';
 import { findFitting } from '../components/fittings.ts';
 import type { Role } from '../components/role.ts';
-import { findValve } from '../components/valves.ts';
+import { findCheckValve, findValve } from '../components/valves.ts';
 import type { RunElement } from './loop.ts';
 
 /**
@@ -18,10 +18,11 @@ export function roleOf(element: RunElement): Role | null {
     return typeof element.valve === 'string' ? (findValve(element.valve)?.role ?? null) : 'valve';
   }
   if (!('fitting' in element)) return null;
-  return (findBoreChange(element.fitting) ?? findFitting(element.fitting))?.role ?? null;
+  const { fitting } = element;
+  return (findBoreChange(fitting) ?? findFitting(fitting) ?? findCheckValve(fitting))?.role ?? null;
 }
 
-/** How many pieces of a role a run has. */
+/** How many pieces [-] of a role a run has. */
 export const countOf = (run: readonly RunElement[], role: Role): number =>
   run.reduce((sum, element) => sum + (roleOf(element) === role ? piecesOf(element) : 0), 0);
 

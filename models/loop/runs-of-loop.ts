@@ -1,4 +1,4 @@
-/** Every run of a loop by its place in the document. */
+/** Lists every run of a loop by its place in the document. */
 import type { PipeworkLoop, RunElement } from './loop.ts';
 
 export interface PlacedRun {

@@ -1,4 +1,4 @@
-/** What a loop lacks to be serviced without draining it. */
+/** Finds what a loop lacks to be serviced without draining it. */
 import type { Loop, RunElement } from './loop.ts';
 import { countOf } from './role-of-element.ts';
 import { runsOfLoop } from './runs-of-loop.ts';
@@ -12,7 +12,10 @@ export interface ServiceLacks {
   readonly bulkheadUnion: readonly string[];
 }
 
-/** Judges the runs that meet at the pump, and every run with a bulkhead; null for a loop known by its system curve alone. */
+/**
+ * What the runs that meet at the pump, and every run with a bulkhead, lack; null for a loop known by its system curve
+ * alone.
+ */
 export function serviceLacks(loop: Loop): ServiceLacks | null {
   if (!('discharge' in loop)) return null;
   const sides = [

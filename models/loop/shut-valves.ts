@@ -1,4 +1,4 @@
-/** The valves of a loop that are shut, with the outlets that get no water for them. */
+/** Finds the closed valves of a loop, with the outlets that receive no water because of them. */
 
 import type { DocumentPath } from './document-path.ts';
 import type { Branch, Loop, RunElement } from './loop.ts';
@@ -9,7 +9,7 @@ export interface ShutValve {
   readonly outlets: readonly string[];
 }
 
-/** From the suction on; one a run, the first, and none beyond another. */
+/** The closed valves from the suction on: one a run, the first, and none beyond another. */
 export function shutValves(loop: Loop): readonly ShutValve[] {
   if ('systemCurve' in loop) return [];
   const atSuction = shutIn(loop.suction, ['suction']);

@@ -1,4 +1,4 @@
-/** A loop with one of its losses made smaller. */
+/** Makes one of the losses of a loop smaller. */
 
 import { largerPipe } from '../components/larger-pipe.ts';
 import { scaled } from '../components/resistance.ts';
@@ -14,10 +14,12 @@ import type { LossRow } from './loss-rows.ts';
 export type Change = 'boreUp' | 'halved' | 'removed';
 
 /**
- * The loop with `change` made to the element of a row; null where that says nothing: `boreUp` of anything but a named
- * pipe with a larger one in its series, `halved` of a pipe, `removed` of an outlet, whose stream takes its velocity
- * head away in any case, anything of a lift, a trim or a system curve. A wider pipe gives its bore to the
- * elements that take theirs from it; null where another element does not stand that.
+ * The loop with `change` made to the element of a row.
+ *
+ * A wider pipe gives its bore to the elements that take theirs from it.
+ * @returns null where the change has no meaning: `boreUp` of anything but a named pipe with a larger one in its
+ *   series, `halved` of a pipe, `removed` of an outlet, whose stream takes its velocity head away in any case,
+ *   anything of a lift, a trim or a system curve; and where another element does not fit the wider pipe.
  */
 export function changedLoop(model: CompiledLoop, row: LossRow, change: Change): CompiledLoop | null {
   if (!isOffered(row, change)) return null;
@@ -31,6 +33,7 @@ const OFFERED: Readonly<Record<LossRow['kind'], readonly Change[]>> = {
   fitting: ['halved', 'removed'],
   valve: ['halved', 'removed'],
   loss: ['halved', 'removed'],
+  'bore-change': ['halved', 'removed'],
   intake: ['halved', 'removed'],
   outlet: ['halved'],
   'tee-branch': ['halved', 'removed'],

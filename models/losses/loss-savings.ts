@@ -1,4 +1,4 @@
-/** What a smaller loss would save a year. */
+/** Finds what a smaller loss would save a year. */
 import { type Choice, choose, type Question } from '../assurance/choose-assured.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -7,18 +7,23 @@ import { continuousDuty } from '../selection/continuous-setting.ts';
 import { type Change, canChange, changedLoop } from './loss-changes.ts';
 import type { LossRow } from './loss-rows.ts';
 
-/** How many rows are looked into, the dearest first. */
+/** How many rows are looked into, those of the largest share first. */
 export const SAVINGS_ROWS = 10;
 /** Share of a year's use below which a saving is none: what settings of any decimals are found to. */
 const ROUNDING = 1e-9;
 
+/** What a year uses. */
 export interface Use {
+  /** [kWh/year] */
   readonly annualEnergy: number;
-  /** Null without a price. */
+  /** [money/year]; null without a price. */
   readonly annualCost: number | null;
 }
 
-/** Null: no candidate serves the loop so changed. */
+/**
+ * What a change saves a year, with the candidate by its place [-] and the setting [% of full] then; null: no
+ * candidate serves the loop so changed.
+ */
 export interface Saving {
   /** The best of all candidates on the grids of their settings, before less after. */
   readonly grid: (Use & { readonly candidate: number; readonly setting: number }) | null;
@@ -30,8 +35,8 @@ export interface Saving {
 export type Savings = Readonly<Record<Change, Saving | null>>;
 
 /**
- * The savings of the ten rows that take most of those that can change, by place in `rows`: the whole choice is made
- * again for each changed loop, with all its candidates, trims and assurance.
+ * The savings [kWh/year, money/year] of the ten rows that take most of those that can change, by place in `rows`: the
+ * whole choice is made again for each changed loop, with all its candidates, trims and assurance.
  */
 export function lossSavings({
   model,
@@ -58,7 +63,7 @@ export function lossSavings({
     };
   };
   return new Map(
-    dearest(rows).map((place) => {
+    largestShares(rows).map((place) => {
       const row = rows[place];
       if (row === undefined) throw new Error(`there is no row ${place}`);
       return [place, byChange((change) => savingOf(row, change))] as const;
@@ -72,7 +77,7 @@ const byChange = <T>(make: (change: Change) => T): Readonly<Record<Change, T>> =
   removed: make('removed'),
 });
 
-function dearest(rows: readonly LossRow[]): readonly number[] {
+function largestShares(rows: readonly LossRow[]): readonly number[] {
   return rows
     .flatMap((row, place) => (canChange(row) ? [{ place, share: row.share }] : []))
     .toSorted((a, b) => b.share - a.share || a.place - b.place)

@@ -1,28 +1,36 @@
-/** What a set of repeated works asks of the people of a site in a year. */
+/** Sums what repeated works ask of the people of a site in a year. */
 import { MINUTES_PER_HOUR } from '../calendar/time-factors.ts';
 
-/** Minutes of work, and money for parts, each time. */
+/** A work that comes round. */
 export interface RepeatedWork {
+  /** [1/year] */
   readonly timesAYear: number;
+  /** Of work each time [min]. */
   readonly minutes: number;
+  /** Each time [money]. */
   readonly parts: number;
 }
 
-/** Hours and money a year. `labour` and `cost` are null where hours have no price. */
+/** What works ask in a year. */
 export interface Attention {
+  /** [h/year] */
   readonly hours: number;
+  /** [money/year] */
   readonly parts: number;
+  /** [money/year]; null where hours have no price. */
   readonly labour: number | null;
+  /** Of labour and parts [money/year]; null where hours have no price. */
   readonly cost: number | null;
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /**
- * The attention of a year: hours = sum of n t/60, parts = sum of n p, labour = hours x rate, cost = labour + parts, with n
- * the times a year of each work, t its minutes, p its parts.
+ * The attention of a year: hours = sum of n t/60, parts = sum of n p, labour = hours x rate, cost = labour + parts,
+ * with n the times a year of each work, t its minutes, p its parts.
  *
- * @param labourRate money an hour, 0 or more; null: not known, which leaves only the parts with a price.
+ * @param works n [1/year], t [min], p [money].
+ * @param labourRate [money/h] of 0 or more; null: not known, which leaves only the parts with a price.
  */
 export function attentionOf(works: readonly RepeatedWork[], labourRate: number | null): Attention {
   const hours = sum(works.map((work) => (work.timesAYear * work.minutes) / MINUTES_PER_HOUR));
@@ -30,7 +38,7 @@ export function attentionOf(works: readonly RepeatedWork[], labourRate: number |
   return pricedAttention({ hours, parts }, labourRate);
 }
 
-/** Hours and parts that were summed before, with what they cost. */
+/** Hours [h/year] and parts [money/year] that were summed before, with what they cost at a labour rate [money/h]. */
 export function pricedAttention(
   { hours, parts }: { readonly hours: number; readonly parts: number },
   labourRate: number | null,

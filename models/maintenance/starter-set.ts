@@ -1,4 +1,4 @@
-/** The routine checks that common practice asks of a loop, from what it is made of. */
+/** Makes the routine checks that common practice asks of a loop, from what it is made of. */
 
 import { failed, type Result, success } from '../../curves/result.ts';
 import { DAYS_PER_YEAR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
@@ -14,11 +14,14 @@ import type { TaskKind } from './task.ts';
 /** More checks than these are not made at once. */
 export const STARTER_TASKS_MAX = 500;
 
+/** A check of the set. */
 export interface StarterTask {
   readonly title: string;
   readonly kind: TaskKind;
   readonly every: Interval;
+  /** Of work each time [min]. */
   readonly minutes: number;
+  /** Each time [money]. */
   readonly parts: number;
 }
 
@@ -27,9 +30,12 @@ export interface StarterSet {
   readonly cautions: readonly Caution[];
 }
 
+/** More checks than are made at once. */
 export interface TooManyTasks {
   readonly code: 'too-many-tasks';
+  /** The most [-]. */
   readonly limit: number;
+  /** That the loop asks for [-]. */
   readonly actual: number;
 }
 
@@ -64,7 +70,7 @@ const screenCleaning = (screens: number): StarterTask => ({
   parts: 0,
 });
 
-/** Months that are no whole number are told in days; ten years are the longest interval. */
+/** Months that are no whole number become days; ten years are the longest interval. */
 const everyMonths = (months: number): Interval =>
   Number.isInteger(months)
     ? { months: Math.min(months, MONTHS_MAX) }
@@ -95,11 +101,13 @@ const CURRENT_TEST: StarterTask = {
 };
 
 /**
- * One inspection a month for each bulkhead, the intake's screens every week, the wet end of the installed pump by its
- * `service`, the unions every three months, the residual-current device every month. Common practice, from memory: no
- * published table is behind the intervals and minutes.
+ * The checks that common practice asks of a loop: one inspection a month for each bulkhead, the intake's screens
+ * every week, the wet end of the installed pump by its `service`, the unions every three months, the residual-current
+ * device every month.
  *
  * @param pump the installed pump; null without one.
+ * Errors: `too-many-tasks`.
+ * Source: common practice, from memory: no published table is behind the intervals and minutes.
  */
 export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, TooManyTasks> {
   const runs = 'discharge' in loop ? runsOfLoop(loop) : [];
@@ -126,7 +134,10 @@ export function starterSet(loop: Loop, pump: Pump | null): Result<StarterSet, To
   });
 }
 
-/** Those of a set that a loop has not yet: by their kind, and inspections of bulkheads by their number, too. */
+/**
+ * The checks of a set that a loop does not have yet: by their kind, and inspections of bulkheads by their number,
+ * too.
+ */
 export function missingFrom(
   there: readonly Pick<StarterTask, 'title' | 'kind'>[],
   tasks: readonly StarterTask[],

@@ -1,4 +1,4 @@
-/** A routine check of a loop or of a pump, as its user enters it. */
+/** Describes a routine check of a loop or of a pump, as its user enters it. */
 import type { RepeatedWork } from './attention.ts';
 import { type Interval, timesAYear } from './interval.ts';
 
@@ -31,8 +31,9 @@ interface TaskCommon {
   readonly title: string;
   readonly kind: TaskKind;
   readonly every: Interval;
-  /** Work each time [min], and parts each time [money]. */
+  /** Of work each time [min]. */
   readonly minutes: number;
+  /** Each time [money]. */
   readonly parts: number;
   /** A date such as 2026-12-01, by the calendar of the site; never due before. */
   readonly firstDue: string;

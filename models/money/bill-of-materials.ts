@@ -1,14 +1,14 @@
-/** What a loop's pipework is made of: pipes by length, all else by pieces. */
+/** Lists what a loop's pipework is made of: pipes by length, all else by pieces. */
 import type { Branch, Intake, Outlet, PipeBore, PipeworkLoop, RunElement } from '../loop/loop.ts';
 import { countOf, roleOf } from '../loop/role-of-element.ts';
 
 export type MaterialKind = 'pipe' | 'fitting' | 'valve' | 'tee' | 'nozzle' | 'screen';
 
-/** `name` tells what it is and of which size, alike for all that are alike. */
+/** `name` says what it is and of which size, alike for all that are alike. */
 export interface Material {
   readonly kind: MaterialKind;
   readonly name: string;
-  /** Pieces; of a pipe the runs that it is used in. */
+  /** Pieces [-]; of a pipe the runs that it is used in. */
   readonly count: number;
   /** Of a pipe, all of it [m]; null of the rest. */
   readonly length: number | null;
@@ -143,10 +143,11 @@ function gathered(pieces: readonly Piece[]): readonly Material[] {
 }
 
 /**
- * The materials of a loop: pipes of its runs by length [m], fittings and valves by the size of the pipe they belong to, a
- * tee for each branch beyond the first where a split is stated, nozzles, screens. The pump is no part of it.
- * A loss that names no thing (a coefficient, an equivalent length, a head at a flow) is listed as unnamed, and so is a split
- * without a tee.
+ * The materials of a loop: pipes of its runs by length [m], fittings and valves by the size of the pipe they belong
+ * to, a tee for each branch beyond the first where a split is stated, nozzles, screens. The pump is no part of it.
+ *
+ * A loss that names no thing (a coefficient, an equivalent length, a head at a flow) is listed as unnamed, and so is
+ * a split without a tee.
  */
 export function billOfMaterials(loop: PipeworkLoop): BillOfMaterials {
   const { suction, discharge, intake } = loop;

@@ -1,17 +1,19 @@
-/** What a bill of materials costs by a list of prices. */
+/** Prices a bill of materials by a list of prices. */
 import type { Material } from './bill-of-materials.ts';
 
-/** A price of one piece; of a pipe, of a metre, or of a length in which alone it is sold [m]. */
+/** A price of one piece; of a pipe, of a metre, or of a length in which alone it is sold. */
 export interface MaterialPrice {
   readonly name: string;
+  /** [money] */
   readonly price: number;
+  /** Length in which alone it is sold [m]; undefined: by the metre. */
   readonly soldBy?: number | undefined;
 }
 
 export interface PricedMaterial extends Material {
-  /** Pieces to buy; of a pipe sold by the metre null. */
+  /** Pieces to buy [-]; of a pipe sold by the metre null. */
   readonly bought: number | null;
-  /** Null where the list has no price. */
+  /** [money]; null where the list has no price. */
   readonly cost: number | null;
 }
 
@@ -27,7 +29,12 @@ function priced(material: Material, price: MaterialPrice | undefined): PricedMat
   return { ...material, bought, cost };
 }
 
-/** `total` is that of the materials that have a price, null where none has; of two prices of one name the last counts. */
+/**
+ * What a bill costs by a list of prices.
+ *
+ * @returns total [money], of the materials that have a price, null where none has. Of two prices of one name the last
+ *   counts.
+ */
 export function priceBill(
   materials: readonly Material[],
   prices: readonly MaterialPrice[],

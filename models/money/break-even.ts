@@ -1,4 +1,4 @@
-/** The price at which two options cost alike. */
+/** Finds the price at which two options cost alike. */
 import { lifeCycle } from './life-cycle.ts';
 import type { OptionCosts } from './option-costs.ts';
 import type { MoneyTerms } from './terms.ts';
@@ -24,10 +24,13 @@ function meeting(
   return Number.isFinite(place) && place >= 0 ? place : null;
 }
 
-/** Money per kWh at which the present values are equal, which are straight in it; null without such a price. */
+/**
+ * The price of energy [money/kWh] at which the present values are equal, which are straight in it; null without such
+ * a price.
+ */
 export const breakEvenPrice = (rival: Rival, terms: MoneyTerms): number | null =>
   meeting(rival, (one, energyPrice) => lifeCycle({ ...one, energyPrice }, terms).presentValue);
 
-/** Value at risk of both at which the present values are equal; null without such a value. */
+/** The value at risk of both [money] at which the present values are equal; null without such a value. */
 export const breakEvenValueAtRisk = (rival: Rival, terms: MoneyTerms): number | null =>
   meeting(rival, (one, valueAtRisk) => lifeCycle({ ...one, valueAtRisk }, terms).presentValue);

@@ -1,4 +1,4 @@
-/** What a candidate of a selection costs over its life. */
+/** Finds what a candidate of a selection costs over its life. */
 
 import type { Pump } from '../pump/pump.ts';
 import { deviceAttention } from './device-attention.ts';
@@ -6,15 +6,20 @@ import { failureRate } from './failure-rate.ts';
 import { lifeCycle } from './life-cycle.ts';
 import type { MoneyTerms } from './terms.ts';
 
-/** `labourRate` in money an hour. */
+/** How a life cycle is priced. */
 export interface LifeCycleTerms extends MoneyTerms {
+  /** [money/h] */
   readonly labourRate: number;
+  /** Of work that a failure makes [min]. */
   readonly minutesPerFailure: number;
 }
 
 /**
- * Present value of buying `count` equal pumps anew, their energy, service and the work that their failures make: the same
- * elements as those of a comparison, without pipework and losses. Null of a pump without a price.
+ * Present value [money] of buying equal pumps new, their energy, service and the work that their failures make: the
+ * same elements as those of a comparison, without pipework and losses.
+ *
+ * @param candidate count [-]; annualCost of energy [money/year].
+ * @returns null of a pump without a price.
  */
 export function candidateLifeCycle(
   { pump, count, annualCost }: { readonly pump: Pump; readonly count: number; readonly annualCost: number },

@@ -1,21 +1,33 @@
-/** What a group of equal devices asks of people in a year. */
+/** Finds what a group of equal devices asks of people in a year. */
 import { MINUTES_PER_HOUR, MONTHS_PER_YEAR } from '../calendar/time-factors.ts';
 
+/** A routine service of a device. */
 export interface DeviceService {
+  /** [months], above 0. */
   readonly everyMonths: number;
+  /** Each time [min]. */
   readonly minutes: number;
-  /** Money each time. */
+  /** Each time [money]. */
   readonly parts: number;
 }
 
+/** What devices ask in a year. */
 export interface DeviceAttention {
+  /** [h/year] */
   readonly hours: number;
-  /** Of these, what failures make. */
+  /** Of these, what failures make [h/year]. */
   readonly failureHours: number;
+  /** [money/year] */
   readonly parts: number;
 }
 
-/** devices x (service time + failures x time per failure), and the parts of the services; failures are of one device a year. */
+/**
+ * What a group of equal devices asks of people in a year: devices x (service time + failures x time per failure), and
+ * the parts of the services.
+ *
+ * @param group devices [-]; service, null where none is known; failures of one device [1/year]; minutesPerFailure
+ *   [min].
+ */
 export function deviceAttention({
   devices,
   service,

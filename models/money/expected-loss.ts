@@ -1,16 +1,20 @@
-/** How often a year a failure costs what it may. */
+/** Finds how often a year a failure costs what it can. */
 
-/** One way to fail: its rate a year, and what part of its need the worst-served outlet still gets meanwhile, 0..1. */
+/** One way to fail. */
 export interface FailureMode {
+  /** [1/year] */
   readonly rate: number;
+  /** Part of its required flow that the limiting outlet still receives meanwhile [-], 0..1. */
   readonly servedShare: number;
 }
 
-/** How long the animals bear it, and how long a repair takes in the mean [h]. */
+/** What a failure does to the animals. */
 export interface RiskTerms {
+  /** That they survive it [h]. */
   readonly survivalHours: number;
+  /** That a repair takes in the mean [h]. */
   readonly meanRestoreHours: number;
-  /** The share of its required flow that an outlet must keep, 0..1. */
+  /** Of its required flow that an outlet must keep [-], 0..1. */
   readonly neededShare: number;
 }
 
@@ -21,7 +25,7 @@ const EQUAL = 1e-9;
  * exp(-survivalHours/meanRestoreHours).
  *
  * The time to restore is taken as exponential about its mean, so that the last factor is the probability that the repair takes
- * longer than the animals bear (test/models/money/expected-loss.test.ts against a simulation). A mean of 0 restores at once.
+ * longer than the animals bear (test/models/money/decisions.test.ts against a simulation). A mean of 0 restores at once.
  */
 export function lossesPerYear(
   modes: readonly FailureMode[],

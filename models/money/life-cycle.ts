@@ -1,4 +1,4 @@
-/** The life-cycle cost of an option, by element and year. */
+/** Finds the life-cycle cost of an option, by element and year. */
 import {
   type ByElement,
   COST_ELEMENTS,
@@ -10,25 +10,30 @@ import {
 import { purchasesOf } from './ownership.ts';
 import { type MoneyTerms, presentFactor } from './terms.ts';
 
+/** A year of the life cycle; its amounts in money [money] of that year. */
 export interface CostYear {
+  /** From 0, which is now [years]. */
   readonly year: number;
   /** In the money of that year. */
   readonly elements: ByElement;
   readonly total: number;
+  /** [money] of today. */
   readonly presentValue: number;
-  /** Present values up to and with this year. */
+  /** Present values up to and with this year [money]. */
   readonly cumulated: number;
   /** What paybacks count: what runs through the year, and what is paid at its end, what is left of devices apart. */
   readonly today: Spent;
   readonly discounted: Spent;
 }
 
+/** What a year spends [money]. */
 export interface Spent {
   readonly running: number;
   readonly paid: number;
 }
 
 export interface LifeCycle {
+  /** [money] */
   readonly presentValue: number;
   /** Present values; they add up to that of the whole. */
   readonly elements: ByElement;

@@ -1,4 +1,4 @@
-/** What an option costs, in today's money, before time comes into it. */
+/** States what an option costs, in today's money, before time is taken into account. */
 import type { Ownership } from './ownership.ts';
 
 /** The cost elements of the life-cycle cost method, by its names. */
@@ -17,7 +17,7 @@ export type CostElement = (typeof COST_ELEMENTS)[number];
 
 export type ByElement = Readonly<Record<CostElement, number>>;
 
-/** A cost of `year` (0 is now), and then every so many years. */
+/** A cost [money] of a year (0 is now), and then every so many years [years]. */
 export interface ExtraCost {
   readonly element: CostElement;
   readonly cost: number;
@@ -27,18 +27,22 @@ export interface ExtraCost {
 
 export interface OptionCosts {
   readonly devices: readonly Ownership[];
-  /** kWh a year, and money per kWh of them. */
+  /** [kWh/year] */
   readonly energy: number;
+  /** [money/kWh] */
   readonly energyPrice: number;
-  /** Hours that people give to its devices in a year, those that failures make among them; money an hour. */
+  /** That people give to its devices, those that failures make among them [h/year]. */
   readonly attentionHours: number;
+  /** Of these, those that failures make [h/year]. */
   readonly failureHours: number;
+  /** [money/h] */
   readonly labourRate: number;
-  /** Money of parts a year. */
+  /** [money/year] */
   readonly parts: number;
   readonly extras: readonly ExtraCost[];
-  /** Money that one failure may cost at most, and how often a year it does: expected loss = value x losses. */
+  /** That one failure may cost at most [money]: expected loss = value x losses. */
   readonly valueAtRisk: number;
+  /** [1/year] */
   readonly lossesPerYear: number;
 }
 

@@ -1,19 +1,21 @@
-/** When a device is bought, bought again, and what is left of it at the end. */
+/** Finds when a device is bought, bought again, and what is left of it at the end. */
 
-/** Equal devices that an option owns; `price` is that of all of them, of today. */
+/** Equal devices that an option owns. */
 export interface Ownership {
+  /** Of all of them, of today [money]. */
   readonly price: number;
   /** Whole life [years], above 0; null: not known, taken to last. */
   readonly lifeYears: number | null;
   readonly isNew: boolean;
-  /** Of devices that are there already; 0 of new ones. */
+  /** Of devices that are there already [years]; 0 of new ones. */
   readonly ageYears: number;
 }
 
+/** A payment for devices. */
 export interface Purchase {
-  /** At the end of this year; 0 is now. */
+  /** At the end of this year [years]; 0 is now. */
   readonly year: number;
-  /** Of today's money; negative: what is left of a device at the end. */
+  /** Of today's money [money]; negative: what is left of a device at the end. */
   readonly cost: number;
 }
 
@@ -23,9 +25,9 @@ const LIFE_MIN = 0.1;
 const SLIVER = 1e-12;
 
 /**
- * The purchases of N years in today's money: a new device now, each next one when the life of the one before is over, at L, 2 L,
- * .. < N; a device that is there is not bought, and has the life L - age left, or where that is over the first year. What is
- * unused of the last one at N comes back pro rata, unless it was there already.
+ * The purchases of N years [years] in today's money [money]: a new device now, each next one when the life of the one
+ * before is over, at L, 2 L, .. < N; a device that is there is not bought, and has the life L - age left, or where
+ * that is over the first year. What is unused of the last one at N comes back pro rata, unless it was there already.
  *
  * A purchase inside a year is paid at its end.
  */

@@ -1,10 +1,11 @@
-/** When what an option costs more at first has come back. */
+/** Finds when the higher first cost of an option has been paid back. */
 import type { LifeCycle, Spent } from './life-cycle.ts';
 
+/** How long it takes. */
 export interface Payback {
-  /** Years, in today's money; null: not within the years looked at. */
+  /** [years], in today's money; null: not within the years looked at. */
   readonly simple: number | null;
-  /** Years, in present values. */
+  /** [years], in present values; null likewise. */
   readonly discounted: number | null;
 }
 

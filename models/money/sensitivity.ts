@@ -1,4 +1,4 @@
-/** Which input a comparison hangs on. */
+/** Finds which inputs decide a comparison. */
 import type { Rival } from './break-even.ts';
 import { lifeCycle } from './life-cycle.ts';
 import type { OptionCosts } from './option-costs.ts';
@@ -24,10 +24,11 @@ export type SensitiveInput = (typeof SENSITIVE_INPUTS)[number];
 
 export interface Sensitivity {
   readonly input: SensitiveInput;
-  /** Present value that the option saves against the reference, with the input 20 % lower and higher. */
+  /** Present value that the option saves against the reference [money], with the input 20 % lower. */
   readonly low: number;
+  /** The same with the input 20 % higher [money]. */
   readonly high: number;
-  /** The larger change of the saving. */
+  /** The larger change of the saving [money]. */
   readonly effect: number;
   /** Whether the cheaper of the two changes. */
   readonly flips: boolean;

@@ -1,22 +1,23 @@
-/** How money of several years is made comparable. */
+/** Makes money of several years comparable. */
 
-/** Rates are fractions a year: what money earns elsewhere, and by what prices rise. */
+/** How money of several years is compared. */
 export interface MoneyTerms {
-  /** Whole years 1.. that costs are looked at for. */
+  /** Whole years 1.. that costs are looked at for [years]. */
   readonly years: number;
-  /** Above -1. */
+  /** What money earns elsewhere [1/year], above -1. */
   readonly discountRate: number;
-  /** Of everything but energy; above -1. */
+  /** Rise of the prices of everything but energy [1/year], above -1. */
   readonly inflation: number;
-  /** Of energy; above -1. */
+  /** Rise of the price of energy [1/year], above -1. */
   readonly energyInflation: number;
 }
 
 /**
- * What one unit of today's money, paid at the end of a year, is worth now: ((1+p)/(1+i))^n.
+ * What one unit of today's money, paid at the end of a year, is worth now: ((1+p)/(1+i))^n [-].
  *
- * `year` n counts from 0, which is now; `rise` p and `discountRate` i are fractions above -1.
- * Source: Hydraulic Institute and Europump, Pump Life Cycle Costs: A Guide to LCC Analysis (2001); summary DOE/GO-102001-1190.
+ * @param of year n [years] from 0, which is now; rise p and discountRate i [1/year] above -1.
+ * Source: Hydraulic Institute and Europump, Pump Life Cycle Costs: A Guide to LCC Analysis (2001); summary
+ *   DOE/GO-102001-1190.
  */
 export const presentFactor = ({
   year,
@@ -28,7 +29,7 @@ export const presentFactor = ({
   readonly discountRate: number;
 }): number => ((1 + rise) / (1 + discountRate)) ** year;
 
-/** The present value of one unit of today's money at the end of each of the years 1..N. */
+/** The present value [-] of one unit of today's money at the end of each of the years 1..N [years]. */
 export function annuity({
   years,
   rise,

@@ -1,10 +1,10 @@
-/** The bores of a loop: which pipe an element without a diameter of its own belongs to. */
+/** Finds which pipe of a loop an element without a diameter of its own belongs to. */
 
 import { findPipe } from '../components/pipe-sizes.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
 import type { Branch, PipeBore, RunElement } from '../loop/loop.ts';
 
-/** Bore and roughness of a pipe element [m], or null for an unknown standard name. */
+/** Bore and roughness [m] of a pipe element; null for an unknown standard name. */
 export function pipeBore(pipe: string | PipeBore): { bore: number; roughness: number } | null {
   if (typeof pipe !== 'string') {
     return { bore: pipe.insideDiameter, roughness: pipe.roughness ?? DEFAULT_ROUGHNESS };
@@ -17,7 +17,7 @@ function boreOf(element: RunElement): number | null {
   return 'pipe' in element ? (pipeBore(element.pipe)?.bore ?? null) : null;
 }
 
-/** Bore of the first pipe of a run [m], or null. */
+/** Bore of the first pipe of a run [m]; null without one. */
 export function firstBore(run: readonly RunElement[]): number | null {
   for (const element of run) {
     const bore = boreOf(element);
@@ -26,12 +26,15 @@ export function firstBore(run: readonly RunElement[]): number | null {
   return null;
 }
 
-/** Bore of the last pipe of a run [m], or null. */
+/** Bore of the last pipe of a run [m]; null without one. */
 export function lastBore(run: readonly RunElement[]): number | null {
   return firstBore(run.toReversed());
 }
 
-/** Bore of the first pipe met when a branch is read from where it begins, its own branches in their order; or null. */
+/**
+ * Bore [m] of the first pipe met when a branch is read from where it begins, its own branches in their order; null
+ * without one.
+ */
 export function firstBoreOfBranch(branch: Branch): number | null {
   const own = firstBore(branch.run);
   if (own !== null) return own;
@@ -45,6 +48,9 @@ export function firstBoreOfBranch(branch: Branch): number | null {
 /**
  * Bore [m] that each element of a run takes where it states none: that of the pipe before it in the run, else
  * `upstream`, else of the first pipe after it in the run, else `downstream`; null where none of them exists.
+ *
+ * @param run elements from where the water enters on.
+ * @param ends bores [m] of the pipes before and beyond the run; null where there are none.
  */
 export function inheritedBores(
   run: readonly RunElement[],

@@ -1,10 +1,10 @@
-/** Reading the typed arrays that the solver keeps a branch's numbers in, one function a type: the engine compiles each tightly. */
+/** Reads the typed arrays that hold the numbers of branches, by one function a type, which the engine compiles tightly. */
 
-/** A figure of a branch that is known to exist. */
+/** The figure, in its own unit [any], of a branch that is known to exist; throws where it does not, which is a bug. */
 export const figureAt = (figures: Float64Array, branch: number): number =>
   figures[branch] ?? notInTree(branch);
 
-/** A branch number, or a mark of 0 or 1, of a branch that is known to exist. */
+/** A branch number, or a mark of 0 or 1 [-], of a branch that is known to exist; throws where it does not. */
 export const wholeAt = (wholes: Int32Array | Uint8Array, branch: number): number =>
   wholes[branch] ?? notInTree(branch);
 

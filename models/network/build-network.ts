@@ -2,13 +2,16 @@
 import { failed, type Result, success } from '../../curves/result.ts';
 import { flowForReach } from '../components/jet.ts';
 import { kLoss } from '../components/resistance.ts';
+import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { Branch, Outlet, PipeworkLoop } from '../loop/loop.ts';
+import { exitOf } from '../loop/outlet-exit.ts';
+import { roleOf } from '../loop/role-of-element.ts';
 import { waterProperties } from '../physics/water.ts';
 import { firstBore, firstBoreOfBranch, lastBore } from './bores.ts';
 import type { Network, NetworkBranch, NetworkOutlet, PlacedResistance } from './network.ts';
 import { type NetworkFailure, placeRun } from './place-elements.ts';
-import { type TeeBranchLoss, teeBranchLoss } from './tee-branch-loss.ts';
+import { type TeeBranchLoss, teeLosses } from './tee-branch-loss.ts';
 
 /** A sharp-edged entrance, where the loop states no other. */
 export const INTAKE_LOSS_COEFFICIENT = 0.5;
@@ -32,10 +35,12 @@ interface Position {
 /**
  * Compiles the pipework of a loop.
  *
- * Bores are inherited as `inheritedBores` says; the discharge's root inherits from the suction. The intake's loss acts
- * on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the last pipe.
- * `frictionMultiplier` multiplies every element of a run and the losses at tees, not intake or outlets.
- * Fails on an unknown name or an element whose bore cannot be told, with the place in the document.
+ * Bores are inherited as `inheritedBores` gives them; the discharge's root inherits from the suction. The intake's
+ * loss acts on the first suction pipe (none without one), an outlet's whole exit loss on its nozzles, else on the
+ * last pipe. `frictionMultiplier` multiplies every element of a run and the losses at tees, not intake or outlets.
+ * @returns the network with heads in m, flows in m3/s.
+ * Errors: those of `placeRun`; `element-without-diameter` for a tee or an outlet with a loss whose bore no pipe
+ *   gives. Each names the place in the document.
  */
 export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure> {
   const { kinematicViscosity } = waterProperties(loop.water);
@@ -46,6 +51,7 @@ export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure
     downstream: firstBoreOfBranch(loop.discharge),
     kinematicViscosity,
     multiplier: loop.frictionMultiplier,
+    boreChanges: loop.boreChanges ?? BORE_CHANGES,
   });
   if (!suction.ok) return suction;
   const building: Building = { loop, kinematicViscosity, branches: [] };
@@ -90,6 +96,7 @@ function addBranch(building: Building, branch: Branch, at: Position): Result<num
     downstream: firstBoreBeyond(branch),
     kinematicViscosity,
     multiplier: loop.frictionMultiplier,
+    boreChanges: loop.boreChanges ?? BORE_CHANGES,
   });
   if (!run.ok) return run;
   const farBore = lastBore(branch.run) ?? at.upstream;
@@ -102,12 +109,14 @@ function addBranch(building: Building, branch: Branch, at: Position): Result<num
     children: [],
     elements: [...run.value.elements, ...exit.value.elements],
     teeLoss: at.teeLoss,
+    hasCheckValve: branch.run.some((element) => roleOf(element) === 'check-valve'),
     split: branch.split ?? null,
     outlet: exit.value.outlet,
     lift: loop.staticHead + (branch.outlet?.staticHead ?? 0),
     shut: run.value.shut,
     farBore,
     nearBore: run.value.firstSizedBore ?? at.upstream,
+    highestElevation: branch.highestElevation ?? null,
   };
   branches.push(compiled);
   const children = addChildren(building, branch, { index, path: at.path, farBore });
@@ -128,16 +137,15 @@ function addChildren(
   }: { readonly index: number; readonly path: DocumentPath; readonly farBore: number | null },
 ): Result<readonly number[], NetworkFailure> {
   const children: number[] = [];
-  for (const [place, child] of (branch.branches ?? []).entries()) {
-    const isSideOfTee = branch.split === 'tee-90' && place > 0;
-    const teeLoss = isSideOfTee ? lossAtTee(building, child, farBore) : null;
-    if (isSideOfTee && teeLoss === null)
-      return failed({ code: 'element-without-diameter', path: [...path, 'split'] });
+  const branchesBeyond = branch.branches ?? [];
+  const tees = branch.split === 'tee-90' ? lossesAtTee(building, branchesBeyond, farBore) : NO_TEES;
+  if (tees === null) return failed({ code: 'element-without-diameter', path: [...path, 'split'] });
+  for (const [place, child] of branchesBeyond.entries()) {
     const added = addBranch(building, child, {
       path: [...path, 'branches', place],
       parent: index,
       upstream: farBore,
-      teeLoss,
+      teeLoss: tees[place] ?? null,
     });
     if (!added.ok) return added;
     children.push(added.value);
@@ -145,19 +153,28 @@ function addChildren(
   return success(children);
 }
 
+const NO_TEES: readonly TeeBranchLoss[] = [];
+
 function firstBoreBeyond(branch: Branch): number | null {
   return firstBoreOfBranch({ run: [], branches: branch.branches });
 }
 
-/** Null where no pipe gives a bore. */
-function lossAtTee({ loop }: Building, side: Branch, combinedBore: number | null): TeeBranchLoss | null {
-  const sideBore = firstBore(side.run) ?? combinedBore;
-  const legBore = combinedBore ?? sideBore;
-  if (sideBore === null || legBore === null) return null;
-  return teeBranchLoss({ legBore, sideBore, multiplier: loop.frictionMultiplier });
+/** Of the straight run first, then of the sides; null where no pipe gives the bore of a side. */
+function lossesAtTee(
+  { loop }: Building,
+  branches: readonly Branch[],
+  legBore: number | null,
+): readonly (TeeBranchLoss | null)[] | null {
+  const sideBores: number[] = [];
+  for (const { run } of branches.slice(1)) {
+    const bore = firstBore(run) ?? legBore;
+    if (bore === null) return null;
+    sideBores.push(bore);
+  }
+  return teeLosses({ legBore, sideBores, multiplier: loop.frictionMultiplier });
 }
 
-interface Exit {
+interface PlacedExit {
   readonly elements: readonly PlacedResistance[];
   readonly outlet: NetworkOutlet | null;
 }
@@ -167,7 +184,7 @@ export function placeOutlet(
   { outlet }: Pick<Branch, 'outlet'>,
   farBore: number | null,
   branchPath: DocumentPath,
-): Result<Exit, NetworkFailure> {
+): Result<PlacedExit, NetworkFailure> {
   if (outlet === undefined) return success({ elements: [], outlet: null });
   const path = [...branchPath, 'outlet'];
   const nozzleCount = outlet.nozzleDiameter === undefined ? 1 : (outlet.nozzleCount ?? 1);
@@ -206,6 +223,7 @@ function compiledOutlet({
     nozzleDiameter: diameter,
     nozzleCount,
     reach: outlet.reach ?? null,
+    exit: exitOf(outlet),
   };
 }
 

@@ -1,4 +1,4 @@
-/** A loop made ready for computing: its system and the facts that duty, limits and cautions need. */
+/** Compiles a loop into its system and the facts that duty, limits and cautions need. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { fitSystemCurve, type SystemCurve, type SystemCurveFailure } from '../../curves/system-curve.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
@@ -10,7 +10,9 @@ import { pipeworkSystem } from './pipework-system.ts';
 import type { NetworkFailure } from './place-elements.ts';
 import type { System } from './system.ts';
 
+/** A loop made ready for computing. */
 export interface CompiledLoop {
+  /** As its user entered it. */
   readonly entered: Loop;
   readonly water: WaterProperties;
   readonly system: System;
@@ -18,9 +20,14 @@ export interface CompiledLoop {
   readonly network: Network | null;
 }
 
+/** Why a loop does not compile, with the place in its document. */
 export type LoopFailure = NetworkFailure | (SystemCurveFailure & { readonly path: DocumentPath });
 
-/** Compiles a loop; fails with the place in its document that does not make sense. */
+/**
+ * Compiles a loop: the properties of its water, and its system by pipework or by system curve.
+ *
+ * Errors: those of `buildNetwork` and `fitSystemCurve`, with the place in the document that does not make sense.
+ */
 export function compileLoop(loop: Loop): Result<CompiledLoop, LoopFailure> {
   const water = waterProperties(loop.water);
   if ('systemCurve' in loop) {
@@ -34,7 +41,7 @@ export function compileLoop(loop: Loop): Result<CompiledLoop, LoopFailure> {
   return success({ entered: loop, water, system: pipeworkSystem(network.value), network: network.value });
 }
 
-/** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not told apart. */
+/** Head = staticHead + coefficient x frictionMultiplier x Q^2; suction losses are part of the curve and not known by themselves. */
 function curveSystem(
   curve: SystemCurve,
   {
@@ -53,6 +60,7 @@ function curveSystem(
     })),
     passesWater: true,
     outletsRise: true,
+    hasKinks: false,
     stateAt: (flow) => ({
       flow,
       head: curve.staticHead + coefficient * flow ** 2,

@@ -1,9 +1,10 @@
-/** The total flow at which the first of some outlets gets just what it needs. */
+/** Finds the total flow at which the first of some outlets receives just its required flow. */
 
 import { at } from '../../curves/at.ts';
 import { findRoot } from '../../curves/find-root.ts';
 import type { System } from './system.ts';
 
+/** Where the first outlet falls below its required flow. */
 export interface LimitingTotal {
   readonly outlet: string;
   /** [m3/s]; that of the end of the search where more than twice the flow would be needed. */
@@ -13,11 +14,13 @@ export interface LimitingTotal {
 const SEARCHED_MOST = 2;
 
 /**
- * Shares of outlets follow from the total alone, so whatever takes flow before the split, this is where the first of them falls
- * short; with lifts to unlike heights it is not the share that the total fell by. Null where none of them requires a flow.
+ * The total flow at which the first of some outlets receives just its required flow.
  *
+ * Shares of outlets follow from the total alone, so whatever takes flow before the split, this is where the first of
+ * them falls below its required flow; with outlets at unlike heights it is not the share that the total fell by.
  * @param flow where the total is by the data [m3/s], above 0.
  * @param isAsked by the place of an outlet, whether it counts.
+ * @returns null where none of them requires a flow.
  */
 export function limitingTotal(
   system: System,

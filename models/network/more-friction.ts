@@ -1,4 +1,4 @@
-/** A loop whose pipework resists more than entered. */
+/** Makes the pipework of a loop resist more than entered. */
 
 import { scaled } from '../components/resistance.ts';
 import { type CompiledLoop, compileLoop } from './compiled-loop.ts';
@@ -9,7 +9,10 @@ import { teeLossTimes } from './tee-branch-loss.ts';
 /** What stays as it is: entrance and exit are no friction, and a trim was set once. */
 const UNTOUCHED: ReadonlySet<PlacedResistance['kind']> = new Set(['intake', 'outlet', 'trim']);
 
-/** Every element of a run, the losses at tees, or the k of a system curve, times `multiplier` [-], above 0. */
+/**
+ * The loop with every element of a run, the losses at tees, or the k of a system curve, times `multiplier` [-], above
+ * 0.
+ */
 export function withMoreFriction(model: CompiledLoop, multiplier: number): CompiledLoop {
   if (model.network === null) return rebuilt(model, multiplier);
   const network = resisting(model.network, multiplier);

@@ -1,12 +1,14 @@
-/** How far the stream of each outlet keeps a velocity. */
+/** Finds how far the stream of each outlet keeps a velocity. */
 
 import { at } from '../../curves/at.ts';
 import { reachOf } from '../components/jet.ts';
 import type { CompiledLoop } from './compiled-loop.ts';
 
-/** To `distance` [m] on the axis the stream moves at `velocity` [m/s] or faster. */
+/** How far a stream keeps a velocity. */
 export interface OutletReach {
+  /** [m/s] */
   readonly velocity: number;
+  /** On the axis, from the nozzle [m]. */
   readonly distance: number;
 }
 

@@ -1,14 +1,20 @@
-/** The system of a loop whose pipework is known. */
+/** Makes the system of a loop whose pipework is known. */
 
 import { at } from '../../curves/at.ts';
 import { inSeries, lossOf } from '../components/loss-terms.ts';
 import { lossOver, type Network, type NetworkOutlet } from './network.ts';
 import { SolveFailure } from './solve-failure.ts';
 import { solveNetwork } from './solve-network.ts';
+import { buffersOf } from './solver-buffers.ts';
 import type { System, SystemState } from './system.ts';
 import { ALLOWED_RESIDUAL, largestResidual } from './verify-solution.ts';
 
-/** Wraps a network: suction losses on the total flow in series with the discharge's tree. */
+/**
+ * The system of a network: suction losses on the total flow in series with the discharge's tree.
+ *
+ * Errors: its `stateAt` throws `SolveFailure` where the network does not settle, or its solution does not verify to
+ *   1e-9.
+ */
 export function pipeworkSystem(network: Network): System {
   const outletOf = (branch: number): NetworkOutlet => {
     const outlet = network.branches[branch]?.outlet;
@@ -19,6 +25,7 @@ export function pipeworkSystem(network: Network): System {
   return {
     outlets: network.outlets.map(outletOf),
     passesWater: network.branches[0]?.shut === false,
+    hasKinks: hasKinks(network),
     outletsRise: network.branches.every((branch) => branch.teeLoss === null),
     stateAt: (flow, near) => stateOf(network, flow, near),
     suctionLossAt: (flow) => lossOf(suction, flow).head,
@@ -43,6 +50,16 @@ function stateOf(network: Network, flow: number, near: SystemState | undefined):
     outletSlopes: atOutlets(network, solution.flowSlopes),
     network: solution,
   };
+}
+
+/**
+ * By a branch that water passes one way only, by a straight run that loses by what its sides take, and by sides of tees that turn
+ * where outlets lie at unlike levels. The root carries the total.
+ */
+function hasKinks(network: Network): boolean {
+  const { hasOneWay, liftRange } = buffersOf(network).tree;
+  const tees = network.branches.flatMap(({ teeLoss }) => teeLoss ?? []);
+  return hasOneWay || tees.some(({ part }) => part === 'run') || (tees.length > 0 && liftRange > 0);
 }
 
 const atOutlets = ({ outlets }: Network, ofBranches: readonly number[]): readonly number[] =>

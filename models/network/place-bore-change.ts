@@ -1,4 +1,4 @@
-/** A reducer or enlargement placed between the pipes of its run. */
+/** Places a reducer or enlargement between the pipes of its run. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { type BoreChange, boreChangeResistance, fits, type TwoBores } from '../components/bore-change.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
@@ -6,7 +6,7 @@ import type { RunElement } from '../loop/loop.ts';
 import { firstBore, lastBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 
-/** What can be wrong with a reducer or enlargement. */
+/** What can be wrong with a reducer or enlargement; bores [m]. */
 export type BoreChangeFailure =
   | { readonly code: 'bores-not-known'; readonly path: DocumentPath; readonly missing: 'before' | 'after' }
   | ({
@@ -16,15 +16,17 @@ export type BoreChangeFailure =
     } & TwoBores)
   | { readonly code: 'bore-change-overstated'; readonly path: DocumentPath };
 
-/** Bores [m] on either side of an element; null where no pipe gives one. */
+/** Bores on either side of an element; null where no pipe gives one. */
 export interface Neighbours {
+  /** [m] */
   readonly before: number | null;
+  /** [m] */
   readonly after: number | null;
 }
 
 /**
- * Bores around the element at `index`: of the nearest pipe before it in the run, else `upstream`; of the nearest pipe
- * after it in the run, else `downstream`.
+ * Bores [m] around an element of a run: of the nearest pipe before it in the run, else `upstream`; of the nearest
+ * pipe after it, else `downstream`.
  */
 export function neighbours(
   run: readonly RunElement[],
@@ -37,7 +39,12 @@ export function neighbours(
   };
 }
 
-/** The resistance on the smaller bore; fails where the bores are not known, are equal, or change the other way. */
+/**
+ * The resistance of a reducer or enlargement on the smaller bore [m].
+ *
+ * Errors: `bore-change-overstated` where a diameter or a count other than 1 is stated; `bores-not-known`;
+ *   `bores-do-not-fit` where they are equal or change the other way.
+ */
 export function placeBoreChange(
   change: BoreChange,
   { count = 1, diameter }: Extract<RunElement, { fitting: string }>,

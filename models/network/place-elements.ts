@@ -1,4 +1,4 @@
-/** The resistances of a run's elements, each at the bore it belongs to. */
+/** Places the resistances of a run's elements, each at the bore it belongs to. */
 import { failed, type Result, success } from '../../curves/result.ts';
 import { findBoreChange } from '../components/bore-change.ts';
 import { findFitting } from '../components/fittings.ts';
@@ -8,14 +8,19 @@ import { pipeFriction } from '../components/pipe-friction.ts';
 import { kLoss, quadraticLoss, scaled } from '../components/resistance.ts';
 import { DEFAULT_ROUGHNESS } from '../components/roughness.ts';
 import { openingForLoss, type ValveState, valveResistance } from '../components/valve-opening.ts';
-import { findValve } from '../components/valves.ts';
+import { findCheckValve, findValve } from '../components/valves.ts';
+import type { BoreChanges } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { RunElement } from '../loop/loop.ts';
 import { inheritedBores, pipeBore } from './bores.ts';
 import type { PlacedResistance } from './network.ts';
 import { type BoreChangeFailure, type Neighbours, neighbours, placeBoreChange } from './place-bore-change.ts';
+import { placeStep, stepsOfBore } from './steps-of-bore.ts';
 
-/** What can be wrong with pipework that has the right form; `path` names the member. */
+/**
+ * What can be wrong with pipework that has the right form; `path` names the member, openings in [%], roughness and
+ * bore in [m].
+ */
 export type NetworkFailure =
   | BoreChangeFailure
   | { readonly code: 'unknown-pipe'; readonly path: DocumentPath; readonly name: string }
@@ -35,10 +40,11 @@ export type NetworkFailure =
     }
   | { readonly code: 'element-without-diameter'; readonly path: DocumentPath };
 
+/** A run whose elements have their bores. */
 export interface PlacedRun {
   readonly elements: readonly PlacedResistance[];
   readonly shut: boolean;
-  /** Bore [m] of the first element that has one, stated or inherited; null where none has. */
+  /** Bore of the first element that has one, stated or inherited [m]; null where none has. */
   readonly firstSizedBore: number | null;
 }
 
@@ -52,8 +58,13 @@ interface Placing {
 }
 
 /**
- * Places a run: friction, fittings and valves times `multiplier`.
- * Fails at the first element whose name is unknown or whose bore cannot be told.
+ * Places the elements of a run, their losses and those of its steps of bore times `multiplier`.
+ *
+ * @param placing the run and its path in the document; upstream and downstream, bores [m] of the pipes before and
+ *   beyond it; kinematicViscosity [m2/s] above 0; multiplier [-] above 0; boreChanges, whether steps of bore are
+ *   charged.
+ * Errors: at the first element whose name is unknown, whose opening no table gives, whose wall is too rough, or whose
+ *   bore no pipe gives.
  */
 export function placeRun({
   run,
@@ -62,6 +73,7 @@ export function placeRun({
   downstream,
   kinematicViscosity,
   multiplier,
+  boreChanges,
 }: {
   readonly run: readonly RunElement[];
   readonly path: DocumentPath;
@@ -69,8 +81,10 @@ export function placeRun({
   readonly downstream: number | null;
   readonly kinematicViscosity: number;
   readonly multiplier: number;
+  readonly boreChanges: BoreChanges;
 }): Result<PlacedRun, NetworkFailure> {
   const bores = inheritedBores(run, { upstream, downstream });
+  const steps = boreChanges === 'ignored' ? [] : stepsOfBore(run);
   const elements: PlacedResistance[] = [];
   let shut = false;
   for (const [index, element] of run.entries()) {
@@ -82,6 +96,8 @@ export function placeRun({
       multiplier,
     });
     if (!placed.ok) return placed;
+    const step = steps.find(({ later }) => later === index);
+    if (step !== undefined) elements.push(placeStep(step, { path: [...path, index], multiplier }));
     if (placed.value === 'shut') shut = true;
     else elements.push(placed.value);
   }
@@ -124,7 +140,7 @@ function placeFitting(element: Extract<RunElement, { fitting: string }>, placing
     const placed = placeBoreChange(change, element, { path: placing.path, around: placing.around() });
     return placed.ok ? place(placing, placed.value) : placed;
   }
-  const row = findFitting(element.fitting);
+  const row = findFitting(element.fitting) ?? findCheckValve(element.fitting);
   if (row === undefined) {
     return failed({ code: 'unknown-fitting', path: [...placing.path, 'fitting'], name: element.fitting });
   }

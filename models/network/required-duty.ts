@@ -1,4 +1,4 @@
-/** The least total flow at which every outlet of a loop gets what it needs, whatever the pump. */
+/** Finds the least total flow at which every outlet receives its required flow, whatever the pump. */
 
 import { at } from '../../curves/at.ts';
 import { findRoot } from '../../curves/find-root.ts';
@@ -6,10 +6,13 @@ import { hasRequirement } from './margins.ts';
 import { SolveFailure } from './solve-failure.ts';
 import type { System, SystemState } from './system.ts';
 
+/** What a loop requires of any pump. */
 export interface RequiredDuty {
+  /** Total flow [m3/s]. */
   readonly flow: number;
+  /** That the loop needs at that flow [m]. */
   readonly head: number;
-  /** The outlet that is served last. */
+  /** The outlet that reaches its required flow last. */
   readonly limitingOutlet: string;
 }
 
@@ -34,12 +37,13 @@ interface Trial {
 }
 
 /**
- * Total flow [m3/s] and head [m] at which the last outlet reaches its requirement.
+ * Total flow [m3/s] and head [m] at which the last outlet reaches its required flow.
  *
- * Trial flows rise geometrically to the first that serves every outlet, then the crossing is found by `findRoot`.
- * Null where no outlet requires a flow above 0, where no water passes, or where 120 trials (to about 10^7 times the
- * required flow) do not serve them all.
- * Throws `SolveFailure` where the network does not settle.
+ * Trial flows rise geometrically to the first at which every outlet receives its required flow, then the crossing is
+ * found by `findRoot`.
+ * @returns null where no outlet requires a flow above 0, where no water passes, or where 120 trials (to about 10^7
+ *   times the required flow) are not enough.
+ * Errors: throws `SolveFailure` where the network does not settle.
  */
 export function requiredDuty(system: System): RequiredDuty | null {
   if (!hasRequirement(system.outlets) || !system.passesWater) return null;

@@ -3,7 +3,7 @@ import type { CompiledLoop } from './compiled-loop.ts';
 import type { Network, NetworkBranch } from './network.ts';
 import { pipeworkSystem } from './pipework-system.ts';
 
-/** The loop with outlets shut; null where that cannot be told: an outlet that it has not, or no known pipework. */
+/** The loop with outlets closed; null for an outlet that it has not, and for a loop whose pipework is not known. */
 export function shutOff(loop: CompiledLoop, names: readonly string[]): CompiledLoop | null {
   if (names.length === 0) return loop;
   const { network, system } = loop;
@@ -14,6 +14,7 @@ export function shutOff(loop: CompiledLoop, names: readonly string[]): CompiledL
   return { ...loop, network: changed, system: pipeworkSystem(changed) };
 }
 
+/** The network with the outlets of some names closed, and every branch closed beyond which all is closed. */
 export function withShut(network: Network, names: ReadonlySet<string>): Network {
   const branches: NetworkBranch[] = [...network.branches];
   for (let b = branches.length - 1; b >= 0; b--) {

@@ -1,4 +1,4 @@
-/** The one expected failure that has to leave the middle of a root search: a computation that reached its limit. */
+/** Carries a reached limit out of the middle of a root search. */
 import type { IntersectionsFailure } from '../../curves/intersections.ts';
 import { failed, type Result, success } from '../../curves/result.ts';
 import type { UnsolvedNetwork } from './solve-network.ts';

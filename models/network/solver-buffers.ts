@@ -1,7 +1,7 @@
-/** The arrays that a network is solved in, made once for each network. */
+/** Keeps the arrays that a network is solved in, made once for each network. */
 import { type StepBuffers, stepBuffers } from './linear-tree.ts';
 import type { Network } from './network.ts';
-import type { SideDirection } from './side-directions.ts';
+import type { Passage } from './passage.ts';
 import { type Tree, type TreeState, treeOf } from './tree.ts';
 import { type EquationBuffers, equationBuffers } from './tree-equations.ts';
 
@@ -10,12 +10,14 @@ export interface Side extends TreeState {
   readonly buffers: EquationBuffers;
 }
 
+/** The arrays of one network. */
 export interface SolverBuffers {
   readonly tree: Tree;
   readonly step: StepBuffers;
   /** The state reached, and the one tried next, by turns. */
   readonly sides: readonly [Side, Side];
-  readonly allOutward: readonly SideDirection[];
+  readonly allOutward: readonly Passage[];
+  /** Zeros [m]. */
   readonly noResidual: Float64Array;
 }
 
@@ -38,7 +40,10 @@ function made(network: Network): SolverBuffers {
 
 const buffersByNetwork = new WeakMap<Network, SolverBuffers>();
 
-/** Networks never change, and a solve ends before the next one begins: nothing of one solve reaches another. */
+/**
+ * The buffers of a network. Networks never change, and a solve ends before the next one begins: nothing of one solve
+ * reaches another.
+ */
 export function buffersOf(network: Network): SolverBuffers {
   const known = buffersByNetwork.get(network);
   if (known !== undefined) return known;

@@ -1,29 +1,33 @@
-/** Throttling that brings every branch of a loop level at exactly the required flows. */
+/** Throttles every branch of a loop so that all are level at exactly the required flows. */
 
 import { at } from '../../curves/at.ts';
 import { kvOfLoss } from '../components/flow-coefficient.ts';
 import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
+import { headAtTee } from './flows-at-tee.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
-import { teeHead } from './tee-branch-loss.ts';
 
+/** A loss added to a branch. */
 export interface Trim {
   /** The branch that is throttled, and the outlets it feeds. */
   readonly path: DocumentPath;
   readonly outlets: readonly string[];
-  /** Shut altogether: no outlet beyond requires a flow. The figures of the loss are then null. */
+  /** Closed altogether: no outlet beyond requires a flow. The figures of the loss are then null. */
   readonly closed: boolean;
-  /** Flow through it and head it takes away there [m3/s, m]. */
+  /** Through the branch [m3/s]. */
   readonly flow: number;
+  /** Taken away at that flow [m]; null where it is closed. */
   readonly head: number | null;
-  /** K [-] on `diameter` [m]; null where no pipe of the loop gives a bore. */
+  /** K on `diameter` [-]; null where no pipe of the loop gives a bore. */
   readonly lossCoefficient: number | null;
+  /** [m]; null where no pipe of the loop gives a bore. */
   readonly diameter: number | null;
-  /** m3/h at 1 bar. */
+  /** Of a valve that makes the trim [m3/h at 1 bar]; null where it is closed. */
   readonly kv: number | null;
-  /** The valve of the branch that can make the trim, and the opening [%] to set it to; null where it has none. */
+  /** The valve of the branch that can make the trim; null where it has none. */
   readonly valve: DocumentPath | null;
+  /** To set it to [%]; null where it has none. */
   readonly opening: number | null;
 }
 
@@ -37,9 +41,13 @@ const NO_TRIM = 1e-12;
 const NO_VALVE = { valve: null, opening: null } as const;
 
 /**
- * Adds to each child of a split the loss that brings it level with the neediest, from the outlets up, at exactly the
- * required flows; children whose requirements are all 0 are shut. The added K are then part of the network.
+ * Adds to each child of a split the loss that brings it level with the one that needs most head, from the outlets up,
+ * at exactly the required flows; children whose requirements are all 0 are closed. The added K are then part of the
+ * network.
+ *
  * Every outlet of the network must have a requirement.
+ * @returns the throttled network, and its trims in preorder.
+ * Source: proportional balancing, as in any handbook of hydronic balancing (common practice).
  */
 export function trimNetwork(network: Network): TrimmedNetwork {
   const { branches } = network;
@@ -52,11 +60,11 @@ export function trimNetwork(network: Network): TrimmedNetwork {
     const open = children.filter((c) => shut[c] !== true);
     if (open.length === 0) continue;
     const needs = open.map((c) => at(headAtFarEnd, c) + lossTo(branches, flow, c));
-    const neediest = Math.max(...needs);
-    headAtFarEnd[b] = neediest;
+    const greatest = Math.max(...needs);
+    headAtFarEnd[b] = greatest;
     for (const [place, c] of open.entries()) {
-      const excess = neediest - (needs[place] ?? neediest);
-      added[c] = excess > NO_TRIM * Math.abs(neediest) ? excess : 0;
+      const excess = greatest - (needs[place] ?? greatest);
+      added[c] = excess > NO_TRIM * Math.abs(greatest) ? excess : 0;
     }
   }
   return {
@@ -92,10 +100,7 @@ function requiredFlows(branches: readonly NetworkBranch[]): Float64Array {
 
 /** Head lost from the node above a branch to its far end [m]. */
 function lossTo(branches: readonly NetworkBranch[], flow: Float64Array, b: number): number {
-  const { elements, teeLoss, parent } = branchOf(branches, b);
-  const own = at(flow, b);
-  const atTee = teeLoss === null ? 0 : teeHead(teeLoss, { combinedFlow: at(flow, parent), sideFlow: own });
-  return lossOver(elements, own).head + atTee;
+  return lossOver(branchOf(branches, b).elements, at(flow, b)).head + headAtTee(branches, flow, b);
 }
 
 function throttled(

@@ -1,4 +1,4 @@
-/** Pressure of the standard atmosphere. */
+/** Finds the pressure of the standard atmosphere. */
 import { GRAVITY } from './gravity.ts';
 
 const SEA_LEVEL_PRESSURE = 101325;

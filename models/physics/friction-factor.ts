@@ -1,8 +1,10 @@
-/** Darcy friction factor of a pipe from laminar to fully rough flow. */
+/** Finds the Darcy friction factor of a pipe from laminar to fully rough flow. */
 
-/** The Darcy factor f [-] and its slope df/dRe [-]. */
+/** The friction of a pipe at a Reynolds number. */
 export interface FrictionFactor {
+  /** The Darcy factor f [-]. */
   readonly factor: number;
+  /** df/dRe [-]. */
   readonly slope: number;
 }
 
@@ -23,7 +25,7 @@ const MAXIMUM_STEPS = 20;
  * between, f = (1-s) 64/Re + s f_CW(Re), s = 3t^2 - 2t^3, t = (Re - 2000)/2000, so that f and df/dRe are continuous.
  * @param flow reynolds [-] above 0; relativeRoughness e/D [-] 0..0.05 on the chart, continued up to 1.
  * Accuracy: 1e-12 relative against bisection of the same equation over Re 2000..1e8, e/D 0..0.2
- *   (test/models/friction-factor.test.ts); three logarithms a call.
+ *   (test/models/physics/friction-factor.test.ts); three logarithms a call.
  * Errors: throws a RangeError where reynolds is not above 0 or relativeRoughness is outside 0..1.
  * Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133-156.
  * Example: Re 1e5, e/D 1e-4 gives 0.0185139.

@@ -1,4 +1,4 @@
-/** Standard acceleration of gravity. */
+/** States the standard acceleration of gravity. */
 
 /** [m/s2], exact by convention (CGPM 1901). */
 export const GRAVITY = 9.80665;

@@ -1,6 +1,10 @@
-/** Reynolds number of flow in a round pipe. */
+/** Finds the Reynolds number of flow in a round pipe. */
 
-/** Re = 4 |Q| / (pi D nu) [-] of a flow [m3/s] in a bore [m] above 0 with kinematic viscosity [m2/s] above 0. */
+/**
+ * The Reynolds number of flow in a round pipe, Re = 4 |Q|/(pi D nu) [-].
+ *
+ * @param pipe flow Q [m3/s], either way; diameter D [m] above 0; kinematicViscosity nu [m2/s] above 0.
+ */
 export function reynoldsNumber(pipe: {
   readonly flow: number;
   readonly diameter: number;

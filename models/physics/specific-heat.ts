@@ -1,12 +1,12 @@
-/** Specific heat of fresh water and seawater at one atmosphere. */
+/** Finds the specific heat of fresh water and seawater at one atmosphere. */
 import type { WaterState } from './water.ts';
 
 /**
  * Specific heat at constant pressure [J/(kg K)]: cp = cp_w(t) + A(t) S + B(t) S^1.5.
  *
- * @param state temperature [degC] 0..45, salinity [g/kg] 0..60, taken as they stand (no conversion to IPTS-68 or to the
+ * @param state temperature [degC] 0..45, salinity [g/kg] 0..60, taken as they are (no conversion to IPTS-68 or to the
  *   practical scale). Fitted to 0..35 degC and 0..40 g/kg; outside, inside the range above, it is continued.
- * Accuracy: meets the published check value to 0.001 J/(kg K) with its pressure terms left out (test/models/specific-heat.test.ts).
+ * Accuracy: meets the published check value to 0.001 J/(kg K) with its pressure terms left out (test/models/physics/specific-heat.test.ts).
  * Source: Millero, Perron and Desnoyers 1973, as in Fofonoff and Millard 1983, UNESCO Technical Papers in Marine Science 44
  *   (coefficients from memory, proved by check values).
  * Example: 25 degC, 35 g/kg takes 3997.68 J/(kg K).

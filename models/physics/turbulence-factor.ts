@@ -1,6 +1,6 @@
-/** The clean-steel turbulence factor by which equivalent diameters become loss coefficients. */
+/** Finds the clean-steel turbulence factor by which equivalent diameters become loss coefficients. */
 
-/** Roughness [m] of the clean commercial steel pipe that the factor stands for. */
+/** Roughness [m] of the clean commercial steel pipe that the factor is of. */
 const CLEAN_STEEL_ROUGHNESS = 4.57e-5;
 
 /**

@@ -1,4 +1,4 @@
-/** How much of an SI unit makes another unit that data and the trade use. */
+/** States how much of an SI unit makes another unit that data and the trade use. */
 
 /** [m] of an inch, exact by the international agreement of 1959. */
 export const INCH = 0.0254;

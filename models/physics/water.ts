@@ -1,26 +1,29 @@
-/** Density and viscosity of fresh water and seawater at one atmosphere. */
+/** Finds the density and viscosity of fresh water and seawater at one atmosphere. */
 
-/** Density [kg/m3], dynamic viscosity [Pa s], kinematic viscosity [m2/s]. */
+/** What the water of a loop weighs and how it resists shear. */
 export interface WaterProperties {
+  /** [kg/m3] */
   readonly density: number;
+  /** Dynamic viscosity [Pa s]. */
   readonly viscosity: number;
+  /** [m2/s] */
   readonly kinematicViscosity: number;
 }
 
 const GRAMS_PER_KILOGRAM = 1000;
 
 /**
- * What the water of a loop weighs and how it resists shear.
+ * Density and viscosity of the water of a loop.
  *
  * Density by the one-atmosphere equation of state EOS-80: rho = rho_w(t) + A(t) S + B(t) S^1.5 + C S^2.
  * Viscosity by Sharqawy et al.: mu = mu_w(t) (1 + A(t) s + B(t) s^2), s = S/1000.
- * @param state temperature [degC] 0..45, salinity [g/kg] 0..60. The figures are taken as they stand: temperature is not
- *   converted to IPTS-68, nor salinity to the practical scale (0.002 kg/m3 and 0.12 kg/m3 at 25 degC, 35 g/kg).
+ * @param state temperature t [degC] 0..45, salinity S [g/kg] 0..60. The figures are taken as they are: temperature is
+ *   not converted to IPTS-68, nor salinity to the practical scale (0.002 kg/m3 and 0.12 kg/m3 at 25 degC, 35 g/kg).
  * EOS-80 was fitted to 0..42 g/kg and -2..40 degC; outside, inside the range above, it is continued.
- * Accuracy: both meet the published check values to their printed digits (test/models/water.test.ts); the authors state
- *   0.01 kg/m3 for density, 1.5 % for viscosity.
- * Sources: Fofonoff and Millard 1983, UNESCO Technical Papers in Marine Science 44; Sharqawy, Lienhard and Zubair 2010,
- *   Desalination and Water Treatment 16, eq. 22-23.
+ * Accuracy: both meet the published check values to their printed digits (test/models/physics/water.test.ts); the
+ *   authors state 0.01 kg/m3 for density, 1.5 % for viscosity.
+ * Sources: Fofonoff and Millard 1983, UNESCO Technical Papers in Marine Science 44; Sharqawy, Lienhard and Zubair
+ *   2010, Desalination and Water Treatment 16, eq. 22-23.
  * Example: 25 degC, 35 g/kg weighs 1023.343 kg/m3.
  */
 export function waterProperties({ temperature, salinity }: WaterState): WaterProperties {
@@ -45,9 +48,10 @@ function viscosityOf(t: number, massFraction: number): number {
   return fresh * (1 + massFraction * (linear + massFraction * square));
 }
 
-/** Temperature [degC] 0..45; salinity [g/kg] 0..60. */
-
+/** The water of a loop as entered. */
 export interface WaterState {
+  /** [degC] 0..45. */
   readonly temperature: number;
+  /** [g/kg] 0..60. */
   readonly salinity: number;
 }

@@ -1,13 +1,16 @@
-/** The best-efficiency point of a pump at full speed, from its fitted head and power. */
+/** Finds the best-efficiency point of a pump at full speed, from its fitted head and power. */
 import { headAt } from '../../curves/head-curve.ts';
 import { powerAt } from '../../curves/power-law.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import type { PumpFit } from './pump-model.ts';
 
+/** Where a pump is most efficient, at full speed. */
 export interface BestEfficiencyPoint {
+  /** [m3/s] */
   readonly flow: number;
+  /** [m] */
   readonly head: number;
-  /** Wire to water, a fraction. */
+  /** Wire to water [-]. */
   readonly efficiency: number;
 }
 
@@ -16,9 +19,11 @@ const GOLDEN_STEPS = 60;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Flow [m3/s], head [m] and wire-to-water efficiency rho g Q H/P where that is greatest at full speed, within the entered
- * flows: the best of 200 even steps, then golden sections around it. `density` [kg/m3] of the water.
- * Null where power does not depend on flow, since the place would then say nothing of the pump.
+ * Flow, head and wire-to-water efficiency rho g Q H/P where that is greatest at full speed, within the entered flows.
+ *
+ * The best of 200 even steps, then golden sections around it.
+ * @param water density rho [kg/m3].
+ * @returns null where power does not depend on flow, since the place would then say nothing of the pump.
  */
 export function bestEfficiencyPoint(
   { headCurve, powerLaw }: PumpFit,

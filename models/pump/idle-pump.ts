@@ -1,16 +1,16 @@
-/** A pump that stands still while others push water back through it. */
+/** Finds the resistance of a stopped pump that others push water back through. */
 import { headAt } from '../../curves/head-curve.ts';
 import type { PumpFit } from './pump-model.ts';
 
 const SCAN = 200;
 
 /**
- * Resistance k [s2/m5] of H = k Q^2 of a pump at rest, held against turning: that of the point of its own curve with the
- * greatest hydraulic power Q H.
+ * Resistance k [s2/m5] of H = k Q^2 of a stopped pump, held against turning: that of the point of its own curve with
+ * the greatest hydraulic power Q H.
  *
- * Common practice, from memory: in published four-quadrant curves of radial pumps a stopped rotor takes about the head of
- * the best-efficiency point from the flow of that point, half of it to one and a half times. By the affinity laws k does
- * not depend on the speed of the points.
+ * By the affinity laws k does not depend on the speed of the points.
+ * Source: common practice, from memory: in published four-quadrant curves of radial pumps a stopped rotor takes about
+ *   the head of the best-efficiency point from the flow of that point, half of it to one and a half times.
  */
 export function idlePumpResistance({ headCurve }: PumpFit): number {
   const { max } = headCurve.range;

@@ -1,9 +1,10 @@
-/** A pump at one end of what its grade and its fitted points leave open. */
+/** Brings a pump to one end of what its grade and its fitted points leave open. */
 
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';
 import type { GradeTolerance } from './tolerance-grades.ts';
 import { type ToleranceEnd, uncertainHead } from './uncertain-head.ts';
 
+/** A pump at both ends of what its curves leave open. */
 export interface PumpEnds {
   readonly low: PumpMaker;
   readonly high: PumpMaker;

@@ -1,4 +1,4 @@
-/** A pump made ready for computing: its points with the curves fitted to them. */
+/** Fits the curves of a pump to its points. */
 import { fitHeadCurve, type HeadCurveFailure } from '../../curves/fit-head-curve.ts';
 import { fitPowerLaw, type PowerLawFailure } from '../../curves/fit-power-law.ts';
 import type { HeadCurve } from '../../curves/head-curve.ts';
@@ -15,7 +15,9 @@ export interface PumpFit {
   readonly powerLaw: PowerLaw;
 }
 
+/** A pump made ready for computing. */
 export interface PumpModel {
+  /** As its user entered it. */
   readonly entered: Pump;
   readonly fit: PumpFit;
 }
@@ -30,7 +32,12 @@ export type PumpFailure = (SpeedMapFailure | HeadCurveFailure | PowerLawFailure 
   readonly path: DocumentPath;
 };
 
-/** Fits head and power of a pump at true speed; fails with the place in its document that does not allow it. */
+/**
+ * Fits head and power of a pump at true speed.
+ *
+ * Errors: those of `buildSpeedMap`, `fitHeadCurve`, `fitPowerLaw`; `power-beyond-range` where the fitted law leaves
+ *   1e-9..1e12 W at the lowest or the highest setting. Each names the place in the document of the pump.
+ */
 export function fitPump(pump: Pump): Result<PumpFit, PumpFailure> {
   const speedMap = buildSpeedMap(pump.speedMap, pump.settings);
   if (!speedMap.ok) return failed({ ...speedMap.failure, path: at('speedMap', speedMap.failure) });
@@ -55,24 +62,25 @@ function at(list: string, failure: object): DocumentPath {
 const RANGE = { least: 1e-9, most: 1e12 } as const;
 
 /**
- * The setting at which the law P = standby + c r^k g leaves 1e-9..1e12 W, of the lowest and the highest of the controller,
- * between which it runs one way, at the flows where g is least and greatest; null where none does.
+ * The setting at which a law P = standby + (F + c r^k) g, the chosen one or one that the points allow as well, leaves
+ * 1e-9..1e12 W, of the lowest and the highest of the controller, between which it runs one way, at the flows where g is
+ * least and greatest; null where none does.
  */
 function powerBeyondRange(
   law: PowerLaw,
   { speedMap, settings }: { readonly speedMap: SpeedMap; readonly settings: Settings },
 ): PowerFailure | null {
-  const flows = extremeFlows(law);
   for (const setting of [settings.min, settings.max]) {
     const speedRatio = speedRatioAt(speedMap, setting);
-    for (const flow of flows) {
-      const power = powerAt(law, { flow: flow * speedRatio, speedRatio });
-      const isInside = power >= RANGE.least && power <= RANGE.most;
-      if (!isInside && speedRatio > 0) return { code: 'power-beyond-range', setting };
-    }
+    const powers = [law, ...law.alternatives].flatMap((one) => extremePowers({ ...law, ...one }, speedRatio));
+    const areInside = powers.every((power) => power >= RANGE.least && power <= RANGE.most);
+    if (!areInside && speedRatio > 0) return { code: 'power-beyond-range', setting };
   }
   return null;
 }
+
+const extremePowers = (law: PowerLaw, speedRatio: number): readonly number[] =>
+  extremeFlows(law).map((flow) => powerAt(law, { flow: flow * speedRatio, speedRatio }));
 
 /** At full speed [m3/s]: the ends of the data, and between them where b1 x + b2 x^2 turns. */
 function extremeFlows({ flowScale, flowCentre, flowRange, flowTerms }: PowerLaw): readonly number[] {

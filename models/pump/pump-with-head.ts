@@ -1,10 +1,13 @@
-/** One pump, told from others by its curves, with its head multiplied. */
+/** Multiplies the head of one pump, known from others by its curves. */
 
 import { calibratedFit } from './calibrated-fit.ts';
 import { type PumpMaker, pumpAtSetting } from './pump-at-setting.ts';
 import type { PumpFit } from './pump-model.ts';
 
-/** Pumps of other curves are as they are. */
+/**
+ * Brings pumps to a setting, the one of the curves `fit` with its head times `head` [-]; pumps of other curves are as
+ * they are.
+ */
 export function pumpWithHead({ head, fit }: { readonly head: number; readonly fit: PumpFit }): PumpMaker {
   const own = JSON.stringify(fit);
   // A pump is made at many settings, of the same curves.

@@ -1,10 +1,12 @@
-/** What the acceptance grades of ISO 9906 let a pump differ from its stated figures by. */
+/** States by how much the acceptance grades of ISO 9906 let a pump differ from its stated figures. */
 
-/** Largest permitted departures, as fractions of the stated figure. */
+/** Largest permitted departures. */
 export interface GradeTolerance {
+  /** Fractions of the stated flow [-]. */
   readonly flow: { readonly below: number; readonly above: number };
+  /** Fractions of the stated head [-]. */
   readonly head: { readonly below: number; readonly above: number };
-  /** Power above the stated; none is set below it. */
+  /** Fraction of the stated power that may be drawn above it [-]; no bound is set below it. */
   readonly power: number;
 }
 
@@ -28,5 +30,6 @@ export type Grade = keyof typeof GRADES;
 /** What is taken where no grade is stated: the entered points as they are. */
 const NO_TOLERANCE: GradeTolerance = { flow: either(0), head: either(0), power: 0 };
 
+/** The departures of a grade; none where no grade is stated, so that the entered points count as they are. */
 export const toleranceOf = (grade: Grade | null): GradeTolerance =>
   grade === null ? NO_TOLERANCE : GRADES[grade];

@@ -1,11 +1,11 @@
-/** The head across the pump that a reading tells. */
+/** Finds the head across the pump from a reading. */
 import type { Reading } from './reading.ts';
 
 /**
- * The stated head, else (dischargePressure - suctionPressure)/(rho g) + rise [m]; undefined where neither was measured.
+ * The head across the pump [m]: the stated one, else (dischargePressure - suctionPressure)/(rho g) + rise.
  *
- * @param pressurePerHead rho g [Pa/m].
- * @param rise of the velocity head from one gauge to the other [m].
+ * @param by pressurePerHead rho g [Pa/m]; rise of the velocity head from one gauge to the other [m].
+ * @returns undefined where neither was measured.
  */
 export function headOfReading(
   { head, suctionPressure, dischargePressure }: Reading,

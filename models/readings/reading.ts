@@ -1,17 +1,21 @@
-/** What was measured on a loop at one moment, in SI. */
+/** Describes what was measured on a loop at one moment, in SI. */
 
-/**
- * `time` in ms since 1970-01-01T00:00Z; `setting` [%]; `power` [W] electrical, of all pumps of the loop together; `flow` [m3/s]
- * total; `outletFlows` [m3/s] by the name of the outlet; `head` [m] across the pump, in the loop's water; pressures [Pa] above that
- * of the air, at the pump's level, just before and just behind it. What was not measured is absent.
- */
+/** What was measured; what was not is undefined. */
 export interface Reading {
+  /** Instant [ms since 1970-01-01T00:00Z]. */
   readonly time: number;
+  /** [% of full] */
   readonly setting: number;
+  /** Electrical, of all pumps of the loop together [W]. */
   readonly power?: number | undefined;
+  /** Total [m3/s]. */
   readonly flow?: number | undefined;
+  /** By the name of the outlet [m3/s]. */
   readonly outletFlows?: Readonly<Record<string, number>> | undefined;
+  /** Across the pump, in the loop's water [m]. */
   readonly head?: number | undefined;
+  /** Above that of the air, at the pump's level, just before it [Pa]. */
   readonly suctionPressure?: number | undefined;
+  /** Above that of the air, at the pump's level, just behind it [Pa]. */
   readonly dischargePressure?: number | undefined;
 }

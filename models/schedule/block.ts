@@ -1,10 +1,11 @@
-/** A stretch of time at one setting, or at the mean of some. */
+/** Describes a stretch of time at one setting, or at the mean of some. */
 import type { Interval } from '../calendar/civil-year.ts';
 
 export interface Block extends Interval {
-  /** [%]; 0 is stopped. */
+  /** [% of full]; 0 is stopped. */
   readonly setting: number;
-  /** Time means [m3/s, W]. */
+  /** Time mean [m3/s]. */
   readonly flow: number;
+  /** Time mean [W]. */
   readonly power: number;
 }

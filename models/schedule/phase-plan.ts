@@ -1,13 +1,21 @@
-/** What each phase of a schedule asks of the pump, worked out once for all its runs. */
+/** Works out what each phase of a schedule asks of the pump, once for all its runs. */
 
 import { type RememberedDuty, rememberedDuty } from '../duty/duty-memory.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { type SampledLoop, sampleLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { shutOff } from '../network/shut-off.ts';
-import { dutyAt, type PhaseDuty, phaseDuty, type Station } from './phase-duty.ts';
+import {
+  dutyAt,
+  type JudgedLoop,
+  type PhaseDuty,
+  phaseDuty,
+  type Station,
+  volumeDuty,
+} from './phase-duty.ts';
 import { nothing, type Requirement, requiring, scaled, shutOutlets, stated } from './phase-loop.ts';
 import type { Emergency, Phase, Schedule, VolumeDemand } from './schedule.ts';
+import { type SettingGrid, settingGrid } from './setting-grid.ts';
 import { type VolumeChoice, volumeChoices } from './volume-choices.ts';
 
 export interface PhasePlan {
@@ -18,6 +26,10 @@ export interface PhasePlan {
   readonly volume: { readonly demand: VolumeDemand; readonly choices: readonly VolumeChoice[] } | null;
   /** The loop as this phase runs it, its requirements included. */
   readonly loop: CompiledLoop;
+  /** The same in the other half of a pulse. */
+  readonly otherLoop: CompiledLoop | null;
+  /** The settings of the pump on this loop; phases that close the same outlets share them. */
+  readonly grid: SettingGrid;
   /** Exact, and each setting worked out once. */
   readonly dutyAt: RememberedDuty;
 }
@@ -57,7 +69,7 @@ export function planSchedule(
   station: Station,
   figures?: PlanFigures,
 ): SchedulePlan {
-  const openings = loopsByOpenings(loop);
+  const openings = loopsByOpenings(loop, station);
   const whole = openings([]);
   if (whole === null) throw new Error('a loop with nothing shut is itself');
   const { emergency } = schedule;
@@ -76,31 +88,33 @@ const emergencyPhase = ({ factor }: Emergency): Phase => ({ name: 'emergency', f
 /** A loop with some outlets shut, and what is worked out on it when first asked for. */
 interface OpenedLoop {
   readonly loop: CompiledLoop;
+  readonly grid: SettingGrid;
   sampled(): SampledLoop;
 }
 
-function loopsByOpenings(loop: CompiledLoop): (shut: readonly string[]) => OpenedLoop | null {
+function loopsByOpenings(
+  loop: CompiledLoop,
+  station: Station,
+): (shut: readonly string[]) => OpenedLoop | null {
   const known = new Map<string, OpenedLoop | null>();
   return (shut) => {
     const key = JSON.stringify(shut);
     const before = known.get(key);
     if (before !== undefined) return before;
     const changed = shutOff(loop, shut);
-    const opened = changed === null ? null : openedLoop(changed);
+    const opened = changed === null ? null : openedLoop(changed, station);
     known.set(key, opened);
     return opened;
   };
 }
 
-function openedLoop(loop: CompiledLoop): OpenedLoop {
-  let sampled: SampledLoop | undefined;
-  return {
-    loop,
-    sampled: () => {
-      sampled ??= sampleLoop(loop);
-      return sampled;
-    },
+function openedLoop(loop: CompiledLoop, station: Station): OpenedLoop {
+  let known: SampledLoop | undefined;
+  const sampled = () => {
+    known ??= sampleLoop(loop);
+    return known;
   };
+  return { loop, sampled, grid: settingGrid(sampled, station) };
 }
 
 function planPhase(
@@ -116,25 +130,27 @@ function planPhase(
   const opened = fitting ?? whole;
   const fits = fitting !== null && namesOutlets;
   const model = (required: Requirement) => requiring(opened.loop, required, shut);
-  const solve = (required: Requirement): PhaseDuty => {
-    const found = phaseDuty(opened.sampled(), model(required), station);
-    return fits ? found : { ...found, feasible: false };
-  };
+  const { grid } = opened;
+  const judged = (): JudgedLoop => ({ sampled: opened.sampled(), grid });
+  const solve = (required: CompiledLoop) => phaseDuty(judged(), required, station, fits);
   const dutyOf = rememberedDuty((setting) => dutyAt(opened.sampled(), station, setting), known?.duties);
   const { volume, pulse } = phase;
   if (volume !== undefined) {
-    const own = known?.own ?? solve(nothing);
     const loop = model(nothing);
+    const own = known?.own ?? volumeDuty(judged(), loop, station, volume);
     const choices = known?.choices ?? (fits ? volumeChoices(opened.sampled(), loop, station, volume) : []);
-    return { phase, own, other: null, volume: { demand: volume, choices }, loop, dutyAt: dutyOf };
+    const moved = { demand: volume, choices };
+    return { phase, own, other: null, volume: moved, loop, otherLoop: null, grid, dutyAt: dutyOf };
   }
-  const other = () => (pulse === undefined ? null : solve(requirementOf(phase, pulse.otherFactor, true)));
+  const loop = model(requirementOf(phase, 1));
+  const otherLoop = pulse === undefined ? null : model(requirementOf(phase, pulse.otherFactor, true));
+  const other = () => (otherLoop === null ? null : solve(otherLoop));
   return {
     phase,
-    own: known?.own ?? solve(requirementOf(phase, 1)),
+    own: known?.own ?? solve(loop),
     other: known === null ? other() : known.other,
     volume: null,
-    loop: model(requirementOf(phase, 1)),
+    ...{ loop, otherLoop, grid },
     dutyAt: dutyOf,
   };
 }

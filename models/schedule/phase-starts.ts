@@ -1,4 +1,4 @@
-/** When the phases of a schedule begin. */
+/** Finds when the phases of a schedule begin. */
 
 import { minuteOf } from '../calendar/civil-text.ts';
 import type { Interval } from '../calendar/civil-year.ts';
@@ -8,12 +8,13 @@ import type { Phase } from './schedule.ts';
 
 /** A phase running from one instant to the next start. */
 export interface PhaseRun extends Interval {
-  /** Place in the schedule. */
+  /** Place in the schedule [-]. */
   readonly phase: number;
 }
 
 export interface PhaseCalendar {
   readonly phases: readonly Phase[];
+  /** Day numbers [days]. */
   readonly holidays: ReadonlySet<number>;
   readonly zone: ZoneOffsets;
 }
@@ -27,10 +28,10 @@ interface Start {
 }
 
 /**
- * The runs that touch an interval, whole: the first begins at or before it, the last ends at or after it.
+ * The runs that touch an interval [ms], whole: the first begins at or before it, the last ends at or after it.
  *
- * Times are wall clock: a skipped one acts at the first instant after, a repeated one at its first occurrence. Where no phase
- * has begun in the 60 days before the interval, the last of the list is taken to run.
+ * Times are wall clock: a skipped one acts at the first instant after, a repeated one at its first occurrence. Where
+ * no phase has begun in the 60 days before the interval, the last of the list is taken to run.
  */
 export function phaseRuns(calendar: PhaseCalendar, { from, until }: Interval): readonly PhaseRun[] {
   const { zone, phases } = calendar;

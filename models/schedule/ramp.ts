@@ -1,8 +1,10 @@
-/** What a pump draws while its setting runs straight from one to another. */
+/** Finds what a pump draws while its setting runs straight from one to another. */
 
-/** Flow [m3/s] and power [W], averaged over time. */
+/** What a pump does, averaged over time. */
 export interface MeanDuty {
+  /** [m3/s] */
   readonly flow: number;
+  /** [W] */
   readonly power: number;
 }
 
@@ -12,10 +14,11 @@ export const RAMP_PIECES = 8;
 /**
  * Time means of flow and power over the pieces of a ramp, in order.
  *
- * Simpson's rule on each piece: (f(a) + 4 f((a + b)/2) + f(b))/6, exact for powers up to the cube of the setting, as the
- * affinity laws give on a loop of friction alone. The mean of P is above P at the mean setting: P rises faster than its
- * setting.
- * @param at flow and power at a setting [%].
+ * Simpson's rule on each piece: (f(a) + 4 f((a + b)/2) + f(b))/6, exact for powers up to the cube of the setting, as
+ * the affinity laws give on a loop of friction alone. The mean of P is above P at the mean setting: P rises faster
+ * than its setting.
+ * @param ends settings [% of full].
+ * @param at flow [m3/s] and power [W] at a setting [% of full].
  */
 export function rampMeans(
   { from, to }: { readonly from: number; readonly to: number },

@@ -1,4 +1,4 @@
-/** The runs of phases as blocks of mean power, for a bill. */
+/** Cuts the runs of phases into blocks of mean power, for a bill. */
 import { MS_PER_MINUTE } from '../calendar/zone-offsets.ts';
 import type { Block } from './block.ts';
 import type { PhasePlan, SchedulePlan } from './phase-plan.ts';
@@ -9,14 +9,16 @@ import { type KnownPlans, type Prices, volumeRun } from './volume-run.ts';
 
 /** What is remembered between runs that are alike. */
 export interface Memory {
-  /** By place of the phase. */
+  /** By place of the phase [-]. */
   readonly volumes: Map<number, KnownPlans>;
   /** By phase, setting before and setting after. */
   readonly ramps: Map<string, readonly MeanDuty[]>;
 }
 
+/** Remembers nothing yet. */
 export const newMemory = (): Memory => ({ volumes: new Map(), ramps: new Map() });
 
+/** The plans of volumes that are remembered of a phase, by its place [-]. */
 export const volumesOf = ({ volumes }: Memory, phase: number): KnownPlans => {
   const known = volumes.get(phase) ?? new Map();
   volumes.set(phase, known);
@@ -24,8 +26,8 @@ export const volumesOf = ({ volumes }: Memory, phase: number): KnownPlans => {
 };
 
 /**
- * Blocks of one run. A ramp begins at `before`, the setting of the run before it, null where there is none; pulses enter by
- * the time mean of their two powers.
+ * Blocks of one run. A ramp begins at `before`, the setting of the run before it [% of full], null where there is
+ * none; pulses enter by the time mean of their two powers.
  */
 export function runBlocks(
   plan: SchedulePlan,
@@ -58,7 +60,7 @@ export function runBlocks(
   return rampEnd < run.until ? [...pieces, { from: rampEnd, until: run.until, ...steady }] : pieces;
 }
 
-/** The setting that a run ends at. */
+/** The setting [% of full] that a run ends at. */
 export function lastSetting(plan: SchedulePlan, run: PhaseRun, prices: Prices, memory: Memory): number {
   const one = planAt(plan, run.phase);
   if (one.volume === null) return lastOfPulses(one, run);

@@ -1,20 +1,26 @@
-/** The phases of a loop's day as their user enters them, in SI. */
+/** Describes the phases of a loop's day as their user enters them, in SI. */
 import type { DayKind } from '../calendar/day-kind.ts';
 
-/** Volume [m3] to move in each run of the phase, at most a day long; flows in m3/s. */
+/** A volume to move in each run of a phase, at most a day long. */
 export interface VolumeDemand {
+  /** [m3] */
   readonly perDay: number;
+  /** Least flow while it runs [m3/s]; undefined: none. */
   readonly floor?: number | undefined;
+  /** Greatest flow [m3/s]; undefined: none. */
   readonly ceiling?: number | undefined;
   readonly mayStop: boolean;
   /** Whether a slot may be shared in time by two settings. */
   readonly splits: boolean;
 }
 
-/** `share` of each period is run at `otherFactor` times the flows of the loop, or of the phase's `requiredFlows`. */
+/** A part of each period is run at other flows. */
 export interface Pulse {
+  /** Times the flows of the loop, or of the phase's `requiredFlows` [-]. */
   readonly otherFactor: number;
+  /** [min] */
   readonly periodMinutes: number;
+  /** Of each period, run at those [-], 0..1. */
   readonly share: number;
 }
 
@@ -25,19 +31,20 @@ export interface Phase {
   readonly from: string;
   /** Days on which it begins; undefined: all. A holiday is none of the weekdays. */
   readonly days?: readonly DayKind[] | undefined;
-  /** Times the flow that each outlet of the loop requires. */
+  /** Times the flow that each outlet of the loop requires [-]. */
   readonly factor?: number | undefined;
   /** [m3/s] by outlet; the outlets that are not named keep their own. */
   readonly requiredFlows?: Readonly<Record<string, number>> | undefined;
   readonly volume?: VolumeDemand | undefined;
   /** [%] by outlet: 0 is shut, 100 as built. */
   readonly openings?: Readonly<Record<string, number>> | undefined;
+  /** That the setting takes to change at the start of a run [min]. */
   readonly rampMinutes?: number | undefined;
   readonly pulse?: Pulse | undefined;
 }
 
 export interface Emergency {
-  /** Times the flow that each outlet of the loop requires. */
+  /** Times the flow that each outlet of the loop requires [-]. */
   readonly factor: number;
   /** What a battery gives to the pump [kWh]. */
   readonly batteryEnergy?: number | undefined;

@@ -1,28 +1,35 @@
-/** The settings that a phase may move its volume at. */
+/** Lists the settings at which a phase may move its volume. */
 
 import { estimateDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { Settings } from '../pump/pump.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { criteriaFor, EQUAL } from '../selection/criteria.ts';
-import { holds } from '../selection/grid-search.ts';
+import { criteriaFor } from '../selection/criteria.ts';
+import { EQUAL, holds } from '../selection/criterion.ts';
 import type { Station } from './phase-duty.ts';
 import type { VolumeDemand } from './schedule.ts';
 import type { Choice } from './volume/volume-plan.ts';
 
-/** A setting that a volume may be moved at; 0 is stopped. */
+/** A setting that a volume may be moved at. */
 export interface VolumeChoice extends Choice {
+  /** [% of full]; 0 is stopped. */
   readonly setting: number;
 }
 
 /** Settings of a grid that a volume chooses among at most; finer grids are taken at even strides. */
 const CHOICES_MOST = 1001;
 
-/** Every how manieth setting, from the highest down, a volume chooses among; 1: all of them. */
+/**
+ * How many settings of the grid [-], from the highest down, a volume goes on by from one choice to the next; 1: all
+ * are choices.
+ */
 export const volumeStride = (settings: Settings): number => Math.ceil(gridSize(settings) / CHOICES_MOST);
 
-/** The settings between floor and ceiling at which all criteria hold, by their duties on the samples of the loop. */
+/**
+ * The settings with flows [m3/s] between floor and ceiling at which all criteria hold, by their duties on the samples
+ * of the loop.
+ */
 export function volumeChoices(
   sampled: SampledLoop,
   loop: CompiledLoop,

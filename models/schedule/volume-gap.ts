@@ -1,11 +1,14 @@
-/** Whether a year's runs of a phase move their volume, and what whole hours cost above the least. */
+/** Decides whether a year's runs of a phase move their volume, and finds what whole hours cost above the least. */
 import type { Interval } from '../calendar/civil-year.ts';
 import type { PhasePlan } from './phase-plan.ts';
 import { type PhaseCalendar, phaseRuns } from './phase-starts.ts';
 import { type Memory, volumesOf } from './run-blocks.ts';
 import { type Prices, volumeRun } from './volume-run.ts';
 
-/** `gap`: cost above the bound as a share of its size; null where a run does not move its volume. */
+/**
+ * Whether a year's runs of the phase at a place [-] move their volume, and their cost above the bound as a share of
+ * its size [-]; null where a run does not move its volume.
+ */
 export function volumeGap(
   plan: PhasePlan,
   place: number,

@@ -1,4 +1,4 @@
-/** One run of a phase that moves a volume, as settings by time. */
+/** Plans one run of a phase that moves a volume, as settings by time. */
 import type { Interval } from '../calendar/civil-year.ts';
 import { instantOf, MS_PER_DAY, MS_PER_HOUR, offsetAt, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from '../tariff/rate-runs.ts';
@@ -15,11 +15,17 @@ export interface Prices {
   readonly zone: ZoneOffsets;
 }
 
+/** A part of a run at one setting, and whether its day moves the volume. */
+export interface VolumeBlock extends Block {
+  readonly isReached: boolean;
+}
+
 export interface VolumeRun {
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly VolumeBlock[];
   readonly feasible: boolean;
-  /** Cost above what no plan can be cheaper than, and that bound; null where the volume is out of reach. */
+  /** Cost above what no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly gap: number | null;
+  /** What no plan can be cheaper than [money]; null where the volume is out of reach. */
   readonly bound: number | null;
 }
 
@@ -28,12 +34,12 @@ export type KnownPlans = Map<string, VolumePlan | null>;
 
 /**
  * Cuts a run into slots at whole clock hours and changes of the price, plans each day of it, and lays the parts of split
- * slots one after the other. A volume out of reach runs at the highest setting that the pump's own limits allow.
+ * slots one after the other. A volume out of reach runs at the setting of `own`.
  */
 export function volumeRun(plan: PhasePlan, run: Interval, prices: Prices, known: KnownPlans): VolumeRun {
   const { volume, own } = plan;
   if (volume === null) throw new Error(`${plan.phase.name} moves no volume`);
-  const blocks: Block[] = [];
+  const blocks: VolumeBlock[] = [];
   let feasible = true;
   let gap = 0;
   let bound = 0;
@@ -42,12 +48,13 @@ export function volumeRun(plan: PhasePlan, run: Interval, prices: Prices, known:
     const found = planOf(volume.choices, volume.demand, slots, known);
     if (found === null) {
       feasible = false;
-      blocks.push({ ...day, setting: own.setting, flow: own.duty.flow, power: own.duty.power });
+      const { flow, power } = own.duty;
+      blocks.push({ ...day, setting: own.setting, flow, power, isReached: false });
       continue;
     }
     gap += found.cost - found.bound;
     bound += found.bound;
-    blocks.push(...blocksOf(found, slots, volume.choices));
+    blocks.push(...blocksOf(found, slots, volume.choices).map((block) => ({ ...block, isReached: true })));
   }
   return feasible ? { blocks, feasible, gap, bound } : { blocks, feasible, gap: null, bound: null };
 }

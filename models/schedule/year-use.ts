@@ -1,4 +1,4 @@
-/** What a schedule uses and costs in a year of the calendar. */
+/** Finds what a schedule uses and costs in a year of the calendar. */
 
 import type { Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR } from '../calendar/zone-offsets.ts';
@@ -12,18 +12,25 @@ import { planAt } from './plan-at.ts';
 import { lastSetting, type Memory, newMemory, runBlocks } from './run-blocks.ts';
 import type { Prices } from './volume-run.ts';
 
-/** kWh, money, hours; means over those hours in W and m3/s. */
+/** What a stretch of time uses. */
 export interface Use {
+  /** [kWh] */
   readonly energy: number;
+  /** [money] */
   readonly cost: number;
+  /** [h] */
   readonly hours: number;
+  /** Mean over those hours [W]. */
   readonly power: number;
+  /** Mean over those hours [m3/s]. */
   readonly flow: number;
 }
 
-/** With the setting that is run for longest, and the highest that is run at all [%]. */
+/** What a phase uses. */
 export interface PhaseUse extends Use {
+  /** Run for longest [% of full]. */
   readonly usualSetting: number;
+  /** That is run at all [% of full]. */
   readonly highestSetting: number;
 }
 
@@ -101,7 +108,7 @@ const useOf = ({ energy, cost, hours, flowHours }: Total): Use => ({
   flow: hours === 0 ? 0 : flowHours / hours,
 });
 
-/** What one duty round the clock uses and costs in the interval. */
+/** What one duty of some power [W] and flow [m3/s] round the clock uses and costs in the interval [ms]. */
 export function constantUse(
   { power, flow }: { readonly power: number; readonly flow: number },
   prices: Prices,

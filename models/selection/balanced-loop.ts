@@ -9,6 +9,7 @@ import { solving, type Unsolved } from '../network/solve-failure.ts';
 import { type Trim, trimNetwork } from '../network/trim.ts';
 import type { Balancing } from './options.ts';
 
+/** A loop as a selection takes it. */
 export interface BalancedLoop {
   readonly sampled: SampledLoop;
   /** Empty as built. */
@@ -23,7 +24,9 @@ export type BalanceFailure =
 
 /**
  * Throttles a loop where `trimmed` is asked for, and works out what all candidates share.
- * Fails where no outlet requires a flow, or trims lack a requirement on every outlet.
+ *
+ * Errors: `no-requirement` where no outlet requires a flow; `trim-needs-pipework` for a loop known by its system
+ *   curve alone; `trim-needs-requirement` for an outlet without one; those of the solver.
  */
 export function balancedLoop(
   model: CompiledLoop,

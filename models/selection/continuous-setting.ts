@@ -1,13 +1,15 @@
-/** The smallest setting that qualifies when the controller's steps are left out of account. */
+/** Finds the smallest feasible setting when the controller's steps are left out of account. */
 import { findRoot } from '../../curves/find-root.ts';
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import { SolveFailure } from '../network/solve-failure.ts';
 import type { Settings } from '../pump/pump.ts';
 import { type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { criteriaFor, type Judgement } from './criteria.ts';
-import type { Limits, Running } from './options.ts';
+import { criteriaFor } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
+import type { Running } from './options.ts';
 import type { Candidate, WorstCase } from './select.ts';
 import { tighterJudgements } from './tighter-judgements.ts';
 
@@ -20,9 +22,11 @@ interface ContinuousQuestion {
 }
 
 /**
- * The duty at the smallest setting [%], of any decimals, between the last grid setting that does not qualify and
- * `duty`, the smallest that does: where the criterion with the least to spare is just met. `duty` itself where it stands
- * at the lowest setting. Throws `SolveFailure` where network or search reach a limit.
+ * The duty at the smallest setting [% of full], of any decimals, at which every criterion holds.
+ *
+ * It lies between the last grid setting that is not feasible and `duty`, the smallest that is: where the criterion
+ * with the least clearance is just met. `duty` itself where it is at the lowest setting.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function continuousDuty(question: ContinuousQuestion, duty: ExactDuty): ExactDuty {
   const { candidate, sampled } = question;

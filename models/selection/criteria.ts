@@ -1,77 +1,46 @@
-/** The criteria that a setting must meet, each named by the reason it gives when it fails. */
+/** Judges a setting by criteria, each named by the reason it gives when it fails. */
 
-import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { npshAvailable, npshRequired } from '../duty/npsh.ts';
 import { screenVelocities } from '../intake/screen.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import type { Limits } from './options.ts';
+import { type Criterion, type CriterionReason, EQUAL, FAILS, from, HOLDS, upTo } from './criterion.ts';
+import type { Gravity } from './gravity.ts';
+import { noneReversed, outletsBelowMaximum, outletsServed } from './outlet-criteria.ts';
 
-/** In the order in which they are told. */
-export const CRITERION_REASONS = [
-  'efficiency-impossible',
-  'not-enough-head',
-  'outside-data',
-  'outlet-above-maximum',
-  'screen-velocity',
-  'pump-below-minimum',
-  'pump-above-maximum',
-  'npsh',
-] as const;
-
-export type CriterionReason = (typeof CRITERION_REASONS)[number];
-
-/** A criterion as found at one duty: it holds when `clearance`, the relative distance to the limit, is not negative. */
-export interface Judgement {
-  readonly reason: CriterionReason;
-  /** The outlet that decides, where one does. */
-  readonly outlet: string | null;
-  readonly setting: number;
-  readonly value: number;
-  readonly limit: number;
-  readonly clearance: number;
-}
-
-export interface Criterion {
-  readonly reason: CriterionReason;
-  /** What it goes by: the flow, and every outlet's with it, or the flow of one pump brought to full speed; or neither. */
-  readonly by: 'flow' | 'flow-at-full-speed' | null;
-  /** Where that rises with the setting: held from some setting on, up to some setting, or neither. */
-  readonly along: 'from' | 'up-to' | null;
-  judge(duty: DutyFigures): Judgement;
-}
-
+/** What a duty is judged by. */
 export interface CriteriaContext {
   readonly loop: CompiledLoop;
   readonly pump: PumpModel;
   readonly limits: Limits;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
+  /** Undefined or null: not judged, or gravity does not serve the loop. */
+  readonly gravity?: Gravity | null | undefined;
 }
 
-/** Flows count as equal within this. */
-export const EQUAL = 1e-9;
 /** Beyond this many times the largest entered flow a curve is a guess. */
 const DATA_REACH = 1.1;
 
 /** The criteria that apply to a pump on a loop, in the order of their reasons. */
 export function criteriaFor(context: CriteriaContext): readonly Criterion[] {
-  const { pump, limits } = context;
+  const { loop, pump, limits, gravity = null } = context;
+  const { outlets } = loop.system;
   return [
-    efficiencyPossible(limits.efficiency),
-    ...outletsServed(context),
-    ...(limits.extrapolation ? [] : [insideData(pump)]),
-    ...outletsBelowMaximum(context),
+    ...(limits.gravity === 'reject' && gravity !== null ? [pumpNeeded(gravity)] : []),
+    efficiencyPossible(limits.maximumEfficiency),
+    pumpMovesWater(),
+    ...outletsServed(outlets),
+    ...(limits.allowReverseFlow ? [] : [noneReversed(outlets)]),
+    ...(limits.allowExtrapolation ? [] : [insideData(pump)]),
+    ...outletsBelowMaximum(outlets),
     ...screenGentle(context),
     ...flowLimits(pump),
     ...npshMet(context),
   ];
 }
-
-const upTo = (value: number, limit: number): number =>
-  limit === 0 ? -value : (limit - value) / Math.abs(limit);
-const from = (value: number, limit: number): number =>
-  limit === 0 ? value : (value - limit) / Math.abs(limit);
 
 function efficiencyPossible(limit: number): Criterion {
   return {
@@ -89,44 +58,25 @@ function efficiencyPossible(limit: number): Criterion {
   };
 }
 
-function outletsServed({ loop }: CriteriaContext): readonly Criterion[] {
-  const needs = loop.system.outlets.flatMap(({ name, requiredFlow }, index) =>
-    requiredFlow === null ? [] : [{ name, index, flow: requiredFlow }],
-  );
-  return needs.length === 0 ? [] : [worstOutlet('not-enough-head', 'from', needs, from)];
-}
-
-function outletsBelowMaximum({ loop }: CriteriaContext): readonly Criterion[] {
-  const most = loop.system.outlets.flatMap(({ name, maximumFlow }, index) =>
-    maximumFlow === null ? [] : [{ name, index, flow: maximumFlow }],
-  );
-  return most.length === 0 ? [] : [worstOutlet('outlet-above-maximum', 'up-to', most, upTo)];
-}
-
-/** The outlet nearest to breaking its bound decides. */
-function worstOutlet(
-  reason: CriterionReason,
-  along: Criterion['along'],
-  bounds: readonly { readonly name: string; readonly index: number; readonly flow: number }[],
-  clear: (value: number, limit: number) => number,
-): Criterion {
+function pumpMovesWater(): Criterion {
+  const reason = 'dead-head';
   return {
     reason,
     by: 'flow',
-    along,
-    judge: ({ outletFlows, setting }) => {
-      let worst = bounds[0];
-      let clearance = Number.POSITIVE_INFINITY;
-      for (const bound of bounds) {
-        const cleared = clear(at(outletFlows, bound.index), bound.flow) + EQUAL;
-        if (!(cleared < clearance)) continue;
-        worst = bound;
-        clearance = cleared;
-      }
-      if (worst === undefined) throw new Error(`${reason} has no outlet to judge`);
-      const { name, index, flow: limit } = worst;
-      return { reason, outlet: name, setting, value: at(outletFlows, index), limit, clearance };
-    },
+    along: 'from',
+    judge: ({ flow: value, deadHead, setting }) => ({
+      ...{ reason, outlet: null, setting, value, limit: 0 },
+      clearance: deadHead ? FAILS : HOLDS,
+    }),
+  };
+}
+
+/** Holds at no setting, since no pump is needed. */
+function pumpNeeded({ flow: value, required: limit }: Gravity): Criterion {
+  const reason = 'gravity-suffices';
+  return {
+    ...{ reason, by: null, along: null },
+    judge: ({ setting }) => ({ reason, outlet: null, setting, value, limit, clearance: FAILS }),
   };
 }
 
@@ -186,7 +136,7 @@ function screenGentle({ loop: { entered: loop }, limits }: CriteriaContext): rea
 
 /** Without points for what the pump requires, that the water does not boil before it: NPSH available of 0 or more. */
 function npshMet(context: CriteriaContext): readonly Criterion[] {
-  if (!context.limits.npsh) return [];
+  if (!context.limits.enforceNpsh) return [];
   const reason = 'npsh';
   const figuresAt = npshFigures(context);
   return [

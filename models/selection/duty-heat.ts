@@ -1,4 +1,4 @@
-/** What a pump at its duty does to the temperature of the tank, and what that costs a year. */
+/** Finds what a pump at its duty does to the temperature of the tank, and what that costs a year. */
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { dailyRise, heatUse, meanHeat, pumpHeat } from '../duty/heat.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
@@ -6,18 +6,24 @@ import { specificHeat } from '../physics/specific-heat.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import type { Running } from './options.ts';
 
+/** What a duty does to the temperature of a tank. */
 export interface DutyHeat {
   /** Heat into the water while the pump runs [W]. */
   readonly power: number;
-  /** Whether 0.8 stood in for the motor's efficiency. */
+  /** Whether 0.8 was taken for the motor's efficiency. */
   readonly motorEfficiencyAssumed: boolean;
-  /** Warming [K a day] by the day's mean heat, before losses to the room; null without a tank volume. */
+  /** Warming by the day's mean heat, before losses to the room [K/day]; null without a tank volume. */
   readonly dailyRise: number | null;
-  /** Electricity of chiller or heater [kWh], negative where it is spared, and its cost; null where not asked for. */
+  /** Electricity of chiller or heater [kWh/year], negative where it is saved; null where not asked for. */
   readonly annualEnergy: number | null;
+  /** Of that electricity [money/year]; null where not asked for, or without a price. */
   readonly annualCost: number | null;
 }
 
+/**
+ * What a duty of some power [W] does to the temperature of the tank of its loop, and what that costs a year at a
+ * price [money/kWh].
+ */
 export function dutyHeat(
   {
     loop: { entered: loop, water },

@@ -1,17 +1,18 @@
-/** The smallest grid setting at which every criterion holds, for one candidate. */
+/** Finds the smallest grid setting at which every criterion holds, for one candidate. */
 import type { DutyFigures, ExactDuty } from '../duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../duty/sampled-loop.ts';
 import { hasRequirement } from '../network/margins.ts';
 import { type PumpAtSetting, type PumpMaker, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import type { Criterion, CriterionReason, Judgement } from './criteria.ts';
+import { type Criterion, type CriterionReason, holds, type Judgement } from './criterion.ts';
 import { NOTHING_RISES, type Rises, risesOf } from './rising-flows.ts';
 import { tighterJudgements } from './tighter-judgements.ts';
 
 /** Two criteria that hold at no setting together. */
 export type Clash = readonly [Judgement, Judgement];
 
+/** What a search of the grid found; `settings` [-] were looked at. */
 export type GridOutcome =
   | { readonly feasible: true; readonly duty: ExactDuty }
   | {
@@ -23,7 +24,7 @@ export type GridOutcome =
     };
 
 /** Judgements nearer to their limit than this are taken on the exact duty: ten times what samples may be off. */
-const CLOSE = 1e-3;
+export const CLOSE = 1e-3;
 
 interface Judged<Duty extends DutyFigures = DutyFigures> {
   readonly duty: Duty;
@@ -36,7 +37,7 @@ interface Search {
   readonly size: number;
   readonly criteria: readonly Criterion[];
   readonly drooping: boolean;
-  /** What rises with the setting: where a criterion goes by it, `along` tells where the criterion holds. */
+  /** What rises with the setting: where a criterion follows it, `along` says where the criterion holds. */
   rises(): Rises;
   judged(index: number): Judged;
   exact(index: number): Judged<ExactDuty>;
@@ -50,12 +51,13 @@ export interface SearchedEnd {
 }
 
 /**
- * Searches the grid of a candidate's settings.
+ * Searches the grid of a candidate's settings for the smallest at which every criterion holds.
  *
- * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on, or
- * up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With a
- * `worstCase` each criterion, of the same list, must hold there too; the duty told is the one as entered.
- * Throws `SolveFailure` where network or search reach a limit.
+ * Every setting is judged at its own duty. Where flows rise with the setting, criteria that hold from some flow on,
+ * or up to some flow, are found by bisection; otherwise all settings are looked at. The answer's duty is exact. With
+ * a `worstCase` each criterion, of the same list, must hold there too; the duty given is the one as entered.
+ * @param search count [-] of equal pumps in parallel.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function searchGrid({
   pump,
@@ -100,8 +102,6 @@ function inBothCases(plain: Search, worst: Search): Search {
     }),
   };
 }
-
-export const holds = ({ clearance }: Judgement): boolean => clearance >= 0;
 
 /** Where a criterion holds, as far as is known before all settings are judged. */
 function alongOf({ criteria, rises }: Search, reason: CriterionReason): Criterion['along'] {
@@ -188,7 +188,7 @@ function rejection(search: Search): GridOutcome {
   const failing = search.criteria.flatMap(({ reason }) => {
     const index = nearestTo(search, reason);
     if (holds(judgementOf(search.judged(index), reason))) return [];
-    // On the exact duty, so that the figures told are those of a duty point asked for.
+    // On the exact duty, so that the figures given are those of a duty point asked for.
     return [judgementOf(search.exact(index), reason)];
   });
   return {
@@ -233,6 +233,9 @@ function judgementOf({ judgements }: Judged, reason: CriterionReason): Judgement
   return found;
 }
 
+/** Wherever this fails `not-enough-head` fails too, which says more. */
+const isImplied = ({ reason }: Pick<Judgement, 'reason'>): boolean => reason === 'dead-head';
+
 /** Two criteria of which one holds from a setting on and the other only up to a lower one; else by looking at all settings. */
 function findClash(search: Search): Clash | null {
   const isFrom = ({ reason }: Judgement) => alongOf(search, reason) === 'from';
@@ -240,17 +243,19 @@ function findClash(search: Search): Clash | null {
     search.judged(index).judgements.every((one) => holds(one) || !isFrom(one)),
   );
   const { judgements } = search.judged(Math.min(first, search.size - 1));
-  const met = judgements.find((one) => isFrom(one) && holds(one));
+  const met = judgements.find((one) => isFrom(one) && holds(one) && !isImplied(one));
   const broken = judgements.find((one) => !holds(one) && alongOf(search, one.reason) === 'up-to');
   return met === undefined || broken === undefined ? clashOfAll(search) : [met, broken];
 }
 
 /** The two criteria that hold together least often, judged at a setting where the first holds. */
 function clashOfAll(search: Search): Clash | null {
-  const all = Array.from({ length: search.size }, (_, index) => search.judged(index).judgements);
+  const all = Array.from({ length: search.size }, (_, index) =>
+    search.judged(index).judgements.filter((one) => !isImplied(one)),
+  );
   let clash: Clash | null = null;
   let fewest = Number.POSITIVE_INFINITY;
-  const count = search.criteria.length;
+  const count = search.criteria.filter((one) => !isImplied(one)).length;
   for (let a = 0; a < count; a++) {
     for (let b = a + 1; b < count; b++) {
       const together = all.filter((one) => isHeld(one[a]) && isHeld(one[b])).length;

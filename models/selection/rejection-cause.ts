@@ -1,13 +1,13 @@
-/** Why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
+/** Finds why a candidate fails, where that lies in the loop or in the pump's shutoff head rather than in its settings. */
 
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { type ShutValve, shutValves } from '../loop/shut-valves.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
-import type { Judgement } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
 import type { Candidate } from './select.ts';
 
-/** Heads in m. */
+/** Why a candidate fails; heads [m], setting [% of full]. */
 export type RejectionCause =
   | { readonly code: 'shut-valve'; readonly path: DocumentPath; readonly outlet: string }
   /** The head that the loop needs before any water moves, against the most that the pump gives at no flow. */
@@ -28,7 +28,10 @@ export type RejectionCause =
   /** The water falls to its outlets: `fall` is the head that is there without a pump. */
   | { readonly code: 'runs-by-itself'; readonly fall: number };
 
-/** Null where settings and limits tell all there is. */
+/**
+ * The cause that lies in the loop or in the shutoff head of the pump; null where settings and limits are all there
+ * is.
+ */
 export function rejectionCause(
   { loop, atRest }: Pick<SampledLoop, 'loop' | 'atRest'>,
   { pump, count }: Candidate,

@@ -1,9 +1,10 @@
-/** What rises with the setting of a pump: the flow with every outlet's, and the flow of one pump brought to full speed. */
+/** Decides which flows rise with the setting of a pump. */
 
 import { at } from '../../curves/at.ts';
 import type { DutyFigures } from '../duty/duty-point.ts';
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 
+/** What rises with the setting. */
 export interface Rises {
   /** The total flow, and the flow of every outlet with it. */
   readonly flow: boolean;
@@ -14,10 +15,12 @@ export interface Rises {
 export const NOTHING_RISES: Rises = { flow: false, 'flow-at-full-speed': false };
 
 /**
- * For a pump whose head falls with flow, the total flow rises with the setting. The outlets rise with it where the loop is
- * known to do so, or where they do at every sample around the flows of the grid and around the required flow, and at the
- * first setting that moves water are no lower than at those that move none. Q/r rises, since H0(Q/r) = Hs(Q)/r^2, where
- * every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
+ * What rises with the setting of a pump, over the settings of its grid by their places [-].
+ *
+ * For a pump whose head falls with flow, the total flow rises with the setting. The outlets rise with it where the
+ * loop is known to do so, or where they do at every sample around the flows of the grid and around the required flow,
+ * and at the first setting that moves water are no lower than at those that move none. Q/r rises, since H0(Q/r) =
+ * Hs(Q)/r^2, where every sample around the flows of the grid has Q Hs'(Q) <= 2 Hs(Q).
  */
 export function risesOf({
   sampled: { loop, samples, atRest, required },

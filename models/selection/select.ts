@@ -1,36 +1,54 @@
-/** Which pump serves a loop at the least cost, and at which setting. */
+/** Selects the pump that serves a loop at the least cost, and its setting. */
 import type { ExactDuty } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
 import type { SampledLoop } from '../duty/sampled-loop.ts';
+import type { Limits } from '../loop/limits.ts';
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
+import { type Interval, powerIntervalOf } from '../pump/power-interval.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
 import { criteriaFor } from './criteria.ts';
 import { type DutyHeat, dutyHeat } from './duty-heat.ts';
+import { servedByGravity } from './gravity.ts';
 import { type GridOutcome, type SearchedEnd, searchGrid } from './grid-search.ts';
-import type { Limits, Running } from './options.ts';
+import type { Running } from './options.ts';
+import { type Throttle, throttleFor } from './throttle.ts';
 
 /** The loop and its pumps at the end of their uncertainty that is against the user. */
 export type WorstCase = Omit<SearchedEnd, 'criteria'>;
 
+/** One or several equal pumps. */
 export interface Candidate {
   readonly pump: PumpModel;
+  /** In parallel [-]. */
   readonly count: number;
 }
 
+/** A feasible candidate at its smallest feasible setting. */
 export interface Ranked {
-  /** Place in the request. */
+  /** Place in the request [-]. */
   readonly candidate: number;
   readonly duty: ExactDuty;
+  /** [kWh/year] */
   readonly annualEnergy: number;
+  /** [money/year]; null without a price. */
   readonly annualCost: number | null;
   readonly heat: DutyHeat;
-  /** Present value; null where it is not asked for, or a price of pump or energy is not known. */
+  /** Present value [money]; null where it is not asked for, or a price of pump or energy is not known. */
   readonly lifeCycleCost: number | null;
+  /**
+   * What it is ranked by, at both ends of what the entered points leave open of its power at this flow: its life-cycle cost
+   * or annual cost [money], without a price its annual energy [kWh].
+   */
+  readonly rankedBy: Interval;
 }
 
+/** A candidate without a feasible setting. */
 export interface Rejected {
+  /** Place in the request [-]. */
   readonly candidate: number;
   readonly outcome: Extract<GridOutcome, { feasible: false }>;
+  /** The valve that would make it feasible; null where none does, or where its flow is not what it fails by. */
+  readonly throttle: Throttle | null;
 }
 
 export interface Selection {
@@ -41,12 +59,13 @@ export interface Selection {
 }
 
 /**
- * Judges every candidate at its smallest qualifying setting and ranks those that have one. With a `worstCase` a setting
- * qualifies when it does there too; ranking and figures are those as entered.
+ * Judges every candidate at its smallest feasible setting and ranks those that have one.
  *
- * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the request; cost and energy with those of chiller or
- * heater where that is asked for.
- * Throws `SolveFailure` where network or search reach a limit.
+ * With a `worstCase` a setting is feasible when every criterion holds there too; ranking and figures are those as
+ * entered.
+ * Order: life-cycle cost where that is asked for, annual cost, annual energy, power, setting, count, place in the
+ * request; cost and energy with those of chiller or heater where that is asked for.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function select({
   sampled,
@@ -63,18 +82,17 @@ export function select({
 }): Selection {
   const ranking: Ranked[] = [];
   const rejected: Rejected[] = [];
+  const gravity = limits.gravity === 'reject' ? servedByGravity(sampled) : null;
   for (const [candidate, { pump, count }] of candidates.entries()) {
     const criteriaOn = ({ loop }: SampledLoop) =>
-      criteriaFor({ loop, pump, limits, elevation: running.elevation });
-    const outcome = searchGrid({
-      sampled,
-      criteria: criteriaOn(sampled),
-      pump,
-      count,
-      worstCase: worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) },
-    });
+      criteriaFor({ loop, pump, limits, elevation: running.elevation, gravity });
+    const end = { sampled, criteria: criteriaOn(sampled) };
+    const worst = worstCase && { ...worstCase, criteria: criteriaOn(worstCase.sampled) };
+    const outcome = searchGrid({ ...end, pump, count, worstCase: worst });
     if (!outcome.feasible) {
-      rejected.push({ candidate, outcome });
+      const isAbove = outcome.failing.some(({ reason }) => reason === 'pump-above-maximum');
+      const throttle = isAbove ? throttleFor(end, { pump, count }, worst) : null;
+      rejected.push({ candidate, outcome, throttle });
       continue;
     }
     const { duty } = outcome;
@@ -82,20 +100,27 @@ export function select({
     const use = annualUse({ ...running, power: duty.power, standbyPower });
     const heat = dutyHeat({ loop: sampled.loop, pump }, duty, running);
     const lifeCycleCost = lifeCycleOf({ pump, count }, { ...use, heat }, running);
-    ranking.push({ candidate, duty, ...use, heat, lifeCycleCost });
+    const rankedByAt = (power: number) =>
+      rankedBy({ pump, count }, { ...annualUse({ ...running, power, standbyPower }), heat }, running);
+    const powers = powerIntervalOf(pump.fit, duty);
+    const ends = { low: rankedByAt(powers.low), high: rankedByAt(powers.high) };
+    ranking.push({ candidate, duty, ...use, heat, lifeCycleCost, rankedBy: ends });
   }
-  const counted = running.heat?.inRanking === true ? withHeat : bare;
+  const counted = countedIn(running);
   return { ranking: ranking.toSorted((a, b) => cheaperFirst(a, b, counted)), rejected };
 }
 
-function lifeCycleOf(
-  { pump, count }: Candidate,
-  use: Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>,
-  { lifeCycle, heat }: Running,
-): number | null {
-  if (lifeCycle === undefined || use.annualCost === null) return null;
-  const annualCost = (heat?.inRanking === true ? withHeat : bare)(use).cost;
-  return candidateLifeCycle({ pump: pump.entered, count, annualCost }, lifeCycle);
+type Use = Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>;
+
+function lifeCycleOf({ pump, count }: Candidate, use: Use, running: Running): number | null {
+  if (running.lifeCycle === undefined || use.annualCost === null) return null;
+  const annualCost = countedIn(running)(use).cost;
+  return candidateLifeCycle({ pump: pump.entered, count, annualCost }, running.lifeCycle);
+}
+
+function rankedBy(candidate: Candidate, use: Use, running: Running): number {
+  const { cost, energy } = countedIn(running)(use);
+  return lifeCycleOf(candidate, use, running) ?? (use.annualCost === null ? energy : cost);
 }
 
 /** Those without a life-cycle cost come after those with one. */
@@ -104,10 +129,9 @@ function lifeCycleFirst(a: Ranked, b: Ranked): number {
   return Number(a.lifeCycleCost === null) - Number(b.lifeCycleCost === null);
 }
 
-type Counted = (ranked: Pick<Ranked, 'annualCost' | 'annualEnergy' | 'heat'>) => {
-  readonly cost: number;
-  readonly energy: number;
-};
+type Counted = (use: Use) => { readonly cost: number; readonly energy: number };
+
+const countedIn = ({ heat }: Running): Counted => (heat?.inRanking === true ? withHeat : bare);
 
 const bare: Counted = ({ annualCost, annualEnergy }) => ({ cost: annualCost ?? 0, energy: annualEnergy });
 

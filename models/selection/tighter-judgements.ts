@@ -1,7 +1,7 @@
 /** Takes each of two lists of judgements where it has less to spare. */
-import type { Judgement } from './criteria.ts';
+import type { Judgement } from './criterion.ts';
 
-/** Both lists are of the same criteria in the same order. */
+/** Of two lists of judgements by the same criteria in the same order, each one with less clearance. */
 export function tighterJudgements(
   one: readonly Judgement[],
   other: readonly Judgement[],

@@ -1,10 +1,11 @@
-/** What would be chosen were it not for the limit of the intake screen, and the screen that would allow it. */
+/** Finds what would be chosen without the limit of the intake screen, and the screen that would allow it. */
 
 import type { SampledLoop } from '../duty/sampled-loop.ts';
 import { type ScreenVelocities, screenVelocities } from '../intake/screen.ts';
 import { sizeScreen } from '../intake/screen-size.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { IntakeScreen } from '../loop/loop.ts';
-import type { Limits, Running } from './options.ts';
+import type { Running } from './options.ts';
 import {
   type Candidate,
   type Ranked,
@@ -14,11 +15,15 @@ import {
   type WorstCase,
 } from './select.ts';
 
+/** What the limit of the screen rules out. */
 export interface WithoutScreenLimit {
   readonly ranked: Ranked;
   /** Through the part-clogged screen as it is [m/s]. */
   readonly velocities: ScreenVelocities;
-  /** The least screen of the same kind whose mean and peak keep to the limit; null where it takes too many. */
+  /**
+   * The least screen of the same kind whose mean and peak velocity are within the limit; null where it takes too
+   * many.
+   */
   readonly screen: IntakeScreen | null;
 }
 

@@ -1,12 +1,12 @@
-/** The figures of a loop that runs alike all day at the setting of its pump. */
+/** Finds the figures of a loop that runs alike all day at the setting of its pump. */
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import { annualUse } from '../duty/energy.ts';
 import { estimateDuty, exactDuty, sampleLoop } from '../duty/sampled-loop.ts';
+import { limitsOf } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { pumpAtSetting } from '../pump/pump-at-setting.ts';
 import type { PumpModel } from '../pump/pump-model.ts';
-import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { type Ranked, select } from '../selection/select.ts';
 import {
   type InstalledStation,
@@ -20,18 +20,19 @@ import {
 } from './loop-figures.ts';
 
 export interface ConstantTerms {
-  /** Money per kWh; null: not known. */
+  /** [money/kWh]; null: not known. */
   readonly price: number | null;
   /** Of the site [m]. */
   readonly elevation: number;
 }
 
 /**
- * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest setting
- * that serves, and of the best of the candidates, one of each, by the rules of a selection.
+ * What the installed pumps use at their setting, and what the same requirement would take: of them at the lowest
+ * feasible setting, and of the best of the candidates, one of each, by the rules of a selection.
  *
- * Where the setting of now leaves an outlet short, other pumps are held against the setting that would serve; where there
- * is none, nothing is like for like and no saving is told. Throws `SolveFailure` where network or search reach a limit.
+ * Where the present setting leaves an outlet below its required flow, other pumps are compared with the feasible
+ * setting; where there is none, nothing is like for like and no saving is given.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
  */
 export function constantLoop(
   loop: CompiledLoop,
@@ -51,7 +52,7 @@ export function constantLoop(
   const { ranking } = select({
     sampled,
     candidates: [installed, ...candidates.map((pump) => ({ pump, count: 1 }))],
-    limits: DEFAULT_LIMITS,
+    limits: limitsOf(loop.entered.limits),
     running,
   });
   const serving = ranking.find(({ candidate }) => candidate === 0);

@@ -1,9 +1,10 @@
-/** The figures of a loop that runs by a schedule. */
+/** Finds the figures of a loop that runs by a schedule. */
 
 import type { Interval } from '../calendar/civil-year.ts';
 import { HOURS_PER_DAY } from '../calendar/time-factors.ts';
 import type { ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { sampleLoop } from '../duty/sampled-loop.ts';
+import { limitsOf } from '../loop/limits.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { hasRequirement, outletFigures } from '../network/margins.ts';
 import { WATTS_PER_KILOWATT } from '../physics/unit-factors.ts';
@@ -12,7 +13,6 @@ import type { Station } from '../schedule/phase-duty.ts';
 import { planSchedule, type SchedulePlan } from '../schedule/phase-plan.ts';
 import type { Schedule } from '../schedule/schedule.ts';
 import { scheduleUse } from '../schedule/year-use.ts';
-import { DEFAULT_LIMITS } from '../selection/options.ts';
 import { select } from '../selection/select.ts';
 import { flatRate, type Rates } from '../tariff/rates.ts';
 import {
@@ -32,21 +32,28 @@ export interface ScheduledTerms {
   readonly zone: ZoneOffsets;
   /** A year of the calendar. */
   readonly interval: Interval;
+  /** Of the site above sea level [m]. */
   readonly elevation: number;
 }
 
 /** Walking a year takes as long as judging many pumps: of the pumps that serve the loop all day, only the best are walked. */
 const WALKED_MOST = 3;
 
-/** A schedule already asks for no more than serves, so that a lower setting is nothing to find. Throws `SolveFailure`. */
+/**
+ * What a loop uses in a year of its schedule, and what another pump would save.
+ *
+ * A schedule already asks for no more than is required, so that there is no lower setting to find.
+ * Errors: throws `SolveFailure` where network or search reach a limit.
+ */
 export function scheduledLoop(
   loop: CompiledLoop,
   { schedule, installed }: { readonly schedule: Schedule; readonly installed: InstalledStation },
   candidates: readonly PumpModel[],
   terms: ScheduledTerms,
 ): LoopFigures {
+  const limits = limitsOf(loop.entered.limits);
   const stationOf = (pump: PumpModel, count: number): Station => ({
-    ...{ pump, count, limits: DEFAULT_LIMITS },
+    ...{ pump, count, limits },
     elevation: terms.elevation,
   });
   const plan = planSchedule(schedule, loop, stationOf(installed.pump, installed.count));
@@ -62,7 +69,7 @@ export function scheduledLoop(
   if (short !== null || !hasRequirement(loop.system.outlets)) return { ...figures, otherPump: null };
   const running = { price: null, hoursPerDay: HOURS_PER_DAY, elevation: terms.elevation };
   const all = candidates.map((pump) => ({ pump, count: 1 }));
-  const { ranking } = select({ sampled: sampleLoop(loop), candidates: all, limits: DEFAULT_LIMITS, running });
+  const { ranking } = select({ sampled: sampleLoop(loop), candidates: all, limits, running });
   let best: Saving | null = null;
   for (const { candidate } of ranking.slice(0, WALKED_MOST)) {
     const pump = candidates[candidate];

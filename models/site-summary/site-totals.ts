@@ -1,8 +1,9 @@
-/** The figures of a site, loop by loop added up, in memory that does not grow with the loops. */
+/** Adds up the figures of a site, loop by loop, in memory that does not grow with the loops. */
 import { type LoopFigures, type Saved, type Saving, type ShortOutlet, worthOfSaved } from './loop-figures.ts';
 
 export interface LoopName {
   readonly id: string;
+  readonly key?: string;
   readonly name: string;
 }
 
@@ -11,8 +12,9 @@ export interface LoopEntry {
   readonly loop: LoopName;
   readonly figures: LoopFigures | null;
   readonly isScheduled: boolean;
-  /** Of the pumps that are there. */
+  /** Of the pumps that are there [-]. */
   readonly count: number;
+  /** Of the pumps that are there [% of full]. */
   readonly setting: number;
 }
 
@@ -22,6 +24,7 @@ export interface ShortEntry extends ShortOutlet {
 
 export interface AboveEntry extends Saved {
   readonly loop: LoopName;
+  /** [% of full] */
   readonly installedSetting: number;
 }
 
@@ -31,20 +34,22 @@ export interface SavingEntry extends Saving {
   readonly settingAlone: Saved | null;
 }
 
-/** Told worst or best first; those beyond are counted. */
-export const TOLD_MOST = 50;
-export const SAVINGS_TOLD = 10;
+/** Listed worst or best first; those beyond are counted. */
+export const REPORTED_MOST = 50;
+export const SAVINGS_REPORTED = 10;
 
+/** Sums over the loops of a site, counts [-] of loops. */
 export interface SiteTotals {
   readonly loops: number;
   readonly withoutPump: number;
   readonly withoutRequirement: number;
   readonly scheduled: number;
   readonly unsolved: number;
-  /** W, the mean over the year. */
+  /** Mean over the year [W]. */
   readonly power: number;
+  /** [kWh/year] */
   readonly annualEnergy: number;
-  /** Null once a loop has no price. */
+  /** [money/year]; null once a loop has no price. */
   readonly annualCost: number | null;
   readonly short: { readonly count: number; readonly worst: readonly ShortEntry[] };
   readonly above: { readonly count: number; readonly most: readonly AboveEntry[] };
@@ -59,6 +64,7 @@ export const NO_TOTALS: SiteTotals = {
   savings: [],
 };
 
+/** The totals with one more loop that has no pump. */
 export const withoutPump = (totals: SiteTotals): SiteTotals => ({
   ...totals,
   loops: totals.loops + 1,
@@ -76,6 +82,7 @@ function kept<Item>(
   return [...list, item].toSorted((a, b) => rank(a) - rank(b)).slice(0, most);
 }
 
+/** The totals with one more loop. */
 export function withLoop(totals: SiteTotals, { loop, figures, ...entry }: LoopEntry): SiteTotals {
   const counted = {
     ...totals,
@@ -101,12 +108,12 @@ export function withLoop(totals: SiteTotals, { loop, figures, ...entry }: LoopEn
 
 const withShort = ({ count, worst }: SiteTotals['short'], entry: ShortEntry): SiteTotals['short'] => ({
   count: count + 1,
-  worst: kept(worst, entry, { most: TOLD_MOST, rank: ({ margin }) => margin }),
+  worst: kept(worst, entry, { most: REPORTED_MOST, rank: ({ margin }) => margin }),
 });
 
 const withAbove = ({ count, most }: SiteTotals['above'], entry: AboveEntry): SiteTotals['above'] => ({
   count: count + 1,
-  most: kept(most, entry, { most: TOLD_MOST, rank: (one) => -worthOfSaved(one) }),
+  most: kept(most, entry, { most: REPORTED_MOST, rank: (one) => -worthOfSaved(one) }),
 });
 
 /** Of each loop the larger saving: another pump, or the one that is there at a lower setting. */
@@ -120,5 +127,5 @@ function withSaving(
   const best: Saving | null = isOther ? otherPump : alone;
   if (best === null || !(worthOfSaved(best) > 0)) return savings;
   const entry = { ...best, loop, settingAlone: aboveNeed };
-  return kept(savings, entry, { most: SAVINGS_TOLD, rank: (one) => -worthOfSaved(one) });
+  return kept(savings, entry, { most: SAVINGS_REPORTED, rank: (one) => -worthOfSaved(one) });
 }

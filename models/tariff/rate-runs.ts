@@ -1,4 +1,4 @@
-/** The rates of a tariff over a stretch of time, run by run. */
+/** Walks the rates of a tariff over a stretch of time, run by run. */
 
 import { civilDate } from '../calendar/civil-day.ts';
 import { dayKindIndex } from '../calendar/day-kind.ts';
@@ -9,11 +9,14 @@ import type { Rates } from './rates.ts';
 /** The shortest month: only beyond it can the next day be in another. */
 const DAYS_OF_EVERY_MONTH = 28;
 
+/** Takes a run from one instant [ms] to another at a rate by its place [-]. */
 export type VisitRun = (from: number, until: number, rate: number) => void;
 
 /**
- * Visits, in order, the runs of one rate between two instants. A rate is that of the wall clock's reading, so that an hour
- * that clocks show twice has the same rate twice, and one that they jump over has none.
+ * Visits, in order, the runs of one rate between two instants [ms].
+ *
+ * A rate is that of the wall clock's reading, so that an hour that clocks show twice has the same rate twice, and one
+ * that they jump over has none.
  */
 export function eachRateRun(
   {

@@ -1,4 +1,4 @@
-/** A tariff made ready for walking the calendar: which rate holds when, by kind of day. */
+/** Compiles a tariff into the rate of each minute, by month and kind of day. */
 
 import { dayOfText, minuteOf } from '../calendar/civil-text.ts';
 import { DAY_KINDS, namesKind } from '../calendar/day-kind.ts';
@@ -7,14 +7,17 @@ import type { Tariff, TariffPeriod } from './tariff.ts';
 
 /** Through one kind of day: from `minutes[i]` on, until the next, the rate `rates[i]` holds. The first minute is 0. */
 export interface DayPattern {
+  /** Since midnight [min]. */
   readonly minutes: readonly number[];
+  /** Places of rates [-]. */
   readonly rates: readonly number[];
 }
 
 export interface Rates {
   readonly names: readonly string[];
-  /** Money per kWh, one a rate: the periods in their order, then `otherwise`. */
+  /** [money/kWh], one a rate: the periods in their order, then `otherwise`. */
   readonly prices: readonly number[];
+  /** Day numbers [days]. */
   readonly holidays: ReadonlySet<number>;
   /** By month - 1, then place of the kind of day in `DAY_KINDS`. */
   readonly patterns: readonly (readonly DayPattern[])[];
@@ -34,7 +37,7 @@ export function ratesOf(tariff: Tariff): Rates {
   };
 }
 
-/** One price at all times. */
+/** One price [money/kWh] at all times. */
 export const flatRate = (price: number): Rates =>
   ratesOf({
     name: 'flat',

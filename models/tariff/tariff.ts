@@ -1,11 +1,11 @@
-/** A tariff as its user enters it: what a kWh costs by the wall clock. */
+/** Describes a tariff as its user enters it: what a kWh costs by the wall clock. */
 import type { DayKind } from '../calendar/day-kind.ts';
 
 export interface TariffPeriod {
   readonly name: string;
-  /** Money per kWh; negative where feeding in is paid. */
+  /** [money/kWh]; negative where feeding in is paid. */
   readonly price: number;
-  /** 1..12; undefined: every month. */
+  /** [month] 1..12; undefined: every month. */
   readonly months?: readonly number[] | undefined;
   /** Undefined: every day, holidays too. A holiday is none of the weekdays. */
   readonly days?: readonly DayKind[] | undefined;
@@ -20,6 +20,8 @@ export interface Tariff {
   readonly holidays: readonly string[];
   /** The first that matches wins. */
   readonly periods: readonly TariffPeriod[];
+  /** Of all other times, its price [money/kWh]. */
   readonly otherwise: { readonly name: string; readonly price: number };
+  /** [money/day] */
   readonly standingChargePerDay: number;
 }

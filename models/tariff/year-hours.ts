@@ -1,10 +1,10 @@
-/** How a year is spread over the rates of a tariff. */
+/** Spreads a year over the rates of a tariff. */
 import { civilYear, type Interval } from '../calendar/civil-year.ts';
 import { MS_PER_HOUR, type ZoneOffsets } from '../calendar/zone-offsets.ts';
 import { eachRateRun } from './rate-runs.ts';
 import type { Rates } from './rates.ts';
 
-/** Hours at each rate between two instants. */
+/** Hours [h] at each rate between two instants [ms]. */
 export function hoursByRate(
   { rates, zone }: { readonly rates: Rates; readonly zone: ZoneOffsets },
   { from, until }: Interval,
@@ -16,7 +16,7 @@ export function hoursByRate(
   return hours;
 }
 
-/** Money per kWh of a load that is the same at all hours of a year of the calendar: the time-mean price. */
+/** The time-mean price [money/kWh] of a load that is the same at all hours of a year of the calendar. */
 export function yearMeanPrice(
   { rates, zone }: { readonly rates: Rates; readonly zone: ZoneOffsets },
   year: number,

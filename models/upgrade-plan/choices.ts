@@ -1,13 +1,17 @@
-/** The years in which each candidate of a plan may be made, and what it is worth in each. */
+/** Lists the years in which each candidate of a plan may be made, and what it is worth in each. */
 import { budgetUpTo, isWithin } from './spending.ts';
 import type { PlanItem, PlanQuestion, Upgrade } from './upgrade.ts';
 import { upgradeValue } from './upgrade-value.ts';
 
 export interface Choice extends PlanItem {
+  /** Present value [money]. */
   readonly value: number;
 }
 
-/** First and last year, the plan's own ends included; empty where the last is before the first. */
+/**
+ * First and last year [years] in which an upgrade may be made, the plan's own ends included; empty where the last is
+ * before the first.
+ */
 export function yearsOf(
   { notBefore = 1, notAfter }: Upgrade,
   { years }: Pick<PlanQuestion, 'years'>,
@@ -15,7 +19,7 @@ export function yearsOf(
   return { first: notBefore, last: Math.min(notAfter ?? years, years) };
 }
 
-/** By rising year, whatever it costs. */
+/** The years [years] in which a candidate, by its place [-], may be made, by rising year, whatever it costs. */
 export function choicesOf(question: PlanQuestion, candidate: number, upgrade: Upgrade): readonly Choice[] {
   const { first, last } = yearsOf(upgrade, question);
   const choices: Choice[] = [];

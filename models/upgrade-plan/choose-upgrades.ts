@@ -1,4 +1,4 @@
-/** A whole upgrade plan: what to make when, what it spends, what stays out and why, what more money would be worth. */
+/** Plans upgrades as a whole: what to make when, what it spends, what is left out and why, what more money would be worth. */
 import { type Result, success } from '../../curves/result.ts';
 import type { ProgramSolver } from './integer-program.ts';
 import { type LeftOut, leftOutOf } from './left-out.ts';
@@ -10,6 +10,7 @@ export interface UpgradePlan {
   readonly plan: SolvedPlan;
   readonly spending: readonly YearSpending[];
   readonly leftOut: readonly LeftOut[];
+  /** The same with a budget [money/year] that is larger in every year. */
   readonly moreBudget: {
     /** Of each year, this much more. */
     readonly budget: readonly number[];

@@ -1,4 +1,4 @@
-/** A plan made better step by step, until no single upgrade can be added or moved to gain. */
+/** Makes a plan better step by step, until no single upgrade can be added or moved to gain. */
 import { type Choice, choicesOf } from './choices.ts';
 import { isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';

@@ -1,9 +1,12 @@
-/** An upgrade plan as a program of yes and no: what to make largest, under which rows. */
+/** States an upgrade plan as a program of yes and no: what to make largest, under which rows. */
 import type { Choice } from './choices.ts';
 import { budgetUpTo, mostWithin } from './spending.ts';
 import { candidateAt, type PlanQuestion } from './upgrade.ts';
 
-/** least <= sum of coefficient x variable <= most, over the variables named by their places. */
+/**
+ * A rule: least <= sum of coefficient x variable <= most, in the unit of the coefficients [any], over the variables
+ * named by their places [-].
+ */
 export interface ProgramRow {
   readonly places: readonly number[];
   readonly coefficients: readonly number[];
@@ -11,7 +14,7 @@ export interface ProgramRow {
   readonly most: number;
 }
 
-/** Find variables of 0 or 1 that keep all rows and make the sum of gain x variable largest. */
+/** Find variables of 0 or 1 that keep all rows and make the sum of gain [money] x variable largest. */
 export interface BinaryProgram {
   readonly gains: readonly number[];
   readonly rows: readonly ProgramRow[];
@@ -19,9 +22,9 @@ export interface BinaryProgram {
 
 export interface ProgramSolution {
   readonly status: 'optimal' | 'time-limit' | 'infeasible';
-  /** The places of the variables that are 1; null where none was found. */
+  /** The places of the variables that are 1 [-]; null where none was found. */
   readonly chosen: readonly number[] | null;
-  /** No solution gains more; null where no bound was found. */
+  /** No solution gains more [money]; null where no bound was found. */
   readonly bound: number | null;
 }
 
@@ -92,8 +95,8 @@ function budgetRows(question: PlanQuestion, choices: readonly Choice[]): readonl
 }
 
 /**
- * A row that rules out a set of choices which overspends a year by less than a solver notices: of the candidates that are
- * paid for by then, one must go.
+ * A row that rules out a set of choices which overspends a year [years] by less than a solver notices: of the
+ * candidates that are paid for by then, one must go.
  */
 export function overspentRow(
   question: PlanQuestion,
@@ -114,6 +117,7 @@ export function overspentRow(
   return { places, coefficients: ones(places), least: NO_LEAST, most: paid.size - 1 };
 }
 
+/** The choice at a place [-]; throws where there is none, which is a bug. */
 export function choiceAt(choices: readonly Choice[], place: number): Choice {
   const choice = choices[place];
   if (choice === undefined) throw new Error(`invariant: there is no choice ${place}`);

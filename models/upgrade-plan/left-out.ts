@@ -1,21 +1,22 @@
-/** Why a plan leaves a candidate out, found out from the plan itself. */
+/** Finds from the plan itself why it leaves a candidate out. */
 import { type Choice, choicesOf } from './choices.ts';
 import { budgetUpTo, isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
+/** Why the candidate at a place [-] is left out: values and money [money], years [years]. */
 export type LeftOut = { readonly candidate: number } /** It may not be made in any year of the plan. */ & (
   | { readonly reason: 'outside-plan' }
   /** `value`: what it would be worth in its best year, at most 0. */
   | { readonly reason: 'does-not-pay'; readonly value: number; readonly year: number }
   /** `most`: what the budget reaches in the best of the years in which it would pay. */
   | { readonly reason: 'over-budget'; readonly most: number; readonly year: number }
-  /** `chosen`: the one of its group that is made; `fits`: whether it could stand in its place. */
+  /** `chosen`: the one of its group that is made; `fits`: whether it could be made in its place. */
   | { readonly reason: 'group'; readonly chosen: number; readonly fits: boolean; readonly value: number }
-  /** `missing`: the least money more by which it could be made beside the plan. */
+  /** `missing`: the least money more by which it could be made in addition to the plan. */
   | { readonly reason: 'no-room'; readonly missing: number; readonly year: number }
 );
 
-/** By the place of the candidate; no candidate of the plan could be added to it as it stands. */
+/** By the place of the candidate; no candidate of the plan could be added to it as it is. */
 export function leftOutOf(question: PlanQuestion, items: readonly PlanItem[]): readonly LeftOut[] {
   const made = new Set(items.map(({ candidate }) => candidate));
   return question.candidates.flatMap((_, candidate) =>

@@ -1,4 +1,4 @@
-/** The must-dos of a plan placed within the budget, or those that contradict one another. */
+/** Places the must-dos of a plan within the budget, or finds those that contradict one another. */
 import { yearsOf } from './choices.ts';
 import { firstOverspent, isWithin, roomIn } from './spending.ts';
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
@@ -6,9 +6,9 @@ import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 export interface Contradiction {
   readonly code: 'contradictory-musts';
   readonly why: 'group' | 'years' | 'budget';
-  /** Places of the candidates that cannot all be made. */
+  /** Places of the candidates that cannot all be made [-]. */
   readonly candidates: readonly number[];
-  /** The year by which the budget does not reach; null where another rule stands in the way, or no one year decides. */
+  /** By which the budget is not enough [years]; null where another rule prevents it, or no one year decides. */
   readonly year: number | null;
 }
 
@@ -49,14 +49,14 @@ export function overspentMusts(question: PlanQuestion): Contradiction | null {
   return { code: 'contradictory-musts', why: 'budget', candidates, year };
 }
 
-/** All musts in years that the budget allows. Null where money does not carry over and none were found by placing the dearest first. */
+/** All musts in years that the budget allows. Null where money does not carry over and none were found by placing those of the highest cost first. */
 export function placedMusts(question: PlanQuestion): readonly PlanItem[] | null {
   if (question.carryOver) return latest(question);
   let items: readonly PlanItem[] = [];
-  const dearestFirst = mustsOf(question).toSorted(
+  const highestCostFirst = mustsOf(question).toSorted(
     (a, b) => candidateAt(question, b).cost - candidateAt(question, a).cost,
   );
-  for (const candidate of dearestFirst) {
+  for (const candidate of highestCostFirst) {
     const upgrade = candidateAt(question, candidate);
     const { first, last } = yearsOf(upgrade, question);
     const room = roomIn(question, items);
@@ -71,8 +71,10 @@ export function placedMusts(question: PlanQuestion): readonly PlanItem[] | null 
 }
 
 /**
- * Where money does not carry over and all musts cannot be paid: few musts that cannot all be, by leaving out one after the
- * other as long as the rest still cannot. `fits` tells whether those alone can be made, null where it was not found out.
+ * Where money does not carry over and all musts cannot be paid: few musts, by their places [-], that cannot all be,
+ * found by leaving out one after the other as long as the rest still cannot.
+ *
+ * @param fits whether those alone can be made, null where it was not found out.
  */
 export function conflictingMusts(
   question: PlanQuestion,

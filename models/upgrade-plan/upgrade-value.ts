@@ -1,4 +1,4 @@
-/** The present value of an upgrade made in a year of a plan. */
+/** Finds the present value of an upgrade made in a year of a plan. */
 import type { PlanQuestion, Upgrade } from './upgrade.ts';
 
 /**

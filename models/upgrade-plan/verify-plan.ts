@@ -1,4 +1,4 @@
-/** A plan checked against every rule, and worth recomputed, from the plan and the question alone. */
+/** Checks a plan against every rule, and recomputes its value, from the plan and the question alone. */
 import { candidateAt, type PlanItem, type PlanQuestion } from './upgrade.ts';
 
 /** Twice what a plan may overspend by rounding: the purse is summed in another order. */
@@ -49,7 +49,7 @@ function withinBudget(question: PlanQuestion, items: readonly PlanItem[]): reado
   return [];
 }
 
-/** Present value of a plan by its yearly cash: every year's end discounted once, from the last year back. */
+/** Present value [money] of a plan by its yearly cash: every year's end discounted once, from the last year back. */
 export function cashValue(question: PlanQuestion, items: readonly PlanItem[]): number {
   const { years, discountRate } = question;
   const left = items.reduce((sum, { candidate, year }) => {

@@ -1,9 +1,10 @@
 /** The application over an empty database in memory, with a clock and ids that tests can foretell. */
+
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import type { Api, AppDependencies } from '../../api/http/api.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { sameThread } from '../../api/threads/same-thread.ts';
 
@@ -37,10 +38,10 @@ export async function appUnderTest(
   };
   const newId = () => {
     ids += 1;
-    return `id-${String(ids).padStart(6, '0')}`;
+    return `00000000-0000-7000-8000-${String(ids).padStart(12, '0')}`;
   };
   const now = clock().getTime();
-  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now });
+  await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now });
   const { logger, logLines } = memoryLog();
   const deps = { store, clock, newId, logger, workers: sameThread, version: '0.0.0-test' };
   const api = buildApi({ ...deps, ...options.change }, options.mount);

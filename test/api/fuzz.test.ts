@@ -109,7 +109,16 @@ describe('a query of random parameters', () => {
   const further = ['objective', 'rankingLimit', 'temperature', 'salinity', 'limit', 'cursor', 'name', 'x'];
   const value = fc.oneof(
     fc.constantFrom('', 'NaN', '1e3', '0x10', '-1', '0', '1', '70', '70.5', '99999999999999999999', 'us'),
-    fc.constantFrom('trimmed', 'as-built', 'id-000003', 'id-000003,id-000003', ',', '%', '25 degC', '5 m'),
+    fc.constantFrom(
+      'trimmed',
+      'as-built',
+      '00000000-0000-7000-8000-000000000003',
+      'canister-250,canister-250',
+      ',',
+      '%',
+      '25 degC',
+      '5 m',
+    ),
     fc.string({ maxLength: 8 }),
     fc.double({ noNaN: true }).map(String),
   );

@@ -6,6 +6,10 @@ const caution = z.object({
   severity: z.enum(['note', 'warning', 'danger']),
   detail: z.string().min(1),
   source: z.string().min(1),
+  pointer: z.string().optional(),
+  value: z.number().optional(),
+  limit: z.number().optional(),
+  quantity: z.string().optional(),
 });
 
 const pump = z.object({ id: z.string().nullable(), name: z.string() });
@@ -34,6 +38,8 @@ const basis = z.object({
   pumps: z.array(z.object({ id: z.string().nullable(), version: z.int().nullable() })),
 });
 
+const interval = z.object({ low: z.number(), high: z.number() });
+
 const duty = z.object({
   candidate: z.int(),
   pump,
@@ -51,6 +57,13 @@ const duty = z.object({
   outlets: z.array(outlet),
   trims: z.array(trim),
   perPump: z.object({ flow: z.number(), power: z.number() }),
+  uncertainty: z.object({
+    ...{ flow: interval, power: interval, annualEnergy: interval },
+    laws: z.object({ power: interval, annualEnergy: interval }),
+  }),
+  npsh: z.object({ available: z.number(), required: z.number().optional(), ratio: z.number().optional() }),
+  suctionPressure: z.number(),
+  notChecked: z.array(z.string()),
   cautions: z.array(caution),
 });
 
@@ -104,24 +117,28 @@ export const systemCurveAnswer = z.object({
 });
 
 export const curvesAnswer = z.object({
-  head: z.object({
-    powers: z.array(z.int()),
-    coefficients: z.array(z.number()),
+  headFit: z.object({
+    shape: z.enum(['sum-of-powers', 'piecewise', 'assumed']),
+    exponents: z.array(z.int()).optional(),
+    coefficients: z.array(z.number()).optional(),
+    knots: z.array(z.object({ flow: z.number(), head: z.number(), slope: z.number() })).optional(),
     flowScale: z.number(),
     range: z.object({ min: z.number(), max: z.number() }),
-    r2: z.number(),
-    standardError: z.number().nullable(),
+    r2: z.number().optional(),
+    standardError: z.number().optional(),
     residuals: z.array(z.number()),
-    leaveOneOut: z.number(),
+    leaveOneOut: z.number().optional(),
   }),
-  power: z.object({
+  powerFit: z.object({
+    law: z.enum(['exponent', 'fixed-loss']),
+    fixedPower: z.number(),
     exponent: z.number(),
     exponentAssumed: z.boolean(),
     coefficient: z.number(),
     flowTerms: z.array(z.number()),
     standbyPower: z.number(),
-    r2: z.number().nullable(),
-    standardError: z.number().nullable(),
+    r2: z.number().optional(),
+    standardError: z.number().optional(),
   }),
   bestEfficiencyPoint: z.object({ flow: z.number(), head: z.number(), efficiency: z.number() }).nullable(),
   table: z.array(

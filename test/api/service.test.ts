@@ -1,9 +1,10 @@
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import type { Environment } from '../../api/environment.ts';
+import { SITE } from '../../api/records/site/kind.ts';
 import type { RunningServer } from '../../api/server.ts';
 import { startService } from '../../api/service.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import type { Store } from '../../api/store/store.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './store/opened.ts';
 
@@ -19,7 +20,7 @@ beforeEach(() => {
 afterEach(() => removeDirectory(directory));
 
 const siteName = (store: Store) => async () =>
-  new Response((await store.getSite(DEFAULT_SITE_ID))?.document.currency);
+  new Response((await store.of(DEFAULT_SITE_ID, SITE).get())?.document.currency);
 
 async function started(fetchFor: (store: Store) => () => Promise<Response>): Promise<RunningServer> {
   const service = await startService({ environment, clock, fetchFor });

@@ -1,4 +1,5 @@
 /** A pump on a network as plain equations: the flows of all branches and the heads of all nodes are unknown. */
+import { headAtTee } from '../../models/network/flows-at-tee.ts';
 import { lossOver, type Network } from '../../models/network/network.ts';
 import type { PumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 
@@ -47,14 +48,12 @@ export function networkEquations(network: Network, pump: PumpAtSetting): Network
     },
     residuals: (unknowns) => {
       const values = new Float64Array(count);
-      for (const [b, { elements, teeLoss, parent }] of branches.entries()) {
+      const flows = branches.map((_, b) => flowOf(unknowns, b));
+      for (const [b, { elements, parent }] of branches.entries()) {
         const flow = flowOf(unknowns, b);
         const from =
           b === 0 ? pump.headAt(flow).head - lossOver(suction, flow).head : headAtEnd(unknowns, parent);
-        const atTee =
-          teeLoss === null
-            ? 0
-            : teeLoss.combined * flowOf(unknowns, parent) ** 2 + teeLoss.side * flow * Math.abs(flow);
+        const atTee = headAtTee(branches, flows, b);
         values[b] = from - lossOver(elements, flow).head - atTee - headAtEnd(unknowns, b);
       }
       for (const [place, b] of nodes.entries()) {

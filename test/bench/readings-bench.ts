@@ -1,12 +1,14 @@
 /** Readings over HTTP into a database file: batches against single posts, a year by day against a month by day. */
+
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
+import { READINGS } from '../../api/records/reading/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import type { Store } from '../../api/store/store.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
@@ -142,7 +144,7 @@ async function fill(store: Store, loop: string): Promise<string> {
         time: Date.parse(row.time),
         flow: row.flow / 3.6e6,
       }));
-      await store.insertReadings({ siteId: DEFAULT_SITE_ID, loop, readings, outlets: [] });
+      await store.of(DEFAULT_SITE_ID, READINGS).insert({ loop, readings, outlets: [] });
     }
   });
   return `${YEAR_ROWS} rows stored in ${(time / 1000).toFixed(1)} s`;
@@ -155,7 +157,7 @@ export async function readingsBench(): Promise<readonly BenchRow[]> {
   const store = opened.value;
   const workers = workerPool(WORKER_FILE);
   try {
-    await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+    await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
     const { app } = buildApi({
       store,
       clock: () => new Date(START + 2 * 365 * DAY),

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import { recommendationRequest } from '../../api/features/recommendation/request-schema.ts';
 import type { AnswerForm } from '../../api/http/answer-form.ts';
@@ -11,10 +12,9 @@ import { defineRoute } from '../../api/http/define-route.ts';
 import { jsonBody } from '../../api/http/json-body.ts';
 import { noQuery } from '../../api/http/route.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { sameThread } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
@@ -56,7 +56,7 @@ const directory = mkdtempSync(join(tmpdir(), 'loopwright-bench-'));
 const opened = await openSqliteStore(join(directory, 'store.sqlite'));
 if (!opened.ok) throw new Error(`no database: ${opened.failure.code}`);
 const store = opened.value;
-await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
 const logger = makeLogger({ level: 'info' });
 const deps = {
   store,

@@ -2,12 +2,12 @@
 import { zoneAround } from '../../api/clock/zone.ts';
 import { civilYear } from '../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import { compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump } from '../../models/pump/pump-model.ts';
 import { planSchedule } from '../../models/schedule/phase-plan.ts';
 import { volumeRun } from '../../models/schedule/volume-run.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { ratesOf } from '../../models/tariff/rates.ts';
 import { hoursByRate } from '../../models/tariff/year-hours.ts';
 import { expectValue } from '../curves/expect-value.ts';

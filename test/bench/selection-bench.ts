@@ -1,12 +1,12 @@
 /** Selection among a thousand pumps against as many duty points that share nothing. */
 import { dutyPoint } from '../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../models/network/compiled-loop.ts';
 import { compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../models/pump/pump-model.ts';
 import { gridSize, settingAt } from '../../models/pump/settings-grid.ts';
 import { balancedLoop } from '../../models/selection/balanced-loop.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { type Selection, select } from '../../models/selection/select.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { drawsFrom, mulberry32 } from '../random/draw.ts';

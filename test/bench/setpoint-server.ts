@@ -1,6 +1,7 @@
 /** A process with a scheduled loop and, behind the same middleware, a route that answers a constant. */
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApi } from '../../api/app.ts';
 import type { AnswerForm } from '../../api/http/answer-form.ts';
 import type { Api } from '../../api/http/api.ts';
@@ -8,10 +9,9 @@ import { defineRoute } from '../../api/http/define-route.ts';
 import { noBody } from '../../api/http/request-body.ts';
 import { noQuery } from '../../api/http/route.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { mountRoutes } from '../../api/routes.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { sameThread } from '../../api/threads/same-thread.ts';
 import { success } from '../../curves/result.ts';
@@ -51,7 +51,7 @@ function bareRoute(api: Api): void {
 const opened = await openSqliteStore(':memory:');
 if (!opened.ok) throw new Error(`no database: ${opened.failure.code}`);
 const store = opened.value;
-await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
 const logger = makeLogger({ level: 'info' });
 const deps = {
   store,

@@ -1,11 +1,13 @@
 /** A process with sites of several sizes, each with its summary and a scheduled loop to ask setpoints of. */
+
 import { readFileSync } from 'node:fs';
 import { v7 } from 'uuid';
+import { DEFAULT_SITE_ID } from '../../api/access/site.ts';
 import { buildApp } from '../../api/app.ts';
 import { makeLogger } from '../../api/log.ts';
-import { defaultSite } from '../../api/records/site/kind.ts';
+import { PUMPS } from '../../api/records/pump/kind.ts';
+import { defaultSite, SITE } from '../../api/records/site/kind.ts';
 import { startServer } from '../../api/server.ts';
-import { DEFAULT_SITE_ID } from '../../api/store/default-site.ts';
 import { openSqliteStore } from '../../api/store/sqlite.ts';
 import { workerPool } from '../../api/threads/worker-pool.ts';
 import { WORKER_FILE } from '../../api/worker-file.ts';
@@ -35,7 +37,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
   const opened = await openSqliteStore(':memory:');
   if (!opened.ok) throw new Error(`no database: ${opened.failure.code}`);
   const store = opened.value;
-  await store.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: Date.now() });
+  await store.of(DEFAULT_SITE_ID, SITE).ensure({ document: defaultSite('EUR'), now: Date.now() });
   const app = buildApp({
     ...{ store, workers, version: 'bench' },
     clock: () => new Date(),
@@ -51,7 +53,7 @@ async function siteOf({ loops, pumps: count }: (typeof SITES)[number]) {
     return JSON.parse(text).id;
   };
   for (const { entered: pump, fit } of pumps.slice(0, count)) {
-    await store.insertPump({ siteId: DEFAULT_SITE_ID, id: v7(), document: pump, fit, now: Date.now() });
+    await store.of(DEFAULT_SITE_ID, PUMPS).insert({ id: v7(), document: pump, fit, now: Date.now() });
   }
   const pump = await sent('POST', '/v1/pumps', exampleOf('pump-canister-250'));
   const documents = EXAMPLES.map(exampleOf);

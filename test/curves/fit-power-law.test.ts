@@ -1,25 +1,35 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitPowerLaw } from '../../curves/fit-power-law.ts';
-import { powerAt } from '../../curves/power-law.ts';
+import { type PowerLaw, powerAt } from '../../curves/power-law.ts';
 import { expectClose } from '../expect-close.ts';
 import { BRASCH_WHYMAN_PUMP, CUBE_LAW } from '../reference/pump-curves.ts';
 import { expectValue } from './expect-value.ts';
+
+/** The law whose exponent is free, chosen or not. */
+function lawOfExponent(...question: Parameters<typeof lawOf>): PowerLaw {
+  const law = lawOf(...question);
+  const [other] = law.alternatives;
+  return law.law === 'exponent' || other === undefined ? law : { ...law, ...other };
+}
 
 const lawOf = (points: Parameters<typeof fitPowerLaw>[0], standbyPower = 0) =>
   expectValue(fitPowerLaw(points, { standbyPower }));
 
 describe('a power law from one point', () => {
   for (const { fullPower, speedRatio, expected, tolerance, source } of CUBE_LAW) {
-    it(`is the cube law: ${fullPower} becomes ${expected} (${source})`, () => {
+    it(`is the cube law where nothing is fixed: ${fullPower} becomes ${expected} (${source})`, () => {
       const law = lawOf([{ speedRatio: 1, power: fullPower }]);
-      expectClose(powerAt(law, { flow: 0, speedRatio }), expected, { relative: tolerance });
+      const cube = law.alternatives.find(({ fixedPower }) => fixedPower === 0);
+      if (cube === undefined) throw new Error('a law without a fixed loss is possible');
+      expectClose(powerAt({ ...law, ...cube }, { flow: 0, speedRatio }), expected, { relative: tolerance });
     });
   }
 
   it('says that its exponent is assumed, and has nothing to judge itself by', () => {
     const law = lawOf([{ speedRatio: 0.8, power: 105 }], 5);
     expect(law).toMatchObject({
+      law: 'fixed-loss',
       exponent: 3,
       exponentAssumed: true,
       flowTerms: [],
@@ -27,8 +37,10 @@ describe('a power law from one point', () => {
       standardError: null,
     });
     expect(law.flowScale).toBeNull();
-    // 100 W above standby at 80 % is 100/0.512 at full speed.
-    expectClose(law.coefficient, 100 / 0.512, { relative: 1e-12 });
+    // Of the 100 W above standby at 80 % 8 are taken as fixed; the others are 92/0.512 at full speed.
+    expectClose(law.fixedPower, 8, { relative: 1e-12 });
+    expectClose(law.coefficient, 92 / 0.512, { relative: 1e-12 });
+    expectClose(powerAt(law, { flow: 0, speedRatio: 0.8 }), 105, { relative: 1e-12 });
   });
 });
 
@@ -73,7 +85,7 @@ describe('a power law from several points', () => {
         const standbyPower = 4;
         const power = (x: number, speedRatio: number): number =>
           standbyPower + 180 * speedRatio ** exponent * Math.exp(b1 * x + b2 * x ** 2);
-        const law = lawOf(
+        const law = lawOfExponent(
           [
             ...places.map((q, index) => {
               const speedRatio = [1, 0.5, 0.9, 0.7, 0.8][index] ?? 1;
@@ -126,13 +138,13 @@ describe('a power law from several points', () => {
   });
 
   it('drops x when flow and speed move together, so that neither stands alone', () => {
-    // q is a straight function of ln r here: the columns 1, ln r and x are dependent.
+    // q is a straight function of ln r here: the columns 1, ln r and x are dependent; 1 and x alone are not.
     const points = [1, 0.8, 0.5].map((speedRatio) => ({
       speedRatio,
       flow: (1 + 0.5 * Math.log(speedRatio)) * speedRatio,
       power: 100 * speedRatio ** 3,
     }));
-    const law = lawOf(points);
+    const law = lawOfExponent(points);
     expect(law.flowTerms).toEqual([]);
     expectClose(law.exponent, 3, { relative: 1e-9 });
   });
@@ -161,15 +173,16 @@ describe('power from a fitted law', () => {
     3,
   );
 
-  it('holds q at the ends of its data', () => {
-    expect(powerAt(law, { flow: 2, speedRatio: 1 })).toBe(powerAt(law, { flow: 1, speedRatio: 1 }));
+  it('goes on along its tangent where power rises outward, and is held where it falls', () => {
+    const most = 100 * Math.exp(0.6);
+    expectClose(powerAt(law, { flow: 2, speedRatio: 1 }), 3 + most * (1 + 0.6), { relative: 1e-9 });
     expect(powerAt(law, { flow: 0, speedRatio: 1 })).toBe(powerAt(law, { flow: 0.2, speedRatio: 1 }));
-    expectClose(powerAt(law, { flow: 9, speedRatio: 1 }), 3 + 100 * Math.exp(0.6), { relative: 1e-9 });
   });
 
   it('keeps q, not flow, when speed moves', () => {
     const above = (flow: number, speedRatio: number): number => powerAt(law, { flow, speedRatio }) - 3;
-    expectClose(above(0.35, 0.7), 0.343 * above(0.5, 1), { relative: 1e-12 });
+    // 8 % of what one speed shows are taken as fixed.
+    expectClose(above(0.35, 0.7), (0.08 + 0.92 * 0.343) * above(0.5, 1), { relative: 1e-12 });
   });
 
   it('is standby at standstill', () => {

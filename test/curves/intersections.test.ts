@@ -11,6 +11,7 @@ import { expectValue } from './expect-value.ts';
 
 /** A curve H = c0 + c1 Q + .. with flow in its own unit up to flowScale. */
 const pumpOf = (coefficients: readonly number[], flowScale: number): HeadCurve => ({
+  shape: 'sum-of-powers',
   powers: coefficients.map((_, power) => power),
   coefficients: coefficients.map((coefficient, power) => coefficient * flowScale ** power),
   flowScale,

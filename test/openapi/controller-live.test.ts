@@ -20,7 +20,10 @@ afterEach(() => bench.dispose());
 describe('the script and the service', () => {
   it('agree on a setpoint, on its fallback, and on a reading', async () => {
     const READ = bench.command('read', "printf 'power 85.7\\nflow 7533\\n'");
-    const variables = { SERVICE: server.url, LOOP: lab.loop, READ };
+    const path = `/v1/loops/${lab.loop}`;
+    const loop = { ...(await (await lab.send('GET', path)).json()), key: 'kelp-flume' };
+    expect((await lab.send('PUT', path, loop, { 'if-match': '*' })).status).toBe(200);
+    const variables = { SERVICE: server.url, LOOP: 'kelp-flume', READ };
     expect(await bench.run(variables)).toMatchObject({ code: 0, applied: ['70'] });
     const started = Date.now();
     expect(await bench.run(variables)).toMatchObject({ code: 0, applied: ['70', '70'], errors: '' });
@@ -58,6 +61,8 @@ describe('the script and the service', () => {
     expect(feasible).toBe(false);
     const ended = await bench.run({ SERVICE: server.url, LOOP: lab.loop });
     expect(ended).toMatchObject({ code: 4, applied: [String(setting)] });
-    expect(ended.errors).toContain('infeasible: ');
+    expect(ended.errors).toContain(
+      'infeasible: not-enough-head. Danger: No setting is feasible in phase "all day".',
+    );
   });
 });

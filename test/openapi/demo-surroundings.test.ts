@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../models/duty/sampled-loop.ts';
 import { drainBack } from '../../models/hazards/drain-back.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import { select } from '../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../models/selection/without-screen-limit.ts';
 import { bestOf, candidates, installedDuty, loopModel, nameOf, selectionFor } from './demo-world.ts';

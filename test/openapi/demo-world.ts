@@ -2,11 +2,12 @@
 
 import { at } from '../../curves/at.ts';
 import { type DutyPoint, dutyPoint } from '../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../models/loop/limits.ts';
 import { type CompiledLoop, compileLoop } from '../../models/network/compiled-loop.ts';
 import { pumpAtSetting } from '../../models/pump/pump-at-setting.ts';
 import { fitPump, type PumpModel } from '../../models/pump/pump-model.ts';
 import { balancedLoop } from '../../models/selection/balanced-loop.ts';
-import { type Balancing, DEFAULT_LIMITS, type Limits } from '../../models/selection/options.ts';
+import type { Balancing } from '../../models/selection/options.ts';
 import { type Candidate, type Ranked, type Selection, select } from '../../models/selection/select.ts';
 import { expectValue } from '../curves/expect-value.ts';
 import { exampleJson, loopExample, pumpExample } from './read-example.ts';

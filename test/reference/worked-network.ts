@@ -49,7 +49,7 @@ export function fixed(friction: number, length: number, diameter: number, others
 /** A reservoir as an outlet; the bore of its exit is immaterial without an exit loss. */
 export const reservoir = (name: string, staticHead: number, run: readonly RunElement[]): Branch => ({
   run,
-  outlet: { name, staticHead, lossCoefficient: 0, nozzleDiameter: 1 },
+  outlet: { name, staticHead, exit: 'submerged', lossCoefficient: 0, nozzleDiameter: 1 },
 });
 
 export const plain = { staticHead: 0, suction: [], frictionMultiplier: 1 };

@@ -1,6 +1,6 @@
-/** Calls to the service as any program would make them. */
+/** Calls the service as any program would. */
 
-/** The answer of the service was a problem: nothing that a demo can mend. */
+/** The service answered with a problem, which no demo can correct. */
 export class CallFailed extends Error {}
 
 export interface Service {

@@ -1,4 +1,4 @@
-/** A comparison as lines for a terminal: its options side by side, element by element. */
+/** Shows a comparison as lines for a terminal, its options column by column. */
 import { z } from '@hono/zod-openapi';
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 

@@ -1,4 +1,4 @@
-/** A recommendation as lines for a terminal. */
+/** Shows a recommendation as lines for a terminal. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 
@@ -19,6 +19,9 @@ const dutySchema = z.object({
   annualCost: nullable(z.number()),
   limitingOutlet: nullable(z.string()),
   outlets: z.array(outletSchema),
+  uncertainty: z.object({ power: z.object({ low: z.number(), high: z.number() }) }),
+  npsh: z.object({ available: z.number(), required: z.number().optional() }),
+  notChecked: z.array(z.string()),
   cautions: cautionsSchema,
 });
 
@@ -28,7 +31,7 @@ export const recommendationView = z.object({
   /** Those of the loop, whatever the pump. */
   cautions: cautionsSchema,
   assumptions: z.object({ currency: z.string() }),
-  units: z.object({ flow: z.string() }),
+  units: z.object({ flow: z.string(), head: z.string() }),
 });
 
 export const dutyView = dutySchema;
@@ -68,6 +71,15 @@ const codesOf = (cautions: z.output<typeof cautionsSchema>): string =>
   cautions.map(({ code, severity }) => (severity === 'note' ? code : `${code} (${severity})`)).join(', ') ||
   'none';
 
+/** What is known of the figures: between which watts they lie, what stands before the pump, what nobody could judge. */
+function knownLines({ uncertainty: { power }, npsh, notChecked }: Duty, unit: string): readonly string[] {
+  const required = npsh.required === undefined ? '' : ` of ${npsh.required.toFixed(1)} required`;
+  return [
+    `    power: ${power.low.toFixed(1)} to ${power.high.toFixed(1)} W; NPSH: ${npsh.available.toFixed(1)} ${unit}${required}`,
+    `    not checked: ${notChecked.join(', ') || 'nothing'}`,
+  ];
+}
+
 /** What is wrong with what runs now, apart from what holds for the loop whatever its pump. */
 function faultsOf({ outlets, cautions }: Duty, ofLoop: ReadonlySet<string>): string {
   const short = outlets.filter((one) => one.requiredFlow !== null && one.flow < one.requiredFlow);
@@ -94,6 +106,7 @@ export function recommendationLines(
     now,
     `  advice  ${pumpWords(best)}: ${useWords(best, currency)}`,
     ...outletLines(best.outlets, best.limitingOutlet, units.flow),
+    ...knownLines(best, units.head),
     `    cautions: ${codesOf(best.cautions)}`,
     `    of the loop: ${codesOf(cautions)}`,
   ];

@@ -1,4 +1,4 @@
-/** The demo's world: the pumps and loops of Skerry Point Marine Station, posted once. */
+/** Posts the demo's world: the pumps and loops of Skerry Point Marine Station. */
 import { z } from '@hono/zod-openapi';
 import { example } from '../../http/examples.ts';
 import type { Service } from './call.ts';
@@ -23,11 +23,14 @@ export type DemoLoop = z.output<typeof recordSchema>;
 
 const exampleNamed = (file: string) => namedSchema.parse(example(file.replace(/\.json$/, '')));
 
+/** Of `loop-kelp-flume.json` it is `kelp-flume`. */
+const keyOf = (file: string): string => file.replace(/^[a-z]+-/, '').replace(/\.json$/, '');
+
 /** The record of this name in a collection, made from the document where there is none yet. */
 async function findOrCreate(
   service: Service,
   collection: string,
-  document: z.output<typeof namedSchema>,
+  document: z.output<typeof namedSchema> & { readonly key?: string },
 ): Promise<DemoLoop> {
   const list = listSchema.parse(await service.get(`${collection}?name=${encodeURIComponent(document.name)}`));
   return list.items[0] ?? recordSchema.parse(await service.send('POST', collection, document));
@@ -38,14 +41,12 @@ export async function loadWorld(service: Service): Promise<readonly DemoLoop[]> 
   const manifest = manifestSchema.parse(example('demo'));
   const site = siteSchema.parse(await service.get('/v1/site'));
   if (site.version === 1) await service.send('PUT', '/v1/site', exampleNamed(manifest.site));
-  const pumps = new Map<string, string>();
-  for (const file of manifest.pumps) {
-    const pump = await findOrCreate(service, '/v1/pumps', exampleNamed(file));
-    pumps.set(file, pump.id);
-  }
+  for (const file of manifest.pumps)
+    await findOrCreate(service, '/v1/pumps', { ...exampleNamed(file), key: keyOf(file) });
   const loops: DemoLoop[] = [];
   for (const { loop, installed } of manifest.loops) {
-    const document = { ...exampleNamed(loop), installed: { ...installed, pump: pumps.get(installed.pump) } };
+    const pump = keyOf(installed.pump);
+    const document = { ...exampleNamed(loop), key: keyOf(loop), installed: { ...installed, pump } };
     loops.push(await findOrCreate(service, '/v1/loops', document));
   }
   return loops;

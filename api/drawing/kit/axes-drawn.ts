@@ -1,4 +1,4 @@
-/** The frame of a plot with its ticks, their lines and the names of its axes. */
+/** Draws the frame of a plot with its ticks, their lines and the names of its axes. */
 import { type Markup, markup } from '../markup/markup.ts';
 import { shortened } from '../markup/name-text.ts';
 import type { Axis } from './axis.ts';

@@ -1,4 +1,4 @@
-/** Axes of charts: from where to where, at which ticks, by what name. */
+/** Describes an axis of a chart: its range, its ticks, its name. */
 import { scaleLinear } from 'd3-scale';
 import { plainDecimal } from '../../wording/plain-decimal.ts';
 
@@ -26,7 +26,7 @@ interface LinearAxis {
 
 const USUAL_TICKS = 5;
 const TICK_DIGITS = 12;
-/** Beyond, decimals are too long to stand beside an axis. */
+/** Beyond, decimals are too long for the ticks of an axis. */
 const DECIMALS = { from: 1e-4, below: 1e7 } as const;
 
 function tickLabel(value: number): string {

@@ -1,11 +1,11 @@
-/** Axes of instants, by the calendar of UTC. */
+/** Describes an axis of instants, by the calendar of UTC. */
 
 import { scaleUtc } from 'd3-scale';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Axis } from './axis.ts';
 
 const TICKS = 6;
-/** Within fewer days the hours are told too. */
+/** Within fewer days the hours are shown too. */
 const FEW_DAYS = 4;
 
 /** `2026-01-15`, or `01-15 06:00` where few days are shown. */

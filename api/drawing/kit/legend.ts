@@ -1,4 +1,4 @@
-/** What lines, bands and marks mean, one a row. */
+/** Draws a legend, a row for each line, band or mark. */
 
 import { type Markup, markup } from '../markup/markup.ts';
 import { type MarkStyle, mark } from './marks.ts';
@@ -53,7 +53,7 @@ export interface LaidLegend {
 
 const rowHeight = (lines: readonly string[]): number => ROW + LINE * (lines.length - 1);
 
-/** Many short rows stand in two columns, others in one. */
+/** Many short rows are in two columns, others in one. */
 export function layLegend(
   rows: readonly LegendRow[],
   { left, width }: { readonly left: number; readonly width: number },

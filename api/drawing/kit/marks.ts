@@ -1,4 +1,4 @@
-/** Marks of single figures, told apart by their shapes. */
+/** Draws marks of single figures, which differ in shape. */
 import {
   type SymbolType,
   symbol,

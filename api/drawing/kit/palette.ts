@@ -1,4 +1,4 @@
-/** The inks of charts: each darker or lighter than the next by a clear step, so that grey and colour-blind readers tell them apart. */
+/** Names the inks of charts, which differ clearly in lightness for readers who see no colours. */
 
 export const INKS = {
   /** Text, frames, entered points. */

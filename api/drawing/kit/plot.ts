@@ -1,4 +1,4 @@
-/** A rectangle of a chart in which figures have their places. */
+/** Maps figures to places in a rectangle of a chart. */
 import { scaleLinear } from 'd3-scale';
 import type { Axis } from './axis.ts';
 

@@ -1,4 +1,4 @@
-/** Lines and bands through figures. */
+/** Draws lines and bands through figures. */
 import { area, curveLinear, curveStepAfter, line } from 'd3-shape';
 import { type Markup, markup } from '../markup/markup.ts';
 import { INKS, type Ink, type LineStyle } from './palette.ts';
@@ -31,7 +31,7 @@ export interface BandPoint {
   readonly high: number;
 }
 
-/** What lies between two lines. */
+/** The area between two lines. */
 export function bandBetween(plot: Plot, points: readonly BandPoint[], ink: Ink): Markup | null {
   const path = area<BandPoint>(
     ({ x }) => plot.x(x),

@@ -1,4 +1,4 @@
-/** A whole chart: its title, plots one above another over a common axis, what they mean, notes. */
+/** Puts a whole chart together: its title, plots one above another over a common axis, its legend, its notes. */
 import { type Markup, markup } from '../markup/markup.ts';
 import { shortened } from '../markup/name-text.ts';
 import { acrossAxisDrawn, upAxisDrawn } from './axes-drawn.ts';
@@ -17,7 +17,7 @@ export interface Panel {
   readonly height: number;
   /** What is cut off at the edges. */
   readonly inside?: (plot: Plot) => readonly (Markup | null)[];
-  /** What may stand over them: marks and the names of lines. */
+  /** What may cover them: marks and the names of lines. */
   readonly over?: (plot: Plot) => readonly (Markup | null)[];
 }
 

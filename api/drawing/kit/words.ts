@@ -1,4 +1,4 @@
-/** Words in charts. */
+/** Draws texts in charts. */
 import { type Markup, markup } from '../markup/markup.ts';
 import { INKS, type Ink } from './palette.ts';
 

@@ -1,4 +1,4 @@
-/** Text broken into lines that fit. */
+/** Breaks a text into lines that fit. */
 import { shortened, textWidth } from '../markup/name-text.ts';
 
 export function wrapped(

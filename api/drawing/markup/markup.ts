@@ -1,4 +1,4 @@
-/** Text of a page or a picture, in which whatever is put in stays inert. */
+/** Makes the text of a page or a picture, in which all that is put in stays inert. */
 
 const TEXT = Symbol('markup');
 
@@ -42,7 +42,7 @@ function partText(part: MarkupPart): string {
 }
 
 /**
- * A piece of HTML or SVG: what stands in the template is kept as it is, what is put in is escaped for text and for
+ * A piece of HTML or SVG: what is written in the template is kept as it is, what is put in is escaped for text and for
  * attributes in quotes, unless it was made here too. Throws on a number that is not finite.
  */
 export function markup(texts: TemplateStringsArray, ...parts: readonly MarkupPart[]): Markup {

@@ -1,4 +1,4 @@
-/** Names that users gave, made fit to stand in a line of other text. */
+/** Makes a name that a user gave fit for a line of other text. */
 
 const ISOLATE = '\u2068';
 const END_OF_ISOLATE = '\u2069';
@@ -17,7 +17,7 @@ const letters = new Intl.Segmenter('und', { granularity: 'grapheme' });
 export const plainName = (name: string): string =>
   name.replace(DIRECTION_MARKS, '').replace(WHITE, ' ').trim();
 
-/** Kept apart from the direction of the text around it (UAX 9), so that figures beside it stay in their order. */
+/** Kept apart from the direction of the text around it (UAX 9), so that figures next to it stay in their order. */
 export const isolatedName = (name: string): string => `${ISOLATE}${plainName(name)}${END_OF_ISOLATE}`;
 
 /** About the width of a text [px] at a size of type [px]. */
@@ -47,5 +47,5 @@ export function shortened(
 /** About fifty letters of usual type. */
 const SHORT = { width: 420, size: 14 } as const;
 
-/** A name that leaves room for what stands beside it on the same line. */
+/** A name that leaves room for what follows it on the same line. */
 export const shortName = (name: string): string => isolatedName(shortened(plainName(name), SHORT));

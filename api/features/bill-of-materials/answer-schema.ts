@@ -1,4 +1,4 @@
-/** What a loop's pipework is made of, and what it costs. */
+/** Documents the bill of materials of a loop. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

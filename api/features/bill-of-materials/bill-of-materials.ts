@@ -1,4 +1,4 @@
-/** The bill of materials of a loop: from the question to the figures of the answer. */
+/** Computes the bill of materials of a loop, from the request to its answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -11,7 +11,7 @@ import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { findStoredLoop } from '../../question/sources.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { decodeNumber } from '../../units/convert.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
@@ -22,7 +22,7 @@ type Request = z.output<ReturnType<typeof billRequest>>;
 type Answer = WithoutUnits<z.output<ReturnType<typeof billSchema>>>;
 
 export async function answerBill(
-  store: Store,
+  store: SiteStore,
   request: Request,
   system: UnitSystem,
 ): Promise<Result<Answer, Problem>> {

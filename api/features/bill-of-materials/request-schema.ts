@@ -1,4 +1,4 @@
-/** The question what a loop's pipework is made of, and what it costs. */
+/** Documents the request for a bill of materials. */
 
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
@@ -17,7 +17,7 @@ const price = perContext((context) =>
     'MaterialPrice',
     z.strictObject({
       name: textField(context, {
-        description: 'The name of the material as the bill tells it.',
+        description: 'The name of the material as the bill gives it.',
         example: 'pipe, sch80 1-1/2',
         maxLength: 200,
       }),

@@ -1,4 +1,4 @@
-/** What a loop's pipework is made of. */
+/** Answers what the pipework of a loop is made of, and what that costs. */
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -6,13 +6,13 @@ import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { densityOfLoop } from '../../question/sources.ts';
 import { billSchema } from './answer-schema.ts';
 import { answerBill } from './bill-of-materials.ts';
 import { billRequest } from './request-schema.ts';
 
 export function billOfMaterialsRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -26,34 +26,17 @@ export function billOfMaterialsRoute(api: Api): void {
       query: noQuery,
       body: jsonBody({
         schema: billRequest,
-        density: densityOfLoop(store),
+        density: densityOfLoop,
         example: example('bill-of-materials'),
       }),
       answer: jsonAnswer({
         schema: billSchema,
         description: 'The bill, its total, and what it lacks.',
         example: example('answers/bill-of-materials'),
-        table: ({ materials }) => ({
-          columns: [
-            { name: 'kind' },
-            { name: 'name' },
-            { name: 'count' },
-            { name: 'length', quantity: 'length' },
-            { name: 'bought' },
-            { name: 'cost' },
-          ],
-          rows: materials.map(({ kind, name, count, length, bought, cost }) => [
-            kind,
-            name,
-            count,
-            length,
-            bought,
-            cost,
-          ]),
-        }),
+        table: tableOf(billSchema, 'materials', ['kind', 'name', 'count', 'length', 'bought', 'cost']),
       }),
     },
-    async ({ body, system }) => {
+    async ({ body, system, store }) => {
       const answer = await answerBill(store, body, system);
       return answer.ok ? success({ body: answer.value }) : answer;
     },

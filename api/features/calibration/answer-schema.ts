@@ -1,16 +1,18 @@
-/** What readings say about friction, head and power. */
+/** Documents the factors of friction, head and power that readings determine. */
+
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { calibrationParameter, marginDoubt, misfitSchema, nextReadingSchema } from './parts-schema.ts';
+import { calibrationParameter, marginUncertainty, misfitSchema, nextReadingSchema } from './parts-schema.ts';
 
 const REASONS = [
   'no-power-readings',
@@ -25,17 +27,19 @@ const REASONS = [
 const notIdentifiableSchema = (context: SchemaContext) =>
   z.strictObject({
     name: described(context, z.enum(['friction', 'head', 'power']), {
-      description: 'The factor that the readings do not tell.',
+      description: 'The factor that the readings do not determine.',
       examples: ['head'],
     }),
     reason: described(context, z.enum(REASONS), {
       description:
-        'Why: nothing measured depends on it; flows alone tell friction over head; the rows do not tell the factors apart (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more, or that share of the factor); only factors beyond all wear would fit (`implausible`).',
+        'Why: nothing measured depends on it; flows alone determine friction over head; the rows do not separate the factors (`not-distinct`, `ill-conditioned`: condition number of the scaled Jacobian 1000 or more; `too-uncertain`: standard error 0.25 or more, or that share of the factor); only factors beyond all wear would fit (`implausible`).',
       examples: ['ratio-alone'],
     }),
     detail: described(context, z.string(), {
       description: 'The reason in words and figures.',
-      examples: ['Flows on a loop without static head tell friction over head alone, whatever the settings.'],
+      examples: [
+        'Flows on a loop without static head determine friction over head alone, whatever the settings.',
+      ],
     }),
     conditionNumber: nullable(
       computedNumber(context, { description: 'Of `ill-conditioned`; null else.', example: 4210 }),
@@ -52,20 +56,17 @@ const notIdentifiableSchema = (context: SchemaContext) =>
 const limitingSchema = (context: SchemaContext) =>
   z.strictObject({
     outlet: described(context, nullable(z.string()), {
-      description: 'The outlet that is served last; null where none requires a flow.',
+      description: 'The outlet with the smallest margin; null if none requires a flow.',
       examples: ['far end'],
     }),
-    setting: described(context, z.number(), {
-      description: 'The installed setting, at which it is told [%].',
-      examples: [80],
-    }),
+    setting: settingField(context, 'The installed setting, at which the margin is computed [%].', 80),
     margin: nullable(
       computedNumber(context, {
         description: 'flow/requiredFlow - 1 with the factors found; null without a requirement.',
         example: 0.12,
       }),
     ),
-    doubt: described(context, nullable(marginDoubt(context)), {
+    doubt: described(context, nullable(marginUncertainty(context)), {
       description: 'What the readings leave open of it; null where they say nothing about flows.',
     }),
   });
@@ -76,7 +77,7 @@ const speedMapSchema = (context: SchemaContext) =>
       context,
       z.array(
         z.strictObject({
-          setting: described(context, z.number(), { description: 'Setting [%].', examples: [50] }),
+          setting: settingField(context, 'Setting [%].', 50),
           speed: computedNumber(context, { description: 'True speed [% of full].', example: 57.2 }),
           standardError: nullable(
             computedNumber(context, {
@@ -119,17 +120,17 @@ export const calibrationSchema = perContext((context) =>
     z.strictObject({
       parameters: described(context, z.array(calibrationParameter(context)), {
         description:
-          'Multipliers of what was entered: the friction of the loop, head and power of the pump, or `frictionOverHead` where the two are not told apart. Empty where the readings tell none.',
+          'Multipliers of what was entered: the friction of the loop, head and power of the pump, or `frictionOverHead` where the readings do not separate the two. Empty where the readings determine none.',
       }),
       notIdentifiable: described(context, z.array(notIdentifiableSchema(context)), {
-        description: 'The factors that the readings do not tell, and why.',
+        description: 'The factors that the readings do not determine, and why.',
       }),
       misfits: described(context, z.array(misfitSchema(context)), {
         description:
           'Readings that do not fit the factors: off by over 3 % and four errors of their mean, the farthest first, eight at most. With a flow off by over 15 % the factors cannot be applied.',
       }),
       limiting: described(context, nullable(limitingSchema(context)), {
-        description: 'The limiting margin and its doubt; null where no water passes.',
+        description: 'The smallest margin and its uncertainty; null where no water passes.',
       }),
       nextReadings: described(context, z.array(nextReadingSchema(context)), {
         description:
@@ -137,7 +138,7 @@ export const calibrationSchema = perContext((context) =>
       }),
       speedMap: described(context, nullable(speedMapSchema(context)), {
         description:
-          'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not tell.',
+          'True speeds by heads read at several settings, r = sqrt(h(s)/h(max)) corrected for the friction of smooth pipes; null where gauge readings do not determine them.',
       }),
       readings: countSchema(context),
       applied: described(context, z.boolean(), {
@@ -155,6 +156,6 @@ export const calibrationSchema = perContext((context) =>
       basis: basisSchema(context),
       units: unitsField(context),
     }),
-    { description: 'Factors that readings show, with their doubt.' },
+    { description: 'Factors that readings determine, with their uncertainty.' },
   ),
 );

@@ -1,4 +1,4 @@
-/** What readings say about friction, head and power, as answers carry it. */
+/** Answers a calibration from its figures. */
 import type { z } from '@hono/zod-openapi';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import type { NotIdentifiable } from '../../../models/calibration/identify.ts';

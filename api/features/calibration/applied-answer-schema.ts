@@ -1,4 +1,4 @@
-/** The calibrations of a loop that were applied. */
+/** Documents the calibrations of a loop that were applied. */
 import { z } from '@hono/zod-openapi';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { bodyInstant } from '../../fields/instant.ts';
@@ -37,7 +37,7 @@ const appliedSchema = (context: SchemaContext) =>
     }),
     factors: factorsSchema(context),
     parameters: described(context, z.array(calibrationParameter(context)), {
-      description: 'As they were told.',
+      description: 'The factors and their intervals at the time of the calibration.',
     }),
     from: bodyInstant(context, {
       description: 'Of the readings behind it.',

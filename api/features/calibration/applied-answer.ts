@@ -1,4 +1,4 @@
-/** The calibrations of a loop that were applied, as answers carry them. */
+/** Answers the calibrations of a loop that were applied. */
 import type { z } from '@hono/zod-openapi';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';

@@ -1,4 +1,4 @@
-/** The calibration of a stored loop: which readings and which pump are meant, what they say, what is put to use. */
+/** Calibrates a stored loop by its readings, and applies the factors where that is asked for. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
@@ -18,23 +18,24 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import { writeProblem } from '../../records/write-problems.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { type CalibrationAnswer, calibrationFigures } from './answer.ts';
 import { collectReadings } from './collect-readings.ts';
 import { calibrationJob } from './job.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationSentence } from './sentence.ts';
 
 interface Deps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
 }
 
 interface Asked {
-  readonly siteId: string;
   readonly loop: LoopRecord;
   readonly from: number | undefined;
   readonly to: number | undefined;
@@ -57,7 +58,7 @@ interface Read {
 /** Of loop and pump as entered, whatever calibration is in use. */
 async function readAll(
   { store, workers }: Deps,
-  { siteId, loop, from: asked = 0 }: Asked,
+  { loop, from: asked = 0 }: Asked,
   before: number,
 ): Promise<Result<Read, Problem>> {
   const { installed } = loop.document;
@@ -73,7 +74,7 @@ async function readAll(
   if (!model.ok) return model;
   const { document, fit } = pump.value;
   const installation = { loop: model.value, pump: { entered: document, fit }, count: installed.count };
-  const choice = { siteId, loop: loop.id, from, before };
+  const choice = { loop: loop.id, from, before };
   const measured = await collectReadings(store, choice, stationFor(installation));
   if (!measured.ok) return measured;
   const { settings } = document;
@@ -115,13 +116,13 @@ export async function answerCalibration(deps: Deps, asked: Asked): Promise<Resul
 
 async function applied(
   { store }: Deps,
-  { siteId, loop }: Asked,
+  { loop }: Asked,
   { calibration, pump, from: earliest, now, to }: Read & { readonly now: number; readonly to: number },
 ): Promise<Result<LoopRecord, Problem>> {
   const { parameters, factors, badEnd, used } = calibration;
   if (parameters.length === 0) {
     const detail =
-      'The readings tell no factor that could be put to use: see `notIdentifiable` of the answer without `apply`.';
+      'The readings determine no factor that can be applied: see `notIdentifiable` of the answer without `apply`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
   if (isFarOff(calibration.misfits)) {
@@ -129,7 +130,7 @@ async function applied(
       'The factors do not give the flows that were measured: a reading is off by over 15 %, see `misfits` of the answer without `apply`. Mend what is off, or leave those readings out by `from` and `to`.';
     return failed(problem('not-calibrated', detail, { errors: [{ pointer: '/apply', detail }] }));
   }
-  const { range } = await store.readingSpan({ siteId, loop: loop.id });
+  const { range } = await store.of(READINGS).span(loop.id);
   const from = Math.max(earliest, range?.first ?? to);
   const kept: AppliedCalibration = {
     ...{ parameters, factors, badEnd, from, to },
@@ -138,8 +139,7 @@ async function applied(
     modelVersion: MODEL_VERSION,
   };
   const expectedVersion = loop.version;
-  const outcome = await store.applyCalibration({
-    siteId,
+  const outcome = await store.of(CALIBRATIONS).apply({
     id: loop.id,
     now,
     expectedVersion,

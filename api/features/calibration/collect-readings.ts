@@ -1,9 +1,10 @@
-/** All readings of a loop in a stretch of time, brought together into rows. */
+/** Collects all readings of a loop in a period into rows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { type MeasuredRows, rowCollector, type Station } from '../../../models/calibration/measured-rows.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
-import type { Store } from '../../store/store.ts';
+import { READINGS } from '../../records/reading/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 
 /** Over a year of readings by the minute. */
@@ -13,11 +14,11 @@ const PAGE = 2_000;
 const EVERY_PAGE = 0;
 
 export async function collectReadings(
-  store: Store,
+  store: SiteStore,
   choice: ReadingChoice,
   station: Station,
 ): Promise<Result<MeasuredRows, Problem>> {
-  const actual = await store.countReadings(choice);
+  const actual = await store.of(READINGS).count(choice);
   if (actual > READINGS_COLLECTED_MAX) {
     const detail = `There are ${actual} readings from \`from\` to \`to\`, more than one calibration takes: choose a shorter time.`;
     const errors = [{ pointer: '/from', detail: 'begins too long before `to`' }];
@@ -26,7 +27,7 @@ export async function collectReadings(
   const collector = rowCollector(station);
   let { from } = choice;
   for (let read = 0; read < actual; ) {
-    const page = await store.readingsBetween({ ...choice, from, limit: PAGE });
+    const page = await store.of(READINGS).between({ ...choice, from, limit: PAGE });
     for (const reading of page) {
       const tooMany = collector.add(reading);
       if (tooMany !== null) return failed(tooManyRows(tooMany.limit));

@@ -1,7 +1,7 @@
 /** Calibrations of loops: applied, undone, kept. */
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { ExpectedVersion, Missing, RecordKey, Stale } from '../../store/versions.ts';
+import type { ExpectedVersion, Missing, Stale } from '../../store/versions.ts';
 
 /** One that was applied once; `undoneAt`: null while it has not been undone. Times in ms. */
 export interface CalibrationRecord {
@@ -11,8 +11,9 @@ export interface CalibrationRecord {
   readonly calibration: AppliedCalibration;
 }
 
-/** The key is that of the loop, and so is the version. */
-export interface CalibrationChange extends RecordKey {
+/** The id is that of the loop, and so is the version. */
+export interface CalibrationChange {
+  readonly id: string;
   readonly now: number;
   readonly expectedVersion: ExpectedVersion;
 }
@@ -23,13 +24,13 @@ export interface NewCalibration extends CalibrationChange {
 
 export const CALIBRATIONS_READ_MAX = 200;
 
-export interface CalibrationStore {
+export interface CalibrationOperations {
   /** The loop moves on by a version. Its document stays as entered. */
-  applyCalibration(
+  apply(
     change: NewCalibration,
   ): Promise<{ readonly outcome: 'applied'; readonly loop: LoopRecord } | Stale | Missing>;
   /** Back to the one applied before, where it is about the loop as it is now; without one, to the loop as entered. */
-  undoCalibration(
+  undo(
     change: CalibrationChange,
   ): Promise<
     | { readonly outcome: 'undone'; readonly loop: LoopRecord }
@@ -38,7 +39,7 @@ export interface CalibrationStore {
     | Missing
   >;
   /** Every one that was applied to a loop, the latest first, at most `CALIBRATIONS_READ_MAX`. */
-  listCalibrations(loop: RecordKey): Promise<readonly CalibrationRecord[]>;
+  list(loop: string): Promise<readonly CalibrationRecord[]>;
 }
 
 /** One that was applied to a loop; `of` tells what of the loop it was about, `inUse` whether the loop goes by it. */

@@ -4,8 +4,9 @@ import { calibrationOf } from '../../records/loop/calibration-column.ts';
 import { type KindOfRecord, later, RECORDS_OF_A_KIND_MAX } from '../../store/exported-kind.ts';
 import { digestOf, jsonText } from '../../store/json-text.ts';
 import type { Tables } from '../../store/tables.ts';
+import type { StoredRecord } from '../../store/versions.ts';
 import { isRecord } from '../../store/where-clauses.ts';
-import type { KindsOfRecords } from '../site-copy/contract.ts';
+import type { CopiedCalibration } from './contract.ts';
 
 /** With the place of the one that each loop goes by; a loop that goes by one goes by the last that was not undone. */
 const calibrationRows = (db: Kysely<Tables>, siteId: string) =>
@@ -30,7 +31,7 @@ const isStanding = (row: Row): boolean =>
   row.calibration_digest === row.digest_in_use &&
   row.calibration_of === row.of_in_use;
 
-function recordOf(row: Row, inUse: boolean): KindsOfRecords['calibrations'] {
+function recordOf(row: Row, inUse: boolean): StoredRecord<CopiedCalibration> {
   const { loop_id: loop, place, applied_at: appliedAt, undone_at: undoneAt, calibration_of: of } = row;
   const calibration = calibrationOf(row, loop);
   const document = { loop, place, appliedAt, undoneAt, of, inUse, calibration };
@@ -38,7 +39,7 @@ function recordOf(row: Row, inUse: boolean): KindsOfRecords['calibrations'] {
   return { id: `${loop}-${place}`, version: 1, ...times, name: 'calibration', document };
 }
 
-export const CALIBRATIONS: KindOfRecord<KindsOfRecords['calibrations']> = {
+export const EXPORTED_CALIBRATIONS: KindOfRecord<StoredRecord<CopiedCalibration>> = {
   most: RECORDS_OF_A_KIND_MAX,
 
   async count(db, siteId) {

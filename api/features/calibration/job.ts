@@ -10,7 +10,7 @@ export interface CalibrationWork {
   /** As entered, like the loop. */
   readonly pump: PumpModel;
   readonly count: number;
-  /** Where the limiting margin is told [%]. */
+  /** At which the limiting margin is given [%]. */
   readonly setting: number;
   readonly measured: MeasuredRows;
 }

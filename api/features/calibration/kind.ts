@@ -2,14 +2,16 @@
 import type { Kysely, Transaction } from 'kysely';
 import { calibrationColumns, calibrationOf, NO_CALIBRATION } from '../../records/loop/calibration-column.ts';
 import { loopRecord } from '../../records/loop/kind.ts';
+import { defineKind } from '../../store/kind.ts';
 import type { LoopCalibrationRow, LoopRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
+import type { InSite } from '../../store/versions.ts';
 import { hasVersion, isRecord } from '../../store/where-clauses.ts';
 import {
   CALIBRATIONS_READ_MAX,
   type CalibrationChange,
+  type CalibrationOperations,
   type CalibrationRecord,
-  type CalibrationStore,
   type NewCalibration,
 } from './contract.ts';
 
@@ -18,7 +20,7 @@ type Columns = Pick<LoopRow, 'calibration' | 'calibration_digest' | 'calibration
 /** The loop of a stated version moves on by one, whatever is changed of it. */
 async function moveOn(
   all: Transaction<Tables>,
-  { siteId, id, now, expectedVersion }: CalibrationChange,
+  { siteId, id, now, expectedVersion }: CalibrationChange & InSite,
 ): Promise<LoopRow | undefined> {
   return await all
     .updateTable('loop')
@@ -42,7 +44,7 @@ async function withColumns(all: Transaction<Tables>, row: LoopRow, columns: Colu
 const ofLoop = (all: Kysely<Tables>, { siteId, id }: { siteId: string; id: string }) =>
   all.selectFrom('loop_calibration').selectAll().where('site_id', '=', siteId).where('loop_id', '=', id);
 
-async function apply(all: Transaction<Tables>, change: NewCalibration) {
+async function apply(all: Transaction<Tables>, change: NewCalibration & InSite) {
   const { siteId, id, now, calibration } = change;
   const row = await moveOn(all, change);
   if (row === undefined) return await staleOrMissing(all, 'loop', change);
@@ -68,7 +70,7 @@ const standing = (all: Transaction<Tables>, row: LoopRow): Promise<readonly Loop
     .limit(2)
     .execute();
 
-async function undo(all: Transaction<Tables>, change: CalibrationChange) {
+async function undo(all: Transaction<Tables>, change: CalibrationChange & InSite) {
   const { siteId, id, now, expectedVersion } = change;
   const row = await all.selectFrom('loop').selectAll().where(isRecord({ siteId, id })).executeTakeFirst();
   if (row === undefined) return { outcome: 'missing' } as const;
@@ -99,13 +101,24 @@ const recordOf = (row: LoopCalibrationRow): CalibrationRecord => ({
   calibration: calibrationOf(row, row.loop_id),
 });
 
-export const calibrationStore = (db: Kysely<Tables>): CalibrationStore => ({
-  applyCalibration: (change) => db.transaction().execute((all) => apply(all, change)),
+const openCalibrations =
+  (db: Kysely<Tables>) =>
+  (siteId: string): CalibrationOperations => ({
+    apply: (change) => db.transaction().execute((all) => apply(all, { ...change, siteId })),
 
-  undoCalibration: (change) => db.transaction().execute((all) => undo(all, change)),
+    undo: (change) => db.transaction().execute((all) => undo(all, { ...change, siteId })),
 
-  async listCalibrations(key) {
-    const rows = await ofLoop(db, key).orderBy('place', 'desc').limit(CALIBRATIONS_READ_MAX).execute();
-    return rows.map(recordOf);
-  },
+    async list(loop) {
+      const rows = await ofLoop(db, { siteId, id: loop })
+        .orderBy('place', 'desc')
+        .limit(CALIBRATIONS_READ_MAX)
+        .execute();
+      return rows.map(recordOf);
+    },
+  });
+
+export const CALIBRATIONS = defineKind<CalibrationOperations>({
+  name: 'calibration',
+  reads: { list: 'read-again' },
+  open: openCalibrations,
 });

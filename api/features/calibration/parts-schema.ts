@@ -1,6 +1,8 @@
-/** Parts that answers about calibrations are made of. */
+/** Documents the parts that answers about calibrations share. */
+
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -22,7 +24,7 @@ export const calibrationParameter = (context: SchemaContext) =>
     interval: interval(context, { low: 1.24, high: 1.41 }),
   });
 
-export const marginDoubt = (context: SchemaContext) =>
+export const marginUncertainty = (context: SchemaContext) =>
   z.strictObject({
     standardError: computedNumber(context, {
       description: 'Standard error of the margin; of the relative total flow where no outlet requires one.',
@@ -47,18 +49,18 @@ const gaugeFields = (context: SchemaContext) => ({
       'What is measured: the total flow, the flow of an outlet, the head across the pump, its power.',
     examples: ['head'],
   }),
-  setting: described(context, z.number(), { description: 'At this setting [%].', examples: [80] }),
+  setting: settingField(context, 'At this setting [%].', 80),
   outlet: described(context, nullable(z.string()), {
     description: 'Of an `outletFlow`; null else.',
     examples: [null],
   }),
   shut: described(context, z.array(z.string()), {
-    description: 'Outlets shut meanwhile; entered with the reading as flows of 0.',
+    description: 'Outlets closed meanwhile; entered with the reading as flows of 0.',
     examples: [[]],
   }),
   zeroFlow: described(context, z.boolean(), {
     description:
-      'Whether a valve at the pump is shut for some seconds, no longer; entered as a flow of 0 beside the head.',
+      'Whether a valve at the pump is closed for some seconds, no longer; entered as a flow of 0 beside the head.',
     examples: [true],
   }),
 });
@@ -77,10 +79,10 @@ export const nextReadingSchema = (context: SchemaContext) =>
     predicted: described(context, shownSchema(context), {
       description: 'What it would show, as far as is known.',
     }),
-    margin: described(context, nullable(marginDoubt(context)), {
+    margin: described(context, nullable(marginUncertainty(context)), {
       description: 'What it would leave open of the limiting margin; null where it says nothing about flows.',
     }),
     parameters: described(context, z.array(calibrationParameter(context)), {
-      description: 'What would be told with it, were it to show what is predicted.',
+      description: 'What would be found with it, if it shows what is predicted.',
     }),
   });

@@ -1,4 +1,4 @@
-/** The question what readings say about friction, head and power. */
+/** Documents the request for a calibration. */
 import { z } from '@hono/zod-openapi';
 import { bodyInstant } from '../../fields/instant.ts';
 import { described, named } from '../../units/described.ts';

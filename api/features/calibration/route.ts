@@ -1,4 +1,4 @@
-/** What readings of a loop say about its friction and its pump: asked, put to use, undone. */
+/** Calibrates a loop, lists its calibrations, undoes the last one. */
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -15,12 +15,12 @@ import { calibrationSchema } from './answer-schema.ts';
 import { calibrationsAnswer } from './applied-answer.ts';
 import { calibrationsSchema } from './applied-answer-schema.ts';
 import { answerCalibration } from './calibration.ts';
+import { CALIBRATIONS } from './kind.ts';
 import { calibrationRequest } from './request-schema.ts';
 
 const common = { path: '/v1/loops/{loopId}/calibration', tag: 'readings', query: noQuery } as const;
 
 function calibratingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -29,17 +29,17 @@ function calibratingRoute(api: Api): void {
       operationId: 'calibrateLoop',
       summary: 'What do readings say about friction, head and power?',
       description:
-        'Fits multipliers of friction, head and power to the readings, tells their doubt, what the readings cannot tell, and which reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
+        'Fits multipliers of friction, head and power to the readings, with their uncertainty, the factors that the readings do not determine, and the reading to take next. With `apply`, and the ETag of the loop in If-Match, the loop and its installed pump are computed with them from then on; the loop moves on by a version, and its document stays as entered.',
       conditional: 'optional',
       body: jsonBody({ schema: calibrationRequest, example: example('calibration') }),
       answer: jsonAnswer({
         schema: calibrationSchema,
-        description: 'The factors, their doubt, and what would lessen it.',
+        description: 'The factors, their uncertainty, and what would lessen it.',
         example: example('answers/calibration'),
       }),
       problems: ['no-installed-pump', 'not-calibrated', 'version-required', 'unsolved', 'unavailable'],
     },
-    async ({ params, body, siteId, expectedVersion, isConditional }) => {
+    async ({ params, body, expectedVersion, isConditional, store }) => {
       const { from, to, apply } = body;
       if (apply && !isConditional) {
         const errors = [{ header: 'If-Match', detail: 'is required where `apply` is true' }];
@@ -51,7 +51,7 @@ function calibratingRoute(api: Api): void {
       if (expectedVersion !== 'any' && expectedVersion !== loop.version) {
         return failed(writeProblem({ outcome: 'stale', version: loop.version }, 'loop'));
       }
-      const done = await answerCalibration(api.deps, { siteId, loop, from, to, apply });
+      const done = await answerCalibration({ ...api.deps, store }, { loop, from, to, apply });
       if (!done.ok) return done;
       const validator = { version: done.value.loop.version };
       return success({ body: done.value.body, ...(apply ? { validator } : {}) });
@@ -60,7 +60,6 @@ function calibratingRoute(api: Api): void {
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -76,10 +75,10 @@ function readingRoute(api: Api): void {
         example: example('answers/calibrations'),
       }),
     },
-    async ({ params, siteId }) => {
+    async ({ params, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const records = await store.listCalibrations({ siteId, id: params.loopId });
+      const records = await store.of(CALIBRATIONS).list(params.loopId);
       const { version } = loop.value;
       return success({ body: calibrationsAnswer(loop.value, records), validator: { version } });
     },
@@ -87,7 +86,7 @@ function readingRoute(api: Api): void {
 }
 
 function undoingRoute(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -101,9 +100,9 @@ function undoingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The calibration is no longer in use.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, expectedVersion, store }) => {
       const now = clock().getTime();
-      const undone = await store.undoCalibration({ siteId, id: params.loopId, now, expectedVersion });
+      const undone = await store.of(CALIBRATIONS).undo({ id: params.loopId, now, expectedVersion });
       if (undone.outcome === 'undone') return success({ body: null });
       return undone.outcome === 'no-calibration'
         ? failed(problem('not-found', 'The loop has no calibration in use.'))

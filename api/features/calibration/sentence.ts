@@ -1,4 +1,4 @@
-/** What a calibration tells, in words. */
+/** Puts a calibration into sentences. */
 import { PERCENT } from '../../../curves/percent.ts';
 import type { Calibration } from '../../../models/calibration/calibrate.ts';
 import { SEPARATE } from '../../../models/calibration/identifiability.ts';
@@ -16,8 +16,8 @@ const NAMES = {
 
 const APART = [
   'the head across the pump',
-  'the head at a valve shut at the pump',
-  'the flow with a known outlet shut',
+  'the head at a closed valve at the pump',
+  'the flow with a known outlet closed',
 ];
 const FLOWS = ['the total flow', 'the flow of an outlet'];
 const MORE = ['more readings of the same, at other settings besides'];
@@ -44,11 +44,11 @@ export function reasonWords(one: NotIdentifiable): string {
     case 'no-power-readings':
       return 'No reading states a power.';
     case 'no-flow-readings':
-      return 'No reading states a flow, without which heads tell another mixture of friction and head than their ratio.';
+      return 'No reading states a flow, without which heads determine another mixture of friction and head than their ratio.';
     case 'ratio-alone':
-      return 'Flows on a loop without static head tell friction over head alone, whatever the settings.';
+      return 'Flows on a loop without static head determine friction over head alone, whatever the settings.';
     case 'not-distinct':
-      return 'The readings do not tell friction and head apart at all.';
+      return 'The readings do not separate friction from head.';
     case 'ill-conditioned':
       return `The readings hardly tell friction and head apart: the condition number of the scaled Jacobian is ${sayNumber(one.conditionNumber)}, not under ${SEPARATE.conditionNumber}.`;
     case 'too-uncertain':
@@ -68,8 +68,8 @@ function readingWords({ measure, setting, outlet, shut, zeroFlow }: Gauge): stri
     head: 'the head across the pump',
     power: 'the electrical power',
   }[measure];
-  const valve = zeroFlow ? ' with a valve at the pump shut for some seconds' : '';
-  const closed = shut.length === 0 ? '' : ` with ${shut.join(', ')} shut`;
+  const valve = zeroFlow ? ' with a valve at the pump closed for some seconds' : '';
+  const closed = shut.length === 0 ? '' : ` with ${shut.join(', ')} closed`;
   return `${what} at setting ${sayNumber(setting)} %${valve}${closed}`;
 }
 
@@ -98,7 +98,7 @@ export function calibrationSentence(calibration: Calibration, applied: boolean):
   const [next] = nextReadings;
   const factors =
     parameters.length === 0
-      ? 'The readings tell none of friction, head and power.'
+      ? 'The readings determine none of friction, head and power.'
       : parameters.map(parameterWords).join(' ');
   const use = applied ? ' The loop is computed with it from now on.' : '';
   const best = next === undefined ? '' : ` Most would be gained by reading ${readingWords(next)}.`;

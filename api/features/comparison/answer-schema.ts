@@ -1,4 +1,4 @@
-/** A comparison in answers. */
+/** Documents a comparison in answers. */
 import { z } from '@hono/zod-openapi';
 import { SENSITIVE_INPUTS } from '../../../models/money/sensitivity.ts';
 import { cautionSchema } from '../../fields/caution.ts';
@@ -136,7 +136,7 @@ export const comparisonSchema = perContext((context) =>
       name: text(context, 'Its name.', 'Seahorse bank: three pumps or one'),
       stale: described(context, z.boolean(), {
         description:
-          'Whether a loop, pump, tariff, schedule or the site has changed since: ask anew for figures of today.',
+          'Whether a loop, pump, tariff, schedule or the site has changed since: ask again for figures of today.',
         examples: [false],
       }),
       ...figures(context),

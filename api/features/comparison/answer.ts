@@ -1,10 +1,13 @@
-/** The figures of a comparison as its answer tells them. */
+/** Answers a comparison from its figures. */
+
 import { comparisonCautions } from '../../../models/cautions/money.ts';
 import { breakEvenPrice, breakEvenValueAtRisk, type Rival } from '../../../models/money/break-even.ts';
 import { type LifeCycle, lifeCycle } from '../../../models/money/life-cycle.ts';
 import { yearlyCosts } from '../../../models/money/option-costs.ts';
 import { payback } from '../../../models/money/payback.ts';
 import { sensitivity } from '../../../models/money/sensitivity.ts';
+import { pumpReference } from '../../question/candidates.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import type { ComparisonFigures } from './answer-schema.ts';
 import type { AssemblyFigures } from './assembly/assembly-figures.ts';
 import type { ComparisonContext } from './context.ts';
@@ -116,8 +119,8 @@ function assemblyAnswer(one: AssemblyFigures): AssemblyAnswer {
   const { asked, found, candidate, count, running, failures, servedShare, attention } = one;
   const { setting, settingFrom, feasible, detail, power, annualEnergy, annualCost, duty } = running;
   return {
-    loop: found === null ? null : { id: found.loop.id, name: found.loop.document.name },
-    pump: candidate === null ? null : { id: candidate.id, name: candidate.entered.name },
+    loop: found === null ? null : recordReference({ ...found.loop, name: found.loop.document.name }),
+    pump: candidate === null ? null : pumpReference(candidate),
     ...{ count, new: asked.new, setting, settingFrom, feasible, detail, power, annualEnergy, annualCost },
     servedShare: duty === null && count > 1 ? null : servedShare,
     failuresPerDeviceYear: failures,

@@ -1,5 +1,7 @@
-/** A pump, or several in parallel, of an option of a comparison, in answers. */
+/** Documents an assembly of an option in answers: a pump, or several in parallel. */
+
 import { z } from '@hono/zod-openapi';
+import { answeredKey } from '../../fields/key-field.ts';
 import { money } from '../../fields/money.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
@@ -30,7 +32,7 @@ const runs = (context: SchemaContext) => ({
   }),
   settingFrom: described(context, z.enum(SETTING_FROM), {
     description:
-      'Where it comes from. `highest`: no setting serves, so that the highest is told. `power`: its power is stated.',
+      'Where it comes from. `highest`: no setting is feasible, so that the highest is given. `power`: its power is stated.',
     examples: ['recommended'],
   }),
   feasible: described(context, z.boolean(), {
@@ -63,6 +65,7 @@ export const comparisonAssemblyFigures = perContext((context) =>
               description: 'Null where it came with the request, or several loops are joined.',
               examples: ['0198c0de'],
             }),
+            ...answeredKey(context),
             name: text(context, 'Its name; of joined loops all of them.', 'Seahorse bank'),
           }),
         ),

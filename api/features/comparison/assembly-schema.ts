@@ -1,4 +1,4 @@
-/** A pump on a loop, or on several loops joined, as an option of a comparison owns it. */
+/** Documents an assembly in requests: a pump on a loop, or on several loops joined. */
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';

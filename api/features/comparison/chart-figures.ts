@@ -1,4 +1,4 @@
-/** What the chart of a comparison shows. */
+/** Names the figures that the chart of a comparison shows. */
 import type { ByElement } from '../../../models/money/option-costs.ts';
 
 export interface ChartedOption {
@@ -17,6 +17,6 @@ export interface ChartedOption {
 export interface ChartedComparison {
   readonly name: string;
   readonly currency: string;
-  /** The first is what the others are held against. */
+  /** The others are compared with the first. */
   readonly options: readonly ChartedOption[];
 }

@@ -1,4 +1,4 @@
-/** What the chart of a comparison says in words. */
+/** Describes the chart of a comparison in words. */
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { isolatedName, plainName } from '../../drawing/markup/name-text.ts';

@@ -1,4 +1,4 @@
-/** The life-cycle cost of options by element, and how it adds up over the years. */
+/** Draws the life-cycle cost of options by element, and its sum over the years. */
 
 import { linearAxis } from '../../drawing/kit/axis.ts';
 import { mark } from '../../drawing/kit/marks.ts';

@@ -1,4 +1,4 @@
-/** A comparison asked for, made and ready to be stored. */
+/** Makes the comparison that a request asks for, ready to be stored. */
 
 import { type Result, success } from '../../../curves/result.ts';
 import { NAME_MAX } from '../../fields/text-field.ts';
@@ -14,9 +14,9 @@ import { comparedSources } from './sources.ts';
 export async function makeComparison(
   deps: ComparisonDeps,
   question: ComparisonQuestion,
-  asked: { readonly siteId: string; readonly system: UnitSystem },
+  system: UnitSystem,
 ): Promise<Result<StoredComparison, Problem>> {
-  const context = await comparisonContext(deps, question, asked);
+  const context = await comparisonContext(deps, question, system);
   if (!context.ok) return context;
   const options: OptionFigures[] = [];
   const known: KnownAssemblies = new Map();

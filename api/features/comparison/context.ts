@@ -1,4 +1,4 @@
-/** What the options of a comparison are computed with. */
+/** Gathers what the options of a comparison are computed with. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MoneyTerms } from '../../../models/money/terms.ts';
 import { ratesOf } from '../../../models/tariff/rates.ts';
@@ -6,7 +6,7 @@ import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { yearMeanPrice } from '../../../models/tariff/year-hours.ts';
 import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
@@ -16,7 +16,7 @@ import type { UnitSystem } from '../../units/unit-system.ts';
 import type { RecommendationDeps } from '../recommendation/recommendation.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
-export type ComparisonDeps = Pick<AppDependencies, 'store' | 'clock' | 'newId'> & RecommendationDeps;
+export type ComparisonDeps = Pick<SiteDependencies, 'store' | 'clock' | 'newId'> & RecommendationDeps;
 
 /** A tariff by itself, whether stored or sent along; the id is null of one sent along. */
 export interface NamedTariff {
@@ -34,7 +34,6 @@ export interface EnergyPrice {
 }
 
 export interface ComparisonContext extends ComparisonDeps {
-  readonly siteId: string;
   readonly site: SiteRecord;
   readonly system: UnitSystem;
   readonly terms: MoneyTerms;
@@ -49,7 +48,7 @@ export interface ComparisonContext extends ComparisonDeps {
 export async function comparisonContext(
   deps: ComparisonDeps,
   question: ComparisonQuestion,
-  { siteId, system }: { readonly siteId: string; readonly system: UnitSystem },
+  system: UnitSystem,
 ): Promise<Result<ComparisonContext, Problem>> {
   const { store, clock } = deps;
   const site = await findSite(store);
@@ -65,7 +64,7 @@ export async function comparisonContext(
   const { years, discountRate, inflation, energyInflation = inflation, minutesPerFailure } = question;
   return success({
     ...deps,
-    ...{ siteId, site, system, minutesPerFailure, year, now },
+    ...{ site, system, minutesPerFailure, year, now },
     terms: { years, discountRate, inflation, energyInflation },
     labourRate: question.labourRate ?? site.document.labourRate ?? 0,
     energyPrice: energyPrice.value,

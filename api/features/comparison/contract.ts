@@ -1,16 +1,6 @@
 /** Comparisons kept: each as it was asked for and found, never changed afterwards. */
 
-import type {
-  Deleted,
-  Deletion,
-  Inserted,
-  Missing,
-  Page,
-  PageRequest,
-  RecordKey,
-  Stale,
-  StoredRecord,
-} from '../../store/versions.ts';
+import type { StoredRecord } from '../../store/versions.ts';
 import type { ComparisonFigures } from './answer-schema.ts';
 import type { ComparisonQuestion } from './schema.ts';
 
@@ -41,15 +31,3 @@ export interface StoredComparison {
 }
 
 export type ComparisonRecord = StoredRecord<StoredComparison>;
-
-export interface NewComparison extends RecordKey {
-  readonly document: StoredComparison;
-  readonly now: number;
-}
-
-export interface ComparisonStore {
-  insertComparison(comparison: NewComparison): Promise<Inserted<ComparisonRecord>>;
-  getComparison(key: RecordKey): Promise<ComparisonRecord | undefined>;
-  listComparisons(request: PageRequest): Promise<Page<ComparisonRecord>>;
-  deleteComparison(deletion: Deletion): Promise<Deleted | Stale | Missing>;
-}

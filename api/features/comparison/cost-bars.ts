@@ -1,4 +1,4 @@
-/** The life-cycle cost of each option as a bar of its elements. */
+/** Draws the life-cycle cost of each option as a bar of its elements. */
 import { COST_ELEMENTS } from '../../../models/money/option-costs.ts';
 import { linearAxis } from '../../drawing/kit/axis.ts';
 import { INKS } from '../../drawing/kit/palette.ts';

@@ -1,4 +1,4 @@
-/** Fills of the elements of a life-cycle cost, told apart by their hatching as well as by their ink. */
+/** Fills the elements of a life-cycle cost with inks and hatchings that differ. */
 import { COST_ELEMENTS, type CostElement } from '../../../models/money/option-costs.ts';
 import { INKS, type Ink } from '../../drawing/kit/palette.ts';
 import { type Markup, markup } from '../../drawing/markup/markup.ts';

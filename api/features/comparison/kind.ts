@@ -1,15 +1,10 @@
 /** Comparisons in a database. */
-import type { Kysely } from 'kysely';
-import { keptDocuments } from '../../store/immutable-documents.ts';
-import type { Tables } from '../../store/tables.ts';
-import type { ComparisonStore, StoredComparison } from './contract.ts';
+import { documentTable, type KeptOperations } from '../../store/document-table.ts';
+import { defineKind } from '../../store/kind.ts';
+import type { StoredComparison } from './contract.ts';
 
-export function comparisonStore(db: Kysely<Tables>): ComparisonStore {
-  const kept = keptDocuments<StoredComparison>(db, 'comparison');
-  return {
-    insertComparison: kept.insert,
-    getComparison: kept.get,
-    listComparisons: kept.list,
-    deleteComparison: kept.delete,
-  };
-}
+export const COMPARISONS = defineKind<KeptOperations<StoredComparison>>({
+  name: 'comparison',
+  reads: { get: 'read-again', list: 'read-again' },
+  open: (db) => documentTable(db, 'comparison'),
+});

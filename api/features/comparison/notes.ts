@@ -1,4 +1,4 @@
-/** What a comparison had to suppose, in sentences. */
+/** Puts into sentences what a comparison had to assume. */
 import type { AssemblyFigures } from './assembly/assembly-figures.ts';
 import type { ComparisonContext } from './context.ts';
 import type { OptionFigures } from './option-figures.ts';

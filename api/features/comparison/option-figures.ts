@@ -1,4 +1,5 @@
-/** An option of a comparison: its assemblies, and its costs in today's money. */
+/** Computes an option of a comparison: its assemblies, and its costs in today's money. */
+
 import { setImmediate } from 'node:timers/promises';
 import { type Result, success } from '../../../curves/result.ts';
 import { type Attention, attentionOf } from '../../../models/maintenance/attention.ts';
@@ -8,6 +9,7 @@ import { type FailureMode, lossesPerYear, type RiskTerms } from '../../../models
 import type { CostElement, ExtraCost, OptionCosts } from '../../../models/money/option-costs.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { TaskChoice } from '../../records/task/contract.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { type AssemblyFigures, assemblyFigures } from './assembly/assembly-figures.ts';
 import type { AskedAssembly } from './assembly/assembly-loop.ts';
 import type { ComparisonContext } from './context.ts';
@@ -21,7 +23,7 @@ export interface OptionFigures {
   readonly costs: OptionCosts;
   /** Losses a year at the ends of the failure rates' intervals. */
   readonly lossRange: { readonly low: number; readonly high: number };
-  /** kWh a year by the doubt in the curves. */
+  /** kWh a year by the uncertainty of the curves. */
   readonly energyRange: { readonly low: number; readonly high: number };
 }
 
@@ -153,12 +155,12 @@ function checkedBy(assemblies: readonly AssemblyFigures[]): readonly Checked[] {
 
 /** The routine checks of the loops and pumps of an option, each once: hours, and money for parts, a year. */
 async function optionChecks(
-  { store, siteId, labourRate }: ComparisonContext,
+  { store, labourRate }: ComparisonContext,
   assemblies: readonly AssemblyFigures[],
 ): Promise<Pick<Attention, 'hours' | 'parts'>> {
   const works = [];
   for (const { of, isServiced } of checkedBy(assemblies)) {
-    const tasks = await store.allMaintenanceTasks({ siteId, ...of });
+    const tasks = await store.of(TASKS).all({ ...of });
     for (const { document } of tasks.outcome === 'all' ? tasks.records : []) {
       if (document.kind !== 'wet-end-service' || !isServiced) works.push(taskWork(document));
     }

@@ -1,4 +1,4 @@
-/** An option of a comparison in answers: its costs by element and year, and what they rest on. */
+/** Documents an option of a comparison in answers: its costs by element and year, and what they follow from. */
 import { z } from '@hono/zod-openapi';
 import type { ByElement, COST_ELEMENTS, CostElement } from '../../../models/money/option-costs.ts';
 import { cautionSchema } from '../../fields/caution.ts';
@@ -139,7 +139,7 @@ export const comparisonOption = perContext((context) =>
       }),
       presentValue: money(context, 'Life-cycle cost: what all of it is worth now.', 2292),
       range: described(context, range(context, 'present value', 2260, 2410), {
-        description: 'By the doubt in the curves about the energy alone.',
+        description: 'By the uncertainty of the energy in the curves alone.',
       }),
       elements: described(context, elements(context), {
         description: 'The present value by cost element; they add up to it.',

@@ -1,4 +1,4 @@
-/** How the options of a comparison are drawn. */
+/** Gives each option of a comparison a line and a mark of its own. */
 import type { MarkStyle } from '../../drawing/kit/marks.ts';
 import type { LineStyle } from '../../drawing/kit/palette.ts';
 
@@ -19,7 +19,7 @@ const STYLES: readonly OptionStyle[] = [
   { line: { ink: 'deep', width: 1.4, dash: '6 6' }, mark: { shape: 'star', ink: 'deep', isFilled: false } },
 ];
 
-/** More lines than these are not told apart. */
+/** More lines than these cannot be distinguished. */
 export const OPTIONS_SHOWN = STYLES.length;
 
 export function optionStyle(place: number): OptionStyle {

@@ -1,4 +1,4 @@
-/** The picture and the printable report of a comparison. */
+/** Answers with the picture and the printable report of a comparison. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';
@@ -10,19 +10,18 @@ import { type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { findSite } from '../../records/site/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { siteDate } from '../schedule/day-figures.ts';
 import { comparisonChart } from './chart.ts';
 import type { ComparisonRecord } from './contract.ts';
+import { COMPARISONS } from './kind.ts';
 import { comparisonReport } from './report/report.ts';
 import { isStale } from './sources.ts';
 
 const common = { method: 'get', tag: 'money', query: noQuery, body: noBody } as const;
 
-async function findComparison(
-  { store }: Api['deps'],
-  key: { readonly siteId: string; readonly id: string },
-): Promise<Result<ComparisonRecord, Problem>> {
-  const record = await store.getComparison(key);
+async function findComparison(store: SiteStore, id: string): Promise<Result<ComparisonRecord, Problem>> {
+  const record = await store.of(COMPARISONS).get(id);
   return record === undefined
     ? failed(problem('not-found', 'There is no comparison with this id.'))
     : success(record);
@@ -45,8 +44,8 @@ function chartRoute(api: Api): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, siteId }) => {
-      const found = await findComparison(api.deps, { siteId, id: params.comparisonId });
+    async ({ params, store }) => {
+      const found = await findComparison(store, params.comparisonId);
       if (!found.ok) return found;
       const { id, version, document } = found.value;
       const { name, figures } = document;
@@ -57,7 +56,7 @@ function chartRoute(api: Api): void {
 }
 
 function reportRoute(api: Api): void {
-  const { store, clock, version: program } = api.deps;
+  const { clock, version: program } = api.deps;
   defineRoute(
     api,
     {
@@ -73,11 +72,11 @@ function reportRoute(api: Api): void {
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, siteId, system }) => {
-      const found = await findComparison(api.deps, { siteId, id: params.comparisonId });
+    async ({ params, system, store }) => {
+      const found = await findComparison(store, params.comparisonId);
       if (!found.ok) return found;
       const { id, version, createdAt, document } = found.value;
-      const stale = await isStale(store, siteId, document);
+      const stale = await isStale(store, document);
       const site = await findSite(store);
       const date = siteDate(site.document.timeZone, clock().getTime());
       const body = comparisonReport({

@@ -1,4 +1,4 @@
-/** What an assembly is asked to run, and what it runs at. */
+/** Names what an assembly is asked to run, and what it runs at. */
 
 import type { Candidate } from '../../question/candidates.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
@@ -6,8 +6,8 @@ import type { RecommendationAnswer } from '../recommendation/answer-schema.ts';
 import type { AskedAssembly, AssemblyLoop } from './assembly/assembly-loop.ts';
 import type { VersionOf } from './contract.ts';
 
-/** A duty as a recommendation tells it. */
-export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
+/** A duty as a recommendation reports it. */
+export type ReportedDuty = RecommendationAnswer['ranking'][number];
 
 export type SettingFrom = 'stated' | 'schedule' | 'installed' | 'recommended' | 'highest' | 'power';
 
@@ -20,7 +20,7 @@ export interface Running {
   readonly power: number;
   readonly annualEnergy: number;
   readonly annualCost: number;
-  /** By the doubt in the curves; null where nothing is known of it. */
+  /** By the uncertainty of the curves; null where nothing is known of it. */
   readonly energyRange: { readonly low: number; readonly high: number } | null;
   /** Null where nothing was solved. */
   readonly duty: ReportedDuty | null;

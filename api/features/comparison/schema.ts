@@ -1,4 +1,4 @@
-/** The question which of several options costs least over the years. */
+/** Documents the request for a comparison of options over years. */
 
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';

@@ -1,4 +1,4 @@
-/** A comparison in a few sentences. */
+/** Puts a comparison into a few sentences. */
 import { COST_ELEMENTS, type CostElement } from '../../../models/money/option-costs.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { ComparisonFigures } from './answer-schema.ts';

@@ -1,8 +1,14 @@
-/** The stored versions that a comparison rests on, and whether they still stand. */
+/** Names the stored versions that a comparison follows from, and says whether they still hold. */
+
 import { MODEL_VERSION } from '../../../models/model-version.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { ComparisonContext } from './context.ts';
 import type { ComparisonSources, StoredComparison, VersionOf } from './contract.ts';
 import type { OptionFigures } from './option-figures.ts';
@@ -22,21 +28,20 @@ const stored = ({ id, version }: { id: string | null; version: number | null }):
 
 /** Attention counts them: hours and money for parts a year, by loop and by pump. */
 async function checksText(
-  store: Store,
-  siteId: string,
+  store: SiteStore,
   { loops, pumps }: Pick<ComparisonSources, 'loops' | 'pumps'>,
 ): Promise<string> {
   const choices = [...loops.map(({ id }) => ({ loop: id })), ...pumps.map(({ id }) => ({ pump: id }))];
   const totals: ((typeof choices)[number] & { hours: number; parts: number })[] = [];
   for (const choice of choices) {
-    const { hours, parts } = await store.maintenanceTotals({ siteId, ...choice, today: 0 });
+    const { hours, parts } = await store.of(TASKS).totals({ ...choice, today: 0 });
     totals.push({ ...choice, hours, parts });
   }
   return JSON.stringify(totals);
 }
 
 export async function comparedSources(
-  { site, siteId, energyPrice, store }: ComparisonContext,
+  { site, energyPrice, store }: ComparisonContext,
   options: readonly OptionFigures[],
 ): Promise<ComparisonSources> {
   const assemblies = options.flatMap((option) => option.assemblies);
@@ -51,7 +56,7 @@ export async function comparedSources(
   const pumps = once(assemblies.flatMap(({ candidate }) => (candidate === null ? [] : stored(candidate))));
   return {
     site: siteText(site),
-    checks: await checksText(store, siteId, { loops, pumps }),
+    checks: await checksText(store, { loops, pumps }),
     loops,
     pumps,
     tariffs: once([...(energyPrice.tariff === null ? [] : stored(energyPrice.tariff)), ...ofSchedules]),
@@ -68,27 +73,23 @@ export const comparisonBasis = ({ loops, pumps, tariffs, schedules }: Comparison
 });
 
 /** Whether anything that the figures rest on has changed, gone, or come since. */
-export async function isStale(
-  store: Store,
-  siteId: string,
-  { sources, figures }: StoredComparison,
-): Promise<boolean> {
+export async function isStale(store: SiteStore, { sources, figures }: StoredComparison): Promise<boolean> {
   if (figures.basis.modelVersion !== MODEL_VERSION) return true;
   if (siteText(await findSite(store)) !== sources.site) return true;
   const moved = async (
     versions: readonly VersionOf[],
-    find: (key: { siteId: string; id: string }) => Promise<{ readonly version: number } | undefined>,
+    find: (id: string) => Promise<{ readonly version: number } | undefined>,
   ): Promise<boolean> => {
     for (const { id, version } of versions) {
-      if (((await find({ siteId, id }))?.version ?? null) !== version) return true;
+      if (((await find(id))?.version ?? null) !== version) return true;
     }
     return false;
   };
   return (
-    (await moved(sources.loops, store.getLoop)) ||
-    (await moved(sources.pumps, store.getPump)) ||
-    (await moved(sources.tariffs, store.getTariff)) ||
-    (await moved(sources.schedules, store.getSchedule)) ||
-    (await checksText(store, siteId, sources)) !== sources.checks
+    (await moved(sources.loops, store.of(LOOPS).get)) ||
+    (await moved(sources.pumps, store.of(PUMPS).get)) ||
+    (await moved(sources.tariffs, store.of(TARIFFS).get)) ||
+    (await moved(sources.schedules, store.of(SCHEDULES).get)) ||
+    (await checksText(store, sources)) !== sources.checks
   );
 }

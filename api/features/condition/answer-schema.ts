@@ -1,4 +1,4 @@
-/** What readings say of a loop. */
+/** Documents the condition of a loop. */
 import { z } from '@hono/zod-openapi';
 import { METERS, UNIT_MIX_UPS } from '../../../models/condition/meter-error.ts';
 import { VERDICTS } from '../../../models/condition/verdict.ts';
@@ -32,7 +32,7 @@ const slipSchema = perContext((context) =>
     'MeterSlip',
     z.strictObject({
       meter: described(context, z.enum(METERS), {
-        description: 'The meter in doubt.',
+        description: 'The meter that is probably wrong.',
         examples: ['flow'],
       }),
       likely: described(context, nullable(z.enum(UNIT_MIX_UPS)), {
@@ -47,7 +47,7 @@ const slipSchema = perContext((context) =>
         }),
       ),
     }),
-    { description: 'Why a meter is doubted.' },
+    { description: 'Why a meter is probably wrong.' },
   ),
 );
 
@@ -78,7 +78,7 @@ const judgedSchema = (context: SchemaContext) =>
       stopped: count(context, 'Left out because the pump was stopped.', 5),
       shutValve: count(
         context,
-        'Left out because a valve was shut: a flow of 0 while the pump ran, or an outlet at 0.',
+        'Left out because a valve was closed: a flow of 0 while the pump ran, or an outlet at 0.',
         0,
       ),
       otherSetting: count(
@@ -134,7 +134,7 @@ export const conditionSchema = perContext((context) =>
     z.strictObject({
       verdict: described(context, z.enum(VERDICTS), {
         description:
-          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See thresholds; a residual must also be told from 0 at 95 %, by the t of Student for few readings.',
+          'The first that applies. `not-enough-readings`: under three of flow or power, which a verdict needs. `meter-doubtful`: see meterSlip. `pump-stopped`: flow and power as with fewer of several pumps. `draws-more-than-its-curve`: power up, flow not. `clogged-branch`: outlets down while the others measured are not. Flow down: `clogged-intake` (suction pressure below that of the flow measured), `clogged-discharge` (discharge pressure above it), `worn-pump` (head below the curve at that flow), whichever is farthest over its threshold; without such pressures `clogged` where power is down too or the pump is on its curve, else `less-flow`; that also where one outlet alone is measured and down. `entries-doubtful`: flow up, power far down, head or a pressure elsewhere. Else `as-expected`. See `thresholds`; a residual must also differ from 0 at 95 %, by the t of Student for few readings.',
         examples: ['clogged-intake'],
       }),
       summary: described(context, z.string(), {

@@ -1,4 +1,4 @@
-/** The condition of a loop as its answer carries it. */
+/** Answers the condition of a loop from its figures. */
 import type { z } from '@hono/zod-openapi';
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
@@ -116,7 +116,7 @@ function cautionsOf({ model, figures, readings, total, schedule }: Facts): reado
     throttles: schedule?.document.phases.some(({ openings }) => openings !== undefined) ?? false,
     formerOutlets: formerOutlets(model, readings),
     isSampled: total > readings.length,
-    tellsDate: shortfall !== null,
+    hasDate: shortfall !== null,
     asksForService: verdict !== 'as-expected' && verdict !== 'not-enough-readings',
   });
   return [...ofCondition, ...loopCautions(model)];

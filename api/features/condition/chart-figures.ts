@@ -1,4 +1,4 @@
-/** The condition of a loop, as its answer tells it, made ready for its chart. */
+/** Takes the figures of the chart from the answer about a loop's condition. */
 import { PERCENT } from '../../../curves/percent.ts';
 import { isolatedName } from '../../drawing/markup/name-text.ts';
 import type { ConditionFigures, Residual, ResidualSeries } from './figures.ts';

@@ -1,4 +1,4 @@
-/** The picture of the condition of a loop. */
+/** Answers with the picture of the condition of a loop. */
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
 import { SVG_EXAMPLE } from '../../drawing/svg-example.ts';
@@ -14,7 +14,7 @@ import { chartedCondition } from './chart-figures.ts';
 import { answerCondition } from './condition.ts';
 
 export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
-  const { store, version } = api.deps;
+  const { version } = api.deps;
   defineRoute(
     api,
     {
@@ -35,10 +35,10 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const answered = await answerCondition({ ...api.deps, loops }, { loop: loop.value, asked });
+      const answered = await answerCondition({ ...api.deps, store, loops }, { loop: loop.value, asked });
       if (!answered.ok) return answered;
       const { body, validator } = answered.value;
       const figures = chartedCondition(body, loop.value.document.name);

@@ -1,4 +1,4 @@
-/** How far what was measured on a loop departs from what is predicted, and where that is going. */
+/** Draws how far measurements on a loop depart from what is predicted, and their trend. */
 
 import { type Axis, linearAxis } from '../../drawing/kit/axis.ts';
 import { dateAxis } from '../../drawing/kit/date-axis.ts';

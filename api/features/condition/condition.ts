@@ -1,4 +1,4 @@
-/** The condition of a stored loop: which readings it is judged by, what they are priced by, what it then answers. */
+/** Judges the condition of a stored loop by its readings. */
 
 import { setImmediate } from 'node:timers/promises';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -16,9 +16,11 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import { sinceInstalled } from '../../records/loop/since-installed.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import type { ReadingChoice } from '../../records/reading/contract.ts';
+import { READINGS } from '../../records/reading/kind.ts';
 import { timeRange } from '../../records/reading/time-range.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import { conditionAnswer, type RemedySource } from './answer.ts';
 import { conditionJob } from './job.ts';
@@ -32,7 +34,7 @@ export interface ConditionAsked {
 }
 
 interface Deps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
@@ -55,10 +57,13 @@ export async function answerCondition(
   const site = await findSite(store);
   const tariff = await tariffPrice({ store, clock }, site, { price: asked.price }, { parameter: 'price' });
   if (!tariff.ok) return tariff;
-  const key = { siteId: site.id, loop: loop.id };
   const from = Math.max(range.value.from, sinceInstalled(installed, site));
-  const { changes } = await store.readingSpan(key);
-  const { readings, total } = await readingsJudged(store, { ...key, from, before: range.value.before });
+  const { changes } = await store.of(READINGS).span(loop.id);
+  const { readings, total } = await readingsJudged(store, {
+    loop: loop.id,
+    from,
+    before: range.value.before,
+  });
   const upkeep = await upkeepOf(store, { site, loop, pump: pump.value });
   const [first, last] = [readings[0], readings.at(-1)];
   const cleanings = upkeep.cleanings.filter((at) => at > (first?.time ?? at) && at <= (last?.time ?? 0));
@@ -76,7 +81,7 @@ export async function answerCondition(
   const done = await runJob(workers, conditionJob, { ready: model, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const schedule = await store.getSchedule({ siteId: site.id, id: loop.id });
+  const schedule = await store.of(SCHEDULES).get(loop.id);
   const figures = done.value.value;
   const stated = upkeep.costs[figures.remedy]?.source ?? null;
   const source: RemedySource | null = asked.cleaningCost === undefined ? stated : 'asked';
@@ -112,21 +117,24 @@ interface JudgedReadings {
 }
 
 /** All readings of a range, or a sample of them where they are many. */
-async function readingsJudged(store: Store, choice: ReadingChoice): Promise<JudgedReadings> {
-  const { range } = await store.readingSpan(choice);
+async function readingsJudged(store: SiteStore, choice: ReadingChoice): Promise<JudgedReadings> {
+  const { range } = await store.of(READINGS).span(choice.loop);
   if (range === null) return { readings: [], total: 0 };
   const from = Math.max(choice.from, range.first);
   const before = Math.min(choice.before, range.last + 1);
-  const total = await store.countReadings({ ...choice, from, before });
+  const total = await store.of(READINGS).count({ ...choice, from, before });
   if (total <= JUDGED_MOST) {
-    return { readings: await store.readingsBetween({ ...choice, from, before, limit: JUDGED_MOST }), total };
+    return {
+      readings: await store.of(READINGS).between({ ...choice, from, before, limit: JUDGED_MOST }),
+      total,
+    };
   }
   const apart = Math.ceil((before - from) / JUDGED_MOST);
   const step = Math.max(DAYS_AT_ONCE * MS_PER_DAY, Math.ceil((before - from) / STATEMENTS_MOST));
   const readings: Reading[] = [];
   for (let at = from; at < before; at += step) {
     const end = Math.min(before, at + step);
-    readings.push(...(await store.sampledReadings({ ...choice, from: at, before: end, apart })));
+    readings.push(...(await store.of(READINGS).sampled({ ...choice, from: at, before: end, apart })));
     await setImmediate();
   }
   return { readings, total };

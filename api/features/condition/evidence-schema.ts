@@ -1,4 +1,4 @@
-/** One thing that was measured on a loop, against what its data give. */
+/** Documents one measure of a loop against what the model predicts. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -37,7 +37,7 @@ const figures = (context: SchemaContext, quantity: Quantity, examples: readonly 
   trendPerYear: nullable(
     share(
       context,
-      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions tell of some. Null with fewer than six days of readings, or within a week.',
+      'What the residual changes by in a year of 365.25 days: the Theil-Sen slope through daily medians, between cleanings where completions record some. Null with fewer than six days of readings, or within a week.',
       -0.11,
     ),
   ),

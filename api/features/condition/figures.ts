@@ -1,8 +1,8 @@
-/** What the chart of a loop's condition shows. Instants in ms. */
+/** Names what the chart of a loop's condition shows, with instants in ms. */
 
 export interface Residual {
   readonly time: number;
-  /** Measured less predicted, % of what the series is told in. */
+  /** Measured less predicted, % of what the series is measured against. */
   readonly percent: number;
 }
 
@@ -16,7 +16,7 @@ export interface ResidualSeries {
   readonly trend: {
     readonly from: Residual;
     readonly until: Residual;
-    /** Points of per cent a year, and between which it lies. */
+    /** Points of per cent a year, with its interval. */
     readonly perYear: number;
     readonly low: number;
     readonly high: number;

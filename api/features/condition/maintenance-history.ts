@@ -1,12 +1,14 @@
-/** What is done to a loop and its pump against drift: when it was done, what it costs once. */
+/** Finds when a loop and its pump were cleaned and serviced, and what each costs. */
 import type { Remedy } from '../../../models/condition/condition.ts';
 import { attentionOf } from '../../../models/maintenance/attention.ts';
 import type { TaskKind } from '../../../models/maintenance/task.ts';
+import { COMPLETIONS } from '../../records/completion/kind.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { MaintenanceTaskRecord, TaskChoice } from '../../records/task/contract.ts';
-import type { Store } from '../../store/store.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { RemedySource } from './answer.ts';
 
 export interface RemedyCost {
@@ -15,7 +17,7 @@ export interface RemedyCost {
 }
 
 export interface Upkeep {
-  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, as completions tell. */
+  /** Instants [ms], rising, at which the screen was cleaned or the wet end serviced, by completions. */
   readonly cleanings: readonly number[];
   readonly costs: Readonly<Record<Remedy, RemedyCost | null>>;
 }
@@ -29,11 +31,11 @@ const PAGE = 200;
 /** Of one check: weekly ones of twenty years. */
 const PAGES_MOST = 5;
 
-async function completionsOf(store: Store, siteId: string, taskId: string): Promise<readonly number[]> {
+async function completionsOf(store: SiteStore, taskId: string): Promise<readonly number[]> {
   const found: number[] = [];
   let after: { readonly createdAt: number; readonly id: string } | null = null;
   for (let page = 0; page < PAGES_MOST; page += 1) {
-    const { records, more } = await store.listCompletions({ siteId, taskId, limit: PAGE, after });
+    const { records, more } = await store.of(COMPLETIONS).list({ taskId, limit: PAGE, after });
     found.push(...records.map(({ document }) => document.at));
     const last = records.at(-1);
     if (!more || last === undefined) break;
@@ -42,8 +44,8 @@ async function completionsOf(store: Store, siteId: string, taskId: string): Prom
   return found;
 }
 
-async function tasksOf(store: Store, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
-  const tasks = await store.allMaintenanceTasks(choice);
+async function tasksOf(store: SiteStore, choice: TaskChoice): Promise<readonly MaintenanceTaskRecord[]> {
+  const tasks = await store.of(TASKS).all(choice);
   return tasks.outcome === 'all' ? tasks.records : [];
 }
 
@@ -57,17 +59,16 @@ const ofAll = (
 };
 
 export async function upkeepOf(
-  store: Store,
+  store: SiteStore,
   { site, loop, pump }: { readonly site: SiteRecord; readonly loop: LoopRecord; readonly pump: PumpRecord },
 ): Promise<Upkeep> {
-  const siteId = site.id;
   const { labourRate } = site.document;
-  const ofLoop = await tasksOf(store, { siteId, loop: loop.id });
-  const ofPump = await tasksOf(store, { siteId, pump: pump.id });
+  const ofLoop = await tasksOf(store, { loop: loop.id });
+  const ofPump = await tasksOf(store, { pump: pump.id });
   const tasks = [...ofLoop, ...ofPump].filter(({ document: { kind } }) =>
     Object.values(CLEANS).includes(kind),
   );
-  const done = await Promise.all(tasks.map(({ id }) => completionsOf(store, siteId, id)));
+  const done = await Promise.all(tasks.map(({ id }) => completionsOf(store, id)));
   const priced = (
     work: { readonly minutes: number; readonly parts: number } | undefined,
     source: RemedyCost['source'],

@@ -1,4 +1,4 @@
-/** Residuals of a measure day by day, for a picture of them. */
+/** Documents the residuals of a measure day by day, for a picture of them. */
 import { z } from '@hono/zod-openapi';
 import { MEASURES } from '../../../models/condition/residuals.ts';
 import { nullable } from '../../fields/nullable.ts';

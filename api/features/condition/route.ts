@@ -1,4 +1,4 @@
-/** The condition of a loop. */
+/** Answers with the condition of a loop. */
 
 import { z } from '@hono/zod-openapi';
 import { rangeQuery } from '../../fields/instant.ts';
@@ -10,6 +10,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import { perContext } from '../../units/per-context.ts';
@@ -32,7 +33,7 @@ const query = perContext((context) =>
 );
 
 export function conditionRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, workers } = api.deps;
+  const { clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -50,31 +51,19 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
         schema: conditionSchema,
         description: 'The verdict and what it rests on.',
         example: example('answers/condition'),
-        table: ({ evidence }) => ({
-          columns: [
-            { name: 'measure' },
-            { name: 'outlet' },
-            { name: 'residual' },
-            { name: 'standardError' },
-            { name: 'trendPerYear' },
-            { name: 'low' },
-            { name: 'high' },
-            { name: 'readings' },
-          ],
-          rows: evidence.map((one) => [
-            one.measure,
-            one.outlet,
-            one.residual,
-            one.standardError,
-            one.trendPerYear,
-            one.interval?.low,
-            one.interval?.high,
-            one.readings,
-          ]),
-        }),
+        table: tableOf(conditionSchema, 'evidence', [
+          'measure',
+          'outlet',
+          'residual',
+          'standardError',
+          'trendPerYear',
+          { name: 'low', at: 'interval.low' },
+          { name: 'high', at: 'interval.high' },
+          'readings',
+        ]),
       }),
     },
-    async ({ params, query: asked }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok ? answerCondition({ store, clock, workers, loops }, { loop: loop.value, asked }) : loop;
     },

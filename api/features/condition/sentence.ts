@@ -1,4 +1,4 @@
-/** The condition of a loop in a few plain sentences. */
+/** Puts the condition of a loop into a few plain sentences. */
 import type { Assessed } from '../../../models/condition/assess-series.ts';
 import type { Condition } from '../../../models/condition/condition.ts';
 import { ofNow } from '../../../models/condition/current-series.ts';
@@ -20,8 +20,8 @@ const VERDICT_WORDS = {
   'clogged-branch':
     'Less comes out at some outlets alone: look at their branch, its valves and nozzles, and at the meter there',
   clogged:
-    'Flow and power are down, as when intake or discharge clog, and as when a pump wears: clean the screen first; pressures before and behind the pump tell which it is.',
-  'less-flow': 'Less flows than the data say, and the readings do not tell why.',
+    'Flow and power are down, as when intake or discharge clog, and as when a pump wears: clean the screen first; pressures before and behind the pump show which it is.',
+  'less-flow': 'The flow is less than predicted, and the readings do not show why.',
   'entries-doubtful':
     'Flow, power, head or pressures stand where no fault puts them: check the entries and the meters, and calibrate.',
   'as-expected': 'No fault shows: what was measured is within the thresholds of its data.',
@@ -51,9 +51,9 @@ const ELSE_WORDS =
 
 const percent = (share: number): string => `${sayNumber(Math.abs(100 * share), 2)} %`;
 
-/** Less than no meter shows is not told as a difference. */
+/** Less than any meter shows is not stated as a difference. */
 const STATED_LEAST = 0.001;
-/** Heads and pressures are told besides flow and power where they are off by more. */
+/** Heads and pressures are stated besides flow and power where their residual is larger. */
 const STATED_TOO_LEAST = 0.05;
 
 const NAMES: Readonly<Record<Assessed['measure'], string>> = {
@@ -77,11 +77,11 @@ export const dateOf = (instant: number): string => new Date(instant).toISOString
 /** What was last measured, in a clause. */
 function levelWords(now: readonly Assessed[]): string {
   const [flow, power] = [flowOf(now), now.find(({ measure }) => measure === 'power')];
-  const beside = now.filter(
+  const others = now.filter(
     ({ measure, residual }) =>
       (measure === 'head' || measure.endsWith('Pressure')) && Math.abs(residual) > STATED_TOO_LEAST,
   );
-  const levels = [flow, power, ...beside].flatMap((one) => (one === null || one === undefined ? [] : [one]));
+  const levels = [flow, power, ...others].flatMap((one) => (one === null || one === undefined ? [] : [one]));
   return levels.length === 0 ? '' : ` Now ${levels.map(said).join(', ')} what the data give.`;
 }
 

@@ -1,4 +1,4 @@
-/** What it costs to put up with a drift, against what it costs to end it. */
+/** Documents what a drift costs, against what ending it costs. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';
@@ -48,7 +48,7 @@ export const waitingSchema = perContext((context) =>
       residuals: z.strictObject({
         flow: figure(
           context,
-          'Share of the flow beyond the data at the last reading, on its trend where that is sure: R of (1 + R)^-k. 0: not told from none.',
+          'Share of the flow beyond the data at the last reading, on its trend where that is sure: R of (1 + R)^-k. 0: no drift was found.',
           -0.12,
         ),
         power: figure(context, 'The same of the power.', -0.05),
@@ -66,6 +66,6 @@ export const waitingSchema = perContext((context) =>
       ),
       cleaning: nullable(cleaningSchema(context)),
     }),
-    { description: 'The cost of waiting; null without a price, or where no drift is told apart from none.' },
+    { description: 'The cost of waiting; null without a price, or where no drift was found.' },
   ),
 );

@@ -1,4 +1,4 @@
-/** The service's own specification. */
+/** Answers with the service's own specification. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { writtenOnce } from '../../caches/written-once.ts';

@@ -1,4 +1,4 @@
-/** The OpenAPI document of the service. */
+/** Makes the OpenAPI document of the service. */
 import type { Api } from '../../http/api.ts';
 import { TAGS } from './tags.ts';
 

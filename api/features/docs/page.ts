@@ -1,4 +1,4 @@
-/** The reference page: its frame, its own script, its own style. */
+/** Holds the reference page: its frame, its own script, its own style. */
 
 /** Where each part is served, all under the page's own address. */
 export const DOCS_PATHS = {
@@ -35,7 +35,7 @@ export const DOCS_PAGE = `<!doctype html>
  * Nothing is asked of any other host: no validator, no fonts, no pictures. The heading of an operation is a button, so what
  * would be a link inside of it is plain text; its address still opens it. There is one server: the one that gave the page.
  * Where an example names a loop, a pump or a tariff, or an address needs an id, that of the first stored one is put in, so that
- * it works as it stands. Fields get names, and texts that scroll can be reached by the keyboard.
+ * it works unchanged. Fields get names, and texts that scroll can be reached by the keyboard.
  */
 export const DOCS_START = `'use strict';
 const plain = {

@@ -1,4 +1,4 @@
-/** Whether the process lives and whether it can serve. */
+/** Answers whether the process lives and whether it can serve. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';

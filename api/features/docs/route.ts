@@ -1,4 +1,4 @@
-/** The reference page, served from the package: nothing on it comes from another host. */
+/** Serves the reference page from the package, so that nothing on it comes from another host. */
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';

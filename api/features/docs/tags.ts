@@ -1,4 +1,4 @@
-/** The groups of operations in the OpenAPI document. */
+/** Names the groups of operations in the OpenAPI document. */
 
 export const TAGS = [
   { name: 'intakes-and-leaks', description: 'Screens that animals can leave, and what a leak lets out.' },

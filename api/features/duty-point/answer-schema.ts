@@ -1,4 +1,4 @@
-/** Where one pump at one setting lands on a loop. */
+/** Documents the duty point of a pump at a setting on a loop. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';

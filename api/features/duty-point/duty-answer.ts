@@ -6,7 +6,9 @@ import { SECONDS_PER_HOUR } from '../../../models/calendar/time-factors.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { priceCautions } from '../../../models/cautions/money.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import { notChecked } from '../../../models/duty/not-checked.ts';
 import { onePumpDown } from '../../../models/duty/one-pump-down.ts';
+import { suctionPressure } from '../../../models/duty/suction-pressure.ts';
 import { coveredIntake } from '../../../models/intake/covered-intake.ts';
 import { screenVelocities } from '../../../models/intake/screen.ts';
 import { limitingOutlet, outletFigures } from '../../../models/network/margins.ts';
@@ -14,7 +16,8 @@ import { outletReaches } from '../../../models/network/outlet-reach.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
 import type { Trim } from '../../../models/network/trim.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { type CriteriaContext, EQUAL } from '../../../models/selection/criteria.ts';
+import { type CriteriaContext, npshFigures } from '../../../models/selection/criteria.ts';
+import { EQUAL } from '../../../models/selection/criterion.ts';
 import type { DutyHeat } from '../../../models/selection/duty-heat.ts';
 import { toPointer } from '../../http/json-pointer.ts';
 import type { dutySchema } from './duty-schema.ts';
@@ -23,8 +26,7 @@ export type DutyAnswer = z.output<ReturnType<typeof dutySchema>>;
 
 interface DutyFacts {
   readonly candidate: number;
-  /** Null where the pump came with the request. */
-  readonly pumpId: string | null;
+  readonly pump: DutyAnswer['pump'];
   readonly context: CriteriaContext;
   readonly duty: ExactDuty;
   readonly use: {
@@ -34,16 +36,16 @@ interface DutyFacts {
     readonly lifeCycleCost?: number | null;
   };
   readonly trims: readonly Trim[];
-  readonly uncertainty: DutyAnswer['doubt'];
-  /** Velocity [m/s] that the reach of every outlet is told to; null: that of the reach each states. */
+  readonly uncertainty: DutyAnswer['uncertainty'];
+  /** Velocity [m/s] down to which the reach of every outlet is given; null: that of the reach each states. */
   readonly reachVelocity?: number | null;
-  /** Whether it has no price where the ranking goes by life-cycle cost. */
+  /** Whether it has no price where the ranking is by life-cycle cost. */
   readonly isUnpriced?: boolean;
 }
 
 export function dutyAnswer({
   candidate,
-  pumpId,
+  pump: reference,
   context,
   duty,
   use,
@@ -59,7 +61,7 @@ export function dutyAnswer({
   const tankVolume = loop.entered.tank?.volume;
   return {
     candidate,
-    pump: { id: pumpId, name: pump.entered.name },
+    pump: reference,
     count,
     setting,
     speed: PERCENT * duty.speedRatio,
@@ -76,11 +78,22 @@ export function dutyAnswer({
     trims: trims.map(trimAnswer),
     perPump: { flow: flow / count, power: power / count },
     onePumpDown: onePumpDownAnswer(context, duty),
-    doubt: uncertainty,
+    uncertainty,
     ...surroundingsAnswer(context, duty),
     heat: use.heat,
-    cautions: [...dutyCautions(context, duty, reachVelocity), ...priceCautions({ isUnpriced })],
+    npsh: npshAnswer(context, duty),
+    suctionPressure: suctionPressure(loop, duty),
+    notChecked: [...notChecked(loop, pump.entered)],
+    cautions: [
+      ...dutyCautions(context, duty, { reachVelocity, year: use }),
+      ...priceCautions({ isUnpriced }),
+    ],
   };
+}
+
+function npshAnswer(context: CriteriaContext, duty: ExactDuty): DutyAnswer['npsh'] {
+  const { available, required } = npshFigures(context)(duty);
+  return required === null ? { available } : { available, required, ratio: available / required };
 }
 
 const trimAnswer = ({ path, outlets, valve, ...trim }: Trim): DutyAnswer['trims'][number] => ({

@@ -1,4 +1,4 @@
-/** The duty point of a stored loop: which pump is meant, what it is priced by, what it then answers. */
+/** Answers the duty point of a stored loop, for the pump and the price that are meant. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -6,8 +6,8 @@ import { fitOnLoop } from '../../../models/calibration/applied.ts';
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { basisOf } from '../../fields/basis.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
@@ -22,7 +22,7 @@ import type { LoopRecord } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { dutyPointSchema } from './answer-schema.ts';
@@ -36,7 +36,7 @@ export interface DutyPointQuestion {
   readonly count?: number | undefined;
   readonly price?: number | undefined;
   readonly hoursPerDay?: number | undefined;
-  /** Velocity [m/s] to tell the reach of outlets to. */
+  /** Velocity [m/s] down to which the reach of outlets is given. */
   readonly velocity?: number | undefined;
 }
 
@@ -53,7 +53,7 @@ interface Chosen {
 }
 
 async function choosePump(
-  store: Store,
+  store: SiteStore,
   installed: InstalledPump | undefined,
   asked: DutyPointQuestion,
 ): Promise<Result<Chosen, Problem>> {
@@ -72,7 +72,7 @@ async function choosePump(
 
 interface DutyPointDeps {
   readonly clock: () => Date;
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly workers: WorkerPool;
   readonly loops: CompiledLoops;
 }
@@ -96,16 +96,17 @@ export async function answerDutyPoint(
   const tariff = await tariffPrice({ store, clock }, site, asked, { parameter: 'price' });
   if (!tariff.ok) return tariff;
   const { price = tariff.value?.price ?? site.document.price, hoursPerDay = HOURS_DEFAULT } = asked;
-  const candidate = { id: pump.id, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const { id, key } = pump;
+  const candidate = { id, key, count, entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
   const running = { price, hoursPerDay, elevation };
   const reachVelocity = asked.velocity ?? null;
-  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity };
+  const work = { candidate, setting, limits: limitsOf(document.limits), running, reachVelocity };
   const done = await runJob(workers, dutyPointJob, { ready: compiled.value, work });
   if (!done.ok) return done;
   if (!done.value.ok) return failed(unsolvedProblem(done.value.failure));
-  const { duty, intersections } = done.value.value;
+  const { duty, intersections, gravity } = done.value.value;
   const basis = basisOf({ loop, pumps: [pump] });
-  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system });
+  const summary = dutyPointSentence(duty, { loopName: document.name, currency, system, gravity });
   return success({
     body: {
       ...duty,

@@ -1,47 +1,18 @@
-/** A pump at its duty on a loop, priced: the object of `best`, of a ranking and of a duty point. */
+/** Documents a priced duty: the object of `best`, of a ranking and of a duty point. */
+
 import { z } from '@hono/zod-openapi';
-import { GRADES } from '../../../models/pump/tolerance-grades.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { Quantity } from '../../units/table.ts';
 import { onePumpDownField } from './one-pump-down-schema.ts';
+import { suctionShape } from './suction-schema.ts';
 import { reachField, surroundingsShape } from './surroundings-schema.ts';
-
-const grades = z.enum(Object.keys(GRADES));
-
-const doubtRange = (
-  context: SchemaContext,
-  quantity: Quantity,
-  { what, low, high }: { readonly what: string; readonly low: number; readonly high: number },
-) =>
-  z.strictObject({
-    low: computed(context, quantity, { description: `Least ${what}.`, example: low }),
-    high: computed(context, quantity, { description: `Greatest ${what}.`, example: high }),
-  });
-
-const doubtSchema = (context: SchemaContext) =>
-  z.strictObject({
-    grade: described(context, nullable(grades), {
-      description:
-        'ISO 9906 grade taken: of the assurance asked for, else of the pump; null: the scatter of its points alone.',
-      examples: ['2B'],
-    }),
-    flow: doubtRange(context, 'flow', { what: 'total flow', low: 7310, high: 7755 }),
-    power: doubtRange(context, 'power', { what: 'power', low: 85.7, high: 92.6 }),
-    annualEnergy: doubtRange(context, 'energy', { what: 'energy of a year', low: 750, high: 811 }),
-  });
-
-const doubtField = (context: SchemaContext) =>
-  described(context, nullable(doubtSchema(context)), {
-    description:
-      'The least and the most at this setting when the pump differs from its points as far as its grade and their scatter about the fit leave open (one-sided 95 %); null where it has no grade and its points no scatter to tell.',
-    examples: [null],
-  });
+import { uncertaintyField } from './uncertainty-schema.ts';
 
 const outletSchema = (context: SchemaContext) =>
   z.strictObject({
@@ -85,7 +56,7 @@ const trimSchema = (context: SchemaContext) =>
     flow: computed(context, 'flow', { description: 'Flow at which the trim is set.', example: 4000 }),
     head: nullable(
       computed(context, 'head', {
-        description: 'Head to take away there; null where it is shut.',
+        description: 'Head to take away there; null where it is closed.',
         example: 0.312,
       }),
     ),
@@ -127,10 +98,7 @@ export const dutyShape = (context: SchemaContext) => ({
   }),
   pump: pumpRefSchema(context),
   count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
-  setting: described(context, z.number(), {
-    description: 'What to dial on the controller [% of full].',
-    examples: [70],
-  }),
+  setting: settingField(context, 'What to dial on the controller [% of full].', 70),
   speed: computedNumber(context, { description: 'True speed at that setting [% of full].', example: 70 }),
   flow: computed(context, 'flow', { description: 'Total flow.', example: 7533.14 }),
   head: computed(context, 'head', { description: 'Head of the pump at the duty.', example: 1.5714 }),
@@ -172,7 +140,8 @@ export const dutyShape = (context: SchemaContext) => ({
   }),
   perPump: perPumpSchema(context),
   onePumpDown: onePumpDownField(context),
-  doubt: doubtField(context),
+  uncertainty: uncertaintyField(context),
+  ...suctionShape(context),
   ...surroundingsShape(context),
   cautions: described(context, z.array(cautionSchema(context)), {
     description: 'What to know about this duty.',

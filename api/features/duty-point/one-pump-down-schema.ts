@@ -1,4 +1,4 @@
-/** What a loop still gets when one of its parallel pumps stands still. */
+/** Documents what a loop still gets when one of its parallel pumps is stopped. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';

@@ -1,10 +1,11 @@
-/** A pump, or several alike, in a few words. */
+/** Names a pump, or several alike, in a few words. */
+import { quoted } from '../../wording/quoted.ts';
 
-/** `2 x Canister 120`. */
+/** `pump "Canister 250"`, `2 x pump "Canister 120"`. */
 export const pumpWords = ({
   pump,
   count,
 }: {
   readonly pump: { readonly name: string };
   readonly count: number;
-}): string => (count === 1 ? pump.name : `${count} x ${pump.name}`);
+}): string => `${count === 1 ? '' : `${count} x `}pump ${quoted(pump.name)}`;

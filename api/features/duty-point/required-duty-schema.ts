@@ -1,4 +1,4 @@
-/** The least duty that meets every requirement of a loop, as answers show it. */
+/** Documents the least duty that meets every requirement of a loop. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed } from '../../units/computed.ts';
@@ -13,7 +13,7 @@ export const requiredDutySchema = (context: SchemaContext) =>
     }),
     head: computed(context, 'head', { description: 'Head that it needs.', example: 1.54263 }),
     limitingOutlet: described(context, z.string(), {
-      description: 'The outlet served last.',
+      description: 'The outlet with the smallest margin.',
       examples: ['far end'],
     }),
   });

@@ -1,4 +1,4 @@
-/** Where a pump at a setting lands on a loop. */
+/** Answers where a pump at a setting meets the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { queryDecimal, queryQuantity } from '../../fields/query-field.ts';
 import { runningQuery } from '../../fields/running-fields.ts';
@@ -7,6 +7,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -18,7 +19,7 @@ const query = (context: SchemaContext) =>
     pump: z
       .string()
       .openapi({
-        description: 'Id of the pump; the installed one where it is left out.',
+        description: 'Id or key of the pump; the installed one where it is left out.',
         examples: ['0198c0de'],
       })
       .optional(),
@@ -42,7 +43,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, workers } = api.deps;
+  const { clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -60,25 +61,10 @@ export function dutyPointRoute(api: Api, loops: CompiledLoops): void {
         schema: dutyPointSchema,
         description: 'The duty.',
         example: example('answers/duty-point'),
-        table: ({ outlets }) => ({
-          columns: [
-            { name: 'name' },
-            { name: 'flow', quantity: 'flow' },
-            { name: 'requiredFlow', quantity: 'flow' },
-            { name: 'margin' },
-            { name: 'velocity', quantity: 'velocity' },
-          ],
-          rows: outlets.map(({ name, flow, requiredFlow, margin, velocity }) => [
-            name,
-            flow,
-            requiredFlow,
-            margin,
-            velocity,
-          ]),
-        }),
+        table: tableOf(dutyPointSchema, 'outlets', ['name', 'flow', 'requiredFlow', 'margin', 'velocity']),
       }),
     },
-    async ({ params, query: asked, system }) => {
+    async ({ params, query: asked, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       return loop.ok
         ? answerDutyPoint({ store, clock, workers, loops }, { loop: loop.value, asked, system })

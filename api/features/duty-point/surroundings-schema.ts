@@ -1,4 +1,4 @@
-/** What a duty does to the animals, the temperature and the people around a loop. */
+/** Documents what a duty does to the animals, the temperature and the people around a loop. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -13,7 +13,7 @@ const screenSchema = (context: SchemaContext) =>
     }),
     peakVelocity: computed(context, 'velocity', {
       description:
-        "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4); the mean for other shapes.",
+        "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's open area that clogging leaves)/(pi diameter^2/4); the mean for other shapes.",
       example: 1.25588,
     }),
     cloggedFraction: computedNumber(context, {

@@ -1,4 +1,4 @@
-/** What a leak lets out. */
+/** Documents what a leak lets out. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

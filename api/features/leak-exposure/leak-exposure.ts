@@ -1,4 +1,4 @@
-/** The whole computation behind a leak exposure: from plain data to the figures of the answer. */
+/** Computes the exposure to a leak, from the request to its answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

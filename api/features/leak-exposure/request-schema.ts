@@ -1,4 +1,4 @@
-/** The question what a leak would let out. */
+/** Documents the request for the exposure to a leak. */
 import { z } from '@hono/zod-openapi';
 import type { LeakOpening } from '../../../models/hazards/leak.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';

@@ -1,4 +1,4 @@
-/** What a leak of a tank lets out. */
+/** Answers what a leak of a tank lets out. */
 import { success } from '../../../curves/result.ts';
 import { answerExample } from '../../fields/answer-example.ts';
 import type { Api } from '../../http/api.ts';

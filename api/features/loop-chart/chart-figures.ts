@@ -1,7 +1,7 @@
-/** What the chart of a stored loop shows: which pump at which setting, where it lands, what the loop needs. */
+/** Gathers what the chart of a stored loop shows: a pump at a setting, its duty point, the curve of the loop. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
 import { runJob } from '../../http/run-job.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
@@ -25,7 +25,7 @@ export interface LoopChartQuestion {
   readonly count?: number | undefined;
 }
 
-export type LoopChartDeps = AppDependencies & RecommendationDeps;
+export type LoopChartDeps = SiteDependencies & RecommendationDeps;
 
 interface Asked {
   readonly loop: LoopRecord;

@@ -1,4 +1,4 @@
-/** The curve of a pump against the system curve of a loop, and the duty point where they meet. */
+/** Draws the curve of a pump against the system curve of a loop, and the duty point where they meet. */
 
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { inUnit, quantityAxis } from '../../drawing/in-units.ts';
@@ -41,7 +41,7 @@ export function loopChart(figures: LoopFigures, { id }: { readonly id: string })
     panels: [headPanel(figures, curves)],
     legend: loopLegend(figures, {
       isBeyond: curves.beyond.length > 0,
-      isDoubtful: curves.band.length > 0,
+      isUncertain: curves.band.length > 0,
       isCrossedAgain: otherCrossings(figures).length > 0,
     }),
     notes: [

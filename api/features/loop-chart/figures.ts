@@ -1,4 +1,4 @@
-/** What the chart of a loop shows, in SI. */
+/** Names what the chart of a loop shows, in SI. */
 import type { Intersection } from '../../../curves/intersections.ts';
 import type { RequiredDuty } from '../../../models/network/required-duty.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';

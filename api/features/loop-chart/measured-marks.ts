@@ -1,4 +1,4 @@
-/** What was measured, in the chart of a loop. */
+/** Marks what was measured in the chart of a loop. */
 
 import { inUnit } from '../../drawing/in-units.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';

@@ -1,11 +1,11 @@
-/** What was lately measured on a loop, as points for its chart. */
+/** Finds what was measured recently on a loop, as points for its chart. */
 import { MS_PER_DAY } from '../../../models/calendar/zone-offsets.ts';
 import type { Gauges } from '../../../models/loop/loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { velocityRise } from '../../../models/readings/gauges.ts';
 import { headOfReading } from '../../../models/readings/head-of-reading.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
-import type { Store } from '../../store/store.ts';
+import { READINGS } from '../../records/reading/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { MeasuredPoint } from './figures.ts';
 
 /** One reading of each day of these: enough to see, and few enough to draw. */
@@ -21,7 +21,7 @@ interface Measured {
 
 /** `density` [kg/m3] of the water; `setting` [%] is the one that is shown, null: none. */
 export async function measuredPoints(
-  store: Store,
+  store: SiteStore,
   {
     loop,
     density,
@@ -37,11 +37,12 @@ export async function measuredPoints(
     readonly since: number;
   },
 ): Promise<Measured> {
-  const key = { siteId: DEFAULT_SITE_ID, loop };
-  const { changes, range } = await store.readingSpan(key);
+  const { changes, range } = await store.of(READINGS).span(loop);
   if (range === null) return { points: [], basis: changes };
   const from = Math.max(since, range.last - DAYS * MS_PER_DAY);
-  const readings = await store.sampledReadings({ ...key, from, before: range.last + 1, apart: MS_PER_DAY });
+  const readings = await store
+    .of(READINGS)
+    .sampled({ loop, from, before: range.last + 1, apart: MS_PER_DAY });
   const points = readings.flatMap((reading) => {
     const { flow } = reading;
     if (flow === undefined || flow <= 0) return [];

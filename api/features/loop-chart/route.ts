@@ -1,4 +1,4 @@
-/** The picture of a pump against the system curve of a loop. */
+/** Answers with the picture of a pump against the system curve of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
@@ -20,7 +20,7 @@ const query = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
       description:
-        'Id of a stored pump; where it is left out the installed one, else the one that is recommended.',
+        'Id or key of a stored pump; where it is left out the installed one, else the one that is recommended.',
       examples: ['0198c0de'],
     }).optional(),
     setting: queryDecimal(context, {
@@ -56,10 +56,10 @@ export function loopChartRoute(api: Api, recommending: RecommendationDeps): void
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: asked, system }) => {
-      const loop = await findLoop(deps.store, params.loopId, null);
+    async ({ params, query: asked, system, store }) => {
+      const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const charted = await loopChartFigures(deps, { loop: loop.value, asked, system });
+      const charted = await loopChartFigures({ ...deps, store }, { loop: loop.value, asked, system });
       if (!charted.ok) return charted;
       const { figures, basis } = charted.value;
       const body = markupText(loopChart(figures, { id: 'loop' }));

@@ -1,4 +1,4 @@
-/** How the chart of a loop draws what it shows. */
+/** Gives each line of the chart of a loop its style. */
 import type { MarkStyle } from '../../drawing/kit/marks.ts';
 import type { LineStyle } from '../../drawing/kit/palette.ts';
 

@@ -1,4 +1,4 @@
-/** What the chart of a loop says in words. */
+/** Describes the chart of a loop in words. */
 
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';
@@ -34,22 +34,20 @@ const requiredWords = ({ required, system }: LoopFigures, name: (text: string) =
     ? ''
     : `needed: ${say(required.flow, 'flow', system)} at ${say(required.head, 'head', system)}, where ${name(required.limitingOutlet)} just gets its flow`;
 
-function doubtWords({ duty: { doubt } }: ShownPump, { system }: LoopFigures): string {
-  const cause = doubt === null || doubt.grade === null ? '' : `acceptance grade ${doubt.grade} and `;
-  const flow =
-    doubt === null
-      ? ''
-      : `: flow from ${say(doubt.flow.low, 'flow', system)} to ${say(doubt.flow.high, 'flow', system)}`;
-  return `where the pump curve may lie, by ${cause}the scatter of its points${flow}`;
+function uncertaintyWords({ duty: { uncertainty } }: ShownPump, { system }: LoopFigures): string {
+  const { grade, flow } = uncertainty;
+  const cause = grade === null ? '' : `acceptance grade ${grade} and `;
+  const range = `flow from ${say(flow.low, 'flow', system)} to ${say(flow.high, 'flow', system)}`;
+  return `where the pump curve may lie, by ${cause}the scatter of its points: ${range}`;
 }
 
 export function loopLegend(
   figures: LoopFigures,
   {
     isBeyond,
-    isDoubtful,
+    isUncertain,
     isCrossedAgain,
-  }: { readonly isBeyond: boolean; readonly isDoubtful: boolean; readonly isCrossedAgain: boolean },
+  }: { readonly isBeyond: boolean; readonly isUncertain: boolean; readonly isCrossedAgain: boolean },
 ): readonly LegendRow[] {
   const { shown, required, needed } = figures;
   const rows: LegendRow[] = [];
@@ -58,7 +56,7 @@ export function loopLegend(
     rows.push({ sample: { line: PUMP_LINE }, text: pumpWords(shown, shortName) });
     if (isBeyond)
       rows.push({ sample: { line: BEYOND_LINE }, text: 'the same beyond its entered points: a guess' });
-    if (isDoubtful) rows.push({ sample: { band: 'haze' }, text: doubtWords(shown, figures) });
+    if (isUncertain) rows.push({ sample: { band: 'haze' }, text: uncertaintyWords(shown, figures) });
   }
   if (needed.length > 0)
     rows.push({ sample: { line: SYSTEM_LINE }, text: 'system curve: the head that the loop needs' });

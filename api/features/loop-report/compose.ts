@@ -1,4 +1,4 @@
-/** All that the report of a stored loop tells, gathered. */
+/** Gathers all that the report of a stored loop shows. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
@@ -18,7 +18,6 @@ import type { PlanCache } from '../schedule/plan-cache.ts';
 import type { LoopReport, Measured, ReportedDuty } from './report/report-figures.ts';
 
 interface ReportQuestion {
-  readonly siteId: string;
   readonly loop: LoopRecord;
   /** Undefined: all stored pumps. */
   readonly pumps: readonly string[] | undefined;
@@ -57,12 +56,12 @@ async function measuredCondition(
 
 /** Null where the loop has no schedule. */
 async function scheduledDay(
-  { plans }: LoopReportDeps,
-  { siteId, loop, system }: ReportQuestion,
+  { store, plans }: LoopReportDeps,
+  { loop, system }: ReportQuestion,
   day: number,
 ): Promise<Result<{ readonly figures: DayFigures; readonly basis: unknown } | null, Problem>> {
   if (loop.document.installed === undefined) return success(null);
-  const found = await plans.find({ siteId, id: loop.id });
+  const found = await plans.find(store, loop.id);
   if (!found.ok) return found;
   const { planned } = found.value;
   if (planned.schedule === null) return success(null);

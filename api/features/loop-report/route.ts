@@ -1,4 +1,4 @@
-/** The printable report of a loop. */
+/** Answers with the printable report of a loop. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { PAGE_EXAMPLE } from '../../drawing/page-example.ts';
@@ -20,7 +20,7 @@ const query = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
       description:
-        'Ids of stored pumps to choose among, separated by commas; all stored pumps where it is left out.',
+        'Ids or keys of stored pumps to choose among, separated by commas; all stored pumps where it is left out.',
       examples: ['0198c0de,0198c0df'],
     }).optional(),
     count: queryWhole(context, COUNT).optional(),
@@ -39,7 +39,7 @@ export function loopReportRoute(
       operationId: 'getLoopReport',
       summary: 'The printable report of a loop',
       description:
-        'One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, what its readings mean, doubt, cautions, assumptions, sources, and the versions of the data.',
+        'One page to print, on A4 in metric units and on Letter in US units: the recommended pump, its setting and cost, what each outlet gets, pictures of the duty and of the day, how the installed pump compares, what its readings mean, uncertainty, cautions, assumptions, sources, and the versions of the data.',
       tag: 'loops',
       query,
       body: noBody,
@@ -50,11 +50,11 @@ export function loopReportRoute(
         example: PAGE_EXAMPLE,
       }),
     },
-    async ({ params, query: { pump, count = 1 }, system, siteId }) => {
-      const loop = await findLoop(deps.store, params.loopId, null);
+    async ({ params, query: { pump, count = 1 }, system, store }) => {
+      const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const asked = { siteId, loop: loop.value, pumps: pump?.split(','), count, system };
-      const reported = await loopReportOf(deps, asked);
+      const asked = { loop: loop.value, pumps: pump?.split(','), count, system };
+      const reported = await loopReportOf({ ...deps, store }, asked);
       if (!reported.ok) return reported;
       const { report, basis } = reported.value;
       return success({ body: loopReport(report), validator: { basis } });

@@ -1,4 +1,4 @@
-/** The routine checks of a site as a calendar. */
+/** Answers with the routine checks of a site as a calendar. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
@@ -47,7 +47,6 @@ const EXAMPLE = maintenanceCalendar({
 const query = perContext((context) => z.strictObject(targetQuery(context)));
 
 export function maintenanceCalendarRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -66,9 +65,9 @@ export function maintenanceCalendarRoute(api: Api): void {
         example: EXAMPLE,
       }),
     },
-    async ({ siteId, query: { loop, pump } }) => {
+    async ({ query: { loop, pump }, store }) => {
       const { document: site } = await findSite(store);
-      const tasks = await calendarTasks(store, { siteId, loop, pump });
+      const tasks = await calendarTasks(store, { loop, pump });
       if (!tasks.ok) return failed(tasks.failure);
       const body = maintenanceCalendar({
         name: `Maintenance: ${site.name}`,

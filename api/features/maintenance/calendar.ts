@@ -1,4 +1,4 @@
-/** Routine checks as a calendar (RFC 5545) that other calendars subscribe to. */
+/** Writes routine checks as a calendar (RFC 5545) that other calendars subscribe to. */
 
 import ical, { type ICalCalendar, ICalEventTransparency } from 'ical-generator';
 import { civilDate } from '../../../models/calendar/civil-day.ts';

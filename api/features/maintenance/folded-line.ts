@@ -1,4 +1,4 @@
-/** Long lines of a calendar, folded (RFC 5545, 3.1). */
+/** Folds long lines of a calendar (RFC 5545, 3.1). */
 
 const OCTETS = 75;
 

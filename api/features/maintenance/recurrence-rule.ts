@@ -1,4 +1,4 @@
-/** Intervals as recurrences of calendars (RFC 5545, 3.8.5). */
+/** Writes intervals as recurrences of calendars (RFC 5545, 3.8.5). */
 
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
@@ -24,7 +24,7 @@ function endsOfMonth(every: Interval, start: number): readonly number[] {
   return days.filter((then) => civilDate(then).day < day);
 }
 
-/** The last day of the month is told as such, which programs read better than a choice of several. */
+/** The last day of the month is written as such, which programs read better than a choice of several. */
 function byMonths(every: Interval, start: number): readonly string[] {
   const months = monthsOf(every);
   const { month, day } = civilDate(start);

@@ -14,12 +14,13 @@ import { jsonBody } from '../../http/json-body.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
 import { findLoop, type LoopRecord } from '../../records/loop/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import { dateText, taskItemBody } from '../../records/task/answer.ts';
 import { starterAnswerSchema } from '../../records/task/answer-schema.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { type FirstDue, firstDueField } from '../../records/task/schema.ts';
 import { firstDay, taskProblem, taskView } from '../../records/task/view.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 
@@ -35,7 +36,7 @@ const starterRequest = perContext((context) =>
 );
 
 export function starterTasksRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -55,15 +56,15 @@ export function starterTasksRoute(api: Api): void {
         status: 201,
       }),
     },
-    async ({ params, body, siteId }) => {
+    async ({ params, body, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const view = await taskView(api.deps);
+      const view = await taskView({ store, clock });
       const set = await starterTasks(store, loop.value, { firstDue: body.firstDue, view });
       if (!set.ok) return set;
       const { documents, kept, cautions } = set.value;
       const tasks = documents.map((document) => ({ id: newId(), document }));
-      const inserted = await store.insertMaintenanceTasks({ siteId, now: clock().getTime(), tasks });
+      const inserted = await store.of(TASKS).insertAll({ now: clock().getTime(), tasks });
       if (inserted.outcome !== 'inserted') return failed(taskProblem(inserted));
       const kinds = documents.map(({ kind }) => kind);
       return success({
@@ -91,14 +92,13 @@ interface StarterTasks {
 
 /** The starter set of a stored loop, less what it has. */
 async function starterTasks(
-  store: Store,
+  store: SiteStore,
   loop: LoopRecord,
   { firstDue, view }: Asked,
 ): Promise<Result<StarterTasks, Problem>> {
   const installed = loop.document.installed?.pump;
-  const pump =
-    installed === undefined ? undefined : await store.getPump({ siteId: DEFAULT_SITE_ID, id: installed });
-  const there = await store.allMaintenanceTasks({ siteId: DEFAULT_SITE_ID, loop: loop.id });
+  const pump = installed === undefined ? undefined : await store.of(PUMPS).get(installed);
+  const there = await store.of(TASKS).all({ loop: loop.id });
   if (there.outcome === 'too-many') return failed(tooMany(there));
   const set = starterSet(loop.document, pump?.document ?? null);
   if (!set.ok) return failed(tooMany(set.failure));

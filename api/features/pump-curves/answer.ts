@@ -1,6 +1,8 @@
-/** The curves of a pump as answers carry them. */
+/** Answers the curves of a pump. */
 
 import type { z } from '@hono/zod-openapi';
+import type { HeadCurve } from '../../../curves/head-curve.ts';
+import { fittedExponent, type PowerLaw } from '../../../curves/power-law.ts';
 import { fitCautions } from '../../../models/cautions/pump-fit.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
@@ -24,24 +26,48 @@ export function curvesAnswer(
   }: { readonly id: string; readonly version: number; readonly setting: number; readonly points: number },
 ): CurvesAnswer {
   const { headCurve, powerLaw } = model.fit;
-  const { powers, coefficients, flowScale, range, r2, standardError, residuals, leaveOneOut } = headCurve;
-  const { degreesOfFreedom, flowTerms, ...power } = powerLaw;
   return {
-    head: {
-      powers: [...powers],
-      coefficients: [...coefficients],
-      flowScale,
-      range,
-      r2,
-      standardError,
-      residuals: [...residuals],
-      leaveOneOut,
-    },
-    power: { ...power, flowTerms: [...flowTerms] },
+    headFit: headFit(headCurve),
+    powerFit: powerFit(powerLaw),
     bestEfficiencyPoint: bestEfficiencyPoint(model.fit, { density: DEFAULT_DENSITY }),
     table: curveTable(model, { setting, points }),
     cautions: [...fitCautions(model)],
     basis: basisOf({ loop: null, pumps: [{ id, version }] }),
+  };
+}
+
+function headFit(curve: HeadCurve): CurvesAnswer['headFit'] {
+  const { shape, flowScale, range, r2, standardError, residuals } = curve;
+  return {
+    shape,
+    ...(curve.shape === 'piecewise'
+      ? { knots: [...curve.knots] }
+      : { exponents: [...curve.powers], coefficients: [...curve.coefficients] }),
+    flowScale,
+    range,
+    ...(r2 === null ? {} : { r2 }),
+    ...(standardError === null ? {} : { standardError }),
+    residuals: [...residuals],
+    ...(curve.shape === 'sum-of-powers' ? { leaveOneOut: curve.leaveOneOut } : {}),
+  };
+}
+
+function powerFit(powerLaw: PowerLaw): CurvesAnswer['powerFit'] {
+  const { law, fixedPower, coefficient, exponentAssumed, flowTerms, standbyPower } = powerLaw;
+  const { flowScale, flowCentre, flowRange, r2, standardError } = powerLaw;
+  return {
+    law,
+    fixedPower,
+    exponent: fittedExponent(powerLaw),
+    exponentAssumed,
+    coefficient,
+    flowTerms: [...flowTerms],
+    ...(flowScale === null || flowCentre === null || flowRange === null
+      ? {}
+      : { flowScale, flowCentre, flowRange }),
+    standbyPower,
+    ...(r2 === null ? {} : { r2 }),
+    ...(standardError === null ? {} : { standardError }),
   };
 }
 

@@ -1,4 +1,4 @@
-/** The picture of a pump's curves. */
+/** Answers with the picture of a pump's curves. */
 import { success } from '../../../curves/result.ts';
 import { MODEL_VERSION } from '../../../models/model-version.ts';
 import { markupText } from '../../drawing/markup/markup.ts';
@@ -12,7 +12,7 @@ import { findPump } from '../../records/pump/kind.ts';
 import { pumpChart } from './chart.ts';
 
 export function pumpChartRoute(api: Api): void {
-  const { store, version: program } = api.deps;
+  const { version: program } = api.deps;
   defineRoute(
     api,
     {
@@ -32,7 +32,7 @@ export function pumpChartRoute(api: Api): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, system }) => {
+    async ({ params, system, store }) => {
       const found = await findPump(store, params.pumpId, null);
       if (!found.ok) return found;
       const { id, version, document: pump, fit } = found.value;

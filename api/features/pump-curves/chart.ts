@@ -1,4 +1,4 @@
-/** The head and power of a pump at several settings, as fitted and as entered. */
+/** Draws the head and power of a pump at several settings, as fitted and as entered. */
 import { bestEfficiencyPoint } from '../../../models/pump/best-efficiency.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
@@ -76,7 +76,7 @@ export function pumpChart(
 
 const settingName = (setting: number): string => `${sayNumber(setting)} %`;
 
-/** A line's name stands at its end. */
+/** A line has its name at its end. */
 function curveNames({ curves, system }: Figures, plot: Plot, of: 'head' | 'power'): readonly Markup[] {
   const [flow, value] = [inUnit('flow', system), inUnit(of, system)];
   return curves.flatMap(({ setting, points }) => {

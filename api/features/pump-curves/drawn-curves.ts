@@ -1,4 +1,4 @@
-/** The curves of a pump at a setting as points that a chart draws, in SI. */
+/** Computes the curves of a pump at a setting as points for a chart, in SI. */
 
 import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { pumpEnds } from '../../../models/pump/pump-at-tolerance.ts';
@@ -28,13 +28,14 @@ export const pumpPoints = (
 ): readonly FlowPoint[] =>
   evenly(from, until).map((flow) => ({ flow, head: pump.headAt(flow).head, power: pump.powerAt(flow) }));
 
-/** Between which heads the pump may lie by its grade and the scatter of its points; empty where neither says anything. */
+/** The interval of the pump's head by its grade, the scatter of its points and the shapes that they leave open; empty where nothing is open. */
 export function headBand(
   model: PumpModel,
   { setting, count, until }: { readonly setting: number; readonly count: number; readonly until: number },
 ): readonly HeadBand[] {
   const { grade = null } = model.entered;
-  if (grade === null && model.fit.headCurve.standardError === null) return [];
+  const { standardError, shape } = model.fit.headCurve;
+  if (grade === null && standardError === null && shape !== 'assumed') return [];
   const { low, high } = pumpEnds(toleranceOf(grade));
   const [least, most] = [low(model, { setting, count }), high(model, { setting, count })];
   return evenly(0, until).map((flow) => ({

@@ -1,4 +1,4 @@
-/** The entered power points of a pump with the flows that the fit takes them at. */
+/** Places the entered power points of a pump at the flows that the fit takes them at. */
 import { speedRatioAt } from '../../../curves/speed-map.ts';
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 
@@ -8,10 +8,10 @@ export interface EnteredPower {
   readonly isFlowKnown: boolean;
 }
 
-/** Where power does not depend on flow, a point without flow may stand anywhere: in the middle. */
+/** Where power does not depend on flow, a point without flow may have any flow: that in the middle. */
 const MIDDLE = 0.5;
 
-/** A point without flow stands at the mean flow of the others, brought to its speed by the affinity laws. */
+/** A point without flow takes the mean flow of the others, brought to its speed by the affinity laws. */
 export function enteredPower({ entered: pump, fit }: PumpModel): readonly EnteredPower[] {
   const { flowScale, flowCentre } = fit.powerLaw;
   const usual =

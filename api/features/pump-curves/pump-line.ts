@@ -1,4 +1,4 @@
-/** The curve of pumps at one setting as a chart draws it: solid within the entered points, dashed beyond. */
+/** Draws the curve of pumps at one setting, solid within the entered points and dashed beyond. */
 
 import { inUnit } from '../../drawing/in-units.ts';
 import type { LineStyle } from '../../drawing/kit/palette.ts';

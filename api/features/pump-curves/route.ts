@@ -1,4 +1,4 @@
-/** The curves fitted to a pump. */
+/** Answers with the curves fitted to a pump. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
@@ -8,6 +8,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { settingProblem } from '../../question/setting-problem.ts';
 import { findPump } from '../../records/pump/kind.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -34,7 +35,6 @@ const query = (context: SchemaContext) =>
   });
 
 export function pumpCurvesRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -51,25 +51,10 @@ export function pumpCurvesRoute(api: Api): void {
         schema: curvesSchema,
         description: 'The fits, their diagnostics, the table.',
         example: example('answers/curves'),
-        table: ({ table }) => ({
-          columns: [
-            { name: 'setting', quantity: 'setting' },
-            { name: 'flow', quantity: 'flow' },
-            { name: 'head', quantity: 'head' },
-            { name: 'power', quantity: 'power' },
-            { name: 'efficiency' },
-          ],
-          rows: table.map(({ setting, flow, head, power, efficiency }) => [
-            setting,
-            flow,
-            head,
-            power,
-            efficiency,
-          ]),
-        }),
+        table: tableOf(curvesSchema, 'table', ['setting', 'flow', 'head', 'power', 'efficiency']),
       }),
     },
-    async ({ params, query: { setting, points } }) => {
+    async ({ params, query: { setting, points }, store }) => {
       const found = await findPump(store, params.pumpId, null);
       if (!found.ok) return found;
       const { id, version, document: pump, fit } = found.value;

@@ -1,4 +1,4 @@
-/** The settings at which a chart shows a pump. */
+/** Chooses the settings at which a chart shows a pump. */
 import { scaleLinear } from 'd3-scale';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { gridSize, settingAt } from '../../../models/pump/settings-grid.ts';

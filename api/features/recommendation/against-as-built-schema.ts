@@ -1,6 +1,8 @@
-/** What trimming saves against the loop as built. */
+/** Documents what trimming saves against the loop as built. */
+
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
@@ -14,10 +16,7 @@ const schema = (context: SchemaContext) =>
     }),
     pump: pumpRefSchema(context),
     count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
-    setting: described(context, z.number(), {
-      description: 'Its smallest setting that serves as built [% of full].',
-      examples: [74],
-    }),
+    setting: settingField(context, 'Its smallest setting that serves as built [% of full].', 74),
     annualEnergy: computed(context, 'energy', {
       description: 'Energy of a year as built.',
       example: 881.2,

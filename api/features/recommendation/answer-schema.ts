@@ -1,12 +1,15 @@
-/** The answer to the main question: which pump at which setting serves a loop at the least cost. */
+/** Documents a recommendation: the pump and the setting that serve a loop at the least cost. */
+
 import { z } from '@hono/zod-openapi';
-import { CRITERION_REASONS } from '../../../models/selection/criteria.ts';
+import { CRITERION_REASONS } from '../../../models/selection/criterion.ts';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { encodedOnce } from '../../fields/encoded-once.ts';
+import { answeredKey } from '../../fields/key-field.ts';
 import { OBJECTIVES, reportedLifeCycle } from '../../fields/life-cycle-terms.ts';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -14,7 +17,7 @@ import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import { dutySchema } from '../duty-point/duty-schema.ts';
+import { dutySchema, dutyShape } from '../duty-point/duty-schema.ts';
 import { requiredDutyField } from '../duty-point/required-duty-schema.ts';
 import { drainBackField } from '../duty-point/surroundings-schema.ts';
 import { againstAsBuiltField } from './against-as-built-schema.ts';
@@ -39,12 +42,34 @@ const shortfallSchema = (context: SchemaContext) =>
       description: 'The outlet that falls short.',
       examples: ['far end'],
     }),
-    setting: described(context, z.number(), {
-      description: 'Setting at which it comes nearest [%].',
-      examples: [100],
-    }),
+    setting: settingField(context, 'Setting at which it comes nearest [%].', 100),
     flow: computed(context, 'flow', { description: 'What it gets there.', example: 2590 }),
     requiredFlow: computed(context, 'flow', { description: 'What it needs.', example: 3000 }),
+  });
+
+const remedySchema = (context: SchemaContext) =>
+  z.strictObject({
+    throttle: z.strictObject({
+      head: computed(context, 'head', {
+        description: 'Head that the valve takes at that flow.',
+        example: 1.04243,
+      }),
+      kv: computedNumber(context, { description: 'Kv of the valve, m3/h at 1 bar.', example: 15.7633 }),
+      cv: computedNumber(context, { description: 'Cv of the valve, US gal/min at 1 psi.', example: 18.2239 }),
+    }),
+    setting: described(context, z.number(), {
+      description: 'Setting of the pump with it [%].',
+      examples: [56],
+    }),
+    flow: computed(context, 'flow', { description: 'Total flow with it.', example: 5040 }),
+    power: computed(context, 'power', { description: 'Electrical power with it.', example: 41.2 }),
+    annualEnergy: computed(context, 'energy', { description: 'Energy of a year with it.', example: 361 }),
+    annualCost: nullable(
+      computedNumber(context, {
+        description: 'Cost of that energy in the currency; null without a price.',
+        example: 75.8,
+      }),
+    ),
   });
 
 const rejectedSchema = perContext((context) =>
@@ -64,6 +89,10 @@ const rejectedSchema = perContext((context) =>
         examples: ['far end gets at most 2590 L/h at setting 100 % of the 3000 L/h it needs.'],
       }),
       shortfall: nullable(shortfallSchema(context)),
+      remedy: described(context, remedySchema(context), {
+        description:
+          'A valve in the common discharge that makes the candidate feasible; absent unless it fails by `pump-above-maximum` and such a valve exists.',
+      }).optional(),
     }),
     { description: 'A candidate that no setting of its grid makes serve.' },
   ),
@@ -89,24 +118,32 @@ const limitsSchema = (context: SchemaContext) =>
       description: 'Velocity in a pipe that is cautioned.',
       example: 1.5,
     }),
-    efficiency: computedNumber(context, {
+    maximumEfficiency: computedNumber(context, {
       description: 'Wire-to-water efficiency above which points cannot be right.',
       example: 0.85,
     }),
-    npsh: described(context, z.boolean(), {
+    enforceNpsh: described(context, z.boolean(), {
       description: 'Whether an unmet NPSH rejects.',
       examples: [false],
     }),
-    extrapolation: described(context, z.boolean(), {
+    allowExtrapolation: described(context, z.boolean(), {
       description: 'Whether a duty beyond 1.1 times the largest entered flow is accepted.',
       examples: [false],
+    }),
+    allowReverseFlow: described(context, z.boolean(), {
+      description: 'Whether water running backwards through an outlet is accepted.',
+      examples: [false],
+    }),
+    gravity: described(context, z.enum(['report', 'reject']), {
+      description: 'What is done where gravity alone serves the loop.',
+      examples: ['report'],
     }),
   });
 
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
     price: nullable(
-      computedNumber(context, { description: 'Money per kWh; null: no cost is told.', example: 0.21 }),
+      computedNumber(context, { description: 'Money per kWh; null if no cost is given.', example: 0.21 }),
     ),
     tariff: nullable(
       z.strictObject({
@@ -114,6 +151,7 @@ const assumptionsSchema = (context: SchemaContext) =>
           description: 'Id of the tariff; null where it came with the request.',
           examples: ['0198c0de-0000-7000-8000-000000000003'],
         }),
+        ...answeredKey(context),
         name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
         year: described(context, z.int(), {
           description: 'The year of the calendar that `price` is the time mean of.',
@@ -140,7 +178,22 @@ const assumptionsSchema = (context: SchemaContext) =>
     limits: limitsSchema(context),
   });
 
-/** The best is the first of the ranking. */
+const bestSchema = perContext((context) =>
+  named(
+    context,
+    'Best',
+    z.strictObject({
+      ...dutyShape(context),
+      closeTo: described(context, z.array(z.int()), {
+        description:
+          'Candidates, by their place in the request, that may as well be the best: what they are ranked by, at the low end of what the laws of power leave open, is not above that of the best at its high end.',
+        examples: [[2]],
+      }),
+    }),
+    { description: 'The first of the ranking.' },
+  ),
+);
+
 const rankedSchema = perContext((context) => encodedOnce(context, dutySchema(context)));
 
 const countsSchema = (context: SchemaContext) => {
@@ -158,7 +211,7 @@ export const recommendationSchema = perContext((context) =>
     context,
     'Recommendation',
     z.strictObject({
-      best: nullable(rankedSchema(context)),
+      best: nullable(bestSchema(context)),
       ranking: described(context, z.array(rankedSchema(context)), {
         description: 'The cheapest candidates, each at its smallest setting that serves, cheapest first.',
       }),

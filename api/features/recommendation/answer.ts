@@ -1,9 +1,11 @@
-/** A recommendation is answered from its figures, with sentences in the units that are asked for. */
+/** Answers a recommendation from its figures, with sentences in the units that are asked for. */
 
 import { borrowedCalibration } from '../../../models/cautions/measured.ts';
 import { meanPriceCautions } from '../../../models/cautions/time.ts';
+import { annualUse } from '../../../models/duty/energy.ts';
 import { drainBack } from '../../../models/hazards/drain-back.ts';
 import { basisOf } from '../../fields/basis.ts';
+import { pumpReference } from '../../question/candidates.ts';
 import { tariffAnswer } from '../../question/tariff-answer.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
@@ -41,7 +43,7 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
   const basis = basisOf({ loop, pumps: question.candidates });
   return {
     body: {
-      best,
+      best: best && { ...best, closeTo: [...figures.close.closeTo] },
       ranking: [...ranking],
       rejected: [...rejected],
       counts: { candidates: work.candidates.length, feasible, rejected: rejected.length },
@@ -58,8 +60,9 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
         ...{ candidates: work.candidates.length, cautions: figures.cautions, withoutScreenLimit },
         screen: loop.document.intake?.screen,
         lifeCycle: work.running.lifeCycle,
+        ...{ gravity: figures.gravity, measure: figures.close.measure, close: closeNames(computed) },
       }),
-      cautions: [...figures.cautions, ...cautionsBeside(question)],
+      cautions: [...figures.cautions, ...otherCautions(question)],
       dataBasis: dataBasisOf(loop),
       basis,
     },
@@ -69,8 +72,18 @@ export function recommendationAnswer(computed: ComputedRecommendation, system: U
 
 const rejectedIn = ({ figures, work }: ComputedRecommendation, system: UnitSystem) =>
   figures.rejected.map((one) => {
-    const { id, count, entered: pump } = candidateAt(work, one.candidate);
-    return rejectionAnswer(one, { pump: { id, name: pump.name }, count, system });
+    const candidate = candidateAt(work, one.candidate);
+    const { count } = candidate;
+    const standbyPower = count * candidate.entered.standbyPower;
+    const useOf = (power: number) => annualUse({ ...work.running, power, standbyPower });
+    return rejectionAnswer(one, { pump: pumpReference(candidate), count, system, useOf });
+  });
+
+/** Candidates that may as well be the best, by their pumps. */
+const closeNames = ({ figures: { close }, work }: ComputedRecommendation) =>
+  close.closeTo.map((place) => {
+    const { count, entered: pump } = candidateAt(work, place);
+    return { pump, count };
   });
 
 function assumptionsOf({
@@ -89,7 +102,7 @@ function assumptionsOf({
 }
 
 /** Of what the figures rest on besides the loop: its calibration, the tariff. */
-const cautionsBeside = ({ loop, candidates, tariff, options }: ComputedRecommendation['question']) => [
+const otherCautions = ({ loop, candidates, tariff, options }: ComputedRecommendation['question']) => [
   ...borrowedCalibration(loop.calibration, candidates),
   ...meanPriceCautions({ tariff: tariff?.name ?? null, hoursPerDay: options.hoursPerDay }),
 ];

@@ -1,4 +1,4 @@
-/** What an assurance costs a year, as answers carry it. */
+/** Answers what an assurance costs a year. */
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
 import type { System } from '../../../models/network/system.ts';

@@ -1,4 +1,4 @@
-/** What the setting of a recommendation shall still serve under. */
+/** Documents what the setting of a recommendation shall still serve under. */
 import { z } from '@hono/zod-openapi';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import type { CalibratedAssurance } from '../../../models/pump/calibrated-fit.ts';
@@ -53,13 +53,13 @@ const stated = (context: SchemaContext) =>
     { key: 'frictionMultiplier', schema: byFriction(context) },
   ]);
 
-/** Told apart from an object by its kind, so that a fault of an object is told where it is. */
+/** Distinguished from an object by its type, so that a fault of an object is named where it is. */
 const calibration = ({ documented }: SchemaContext): z.ZodType<'calibration'> =>
   documented ? z.literal('calibration') : z.string().pipe(z.literal('calibration'));
 
 const WORDS = {
   description:
-    'What the setting shall still serve under: pumps at the low end of a grade, larger required flows, more friction, or "calibration" for the bad end of the calibrated interval. A setting then qualifies when it serves as entered and there; `best` tells the duty as entered at that setting.',
+    'What the setting is assured against: pumps at the low end of a grade, larger required flows, more friction, or "calibration" for the worst case of the calibrated interval. A setting then qualifies if it is feasible both as entered and in that case; `best` gives the duty as entered at that setting.',
   examples: [{ grade: '2B' }],
 };
 

@@ -1,6 +1,8 @@
-/** What an assurance costs a year, and what it is held against. */
+/** Documents what an assurance costs a year, and the worst case behind it. */
+
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
@@ -14,10 +16,7 @@ const withoutSchema = (context: SchemaContext) =>
     }),
     pump: pumpRefSchema(context),
     count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
-    setting: described(context, z.number(), {
-      description: 'Its smallest setting that serves as entered [% of full].',
-      examples: [70],
-    }),
+    setting: settingField(context, 'Its smallest setting that serves as entered [% of full].', 70),
     annualEnergy: computed(context, 'energy', { description: 'Energy of a year.', example: 750.769 }),
     annualCost: nullable(
       computedNumber(context, { description: 'Its cost; null without a price.', example: 157.661 }),
@@ -62,7 +61,7 @@ const schema = (context: SchemaContext) =>
       }),
     ),
     badEnd: described(context, nullable(worstCaseSchema(context)), {
-      description: 'What `best` does at the bad end that it is assured against; null without a best.',
+      description: 'What `best` does in the worst case that it is assured against; null without a best.',
     }),
   });
 

@@ -1,4 +1,4 @@
-/** The best of a question asked otherwise, to hold the answer against. */
+/** Computes the best candidates of the same question without trims or assurance, to compare with. */
 import { type Result, success } from '../../../curves/result.ts';
 import type { Problem } from '../../http/problem.ts';
 import type { DutyAnswer } from '../duty-point/duty-answer.ts';

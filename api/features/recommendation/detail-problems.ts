@@ -1,4 +1,4 @@
-/** What a recommendation may not be asked for, as problems that name the place. */
+/** Refuses what a recommendation cannot be asked for, at its place in the request. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type AppliedCalibration, calibratedAssurance } from '../../../models/calibration/applied.ts';

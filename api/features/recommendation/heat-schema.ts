@@ -1,4 +1,4 @@
-/** The terms of heat that an answer was made under. */
+/** Documents the terms of heat behind an answer. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computedNumber } from '../../units/computed.ts';

@@ -3,9 +3,11 @@ import { type Result, success } from '../../../curves/result.ts';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose } from '../../../models/assurance/choose-assured.ts';
 import type { Caution } from '../../../models/cautions/catalogue.ts';
+import { gravityCautions } from '../../../models/cautions/gravity.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import type { ExactDuty } from '../../../models/duty/duty-point.ts';
 import { estimateDuty, exactDuty, type SampledLoop } from '../../../models/duty/sampled-loop.ts';
+import type { Limits } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { RequiredDuty } from '../../../models/network/required-duty.ts';
 import { solving } from '../../../models/network/solve-failure.ts';
@@ -13,12 +15,14 @@ import { type PumpAtSetting, pumpAtSetting } from '../../../models/pump/pump-at-
 import type { PumpModel } from '../../../models/pump/pump-model.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
 import { type BalanceFailure, balancedLoop } from '../../../models/selection/balanced-loop.ts';
-import type { Balancing, Limits, Running } from '../../../models/selection/options.ts';
+import { closeToBest } from '../../../models/selection/close-to.ts';
+import { type Gravity, servedByGravity } from '../../../models/selection/gravity.ts';
+import type { Balancing, Running } from '../../../models/selection/options.ts';
 import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
 import type { Ranked, Rejected } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
-import type { CandidateWork } from '../../question/candidates.ts';
+import { type CandidateWork, pumpReference } from '../../question/candidates.ts';
 import { branchesOf, idleSolves, LONG, SETTING, SOLVES } from '../../question/job-size.ts';
 import { loopJob } from '../../records/loop/loop-job.ts';
 import { type DutyAnswer, dutyAnswer } from '../duty-point/duty-answer.ts';
@@ -38,6 +42,18 @@ export interface RecommendationWork {
   readonly detail: 'plain' | 'losses';
 }
 
+/** What may as well be the best. */
+export interface CloseAnswer {
+  /** Places in the request, in the order of the ranking. */
+  readonly closeTo: readonly number[];
+  /** The pump whose power is to be measured, at its setting [%]; null where nothing is close. */
+  readonly measure: {
+    readonly pump: { readonly name: string };
+    readonly count: number;
+    readonly setting: number;
+  } | null;
+}
+
 export interface RejectedCandidate extends Rejected {
   /** Null where settings and limits are the whole reason. */
   readonly cause: RejectionCause | null;
@@ -53,6 +69,9 @@ export interface RecommendationFigures {
   readonly losses: LossesAnswer;
   /** Null where the screen decides nothing. */
   readonly withoutScreenLimit: WithoutScreenLimitAnswer | null;
+  readonly close: CloseAnswer;
+  /** What runs without a pump; null where that does not serve every outlet. */
+  readonly gravity: Gravity | null;
   readonly cautions: readonly Caution[];
 }
 
@@ -83,9 +102,12 @@ function compute(
   const solved = solving(() => ({
     ranking: ranking.slice(0, rankingLimit).map((one) => rankedAnswer(one, chosen.value, work)),
     worstCase: worstCaseOfBest(chosen.value, work),
+    gravity: servedByGravity(sampled),
+    close: closeAnswer(ranking, work),
     withoutScreenLimit: screenLimitAnswer(chosen.value, work),
   }));
   if (!solved.ok) return solved;
+  const { gravity } = solved.value;
   return success({
     ...solved.value,
     rejected: rejected.map((one) => {
@@ -95,7 +117,7 @@ function compute(
     feasible: ranking.length,
     requiredDuty: sampled.required,
     losses: work.detail === 'losses' ? lossesAnswer(model, question, chosen.value) : null,
-    cautions: loopCautions(sampled.loop),
+    cautions: [...gravityCautions(gravity), ...loopCautions(sampled.loop)],
   });
 }
 
@@ -107,8 +129,7 @@ function screenLimitAnswer(
   const pumps = candidates.map((candidate) => ({ pump: candidate, count: candidate.count }));
   const found = withoutScreenLimit({ selection, sampled, candidates: pumps, limits, running, worstCase });
   if (found === null) return null;
-  const { id, entered: pump } = candidateAt(work, found.ranked.candidate);
-  return withoutScreenLimitAnswer(found, { id, name: pump.name });
+  return withoutScreenLimitAnswer(found, pumpReference(candidateAt(work, found.ranked.candidate)));
 }
 
 export function candidateAt(
@@ -126,7 +147,7 @@ const landOn =
     exactDuty(sampled, pump, estimateDuty(sampled, pump, sampled.required?.flow));
 
 function rankedAnswer(
-  { candidate, duty, ...use }: Ranked,
+  { candidate, duty, rankedBy: _rankedBy, ...use }: Ranked,
   choice: Choice,
   work: RecommendationWork,
 ): DutyAnswer {
@@ -139,7 +160,28 @@ function rankedAnswer(
   const uncertainty = uncertaintyAnswer({ pump, duty, running, assurance, land, others });
   const context = { loop: sampled.loop, pump, limits, elevation: running.elevation };
   const isUnpriced = running.lifeCycle !== undefined && pump.entered.price === undefined;
-  return dutyAnswer({ isUnpriced, candidate, pumpId: pump.id, context, duty, use, trims, uncertainty });
+  return dutyAnswer({
+    isUnpriced,
+    candidate,
+    pump: pumpReference(pump),
+    context,
+    duty,
+    use,
+    trims,
+    uncertainty,
+  });
+}
+
+function closeAnswer(ranking: readonly Ranked[], work: RecommendationWork): CloseAnswer {
+  const { closeTo, measure } = closeToBest(ranking);
+  return {
+    closeTo: closeTo.map(({ candidate }) => candidate),
+    measure: measure && {
+      pump: { name: candidateAt(work, measure.candidate).entered.name },
+      count: measure.duty.count,
+      setting: measure.duty.setting,
+    },
+  };
 }
 
 /** Null without an assurance. */

@@ -1,11 +1,11 @@
-/** The terms of a life-cycle cost that a recommendation shall rank by. */
+/** Completes the terms of the life-cycle cost that a recommendation ranks by. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { LifeCycleTerms } from '../../../models/money/candidate-life-cycle.ts';
 import { LIFE_CYCLE_DEFAULTS } from '../../fields/life-cycle-terms.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import type { RecommendationQuestion } from './question.ts';
 
-/** Undefined where the ranking goes by energy. Energy without a price cannot be held against purchase. */
+/** Undefined where the ranking is by energy. Energy without a price cannot be compared with a purchase cost. */
 export function statedLifeCycle(
   { site, options, places }: Pick<RecommendationQuestion, 'site' | 'options' | 'places'>,
   price: number | null,

@@ -1,4 +1,4 @@
-/** Where the head of the best candidate goes, as answers carry it. */
+/** Answers where the head of the best candidate is lost. */
 import type { Choice, Question } from '../../../models/assurance/choose-assured.ts';
 import { largerPipe } from '../../../models/components/larger-pipe.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';

@@ -1,4 +1,4 @@
-/** Where the head of a pump goes, in money. */
+/** Documents where the head of a pump is lost, and what that costs. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -12,6 +12,7 @@ const KINDS = [
   'fitting',
   'valve',
   'loss',
+  'bore-change',
   'tee-mouth',
   'trim',
   'outlet',
@@ -73,7 +74,7 @@ const savingsSchema = (context: SchemaContext) =>
       ),
       {
         description:
-          'With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen anew. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore.',
+          'With the next larger pipe of its series, at the same length: less friction in it, less loss of all elements that take their bore from it, and the loop solved and the setting chosen again. Null for all but named pipes, for the largest of a series, and where an element beside it does not stand the wider bore.',
       },
     ),
     halved: described(context, nullable(saving(context)), {

@@ -1,6 +1,7 @@
-/** What a recommendation is asked about: loop, candidates and what the caller states besides. */
+/** Names what a recommendation is asked about: a loop, candidates, options. */
 import type { HeatTerms } from '../../../models/duty/heat.ts';
-import type { Balancing, Limits } from '../../../models/selection/options.ts';
+import type { StatedLimits } from '../../../models/loop/limits.ts';
+import type { Balancing } from '../../../models/selection/options.ts';
 import type { AskedLifeCycle, Objective } from '../../fields/life-cycle-terms.ts';
 import type { Place } from '../../http/problem.ts';
 import type { Candidate } from '../../question/candidates.ts';
@@ -19,7 +20,8 @@ export interface RecommendationOptions {
   readonly currency?: string | undefined;
   readonly hoursPerDay: number;
   readonly balancing: Balancing;
-  readonly limits: Limits;
+  /** Where members are left out, those of the loop hold. */
+  readonly limits?: StatedLimits | undefined;
   readonly rankingLimit: number;
   readonly assurance?: AskedAssurance | undefined;
   readonly detail: RecommendationWork['detail'];

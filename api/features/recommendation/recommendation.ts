@@ -1,6 +1,7 @@
-/** A recommendation is computed from a loop, its candidates and what running costs, and kept for those who ask again. */
+/** Computes a recommendation, and keeps its figures for those who ask again. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import { limitsOf } from '../../../models/loop/limits.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { oncePerObject } from '../../caches/once-per-object.ts';
 import { invalidRequest, type Place, type Problem } from '../../http/problem.ts';
@@ -93,7 +94,8 @@ function workAsked(question: RecommendationQuestion): Result<Asked, Problem> {
   const money = moneyOf(site, { ...options, tariff: question.tariff }, places.currency);
   if (!money.ok) return money;
   const { price, currency } = money.value;
-  const { hoursPerDay, balancing, limits, rankingLimit, detail, heat } = options;
+  const { hoursPerDay, balancing, rankingLimit, detail, heat } = options;
+  const limits = limitsOf(options.limits, loop.document.limits);
   const assurance = statedAssurance(options.assurance, loop.calibration);
   if (!assurance.ok) return assurance;
   const beyond = detailProblem(detail, candidates.length);

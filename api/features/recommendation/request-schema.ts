@@ -1,8 +1,7 @@
-/** The main question: a loop, the pumps to choose among, what running costs. */
+/** Documents the request for a recommendation: a loop, candidates, the cost of running. */
 
 import { z } from '@hono/zod-openapi';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { ID_MAX } from '../../fields/id-field.ts';
 import { LIFE_CYCLE_DEFAULTS, lifeCycleTerms, OBJECTIVES } from '../../fields/life-cycle-terms.ts';
 import { CANDIDATES_MAX } from '../../fields/limits.ts';
@@ -11,12 +10,12 @@ import { queryWhole } from '../../fields/query-field.ts';
 import { COUNT, HOURS_DEFAULT, HOURS_PER_DAY, PRICE, runningQuery } from '../../fields/running-fields.ts';
 import { idOf, loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { tariffOrId } from '../../records/inline/tariff-or-id.ts';
+import { limits } from '../../records/loop/limits.ts';
 import { pumpInput } from '../../records/pump/schema.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { assurance } from './assurance-request.ts';
-import { limits } from './limits-request.ts';
 
 const heat = perContext(
   (context): z.ZodType<HeatTerms> =>
@@ -46,7 +45,7 @@ const heat = perContext(
 export const RANKING_DEFAULT = 20;
 
 const RANKING_LIMIT = {
-  description: 'How many candidates the ranking tells of; 20 where it is left out.',
+  description: 'How many candidates the ranking lists; 20 where it is left out.',
   minimum: 1,
   maximum: CANDIDATES_MAX,
   example: RANKING_DEFAULT,
@@ -86,7 +85,7 @@ const counted = perContext((context) =>
 
 const candidate = (context: SchemaContext) =>
   z.union([idOf(context, 'pump'), pumpInput(context), counted(context)], {
-    error: 'must be the id of a pump, a pump, or an object with pump and count',
+    error: 'must be the id or key of a pump, a pump, or an object with pump and count',
   });
 
 const candidates = (context: SchemaContext) =>
@@ -118,7 +117,7 @@ export const recommendationRequest = perContext((context) =>
       balancing: balancing(context).default('as-built'),
       objective: objective(context).default('energy-cost'),
       lifeCycle: lifeCycleTerms(context).default(LIFE_CYCLE_DEFAULTS),
-      limits: limits(context).default(DEFAULT_LIMITS),
+      limits: limits(context).optional(),
       assurance: assurance(context).optional(),
       heat: heat(context).optional(),
       detail: detail(context).default('plain'),
@@ -132,12 +131,12 @@ export const recommendationRequest = perContext((context) =>
 export const recommendationQuery = (context: SchemaContext) =>
   z.strictObject({
     pump: described(context, z.string().min(1), {
-      description: 'Ids of stored pumps, separated by commas; all stored pumps where it is left out.',
+      description: 'Ids or keys of stored pumps, separated by commas; all stored pumps where it is left out.',
       examples: ['0198c0de,0198c0df'],
     }).optional(),
     ...runningQuery(context),
     tariff: described(context, z.string().min(1).max(ID_MAX), {
-      description: 'Id of a stored tariff, in place of `price`.',
+      description: 'Id or key of a stored tariff, in place of `price`.',
       examples: ['0198c0de'],
     }).optional(),
     balancing: balancing(context).optional(),

@@ -1,6 +1,5 @@
-/** The main job: which pump at which setting serves a loop at the least cost. */
+/** Answers which pump at which setting serves a loop at the least cost. */
 import { success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -30,7 +29,7 @@ const answer = () =>
   });
 
 function byBody(api: Api, deps: RecommendationDeps): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -44,13 +43,13 @@ function byBody(api: Api, deps: RecommendationDeps): void {
       query: noQuery,
       body: jsonBody({
         schema: recommendationRequest,
-        density: densityOfLoop(store),
+        density: densityOfLoop,
         example: example('recommendation-kelp-flume'),
       }),
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ body, system }) => {
+    async ({ body, system, store }) => {
       const { loop: asked, pumps, tariff: _tariff, ...options } = body;
       const loop = await findStoredLoop(store, asked);
       if (!loop.ok) return loop;
@@ -60,7 +59,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
           : await findCandidates(store, candidateRequests(pumps));
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, body, { pointer: '/tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, body, { pointer: '/tariff' });
       if (!tariff.ok) return tariff;
       const answered = await recommend(deps, {
         site,
@@ -84,7 +83,7 @@ function byBody(api: Api, deps: RecommendationDeps): void {
 }
 
 function byQuery(api: Api, deps: RecommendationDeps): void {
-  const { store } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -99,7 +98,7 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
       problems: PROBLEMS,
       answer: answer(),
     },
-    async ({ params, query, system }) => {
+    async ({ params, query, system, store }) => {
       const { pump, count = 1, price, hoursPerDay = HOURS_DEFAULT } = query;
       const { balancing = 'as-built', rankingLimit = RANKING_DEFAULT } = query;
       const loop = await findLoop(store, params.loopId, null);
@@ -110,7 +109,7 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
         requests === undefined ? await allCandidates(store, count) : await findCandidates(store, requests);
       if (!candidates.ok) return candidates;
       const site = await findSite(store);
-      const tariff = await tariffPrice(api.deps, site, query, { parameter: 'tariff' });
+      const tariff = await tariffPrice({ store, clock }, site, query, { parameter: 'tariff' });
       if (!tariff.ok) return tariff;
       return recommend(deps, {
         site,
@@ -122,7 +121,6 @@ function byQuery(api: Api, deps: RecommendationDeps): void {
           currency: undefined,
           hoursPerDay,
           balancing,
-          limits: DEFAULT_LIMITS,
           rankingLimit,
           detail: 'plain',
           objective: query.objective,

@@ -1,8 +1,7 @@
-/** The recommendation for a stored loop, with nothing stated besides: what pictures and pages rest on. */
+/** Recommends a pump for a stored loop by defaults alone, for pictures and pages. */
 import { type Result, success } from '../../../curves/result.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { HOURS_DEFAULT } from '../../fields/running-fields.ts';
-import type { AppDependencies } from '../../http/api.ts';
+import type { SiteDependencies } from '../../http/api.ts';
 import type { Problem } from '../../http/problem.ts';
 import { allCandidates, findCandidates } from '../../question/candidates.ts';
 import { tariffPrice } from '../../question/tariff-price.ts';
@@ -22,7 +21,7 @@ interface Asked {
 }
 
 export async function storedRecommendation(
-  deps: Pick<AppDependencies, 'store' | 'clock'> & RecommendationDeps,
+  deps: Pick<SiteDependencies, 'store' | 'clock'> & RecommendationDeps,
   { loop, pumps, count, system }: Asked,
 ): Promise<Result<Recommended, Problem>> {
   const { store } = deps;
@@ -46,7 +45,6 @@ export async function storedRecommendation(
     options: {
       hoursPerDay: HOURS_DEFAULT,
       balancing: 'as-built',
-      limits: DEFAULT_LIMITS,
       rankingLimit: RANKING_DEFAULT,
       detail: 'plain',
     },

@@ -1,7 +1,7 @@
-/** The choice that only the intake screen forbids, as answers carry and tell it. */
+/** Answers and words the choice that only the intake screen forbids. */
 import type { z } from '@hono/zod-openapi';
+import type { Limits } from '../../../models/loop/limits.ts';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
-import type { Limits } from '../../../models/selection/options.ts';
 import type { WithoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';

@@ -1,6 +1,8 @@
-/** What would be chosen were it not for the limit of the intake screen. */
+/** Documents what would be chosen without the limit of the intake screen. */
+
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { pumpRefSchema } from '../../records/pump/reference.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described } from '../../units/described.ts';
@@ -23,10 +25,7 @@ export const withoutScreenLimitField = (context: SchemaContext) =>
         }),
         pump: pumpRefSchema(context),
         count: described(context, z.int(), { description: 'Equal pumps in parallel.', examples: [1] }),
-        setting: described(context, z.number(), {
-          description: 'The smallest setting at which all other conditions hold [%].',
-          examples: [80],
-        }),
+        setting: settingField(context, 'The smallest setting at which all other conditions hold [%].', 80),
         flow: computed(context, 'flow', { description: 'Total flow.', example: 4620 }),
         power: computed(context, 'power', {
           description: 'Electrical power, standby included.',

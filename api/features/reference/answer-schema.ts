@@ -1,4 +1,4 @@
-/** The tables in use, as answers carry them. */
+/** Documents the tables that figures follow from. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';

@@ -9,6 +9,7 @@ import { defineRoute } from '../../http/define-route.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
@@ -61,10 +62,7 @@ export function cautionsRoute(api: Api): void {
         schema: cautionTableSchema,
         description: 'The catalogue.',
         example: { items: CAUTION_TABLE.slice(0, 2) },
-        table: ({ items }) => ({
-          columns: [{ name: 'code' }, { name: 'severity' }, { name: 'sentence' }, { name: 'source' }],
-          rows: items.map(({ code, severity, sentence, source }) => [code, severity, sentence, source]),
-        }),
+        table: tableOf(cautionTableSchema, 'items', ['code', 'severity', 'sentence', 'source']),
       }),
     },
     async () =>

@@ -1,4 +1,4 @@
-/** The tables that figures rest on, each row with its source. */
+/** Answers with the tables that figures follow from, each row with its source. */
 import { z } from '@hono/zod-openapi';
 import { success } from '../../../curves/result.ts';
 import { BORE_CHANGES, type BoreChange } from '../../../models/components/bore-change.ts';
@@ -17,6 +17,7 @@ import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { DEFAULT_WATER, type SchemaContext } from '../../units/schema-context.ts';
 import { fittingsSchema, pipesSchema, waterSchema } from './answer-schema.ts';
 import { cautionsRoute } from './cautions-route.ts';
@@ -57,24 +58,14 @@ function pipesRoute(api: Api): void {
         schema: pipesSchema,
         description: 'The table.',
         example: example('answers/pipes'),
-        table: ({ items }) => ({
-          columns: [
-            { name: 'name' },
-            { name: 'standard' },
-            { name: 'insideDiameter', quantity: 'diameter' },
-            { name: 'outsideDiameter', quantity: 'diameter' },
-            { name: 'minimumWall', quantity: 'diameter' },
-            { name: 'source' },
-          ],
-          rows: items.map((row) => [
-            row.name,
-            row.standard,
-            row.insideDiameter,
-            row.outsideDiameter,
-            row.minimumWall,
-            row.source,
-          ]),
-        }),
+        table: tableOf(pipesSchema, 'items', [
+          'name',
+          'standard',
+          'insideDiameter',
+          'outsideDiameter',
+          'minimumWall',
+          'source',
+        ]),
       }),
     },
     async () => {
@@ -112,16 +103,7 @@ function fittingsRoute(api: Api): void {
         schema: fittingsSchema,
         description: 'The table.',
         example: example('answers/fittings'),
-        table: ({ items }) => ({
-          columns: [
-            { name: 'name' },
-            { name: 'kind' },
-            { name: 'method' },
-            { name: 'value' },
-            { name: 'source' },
-          ],
-          rows: items.map(({ name, kind, method, value, source }) => [name, kind, method, value, source]),
-        }),
+        table: tableOf(fittingsSchema, 'items', ['name', 'kind', 'method', 'value', 'source']),
       }),
     },
     async () => {

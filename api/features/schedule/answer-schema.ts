@@ -1,26 +1,19 @@
-/** A schedule as it is stored, with what it makes of a year. */
+/** Documents a stored schedule with its figures of a year. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
+import { settingField } from '../../fields/setting-field.ts';
 import { emergencyShape, phaseShape, scheduleTariff } from '../../records/schedule/schema.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { feasibleField, infeasibleShape } from './infeasible-fields.ts';
 import { servedOutlets } from './outlet-schema.ts';
-
-export const settingField = (context: SchemaContext, description: string, example = 58) =>
-  described(context, z.number(), { description, examples: [example] });
-
-export const feasibleField = (context: SchemaContext) =>
-  described(context, z.boolean(), {
-    description: "False: no setting serves, and this is the highest inside the pump's own limits.",
-    examples: [true],
-  });
 
 const money = (context: SchemaContext, description: string, example: number) =>
   nullable(computedNumber(context, { description: `${description} Null without a price.`, example }));
@@ -39,8 +32,10 @@ const phaseSchema = perContext((context) =>
       setting: settingField(
         context,
         'What to dial [% of full]; for a volume the setting that is run for longest, 0 being stopped.',
+        58,
       ),
       feasible: feasibleField(context),
+      ...infeasibleShape(context),
       power: computed(context, 'power', {
         description:
           'Mean over the time of the phase in the year; ramps, pulses and splits averaged over time.',
@@ -95,6 +90,7 @@ const emergencySchema = perContext((context) =>
       ...emergencyShape(context),
       setting: settingField(context, 'The lowest setting that gives these flows [% of full].', 32),
       feasible: feasibleField(context),
+      ...infeasibleShape(context),
       power: computed(context, 'power', { description: 'Power at it.', example: 14.2 }),
       flow: computed(context, 'flow', { description: 'Total flow at it.', example: 2450 }),
       outlets: servedOutlets(context),
@@ -114,9 +110,21 @@ export const fallbackSchema = perContext((context) =>
     context,
     'Fallback',
     z.strictObject({
-      setting: settingField(context, 'One setting that serves every phase [% of full].', 70),
+      setting: settingField(
+        context,
+        'One setting for all phases [% of full]: the highest of theirs, or where that breaks an upper limit in a phase, the highest below it that breaks none.',
+        70,
+      ),
+      requiredFlowsMet: described(context, z.boolean(), {
+        description: 'Whether it gives every phase its required flows, and moves each volume.',
+        examples: [true],
+      }),
+      phasesBelowRequired: described(context, z.array(z.string()), {
+        description: 'Names of the phases in which it does not.',
+        examples: [[]],
+      }),
     }),
-    { description: 'What to set while the service is away.' },
+    { description: 'What to set while the service cannot be reached.' },
   ),
 );
 

@@ -1,9 +1,10 @@
-/** A schedule with what it makes of a year, as answers carry it. */
+/** Answers a schedule with its figures of a year. */
 
 import type { z } from '@hono/zod-openapi';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { scheduleCautions } from '../../../models/cautions/time.ts';
 import { WATTS_PER_KILOWATT } from '../../../models/physics/unit-factors.ts';
+import type { PhaseDuty } from '../../../models/schedule/phase-duty.ts';
 import type { PhasePlan } from '../../../models/schedule/phase-plan.ts';
 import { volumeStride } from '../../../models/schedule/volume-choices.ts';
 import type { PhaseUse, Use } from '../../../models/schedule/year-use.ts';
@@ -14,8 +15,9 @@ import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import { dangerWords } from '../../wording/dangers.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { scheduleSchema } from './answer-schema.ts';
+import { infeasibleAnswer } from './infeasible-fields.ts';
+import { outletAnswers } from './outlet-answers.ts';
 import type { PlannedLoop } from './planned-loop.ts';
-import { outletAnswers } from './setpoint-answer.ts';
 import type { ConstantRunning, YearFigures } from './year.ts';
 
 type ScheduleAnswer = WithoutUnits<z.output<ReturnType<typeof scheduleSchema>>>;
@@ -49,9 +51,9 @@ export function scheduleAnswer(
       constantHighest: againstAnswer(constantHighest, total, money),
       installed: againstAnswer(installed, total, money),
     },
-    fallback: { setting: fallback },
+    fallback: { ...fallback, phasesBelowRequired: [...fallback.phasesBelowRequired] },
     summary: `${dangerWords(ofLoop)}The phases use ${sayNumber(total.energy)} kWh in ${year}; ${cost}.${
-      infeasible.length === 0 ? '' : ` No setting serves ${infeasible.join(', ')}.`
+      infeasible.length === 0 ? '' : ` No setting is feasible in ${phasesInWords(infeasible)}.`
     }`,
     cautions: [
       ...scheduleCautions({
@@ -80,25 +82,33 @@ function phaseAnswer(
     ...phase,
     setting,
     feasible: use.feasible,
+    ...(use.feasible ? {} : infeasibleAnswer(faultOf(one))),
     power: use.power,
     flow: use.flow,
     hoursPerYear: use.hours,
     annualEnergy: use.energy,
     annualCost: money(use.cost),
-    outlets: outletAnswers(one, { outletFlows }),
+    outlets: outletAnswers(one.loop, outletFlows, use.feasible),
     otherSetting: other?.setting ?? null,
     gap: use.gap,
   };
 }
 
-function emergencyFigures(one: PhasePlan, batteryEnergy: number | undefined) {
-  const { setting, feasible, duty } = one.own;
+/** The infeasible part of a phase. */
+const faultOf = ({ own, other }: PhasePlan): PhaseDuty => (own.feasible && other !== null ? other : own);
+
+const phasesInWords = (names: readonly string[]): string =>
+  `${names.length === 1 ? 'phase' : 'phases'} ${names.map((name) => `"${name}"`).join(', ')}`;
+
+function emergencyFigures({ own, loop }: PhasePlan, batteryEnergy: number | undefined) {
+  const { setting, feasible, duty } = own;
   return {
     setting,
     feasible,
+    ...infeasibleAnswer(own),
     power: duty.power,
     flow: duty.flow,
-    outlets: outletAnswers(one, duty),
+    outlets: outletAnswers(loop, duty.outletFlows, feasible),
     batteryHours: batteryEnergy === undefined ? null : (WATTS_PER_KILOWATT * batteryEnergy) / duty.power,
   };
 }

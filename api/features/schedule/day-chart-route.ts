@@ -1,4 +1,4 @@
-/** The picture of a loop's day. */
+/** Answers with the picture of a loop's day. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
@@ -55,8 +55,8 @@ export function dayChartRoute(api: Api, plans: PlanCache): void {
         example: SVG_EXAMPLE,
       }),
     },
-    async ({ params, query: { date }, siteId, system }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { date }, store, system }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned } = found.value;
       const today = siteDay(planned.sources.site.document.timeZone, clock().getTime());

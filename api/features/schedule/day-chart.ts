@@ -1,4 +1,4 @@
-/** The settings, flow, power and price of a loop through one day. */
+/** Draws the settings, flow, power and price of a loop through one day. */
 
 import { inUnit, quantityAxis } from '../../drawing/in-units.ts';
 import { type Axis, linearAxis } from '../../drawing/kit/axis.ts';

@@ -1,4 +1,4 @@
-/** A day of a loop as its steps, its prices and what they come to. */
+/** Computes the steps and prices of a loop's day, with its energy and cost. */
 
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
@@ -21,7 +21,7 @@ import type { SteppedLoop } from './plan-cache.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import { runningOf } from './setpoint-answer.ts';
 
-/** Where hours and minutes stand in a time of RFC 3339. */
+/** The places of hours and minutes in a time of RFC 3339. */
 const CLOCK = { from: 11, until: 16 } as const;
 const HOURS_APART = 3;
 
@@ -98,7 +98,7 @@ function pricesOf(
   return prices;
 }
 
-/** [kWh] of a step, or of the part of it that lies within an interval. */
+/** [kWh] of a step, or of the part of it within an interval. */
 const energyOf = (
   step: DayStep,
   { from, until }: { readonly from: number; readonly until: number } = step,

@@ -1,4 +1,4 @@
-/** How the chart of a day draws what it shows. */
+/** Gives each line of the chart of a day its style. */
 import type { LineStyle } from '../../drawing/kit/palette.ts';
 
 export const DAY_LINE: LineStyle = { ink: 'deep', width: 2.2 };

@@ -1,4 +1,4 @@
-/** What the chart of a day says in words. */
+/** Describes the chart of a day in words. */
 import { MS_PER_HOUR } from '../../../models/calendar/zone-offsets.ts';
 import type { LegendRow } from '../../drawing/kit/legend.ts';
 import { plainName, shortName } from '../../drawing/markup/name-text.ts';
@@ -21,7 +21,7 @@ export const daySubtitle = (figures: DayFigures): string =>
   `${pumpWords(figures, shortName)}: ${totalWords(figures)} in the day`;
 
 export const dayLegend = (figures: DayFigures): readonly LegendRow[] =>
-  isShort(figures) ? [{ sample: { line: SHORT_LINE }, text: 'no setting gives all that is required' }] : [];
+  isShort(figures) ? [{ sample: { line: SHORT_LINE }, text: 'no setting is feasible' }] : [];
 
 export function dayNotes(figures: DayFigures): readonly string[] {
   const { from, until, prices } = figures;
@@ -40,7 +40,7 @@ export function dayDescription(figures: DayFigures): string {
     return `From ${startsAt}${named}: ${sayNumber(setting)} %, ${say(flow, 'flow', system)}, ${say(power, 'power', system)}.`;
   });
   const more = steps.length > STEPS_IN_WORDS ? [`${steps.length - STEPS_IN_WORDS} more steps follow.`] : [];
-  const short = isShort(figures) ? ['At some of them no setting gives all that is required.'] : [];
+  const short = isShort(figures) ? ['At some of them no setting is feasible.'] : [];
   return [
     `Setting, flow, electrical power and price of ${plainName(loopName)} through ${date}, ${timeZone}; pump ${pumpWords(figures, plainName)}; ${totalWords(figures)}.`,
     ...sentences,

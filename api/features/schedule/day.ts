@@ -1,4 +1,4 @@
-/** What the chart of a day shows: steps of the pump, and the price through the day. Instants in ms, the rest in SI. */
+/** Names what the chart of a day shows, with instants in ms and the rest in SI. */
 import type { UnitSystem } from '../../units/unit-system.ts';
 
 export interface DayStep {

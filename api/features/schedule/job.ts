@@ -7,7 +7,7 @@ import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { gridSize } from '../../../models/pump/settings-grid.ts';
-import { fallbackSetting } from '../../../models/schedule/fallback.ts';
+import { constantFallback, type Fallback, fallbackOf } from '../../../models/schedule/fallback.ts';
 import type { Station } from '../../../models/schedule/phase-duty.ts';
 import { shutOutlets } from '../../../models/schedule/phase-loop.ts';
 import {
@@ -32,6 +32,8 @@ import type { Job } from '../../threads/job.ts';
 
 export interface PlanWork {
   readonly schedule: Pick<Schedule, 'phases' | 'emergency'>;
+  /** False: the loop keeps one setting all day. */
+  readonly isScheduled: boolean;
   readonly station: Station;
   readonly installedSetting: number;
   readonly timeZone: string;
@@ -45,14 +47,14 @@ export interface PlanWork {
 
 export interface PlannedSchedule {
   readonly plan: SchedulePlan;
-  /** The setting for a controller that is on its own. */
-  readonly fallback: number;
+  /** For a controller that is on its own. */
+  readonly fallback: Fallback;
 }
 
 /** The same as plain data. */
 interface PlannedFigures {
   readonly figures: PlanFigures;
-  readonly fallback: number;
+  readonly fallback: Fallback;
 }
 
 export const scheduleJob: Job<
@@ -74,10 +76,13 @@ export const scheduleJob: Job<
   },
 };
 
-function compute(loop: CompiledLoop, { schedule, station }: PlanWork): Result<PlannedSchedule, Unsolved> {
+function compute(
+  loop: CompiledLoop,
+  { schedule, isScheduled, station }: PlanWork,
+): Result<PlannedSchedule, Unsolved> {
   return solving(() => {
     const plan = planSchedule(schedule, loop, station);
-    return { plan, fallback: fallbackSetting(plan) };
+    return { plan, fallback: isScheduled ? fallbackOf(plan) : constantFallback(plan) };
   });
 }
 

@@ -1,4 +1,4 @@
-/** What an outlet gets, and what it needs. */
+/** Documents what an outlet gets, and what it requires. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
@@ -31,6 +31,10 @@ const servedOutlet = perContext((context) =>
           example: 2.85,
         }),
       ),
+      shortage: computed(context, 'flow', {
+        description: 'In an infeasible phase: required flow less flow, 0 where it is met.',
+        example: 0,
+      }).optional(),
     }),
     { description: 'An outlet in a phase.' },
   ),

@@ -1,7 +1,8 @@
-/** A loop with its installed pump, phases and prices, made ready for telling settings. */
+/** Plans a loop with its installed pump, phases and prices, ready to give settings. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
+import type { Fallback } from '../../../models/schedule/fallback.ts';
 import type { SchedulePlan } from '../../../models/schedule/phase-plan.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { flatRate, type Rates } from '../../../models/tariff/rates.ts';
@@ -11,7 +12,8 @@ import { type Problem, problem } from '../../http/problem.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
 import type { PlannedSchedule } from './job.ts';
 import { runPlan } from './run-plan.ts';
@@ -21,19 +23,19 @@ export interface PlannedLoop {
   readonly sources: LoopSources;
   readonly schedule: ScheduleRecord | null;
   readonly plan: SchedulePlan;
-  readonly fallback: number;
+  readonly fallback: Fallback;
   /** Of a tariff or a flat price; without either, volumes are moved at the least energy. */
   readonly rates: Rates;
   readonly isPriced: boolean;
   readonly basis: Basis;
-  /** What tells two answers apart besides the basis that they state. */
+  /** What distinguishes two answers besides the basis that they state. */
   readonly versions: unknown;
 }
 
 /** A loop that keeps one setting all day. */
 const ALL_DAY: Pick<Schedule, 'phases'> = { phases: [{ name: 'all day', from: '00:00', factor: 1 }] };
 
-/** Only a loop without a schedule goes by its own requirements. */
+/** Only a loop without a schedule is planned by its own requirements. */
 function requirementProblem({ model }: LoopSources, schedule: unknown): Problem | null {
   if (schedule !== null || hasRequirement(model.system.outlets)) return null;
   const detail = 'No outlet of the loop requires a flow above 0: state a requiredFlow or a reach.';
@@ -64,20 +66,17 @@ export function planned(
 }
 
 export interface PlanDeps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly loops: CompiledLoops;
   readonly workers: WorkerPool;
   readonly clock: () => Date;
 }
 
 /** The loop of an id with its schedule, planned. */
-export async function plannedLoop(
-  deps: PlanDeps,
-  key: { readonly siteId: string; readonly id: string },
-): Promise<Result<PlannedLoop, Problem>> {
-  const loop = await findLoop(deps.store, key.id, null);
+export async function plannedLoop(deps: PlanDeps, id: string): Promise<Result<PlannedLoop, Problem>> {
+  const loop = await findLoop(deps.store, id, null);
   if (!loop.ok) return loop;
-  const schedule = (await deps.store.getSchedule(key)) ?? null;
+  const schedule = (await deps.store.of(SCHEDULES).get(id)) ?? null;
   const sources = await loadSources(deps, loop.value, schedule?.document.tariff ?? null);
   if (!sources.ok) return sources;
   const lacking = requirementProblem(sources.value, schedule);
@@ -85,6 +84,7 @@ export async function plannedLoop(
   const from = deps.clock().getTime();
   const year = siteYear(sources.value.site.document.timeZone, from);
   const phases = schedule?.document ?? ALL_DAY;
-  const worked = await runPlan(deps.workers, sources.value, { phases, from, year });
+  const planning = { phases, isScheduled: schedule !== null, from, year };
+  const worked = await runPlan(deps.workers, sources.value, planning);
   return worked.ok ? success(planned(sources.value, schedule, worked.value)) : worked;
 }

@@ -1,4 +1,5 @@
-/** The schedule of a loop: read with its figures, written, deleted. */
+/** Reads a schedule with its figures, stores it, deletes it. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
@@ -16,10 +17,12 @@ import { noQuery } from '../../http/route.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { findLoop } from '../../records/loop/kind.ts';
+import { putCondition } from '../../records/put-condition.ts';
 import { scheduleProblem } from '../../records/schedule/fits-loop.ts';
-import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES, type SchedulePut, type ScheduleRecord } from '../../records/schedule/kind.ts';
 import { scheduleInput } from '../../records/schedule/schema.ts';
 import { writeProblem } from '../../records/write-problems.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { scheduleAnswer } from './answer.ts';
 import { scheduleSchema } from './answer-schema.ts';
@@ -64,7 +67,7 @@ interface Asked {
 async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: asked }: Asked) {
   const from = deps.clock().getTime();
   const year = asked ?? siteYear(sources.site.document.timeZone, from);
-  const worked = await runPlan(deps.workers, sources, { phases: schedule, from, year });
+  const worked = await runPlan(deps.workers, sources, { phases: schedule, isScheduled: true, from, year });
   if (!worked.ok) return worked;
   return success((record: ScheduleRecord) => {
     const loop = planned(sources, record, worked.value);
@@ -78,7 +81,6 @@ async function workedOut({ deps }: Api, sources: LoopSources, { schedule, year: 
 const noSchedule = (): Problem => problem('not-found', 'The loop has no schedule.');
 
 function readRoute(api: Api, loops: CompiledLoops): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -94,10 +96,10 @@ function readRoute(api: Api, loops: CompiledLoops): void {
       body: noBody,
       answer: answer('The schedule and its figures.'),
     },
-    async ({ params, query, siteId }) => {
+    async ({ params, query, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
-      const schedule = await store.getSchedule({ siteId, id: params.loopId });
+      const schedule = await store.of(SCHEDULES).get(params.loopId);
       if (schedule === undefined) return failed(noSchedule());
       const sources = await loadSources({ store, loops }, loop.value, schedule.document.tariff);
       if (!sources.ok) return sources;
@@ -110,10 +112,10 @@ function readRoute(api: Api, loops: CompiledLoops): void {
 
 /** Without If-Match a schedule is made where there is none. */
 async function written(
-  api: Api,
-  put: Parameters<Api['deps']['store']['putSchedule']>[0],
+  store: SiteStore,
+  put: SchedulePut,
 ): Promise<Result<{ readonly record: ScheduleRecord; readonly isNew: boolean }, Problem>> {
-  const outcome = await api.deps.store.putSchedule(put);
+  const outcome = await store.of(SCHEDULES).put(put);
   switch (outcome.outcome) {
     case 'inserted':
     case 'replaced':
@@ -128,7 +130,7 @@ async function written(
 }
 
 function writeRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -144,7 +146,7 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       body: jsonBody({ schema: scheduleInput, example: SCHEDULE_EXAMPLE }),
       answer: answer('The schedule as it is stored, and its figures.'),
     },
-    async ({ params, body: document, siteId, expectedVersion, isConditional }) => {
+    async ({ params, body: document, store, ...conditions }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const sources = await loadSources({ store, loops }, loop.value, document.tariff);
@@ -153,8 +155,14 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
       if (misfit !== null) return failed(misfit);
       const worked = await workedOut(api, sources.value, { schedule: document, year: undefined });
       if (!worked.ok) return worked;
-      const done = await written(api, {
-        siteId,
+      const stored = await store.of(SCHEDULES).get(params.loopId);
+      if (stored !== undefined) {
+        const condition = putCondition(conditions, { stored, put: { document }, noun: 'schedule' });
+        if (!condition.ok) return condition;
+        if (condition.value === 'is-stored') return worked.value(stored);
+      }
+      const { isConditional, expectedVersion } = conditions;
+      const done = await written(store, {
         id: params.loopId,
         document,
         now: clock().getTime(),
@@ -173,7 +181,6 @@ function writeRoute(api: Api, loops: CompiledLoops): void {
 }
 
 function deleteRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -188,8 +195,8 @@ function deleteRoute(api: Api): void {
       body: noBody,
       answer: noContent('The schedule is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
-      const deleted = await store.deleteSchedule({ siteId, id: params.loopId, expectedVersion });
+    async ({ params, expectedVersion, store }) => {
+      const deleted = await store.of(SCHEDULES).delete({ id: params.loopId, expectedVersion });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'schedule'));

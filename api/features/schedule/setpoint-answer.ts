@@ -1,48 +1,42 @@
-/** What a controller is to dial, as answers carry it. */
+/** Answers what a controller is to set. */
 
 import type { z } from '@hono/zod-openapi';
 import type { ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { setpointCautions } from '../../../models/cautions/time.ts';
-import type { ExactDuty } from '../../../models/duty/duty-point.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { outletFigures } from '../../../models/network/margins.ts';
-import type { PhasePlan } from '../../../models/schedule/phase-plan.ts';
 import { planAt } from '../../../models/schedule/plan-at.ts';
-import type { Step } from '../../../models/schedule/setpoints.ts';
+import { feasibilityOf, type Step } from '../../../models/schedule/setpoints.ts';
+import { clockWords } from '../../clock/clock-words.ts';
 import { withOffset } from '../../clock/site-time.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
 import { dangerWords } from '../../wording/dangers.ts';
-import { sayNumber } from '../../wording/numbers-in-words.ts';
+import { infeasibleAnswer } from './infeasible-fields.ts';
+import type { LatestReading } from './latest-reading.ts';
+import { outletAnswers } from './outlet-answers.ts';
 import type { PlannedLoop } from './planned-loop.ts';
+import { readingWords } from './reading-words.ts';
 import type { setpointSchema, setpointsSchema } from './setpoint-schema.ts';
+import { feasibleWords, infeasibleWords } from './setpoint-sentence.ts';
 
 type Setpoint = WithoutUnits<z.output<ReturnType<typeof setpointSchema>>>;
 type Setpoints = WithoutUnits<z.output<ReturnType<typeof setpointsSchema>>>;
 
-export const outletAnswers = (
-  { loop }: Pick<PhasePlan, 'loop'>,
-  { outletFlows }: Pick<ExactDuty, 'outletFlows'>,
-): z.output<ReturnType<typeof setpointSchema>>['outlets'] =>
-  outletFigures(loop.system.outlets, outletFlows).map(({ name, flow, requiredFlow, margin, velocity }) => ({
-    name,
-    flow,
-    requiredFlow,
-    margin,
-    velocity,
-  }));
-
 /** The running of a step; stopped, nothing flows and the pump draws its standby power. */
-export function runningOf({ plan }: PlannedLoop, { phase, setting }: Step) {
+export function runningOf({ plan }: Pick<PlannedLoop, 'plan'>, { phase, setting, part }: Step) {
   const one = planAt(plan, phase);
+  const loop: CompiledLoop = part === 'other' ? (one.otherLoop ?? one.loop) : one.loop;
   if (setting > 0) {
     const duty = one.dutyAt(setting);
-    return { one, duty, power: duty.power, flow: duty.flow, outletFlows: duty.outletFlows };
+    return { one, loop, duty, power: duty.power, flow: duty.flow, outletFlows: duty.outletFlows };
   }
   const { count, pump } = plan.station;
-  const outletFlows = one.loop.system.outlets.map(() => 0);
-  return { one, duty: null, power: count * pump.entered.standbyPower, flow: 0, outletFlows };
+  const outletFlows = loop.system.outlets.map(() => 0);
+  return { one, loop, duty: null, power: count * pump.entered.standbyPower, flow: 0, outletFlows };
 }
 
 function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
@@ -50,6 +44,7 @@ function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
   return {
     setting: step.setting,
     feasible: step.feasible,
+    ...infeasibleAnswer(feasibilityOf(one, step)),
     phase: planned.schedule === null ? null : one.phase.name,
     from: withOffset(zone, step.from),
     until: withOffset(zone, step.until),
@@ -58,23 +53,66 @@ function stepAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets) {
   };
 }
 
-export function setpointAnswer(planned: PlannedLoop, step: Step, zone: ZoneOffsets): Setpoint {
+/** What the texts of a setpoint are written in. */
+export interface SetpointContext {
+  readonly zone: ZoneOffsets;
+  readonly system: UnitSystem;
+}
+
+export function setpointAnswer(
+  planned: PlannedLoop,
+  { step, latest }: { readonly step: Step; readonly latest: LatestReading | null },
+  context: SetpointContext,
+): Setpoint {
   const { plan, fallback, sources, basis } = planned;
-  const { one, duty, outletFlows } = runningOf(planned, step);
-  const answer = stepAnswer(planned, step, zone);
-  const context = { ...plan.station, loop: one.loop };
-  const named = answer.phase === null ? '' : ` (${answer.phase})`;
-  const doubt = step.feasible ? '' : ' It does not give what is required.';
-  const found = [...(duty === null ? [] : dutyCautions(context, duty)), ...loopCautions(sources.model)];
+  const { loop, duty, outletFlows } = runningOf(planned, step);
+  const answer = stepAnswer(planned, step, context.zone);
+  const found = [
+    ...(duty === null ? [] : dutyCautions({ ...plan.station, loop }, duty)),
+    ...loopCautions(sources.model),
+  ];
+  const cautions = setpointCautions({ ...answer, isStopped: latest?.verdict.state === 'stopped' });
+  const dangers = dangerWords([...cautions.filter(({ code }) => code !== 'phase-infeasible'), ...found]);
+  const words = stepWords(planned, step, context);
+  const read = latest === null ? '' : ` ${readingWords(latest, { ...context, near: step.from })}`;
   return {
     ...answer,
-    outlets: outletAnswers(one, { outletFlows }),
-    fallback: { setting: fallback },
-    summary: `${dangerWords(found)}Set ${sayNumber(step.setting)} % until ${answer.until}${named}.${doubt}`,
-    cautions: [...setpointCautions(answer), ...found],
+    outlets: outletAnswers(loop, outletFlows, step.feasible),
+    fallback: { ...fallback, phasesBelowRequired: [...fallback.phasesBelowRequired] },
+    ...(latest === null ? {} : { latestReading: readingAnswer(latest) }),
+    summary: `${step.feasible || dangers !== '' ? dangers : 'Danger: '}${words}${read}`,
+    cautions: [...cautions, ...found],
     dataBasis: dataBasisOf(sources.loop),
     basis,
   };
+}
+
+function readingAnswer({ reading, verdict }: LatestReading): Setpoint['latestReading'] {
+  const { time, setting, power, flow } = reading;
+  return {
+    ...{ time: new Date(time).toISOString(), setting },
+    ...(power === undefined ? {} : { power }),
+    ...(flow === undefined ? {} : { flow }),
+    state: verdict.state,
+  };
+}
+
+function stepWords(planned: PlannedLoop, step: Step, { zone, system }: SetpointContext): string {
+  const { one, loop, outletFlows } = runningOf(planned, step);
+  const phase = planned.schedule === null ? null : one.phase.name;
+  const feasibility = feasibilityOf(one, step);
+  if (feasibility.feasible) {
+    return feasibleWords(step.setting, { until: clockWords(zone, step.until, step.from), phase });
+  }
+  const end = step.part === 'other' ? one.other : one.own;
+  return infeasibleWords(
+    {
+      ...{ infeasible: feasibility, phase, setting: step.setting, end: end?.setting ?? step.setting },
+      movesVolume: one.volume !== null,
+      outlets: outletFigures(loop.system.outlets, outletFlows),
+    },
+    system,
+  );
 }
 
 export const setpointsAnswer = (
@@ -83,7 +121,7 @@ export const setpointsAnswer = (
   zone: ZoneOffsets,
 ): Setpoints => ({
   items: steps.map((step) => stepAnswer(planned, step, zone)),
-  fallback: { setting: planned.fallback },
+  fallback: { ...planned.fallback, phasesBelowRequired: [...planned.fallback.phasesBelowRequired] },
   dataBasis: dataBasisOf(planned.sources.loop),
   basis: planned.basis,
 });

@@ -1,4 +1,4 @@
-/** What a controller is to set, now and in the next 24 hours. */
+/** Answers what a controller is to set, now and in the next 24 hours. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result } from '../../../curves/result.ts';
 import { MS_PER_DAY, type ZoneOffsets } from '../../../models/calendar/zone-offsets.ts';
@@ -9,14 +9,16 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { describedInstant } from '../../fields/instant.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import { perContext } from '../../units/per-context.ts';
+import type { UnitSystem } from '../../units/unit-system.ts';
+import { type Latest, latestReading, readingUpTo } from './latest-reading.ts';
 import type { PlanCache, SteppedLoop } from './plan-cache.ts';
 import type { PlannedLoop } from './planned-loop.ts';
 import { setpointAnswer, setpointsAnswer } from './setpoint-answer.ts';
@@ -49,10 +51,24 @@ function zoneAt({ sources }: PlannedLoop, instant: number): ZoneOffsets {
   return zoneAround(timeZone, siteYear(timeZone, instant));
 }
 
-/** One answer a step, so that it is also written once. */
+/** One answer a step and reading, so that it is also written once. */
 const answersOf = oncePerObject(({ planned }: SteppedLoop) =>
-  oncePerObject((step: Step) => setpointAnswer(planned, step, zoneAt(planned, step.from))),
+  oncePerObject((step: Step) =>
+    oncePerObject(({ latest }: Latest, system: UnitSystem) =>
+      setpointAnswer(planned, { step, latest }, { zone: zoneAt(planned, step.from), system }),
+    ),
+  ),
 );
+
+const setpointsTable = tableOf(setpointsSchema, 'items', [
+  'from',
+  'until',
+  'phase',
+  'setting',
+  'feasible',
+  'power',
+  'flow',
+]);
 
 function setpointRoute(api: Api, plans: PlanCache): void {
   const { clock } = api.deps;
@@ -64,24 +80,27 @@ function setpointRoute(api: Api, plans: PlanCache): void {
       operationId: 'getSetpoint',
       summary: 'What to set now',
       description:
-        'The setting of the phase that runs, or without a schedule the one recommended for the installed pump. Never an error because a phase is infeasible: `feasible` tells. Ask again as often as you like with If-None-Match: while the setting holds, the answer is 304.',
+        'The setting of the phase that runs, or without a schedule the one recommended for the installed pump. Never an error because a phase is infeasible: then `feasible` is false, and the setting is the one that protects animals and pump. With a reading of the last quarter of an hour, `latestReading` states whether the pump does what it was set to. Ask again as often as you like with If-None-Match: while setting and reading are the same, the answer is 304.',
       answer: jsonAnswer({
         schema: setpointSchema,
         description: 'The setting, since when, until when, and the fallback.',
         example: example('answers/setpoint'),
-        table: ({ outlets, fallback, cautions, summary, basis, units, ...step }) =>
-          setpointsTable({ items: [step] }),
+        table: ({ outlets, fallback, latestReading, cautions, summary, dataBasis, basis, units, ...step }) =>
+          setpointsTable({ items: [step], fallback, dataBasis, basis, units }),
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params: { loopId: loop }, query: { at }, system, store }) => {
+      const found = await plans.find(store, loop);
       if (!found.ok) return found;
       const { planned, stepAt } = found.value;
       const instant = at ?? clock().getTime();
+      const reading = await readingUpTo(store, { loop, instant });
       return solved(() => {
         const step = stepAt(instant);
-        const body = answersOf(found.value)(step);
-        return { body, validator: { basis: [planned.basis, planned.versions, step.from, step.until] } };
+        const latest = latestReading(found.value, reading);
+        const body = answersOf(found.value)(step)(latest, system);
+        const { basis, versions } = planned;
+        return { body, validator: { basis: [basis, versions, step.from, step.until, reading ?? null] } };
       });
     },
   );
@@ -104,8 +123,8 @@ function setpointsRoute(api: Api, plans: PlanCache): void {
         table: setpointsTable,
       }),
     },
-    async ({ params, query: { at }, siteId }) => {
-      const found = await plans.find({ siteId, id: params.loopId });
+    async ({ params, query: { at }, store }) => {
+      const found = await plans.find(store, params.loopId);
       if (!found.ok) return found;
       const { planned, steps } = found.value;
       const instant = at ?? clock().getTime();
@@ -123,28 +142,3 @@ export function setpointRoutes(api: Api, plans: PlanCache): void {
   setpointRoute(api, plans);
   setpointsRoute(api, plans);
 }
-
-type Wire = z.input<ReturnType<typeof setpointsSchema>>;
-
-const COLUMNS = [
-  { name: 'from' },
-  { name: 'until' },
-  { name: 'phase' },
-  { name: 'setting', quantity: 'setting' },
-  { name: 'feasible' },
-  { name: 'power', quantity: 'power' },
-  { name: 'flow', quantity: 'flow' },
-] as const;
-
-const setpointsTable = ({ items }: Pick<Wire, 'items'>): Table => ({
-  columns: COLUMNS,
-  rows: items.map(({ from, until, phase, setting, feasible, power, flow }) => [
-    from,
-    until,
-    phase,
-    setting,
-    feasible,
-    power,
-    flow,
-  ]),
-});

@@ -1,4 +1,4 @@
-/** The records that the plan of a loop follows from. */
+/** Loads the records that the plan of a loop follows from. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
@@ -12,7 +12,7 @@ import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
 import { findTariff } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 
 /** All that phases, settings and figures follow from. */
 export interface LoopSources {
@@ -26,7 +26,7 @@ export interface LoopSources {
 
 /** `tariffId`: that of a schedule; null: the site's. */
 export async function loadSources(
-  { store, loops }: { readonly store: Store; readonly loops: CompiledLoops },
+  { store, loops }: { readonly store: SiteStore; readonly loops: CompiledLoops },
   loop: LoopRecord,
   tariffId: string | null,
 ): Promise<Result<LoopSources, Problem>> {

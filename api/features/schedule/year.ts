@@ -1,4 +1,4 @@
-/** The figures of a schedule for a year of the calendar, and of one setting round the clock beside it. */
+/** Computes the figures of a schedule for a year of the calendar, and those of constant settings. */
 import type { Result } from '../../../curves/result.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { solving, type Unsolved } from '../../../models/network/solve-failure.ts';

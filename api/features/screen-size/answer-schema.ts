@@ -1,4 +1,4 @@
-/** The intake screen that a flow takes. */
+/** Documents the intake screen that a flow needs. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';
@@ -43,7 +43,7 @@ export const screenSizeSchema = perContext((context) =>
       }),
       peakVelocity: computed(context, 'velocity', {
         description:
-          "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's unclogged open area)/(pi diameter^2/4); the mean for other shapes.",
+          "Through the busiest openings: of a cylinder those at its root, mean x y coth y with y = sqrt(2) x 0.6 x (one screen's open area that clogging leaves)/(pi diameter^2/4); the mean for other shapes.",
         example: 0.1524,
       }),
       summary: described(context, z.string(), {

@@ -1,6 +1,6 @@
-/** The question which intake screen a flow takes. */
+/** Documents the request for the size of an intake screen. */
 import { z } from '@hono/zod-openapi';
-import { DEFAULT_LIMITS, THROUGH_SLOT_VELOCITY } from '../../../models/selection/options.ts';
+import { DEFAULT_LIMITS, THROUGH_SLOT_VELOCITY } from '../../../models/loop/limits.ts';
 import { bore, extent } from '../../fields/lengths.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';

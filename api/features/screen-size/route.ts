@@ -1,4 +1,4 @@
-/** The intake screen that a flow takes. */
+/** Answers which intake screen a flow needs. */
 import { success } from '../../../curves/result.ts';
 import { answerExample } from '../../fields/answer-example.ts';
 import type { Api } from '../../http/api.ts';

@@ -1,4 +1,4 @@
-/** The whole computation behind a screen size: from plain data to the figures of the answer. */
+/** Computes the size of an intake screen, from the request to its answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';

@@ -1,4 +1,4 @@
-/** Calibrations of loops in the copy of a site. */
+/** Documents calibrations of loops in the copy of a site. */
 
 import { z } from '@hono/zod-openapi';
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';

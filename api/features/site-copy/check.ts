@@ -1,4 +1,4 @@
-/** The records of a copied site made ready to be stored, checked as if each were stored by itself. */
+/** Checks the records of a copied site as if each were stored by itself. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
@@ -16,7 +16,8 @@ import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { StoredRecord } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { calibrationWith, comparisonOf, upgradePlanOf } from './computed.ts';
-import type { RecordKind, SiteContents } from './contract.ts';
+import type { SiteContents } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import type { UnseenDocument } from './kinds-schema.ts';
 import type { CopiedRecord, SiteCopy } from './read.ts';
 import { referenceFaults } from './references.ts';
@@ -29,10 +30,11 @@ interface Deps {
 type Errors = ProblemError[];
 
 const asRecord = <Document extends object>(
-  { id, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
+  { id, key, version, createdAt, updatedAt, document }: CopiedRecord<Document>,
   { now, newId }: Deps,
 ): StoredRecord<Document> => ({
   id: id ?? newId(),
+  ...(typeof key === 'string' ? { key } : {}),
   version,
   createdAt: createdAt ?? now,
   updatedAt: updatedAt ?? createdAt ?? now,
@@ -100,7 +102,7 @@ function refuseReadings(
   }
 }
 
-/** Those that are what was exported; the rest is told. */
+/** Those that are what was exported; the others are named. */
 function computed<Document>(
   kind: RecordKind,
   records: readonly StoredRecord<UnseenDocument>[],
@@ -122,7 +124,7 @@ function computed<Document>(
 
 const later = <Item>(items: readonly Item[]): readonly (() => Item)[] => items.map((item) => () => item);
 
-/** The problem names each fault where it stands in the document. */
+/** The problem names each fault at its place in the document. */
 export async function checkSiteCopy(
   { site, records }: SiteCopy,
   deps: Deps,

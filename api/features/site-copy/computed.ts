@@ -1,7 +1,8 @@
-/** What a site has computed and kept, looked at before it is stored again: it came from outside and may be anything. */
+/** Checks what a site has computed and kept before it is stored again, since a copy may hold anything. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
+import { isAlike } from '../../fields/alike.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
@@ -19,9 +20,6 @@ import type { UnseenDocument } from './kinds-schema.ts';
 const CONTEXT = schemaContext({ system: 'metric', side: 'answer' });
 
 const DETAIL = 'is not what was exported: no answer can be made of it';
-
-/** Curves that differ by less are the same, their points having been written and read. */
-const SAME = 1e-9;
 
 const versions = z.array(z.strictObject({ id: z.string(), version: nullable(z.int()) }));
 
@@ -74,17 +72,6 @@ export const upgradePlanOf = (record: StoredRecord<UnseenDocument>) =>
     upgradePlanItem(plan);
     return isAnswer(upgradePlanSchema(CONTEXT), { ...upgradePlanAnswer(plan), units: {} });
   });
-
-/** Alike in everything, numbers to a few units in their last digits. */
-function isAlike(one: unknown, other: unknown): boolean {
-  if (typeof one === 'number' && typeof other === 'number')
-    return Math.abs(one - other) <= SAME * Math.max(Math.abs(one), Math.abs(other));
-  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null)
-    return one === other;
-  const members = Object.entries(one);
-  const others = new Map(Object.entries(other));
-  return members.length === others.size && members.every(([name, value]) => isAlike(value, others.get(name)));
-}
 
 /** Its curves are those of the pump where they are about it as it is now; else it is about a pump as it once was. */
 export function calibrationWith(

@@ -2,15 +2,15 @@
 import type { Kysely, Transaction } from 'kysely';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { siteColumns, siteRecord, siteRow, writeSiteTariff } from '../../records/site/kind.ts';
+import { defineKind } from '../../store/kind.ts';
 import type { Tables } from '../../store/tables.ts';
 import {
-  type NewSiteContents,
-  type RecordKind,
   SITE_CHARACTERS_MAX,
   type SiteContents,
-  type SiteContentsStore,
+  type SiteContentsOperations,
   type TooManyRecords,
 } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { RECORD_KINDS } from './kinds.ts';
 
 const isKind = (name: string): name is RecordKind => Object.hasOwn(RECORD_KINDS, name);
@@ -36,7 +36,7 @@ async function tooMany(
 const writeKind = <Kind extends RecordKind>(
   all: Transaction<Tables>,
   kind: Kind,
-  { siteId, contents }: NewSiteContents,
+  { siteId, contents }: { readonly siteId: string; readonly contents: SiteContents },
 ): Promise<void> => RECORD_KINDS[kind].write(all, siteId, contents.records[kind]);
 
 /** The version goes on from where it is, so that what anyone knows of the site before is stale. */
@@ -57,10 +57,9 @@ async function writeSite(all: Transaction<Tables>, siteId: string, site: SiteRec
 }
 
 /** The site's row first: of two who write at once, the second waits for it and then finds the records of the first. */
-async function writeAll(all: Transaction<Tables>, written: NewSiteContents) {
-  const { siteId, contents } = written;
+async function writeAll(all: Transaction<Tables>, siteId: string, contents: SiteContents) {
   const site = await writeSite(all, siteId, contents.site);
-  for (const kind of KINDS) await writeKind(all, kind, written);
+  for (const kind of KINDS) await writeKind(all, kind, { siteId, contents });
   await writeSiteTariff(all, siteId, site.document.tariff);
   return { outcome: 'written', site } as const;
 }
@@ -96,16 +95,24 @@ async function kindsThere(all: Transaction<Tables>, siteId: string): Promise<rea
   return there;
 }
 
-export const siteContentsStore = (db: Kysely<Tables>): SiteContentsStore => ({
-  readContents: (choice) =>
-    db
-      .transaction()
-      .setIsolationLevel('repeatable read')
-      .execute((all) => readAll(all, choice)),
+const openContents =
+  (db: Kysely<Tables>) =>
+  (siteId: string): SiteContentsOperations => ({
+    read: ({ readings }) =>
+      db
+        .transaction()
+        .setIsolationLevel('repeatable read')
+        .execute((all) => readAll(all, { siteId, readings })),
 
-  writeContents: (written) =>
-    db.transaction().execute(async (all) => {
-      const kinds = await kindsThere(all, written.siteId);
-      return kinds.length > 0 ? { outcome: 'not-empty', kinds } : await writeAll(all, written);
-    }),
+    write: (contents) =>
+      db.transaction().execute(async (all) => {
+        const kinds = await kindsThere(all, siteId);
+        return kinds.length > 0 ? { outcome: 'not-empty', kinds } : await writeAll(all, siteId, contents);
+      }),
+  });
+
+export const SITE_CONTENTS = defineKind<SiteContentsOperations>({
+  name: 'site-contents',
+  reads: { read: 'read-again' },
+  open: openContents,
 });

@@ -1,33 +1,6 @@
 /** All that a site holds, read as of one instant and written as one whole. */
-
-import type { CopiedCompletion } from '../../records/completion/contract.ts';
-import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
-import type { CopiedReadings } from '../../records/reading/contract.ts';
-import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
-import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { MaintenanceTaskRecord } from '../../records/task/contract.ts';
-import type { StoredRecord } from '../../store/versions.ts';
-import type { CopiedCalibration } from '../calibration/contract.ts';
-import type { ComparisonRecord } from '../comparison/contract.ts';
-import type { UpgradePlanRecord } from '../upgrade-plan/contract.ts';
-
-/** Every kind of record that a site holds, in an order in which none refers to a later one. */
-export interface KindsOfRecords {
-  readonly tariffs: TariffRecord;
-  readonly pumps: PumpRecord;
-  readonly loops: LoopRecord;
-  readonly schedules: ScheduleRecord;
-  readonly comparisons: ComparisonRecord;
-  readonly upgradePlans: UpgradePlanRecord;
-  readonly maintenanceTasks: Pick<MaintenanceTaskRecord, keyof StoredRecord<unknown>>;
-  readonly completions: StoredRecord<CopiedCompletion>;
-  readonly calibrations: StoredRecord<CopiedCalibration>;
-  readonly readings: StoredRecord<CopiedReadings>;
-}
-
-export type RecordKind = keyof KindsOfRecords;
+import type { KindsOfRecords, RecordKind } from './kinds.ts';
 
 /** Each record is made of its row when it is asked for, so that a reader of many can pause between them. */
 export interface SiteContents {
@@ -43,12 +16,6 @@ export interface TooManyRecords {
   readonly actual: number;
 }
 
-export interface NewSiteContents {
-  readonly siteId: string;
-  /** Ids, versions and times are kept; only the site's own version goes on from where it is. */
-  readonly contents: SiteContents;
-}
-
 export interface NotEmpty {
   readonly outcome: 'not-empty';
   /** The kinds of which the site has records. */
@@ -58,15 +25,17 @@ export interface NotEmpty {
 /** Of the documents of all records. */
 export const SITE_CHARACTERS_MAX = 64 * 1024 * 1024;
 
-export interface SiteContentsStore {
+export interface SiteContentsOperations {
   /** Each kind in the order createdAt, then id. */
-  readContents(choice: {
-    readonly siteId: string;
+  read(choice: {
     /** Whether readings are among them. */
     readonly readings: boolean;
   }): Promise<{ readonly outcome: 'read'; readonly contents: SiteContents } | TooManyRecords>;
-  /** Into a site that has no records; all of it or nothing. A record that refers to one that is not there is a bug and throws. */
-  writeContents(
-    contents: NewSiteContents,
+  /**
+   * Into a site that has no records; all of it or nothing. Ids, versions and times are kept; only the site's own version
+   * goes on from where it is. A record that refers to one that is not there is a bug and throws.
+   */
+  write(
+    contents: SiteContents,
   ): Promise<{ readonly outcome: 'written'; readonly site: SiteRecord } | NotEmpty>;
 }

@@ -1,10 +1,11 @@
-/** Records that stand in the copy of a site otherwise than in answers of their own. */
+/** Documents records whose form in the copy of a site differs from their own answers. */
 
 import { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { answeredKey } from '../../fields/key-field.ts';
 import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import type { CopiedCompletion } from '../../records/completion/contract.ts';
 import { completionCopy, completionFields } from '../../records/completion/schema.ts';
@@ -25,6 +26,7 @@ export const taskCopyItem = perContext((context) =>
     'MaintenanceTaskCopy',
     z.strictObject({
       ...recordFields(context),
+      ...answeredKey(context),
       ...taskFields(context),
       ...targetFields(context),
       firstDue: calendarDate(context, { description: 'Due for the first time.', example: '2026-12-01' }),

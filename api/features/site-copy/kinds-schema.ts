@@ -1,4 +1,4 @@
-/** How each kind of record stands in the copy of a site: the list that every new kind joins. */
+/** Documents each kind of record in the copy of a site, in a list that every new kind joins. */
 import type { z } from '@hono/zod-openapi';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { recordBody } from '../../fields/record-fields.ts';
@@ -12,7 +12,6 @@ import type { StoredRecord } from '../../store/versions.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { calibrationCopyInput, calibrationCopyItem, type UnfittedCalibration } from './calibration-schema.ts';
-import type { KindsOfRecords, RecordKind } from './contract.ts';
 import {
   completionCopyInput,
   completionCopyItem,
@@ -23,6 +22,7 @@ import {
   taskCopyInput,
   taskCopyItem,
 } from './items-schema.ts';
+import type { KindsOfRecords, RecordKind } from './kinds.ts';
 
 /** What was computed once, as it came: it may be anything. */
 export interface UnseenDocument {
@@ -48,7 +48,7 @@ interface CopiedKind<Document> {
   /** What is written of a record; the fields of its document where it is left out. */
   readonly body?: (record: StoredRecord<object>) => object;
   /** Of the water that heads in units of pressure refer to, where the document states one. */
-  readonly density?: (raw: unknown, system: UnitSystem) => number;
+  readonly density?: (raw: unknown, reading: { readonly system: UnitSystem }) => number;
 }
 
 const COMPUTED = {

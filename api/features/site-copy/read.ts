@@ -1,7 +1,8 @@
-/** The copy of a site read from a document, record by record. */
+/** Reads the copy of a site from a document, record by record. */
 
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { enteredKey } from '../../fields/key-field.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError } from '../../http/problem.ts';
@@ -10,7 +11,7 @@ import { siteInput } from '../../records/site/schema.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecordKind } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS, type CopiedDocuments } from './kinds-schema.ts';
 import { siteCopyInput } from './schema.ts';
 
@@ -31,6 +32,7 @@ const stampSchema = z.looseObject({
 
 export interface CopiedRecord<Document> {
   readonly id: string | undefined;
+  readonly key: string | null | undefined;
   readonly version: number;
   readonly createdAt: number | undefined;
   readonly updatedAt: number | undefined;
@@ -58,9 +60,9 @@ function readRecord<Document>(
   const document = input.safeParse(value);
   if (stamp.success && document.success) {
     const { id, version, createdAt, updatedAt } = stamp.data;
-    return { id, version, createdAt, updatedAt, document: document.data };
+    return { id, key: enteredKey(value), version, createdAt, updatedAt, document: document.data };
   }
-  // What is no object at all is told once, by its document.
+  // What is no object at all is named once, by its document.
   const faulty = [...(document.error?.issues ?? []), ...(stamp.error?.issues ?? [])].filter(
     ({ path }, place, all) => path.length > 0 || place === 0 || all.length === 1,
   );
@@ -83,7 +85,7 @@ async function readKind<Kind extends RecordKind>(
   const records: CopiedRecord<CopiedDocuments[Kind]>[] = [];
   for (const [place, value] of values.entries()) {
     if (errors.length >= FAULTS_MAX) break;
-    const water = density === undefined ? {} : { density: density(value, system) };
+    const water = density === undefined ? {} : { density: density(value, { system }) };
     const context = schemaContext({ system, side: 'request', ...water });
     const record = readRecord(value, input(context), { ...reading, at: [kind, place] });
     if (record !== undefined) records.push(record);

@@ -1,4 +1,4 @@
-/** What names what in the copy of a site: each id once, and none that leads nowhere. */
+/** Checks the references in the copy of a site: each id is there once, and each reference leads to one. */
 import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import type { ProblemError } from '../../http/problem.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
@@ -6,7 +6,7 @@ import type { PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { KindsOfRecords } from './contract.ts';
+import type { KindsOfRecords } from './kinds.ts';
 import type { CopiedDocuments } from './kinds-schema.ts';
 import type { CopiedRecord } from './read.ts';
 
@@ -67,6 +67,9 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
     ...Object.entries(byId).flatMap(([kind, records]) =>
       twice(each<{ id: string }>(kind, records, ({ id }) => id, 'id')),
     ),
+    ...Object.entries({ tariffs, pumps, loops, maintenanceTasks }).flatMap(([kind, records]) =>
+      twice(each<{ key?: string }>(kind, records, ({ key }) => key, 'key')),
+    ),
     ...twice(each('completions', completions, ofTask, 'at')),
     ...twice(inUse.map(({ loop, place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] }))),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),
@@ -115,7 +118,7 @@ const unordered = ({ readings }: NamedRecords): readonly ProblemError[] =>
     ];
   });
 
-/** Each fault where it stands in the document. */
+/** Each fault at its place in the document. */
 export const referenceFaults = (named: NamedRecords): readonly ProblemError[] => [
   ...repeated(named),
   ...looseEnds(named),

@@ -1,4 +1,4 @@
-/** The site as one document: out, and into an empty site. */
+/** Exports a site as one document, and imports it into an empty site. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
@@ -10,9 +10,11 @@ import { parseJson } from '../../http/parse-json.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { noBody, type RequestBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { described } from '../../units/described.ts';
 import { documentedContext, type SchemaContext } from '../../units/schema-context.ts';
 import { checkSiteCopy } from './check.ts';
+import { SITE_CONTENTS } from './contents.ts';
 import type { SiteContents } from './contract.ts';
 import { readSiteCopy, type SiteCopy } from './read.ts';
 import {
@@ -50,7 +52,7 @@ const WRITTEN_BY_HAND = {
 
 /** Larger than other bodies, and read in pieces. */
 const copyBody: RequestBody<SiteCopy> = {
-  async read(request, system) {
+  async read(request, { system }) {
     const text = await bodyText(request, MEDIA_TYPE, SITE_COPY_BYTES_MAX);
     if (!text.ok) return text;
     const raw = parseJson(text.value);
@@ -63,8 +65,8 @@ const copyBody: RequestBody<SiteCopy> = {
   }),
 };
 
-async function stored(api: Api, siteId: string, contents: SiteContents): Promise<Result<null, Problem>> {
-  const written = await api.deps.store.writeContents({ siteId, contents });
+async function stored(store: SiteStore, contents: SiteContents): Promise<Result<null, Problem>> {
+  const written = await store.of(SITE_CONTENTS).write(contents);
   if (written.outcome === 'written') return success(null);
   return failed(problem('not-empty', `The site has ${written.kinds.join(', ')} already.`));
 }
@@ -87,8 +89,8 @@ function exportRoute(api: Api): void {
         example: example('answers/export'),
       }),
     },
-    async ({ siteId, system, query: { readings } }) => {
-      const read = await api.deps.store.readContents({ siteId, readings: readings !== 'false' });
+    async ({ store, system, query: { readings } }) => {
+      const read = await store.of(SITE_CONTENTS).read({ readings: readings !== 'false' });
       if (read.outcome === 'read') {
         const written = await writeSiteCopy(read.contents, system);
         return written.ok ? success({ body: written.value }) : written;
@@ -125,10 +127,10 @@ function importRoute(api: Api): void {
       }),
       problems: ['not-empty'],
     },
-    async ({ body: copy, siteId }) => {
+    async ({ body: copy, store }) => {
       const checked = await checkSiteCopy(copy, { now: clock().getTime(), newId });
       if (!checked.ok) return checked;
-      const done = await stored(api, siteId, checked.value);
+      const done = await stored(store, checked.value);
       if (!done.ok) return done;
       const { records } = checked.value;
       return success({

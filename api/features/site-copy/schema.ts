@@ -1,4 +1,4 @@
-/** A site as one document, out and in. */
+/** Documents a site as one document. */
 import { z } from '@hono/zod-openapi';
 import { wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
@@ -10,7 +10,7 @@ import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
-import type { RecordKind } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS } from './kinds-schema.ts';
 
 export const SITE_COPY_FORMAT = 'loopwright-site';

@@ -1,4 +1,4 @@
-/** All that a site holds, written as one document. */
+/** Writes all that a site holds as one document. */
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
@@ -8,7 +8,8 @@ import type { StoredRecord } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import { schemaContext } from '../../units/schema-context.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
-import type { RecordKind, SiteContents } from './contract.ts';
+import type { SiteContents } from './contract.ts';
+import type { RecordKind } from './kinds.ts';
 import { COPIED_KINDS } from './kinds-schema.ts';
 import { SITE_COPY_FORMAT, SITE_COPY_VERSION } from './schema.ts';
 

@@ -1,4 +1,4 @@
-/** The summary of a site in answers. */
+/** Documents the summary of a site. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The figures of a site as its summary tells them. */
+/** Answers the summary of a site from its figures. */
 
 import type { z } from '@hono/zod-openapi';
 import { HOURS_PER_DAY } from '../../../models/calendar/time-factors.ts';
@@ -8,6 +8,7 @@ import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { summarySchema } from './answer-schema.ts';
 import { siteSummarySentence } from './sentence.ts';
@@ -66,7 +67,7 @@ function savingAnswer(
   return {
     loop,
     kind: pump === null ? 'setting' : 'pump',
-    pump: pump === null ? null : { id: pump.id, name: pump.name },
+    pump: pump === null ? null : recordReference(pump),
     count,
     setting,
     energySaved,

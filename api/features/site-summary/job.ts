@@ -1,4 +1,4 @@
-/** A job of a site's summary computes the figures of some of its loops against some of its pumps. */
+/** The job of a site's summary computes the figures of some of its loops against some of its pumps. */
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { type AppliedCalibration, calibratedLoop, fitOnLoop } from '../../../models/calibration/applied.ts';
 import type { Loop } from '../../../models/loop/loop.ts';

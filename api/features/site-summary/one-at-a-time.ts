@@ -1,4 +1,4 @@
-/** Long work that would crowd the worker threads, done one after the other. */
+/** Does long work one piece after the other, where it would occupy all worker threads. */
 import { failed, type Result } from '../../../curves/result.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 

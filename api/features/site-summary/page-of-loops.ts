@@ -1,12 +1,15 @@
-/** A page of the loops of a site, with all that their figures follow from. */
+/** Reads a page of the loops of a site, with all that their figures follow from. */
 import { createHash } from 'node:crypto';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import type { LoopRecord } from '../../records/loop/kind.ts';
-import type { PumpRecord } from '../../records/pump/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
+import { findPumps, type PumpRecord } from '../../records/pump/kind.ts';
 import type { ScheduleRecord } from '../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../records/schedule/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { TARIFFS } from '../../records/tariff/kind.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import type { SliceLoop } from './job.ts';
 
@@ -34,16 +37,15 @@ interface Asked {
 }
 
 export async function readSummaryPage(
-  store: Store,
+  store: SiteStore,
   { site, limit, after, tariffs }: Asked,
 ): Promise<SummaryPage> {
-  const siteId = site.id;
-  const { records, more } = await store.listLoops({ siteId, limit, after });
+  const { records, more } = await store.of(LOOPS).list({ limit, after });
   const last = records.at(-1);
-  const schedules = await store.getSchedules({ siteId, ids: records.map(({ id }) => id) });
+  const schedules = await store.of(SCHEDULES).some(records.map(({ id }) => id));
   const byLoop = new Map(schedules.map((schedule) => [schedule.id, schedule]));
   const wanted = records.flatMap(({ document }) => document.installed?.pump ?? []);
-  const pumps = await store.getPumps({ siteId, ids: [...new Set(wanted)] });
+  const pumps = await findPumps(store, wanted);
   const byId = new Map(pumps.map((pump) => [pump.id, pump]));
   const installed: SummaryLoop[] = [];
   const withoutPump: LoopRecord[] = [];
@@ -68,12 +70,12 @@ interface Sources {
 }
 
 async function withSources(
-  store: Store,
+  store: SiteStore,
   { record, pump, schedule, site, tariffs }: Sources,
 ): Promise<SummaryLoop> {
   const { count = 1, setting = pump.document.settings.max } = record.document.installed ?? {};
   const tariffId = schedule === undefined ? null : (schedule.document.tariff ?? site.document.tariff);
-  const tariff = tariffId === null ? null : await tariffOf(store, { site, id: tariffId, tariffs });
+  const tariff = tariffId === null ? null : await tariffOf(store, { id: tariffId, tariffs });
   const document: Tariff | null = tariff?.document ?? null;
   return {
     record,
@@ -93,10 +95,10 @@ async function withSources(
 
 /** A tariff that a schedule names cannot be deleted, so that it is there. */
 async function tariffOf(
-  store: Store,
-  { site, id, tariffs }: { readonly site: SiteRecord; readonly id: string } & Pick<Sources, 'tariffs'>,
+  store: SiteStore,
+  { id, tariffs }: { readonly id: string } & Pick<Sources, 'tariffs'>,
 ): Promise<TariffRecord | null> {
-  const known = tariffs.get(id) ?? (await store.getTariff({ siteId: site.id, id }));
+  const known = tariffs.get(id) ?? (await store.of(TARIFFS).get(id));
   if (known !== undefined) tariffs.set(id, known);
   return known ?? null;
 }

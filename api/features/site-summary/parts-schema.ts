@@ -1,5 +1,7 @@
-/** The parts of the summary of a site. */
+/** Documents the parts of the summary of a site. */
+
 import { z } from '@hono/zod-openapi';
+import { answeredKey } from '../../fields/key-field.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { computed, computedNumber } from '../../units/computed.ts';
 import { described, named } from '../../units/described.ts';
@@ -14,6 +16,7 @@ const record = (context: SchemaContext, of: string) =>
     context,
     z.strictObject({
       id: described(context, z.string(), { description: `Id of the ${of}.`, examples: ['0198c0de'] }),
+      ...answeredKey(context),
       name: described(context, z.string(), { description: `Its name.`, examples: ['Kelp flume'] }),
     }),
     { description: `The ${of}.` },

@@ -1,51 +1,34 @@
-/** The whole site in figures. */
-import type { z } from '@hono/zod-openapi';
+/** Answers with the whole site in figures. */
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { summaryAnswer } from './answer.ts';
 import { summarySchema } from './answer-schema.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { loopAnswers } from './run-slices.ts';
 import { siteSummary } from './site-summary.ts';
 
-const COLUMNS = [
-  { name: 'loop' },
-  { name: 'kind' },
-  { name: 'pump' },
-  { name: 'count' },
-  { name: 'setting', quantity: 'setting' },
-  { name: 'energySaved', quantity: 'energy' },
-  { name: 'costSaved' },
-  { name: 'purchase' },
-  { name: 'simplePayback' },
-  { name: 'paybackBeyondSetting' },
-] as const;
-
-const savingsTable = ({ savings }: z.input<ReturnType<typeof summarySchema>>): Table => ({
-  columns: COLUMNS,
-  rows: savings.map((one) => [
-    one.loop.name,
-    one.kind,
-    one.pump?.name,
-    one.count,
-    one.setting,
-    one.energySaved,
-    one.costSaved,
-    one.purchase,
-    one.simplePayback,
-    one.paybackBeyondSetting,
-  ]),
-});
+const savingsTable = tableOf(summarySchema, 'savings', [
+  { name: 'loop', at: 'loop.name' },
+  'kind',
+  { name: 'pump', at: 'pump.name' },
+  'count',
+  'setting',
+  'energySaved',
+  'costSaved',
+  'purchase',
+  'simplePayback',
+  'paybackBeyondSetting',
+]);
 
 export function summaryRoute(api: Api): void {
-  const { store, clock, workers } = api.deps;
-  const deps = { store, clock, workers, answers: loopAnswers() };
+  const { clock, workers } = api.deps;
+  const deps = { clock, workers, answers: loopAnswers() };
   const inTurn = oneAtATime();
   defineRoute(
     api,
@@ -67,8 +50,8 @@ export function summaryRoute(api: Api): void {
         table: savingsTable,
       }),
     },
-    async ({ system }) => {
-      const summed = await inTurn(() => siteSummary(deps));
+    async ({ system, store }) => {
+      const summed = await inTurn(() => siteSummary({ ...deps, store }));
       if (!summed.ok) return summed;
       const { site, versions } = summed.value;
       return success({

@@ -38,11 +38,11 @@ export async function sliceFigures(
   const missing = loops.filter((_, place) => known[place] === undefined);
   const worked = await workedOut(workers, asked, missing);
   if (!worked.ok) return worked;
-  const anew = worked.value.values();
+  const computed = worked.value.values();
   return success(
     known.map((before, place) => {
       if (before !== undefined) return before.figures;
-      const figures = anew.next().value ?? null;
+      const figures = computed.next().value ?? null;
       answers.keep(keys[place] ?? '', { figures });
       return figures;
     }),

@@ -1,4 +1,4 @@
-/** A site in a few sentences. */
+/** Puts the summary of a site into a few sentences. */
 import type { SavingEntry } from '../../../models/site-summary/site-totals.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { say, sayNumber } from '../../wording/numbers-in-words.ts';

@@ -1,4 +1,4 @@
-/** The figures of a whole site. */
+/** Computes the figures of a whole site. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { dayAt } from '../../../models/calendar/zone-offsets.ts';
 import { type Attention, pricedAttention } from '../../../models/maintenance/attention.ts';
@@ -7,9 +7,12 @@ import { siteYear } from '../../clock/site-time.ts';
 import { zoneAround } from '../../clock/zone.ts';
 import { type Problem, problem } from '../../http/problem.ts';
 import { type TariffPrice, tariffPrice } from '../../question/tariff-price.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import type { PumpRecord } from '../../records/pump/kind.ts';
+import { PUMPS } from '../../records/pump/kind.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import { findSite } from '../../records/site/kind.ts';
+import { TASKS } from '../../records/task/kind.ts';
 import { digestOfVersions } from './page-of-loops.ts';
 import { added, type SummaryDeps, type SummedLoops, sumLoops, type YearlyWork } from './sum-loops.ts';
 
@@ -33,10 +36,10 @@ export async function siteSummary(deps: SummaryDeps): Promise<Result<SiteSummary
   const site = await findSite(store);
   const tariff = await tariffPrice(deps, site, {}, { parameter: 'price' });
   if (!tariff.ok) return tariff;
-  const all = await store.allPumps(site.id);
+  const all = await store.of(PUMPS).all();
   if (all.outcome === 'too-many') return failed(tooMuch('stored pumps', all));
   const pumps = all.records;
-  const beyond = tooLarge(await store.countLoops(site.id), pumps.length);
+  const beyond = tooLarge(await store.of(LOOPS).count(), pumps.length);
   if (beyond !== null) return failed(beyond);
   const now = clock().getTime();
   const { timeZone, elevation, labourRate } = site.document;
@@ -49,10 +52,9 @@ export async function siteSummary(deps: SummaryDeps): Promise<Result<SiteSummary
   if (!summed.ok) return summed;
   const { service, storedService, versions, ...figures } = summed.value;
   const today = dayAt(zoneAround(timeZone, year), now);
-  const ofSite = { siteId: site.id, today };
   const tasks = [
-    await store.maintenanceTotals({ ...ofSite, otherThan: 'wet-end-service' }),
-    await store.maintenanceTotals({ ...ofSite, kind: 'wet-end-service', loop: null }),
+    await store.of(TASKS).totals({ today, otherThan: 'wet-end-service' }),
+    await store.of(TASKS).totals({ today, kind: 'wet-end-service', loop: null }),
   ].reduce<YearlyWork>(added, storedService);
   const attention = {
     service: pricedAttention(service, labourRate),

@@ -1,4 +1,4 @@
-/** The loops of a site added up page by page, in memory that does not grow with them. */
+/** Sums the loops of a site page by page, in memory that does not grow with them. */
 
 import { type Result, success } from '../../../curves/result.ts';
 import { MONTHS_PER_YEAR } from '../../../models/calendar/time-factors.ts';
@@ -13,7 +13,9 @@ import {
 import type { Problem } from '../../http/problem.ts';
 import type { SiteRecord } from '../../records/site/kind.ts';
 import type { TariffRecord } from '../../records/tariff/kind.ts';
-import type { Store } from '../../store/store.ts';
+import { TASKS } from '../../records/task/kind.ts';
+import { recordReference } from '../../store/record-reference.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PageStart } from '../../store/versions.ts';
 import { pauseAfter } from '../../threads/pause.ts';
 import type { WorkerPool } from '../../threads/worker-pool.ts';
@@ -21,7 +23,7 @@ import { digestOfVersions, readSummaryPage, type SummaryLoop, type SummaryPage }
 import { type LoopAnswers, SLICE, type SliceTerms, sliceFigures } from './run-slices.ts';
 
 export interface SummaryDeps {
-  readonly store: Store;
+  readonly store: SiteStore;
   readonly clock: () => Date;
   readonly workers: WorkerPool;
   readonly answers: LoopAnswers;
@@ -71,7 +73,7 @@ export async function sumLoops(
     for (const [place, loop] of page.installed.entries()) {
       summed = withOne(summed, loop, figures.value[place] ?? null);
     }
-    const storedService = added(summed.storedService, await storedServiceOf(deps.store, site.id, page));
+    const storedService = added(summed.storedService, await storedServiceOf(deps.store, page));
     summed = { ...summed, storedService };
     after = page.next;
     // Where all is known already, nothing else lets others have their turn.
@@ -86,14 +88,10 @@ export const added = (a: YearlyWork, b: YearlyWork): YearlyWork => ({
 });
 
 /** A pump that states its service and a check that is stored for it are the same work, which counts once. */
-function storedServiceOf(
-  store: Store,
-  siteId: string,
-  { installed, withoutPump }: SummaryPage,
-): Promise<YearlyWork> {
+function storedServiceOf(store: SiteStore, { installed, withoutPump }: SummaryPage): Promise<YearlyWork> {
   const unstated = installed.filter(({ slice }) => slice.installed.pump.entered.service === undefined);
   const loops = [...unstated.map(({ record }) => record.id), ...withoutPump.map(({ id }) => id)];
-  return store.maintenanceTotals({ siteId, loops, kind: 'wet-end-service', today: 0 });
+  return store.of(TASKS).totals({ loops, kind: 'wet-end-service', today: 0 });
 }
 
 function withOne(
@@ -102,7 +100,7 @@ function withOne(
   figures: LoopFigures | null,
 ): SummedLoops {
   const { count, setting, pump } = slice.installed;
-  const loop = { id: record.id, name: record.name };
+  const loop = recordReference(record);
   const { service } = pump.entered;
   const timesAYear = service === undefined ? 0 : (count * MONTHS_PER_YEAR) / service.everyMonths;
   const { hours, parts } = attentionOf(service === undefined ? [] : [{ ...service, timesAYear }], null);

@@ -1,4 +1,4 @@
-/** How many spares must lie on the shelf. */
+/** Documents how many spares must be on the shelf. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { cautionSchema } from '../../fields/caution.ts';

@@ -1,4 +1,4 @@
-/** The question how many spares must lie on the shelf. */
+/** Documents the request for a number of spares. */
 import { z } from '@hono/zod-openapi';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';

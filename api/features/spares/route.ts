@@ -1,4 +1,4 @@
-/** How many spares must lie on the shelf. */
+/** Answers how many spares must be on the shelf. */
 import { success } from '../../../curves/result.ts';
 import type { Api } from '../../http/api.ts';
 import { defineRoute } from '../../http/define-route.ts';
@@ -11,7 +11,6 @@ import { sparesRequest } from './request-schema.ts';
 import { answerSpares } from './spares.ts';
 
 export function sparesRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -30,8 +29,8 @@ export function sparesRoute(api: Api): void {
         example: example('answers/spares'),
       }),
     },
-    async ({ body, siteId }) => {
-      const answer = await answerSpares(store, siteId, body);
+    async ({ body, store }) => {
+      const answer = await answerSpares(store, body);
       return answer.ok ? success({ body: answer.value }) : answer;
     },
   );

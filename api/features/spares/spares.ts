@@ -1,4 +1,4 @@
-/** Spares for a model of device: from the question and what is stored to the figures of the answer. */
+/** Computes the spares of a model of device, from the request and what is stored to the answer. */
 
 import type { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
@@ -9,9 +9,11 @@ import { type Shelf, SPARES_MAX, sparesFor } from '../../../models/money/spares.
 import { basisOf } from '../../fields/basis.ts';
 import type { WithoutUnits } from '../../http/answer-form.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
+import type { LoopRecord } from '../../records/loop/kind.ts';
+import { LOOPS } from '../../records/loop/kind.ts';
 import { findPump, type PumpRecord } from '../../records/pump/kind.ts';
-import type { Store } from '../../store/store.ts';
-import type { PageStart } from '../../store/versions.ts';
+import type { SiteStore } from '../../store/store.ts';
+import type { Page, PageStart } from '../../store/versions.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { sparesSchema } from './answer-schema.ts';
 import type { sparesRequest } from './request-schema.ts';
@@ -29,17 +31,13 @@ interface Known {
   readonly pump: PumpRecord | null;
 }
 
-export async function answerSpares(
-  store: Store,
-  siteId: string,
-  request: Request,
-): Promise<Result<Answer, Problem>> {
-  const known = await complete(store, siteId, request);
+export async function answerSpares(store: SiteStore, request: Request): Promise<Result<Answer, Problem>> {
+  const known = await complete(store, request);
   return known.ok ? computeSpares(known.value) : known;
 }
 
 /** What the question leaves out, from the stored pump and the loops that have it installed. */
-async function complete(store: Store, siteId: string, request: Request): Promise<Result<Known, Problem>> {
+async function complete(store: SiteStore, request: Request): Promise<Result<Known, Problem>> {
   const { pump: id, leadTimeDays, confidence } = request;
   const found = id === undefined ? success(null) : await findPump(store, id, { pointer: '/pump' });
   if (!found.ok) return found;
@@ -59,7 +57,7 @@ async function complete(store: Store, siteId: string, request: Request): Promise
     const detail = 'must be stated where no pump is';
     return failed(invalidRequest([{ pointer: '/positions', detail }]));
   }
-  const positions = await positionsOf(store, { siteId, pump: pump.id });
+  const positions = await positionsOf(store, pump.id);
   if (positions.outcome === 'too-many') {
     const detail = `must be stated: more than ${positions.limit} loops have the pump installed`;
     return failed(invalidRequest([{ pointer: '/positions', detail }]));
@@ -126,15 +124,11 @@ type Positions =
   | { readonly outcome: 'too-many'; readonly limit: number };
 
 /** The devices of a pump that the loops of a site state as installed. */
-async function positionsOf(
-  store: Store,
-  { siteId, pump }: { readonly siteId: string; readonly pump: string },
-): Promise<Positions> {
+async function positionsOf(store: SiteStore, pump: string): Promise<Positions> {
   let devices = 0;
   let after: PageStart | null = null;
   for (let seen = 0; seen < LOOPS_MAX; seen += PAGE) {
-    const page: Awaited<ReturnType<Store['listLoops']>> = await store.listLoops({
-      siteId,
+    const page: Page<LoopRecord> = await store.of(LOOPS).list({
       limit: PAGE,
       after,
       installedPump: pump,

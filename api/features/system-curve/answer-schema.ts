@@ -1,4 +1,4 @@
-/** The head that a loop needs against its total flow. */
+/** Documents the head that a loop needs against its total flow. */
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';
 import { dataBasisField } from '../../fields/data-basis.ts';

@@ -1,4 +1,4 @@
-/** The system curve of a loop. */
+/** Answers with the system curve of a loop. */
 
 import { z } from '@hono/zod-openapi';
 import { failed, success } from '../../../curves/result.ts';
@@ -11,6 +11,7 @@ import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { noBody } from '../../http/request-body.ts';
 import { runJob } from '../../http/run-job.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { unsolvedProblem } from '../../question/solve-problems.ts';
 import type { CompiledLoops } from '../../records/loop/compiled-loops.ts';
 import { dataBasisOf } from '../../records/loop/data-basis.ts';
@@ -40,7 +41,7 @@ const query = (context: SchemaContext) =>
   });
 
 export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
-  const { store, workers } = api.deps;
+  const { workers } = api.deps;
   defineRoute(
     api,
     {
@@ -58,21 +59,18 @@ export function systemCurveRoute(api: Api, loops: CompiledLoops): void {
         schema: systemCurveSchema,
         description: 'The curve and the required duty.',
         example: example('answers/system-curve'),
-        table: ({ points }) => ({
-          columns: [
-            { name: 'flow', quantity: 'flow' },
-            { name: 'head', quantity: 'head' },
-            ...(points[0]?.outlets ?? []).map(({ name }) => ({ name, quantity: 'flow' }) as const),
-          ],
-          rows: points.map(({ flow, head, outlets }) => [
-            flow,
-            head,
-            ...outlets.map((outlet) => outlet.flow),
-          ]),
-        }),
+        table: tableOf(systemCurveSchema, 'points', ({ points }) => [
+          'flow',
+          'head',
+          ...(points[0]?.outlets ?? []).map(({ name }, place) => ({
+            name,
+            unitOf: ['outlets', 'flow'],
+            of: ({ outlets }: (typeof points)[number]) => outlets[place]?.flow,
+          })),
+        ]),
       }),
     },
-    async ({ params, query: { flow = null, points = POINTS_DEFAULT } }) => {
+    async ({ params, query: { flow = null, points = POINTS_DEFAULT }, store }) => {
       const found = await findLoop(store, params.loopId, null);
       if (!found.ok) return found;
       const compiled = loops.compile(found.value, []);

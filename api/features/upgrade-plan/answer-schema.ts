@@ -1,4 +1,4 @@
-/** An upgrade plan in answers. */
+/** Documents an upgrade plan in answers. */
 
 import { z } from '@hono/zod-openapi';
 import { basisSchema } from '../../fields/basis.ts';

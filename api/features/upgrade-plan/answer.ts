@@ -1,4 +1,4 @@
-/** A stored upgrade plan as its answer tells it. */
+/** Answers a stored upgrade plan. */
 
 import type { z } from '@hono/zod-openapi';
 import { planCautions } from '../../../models/cautions/plan.ts';

@@ -1,4 +1,4 @@
-/** The part of the package highs that is used here: its own types describe a CommonJS module, and Node loads its ES module. */
+/** Declares the part of the package highs that is used here, since its own types are those of another module than Node loads. */
 declare module 'highs' {
   export interface ModelData {
     readonly numCols: number;

@@ -1,15 +1,10 @@
 /** Upgrade plans in a database. */
-import type { Kysely } from 'kysely';
-import { keptDocuments } from '../../store/immutable-documents.ts';
-import type { Tables } from '../../store/tables.ts';
-import type { StoredUpgradePlan, UpgradePlanStore } from './contract.ts';
+import { documentTable, type KeptOperations } from '../../store/document-table.ts';
+import { defineKind } from '../../store/kind.ts';
+import type { StoredUpgradePlan } from './contract.ts';
 
-export function upgradePlanStore(db: Kysely<Tables>): UpgradePlanStore {
-  const kept = keptDocuments<StoredUpgradePlan>(db, 'upgrade_plan');
-  return {
-    insertUpgradePlan: kept.insert,
-    getUpgradePlan: kept.get,
-    listUpgradePlans: kept.list,
-    deleteUpgradePlan: kept.delete,
-  };
-}
+export const UPGRADE_PLANS = defineKind<KeptOperations<StoredUpgradePlan>>({
+  name: 'upgrade-plan',
+  reads: { get: 'read-again', list: 'read-again' },
+  open: (db) => documentTable(db, 'upgrade_plan'),
+});

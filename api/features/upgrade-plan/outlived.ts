@@ -1,4 +1,4 @@
-/** Upgrades whose life ends before the plan does. */
+/** Finds the upgrades whose life ends before the plan does. */
 import { candidateAt, type PlanQuestion } from '../../../models/upgrade-plan/upgrade.ts';
 
 /** Their names. */

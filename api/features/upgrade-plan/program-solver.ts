@@ -7,7 +7,7 @@ import type {
 } from '../../../models/upgrade-plan/integer-program.ts';
 import { writtenOnce } from '../../caches/written-once.ts';
 
-/** Proven best to the last digit that the solver tells apart. */
+/** Proven best to the last digit that the solver distinguishes. */
 const EXACT = {
   output_flag: false,
   mip_rel_gap: 0,
@@ -19,7 +19,7 @@ const EXACT = {
 /** Variables of 0 or 1 bound every program, so that one that may be unbounded is infeasible. */
 const STATUS = { optimal: 7, infeasible: [8, 9] } as const;
 
-/** What the package tells of a primal solution that keeps all rows. */
+/** What the package reports of a primal solution that keeps all rows. */
 const FEASIBLE = 2;
 
 const HALF = 0.5;
@@ -85,7 +85,7 @@ function scaleOf(gains: readonly number[]): number {
   return largest > GAIN_MOST ? GAIN_MOST / largest : 1;
 }
 
-/** Whatever else ended the search, a plan that it proved is one, and what it did not prove is told as such. */
+/** Whatever else ended the search, a plan that it proved is one, and what it did not prove is reported as such. */
 function solved(
   model: Model,
   { gains }: BinaryProgram,
@@ -112,5 +112,5 @@ function solved(
   };
 }
 
-/** The package tells of no bound by a number this large. */
+/** The package reports that there is no bound by a number this large. */
 const NO_BOUND = 1e29;

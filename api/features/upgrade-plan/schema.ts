@@ -1,4 +1,4 @@
-/** What an upgrade plan is asked for: candidates, years, money. */
+/** Documents the request for an upgrade plan: candidates, years, budget. */
 
 import { z } from '@hono/zod-openapi';
 import type { Upgrade } from '../../../models/upgrade-plan/upgrade.ts';

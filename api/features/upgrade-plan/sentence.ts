@@ -1,4 +1,4 @@
-/** An upgrade plan in a few sentences. */
+/** Puts an upgrade plan into a few sentences. */
 import { candidateAt } from '../../../models/upgrade-plan/upgrade.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 import type { StoredUpgradePlan } from './contract.ts';

@@ -1,4 +1,4 @@
-/** Completions of routine checks as answers carry them. */
+/** Documents completions of routine checks in answers. */
 import { z } from '@hono/zod-openapi';
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { listSchema } from '../../fields/list-schema.ts';

@@ -1,4 +1,4 @@
-/** Completions of routine checks as answers carry them. */
+/** Answers completions of routine checks. */
 import { recordBody } from '../../fields/record-fields.ts';
 import type { CompletionRecord } from './contract.ts';
 

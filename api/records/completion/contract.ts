@@ -6,7 +6,6 @@ import type {
   Missing,
   Page,
   PageStart,
-  RecordKey,
   Stale,
   StoredRecord,
 } from '../../store/versions.ts';
@@ -26,7 +25,6 @@ export interface CompletionRecord extends StoredRecord<Completion> {
 }
 
 export interface NewCompletion {
-  readonly siteId: string;
   readonly taskId: string;
   readonly id: string;
   readonly document: Completion;
@@ -34,7 +32,6 @@ export interface NewCompletion {
 }
 
 export interface CompletionPageRequest {
-  readonly siteId: string;
   readonly taskId: string;
   readonly limit: number;
   /** Just after this completion in the order of `at`, which stands for createdAt here, then id. */
@@ -46,16 +43,21 @@ export interface CompletionDeletion extends Deletion {
   readonly now: number;
 }
 
-export interface CompletionStore {
+export interface CompletionKey {
+  readonly taskId: string;
+  readonly id: string;
+}
+
+export interface CompletionOperations {
   /** `exists`: the task has one of the same instant. */
-  insertCompletion(
+  insert(
     completion: NewCompletion,
   ): Promise<
     Inserted<CompletionRecord> | { readonly outcome: 'exists'; readonly record: CompletionRecord } | Missing
   >;
-  getCompletion(key: RecordKey & { readonly taskId: string }): Promise<CompletionRecord | undefined>;
-  listCompletions(request: CompletionPageRequest): Promise<Page<CompletionRecord>>;
-  deleteCompletion(deletion: CompletionDeletion): Promise<Deleted | Stale | Missing>;
+  get(key: CompletionKey): Promise<CompletionRecord | undefined>;
+  list(request: CompletionPageRequest): Promise<Page<CompletionRecord>>;
+  delete(deletion: CompletionDeletion): Promise<Deleted | Stale | Missing>;
 }
 
 /** With the check that it is of. */

@@ -1,12 +1,11 @@
 /** Routine checks and their completions, read and written as part of a whole site. */
 import type { Transaction } from 'kysely';
-import type { KindsOfRecords } from '../../features/site-copy/contract.ts';
-import { type KindOfRecord, later } from '../../store/exported-kind.ts';
+import { type KindOfRecord, later, ofTable } from '../../store/exported-kind.ts';
 import type { Tables } from '../../store/tables.ts';
+import type { StoredRecord } from '../../store/versions.ts';
 import { isRecord } from '../../store/where-clauses.ts';
 import { taskColumns, taskRecord } from '../task/rows.ts';
-import type { Completion } from './contract.ts';
-import { COMPLETIONS_MAX } from './contract.ts';
+import { COMPLETIONS_MAX, type Completion, type CopiedCompletion } from './contract.ts';
 import { completionColumns, completionRecord, doneColumns } from './kind.ts';
 
 interface Done {
@@ -38,7 +37,8 @@ async function settle(
     .execute();
 }
 
-export const COMPLETIONS: Pick<KindOfRecord<KindsOfRecords['completions']>, 'most' | 'read' | 'write'> = {
+export const EXPORTED_COMPLETIONS: KindOfRecord<StoredRecord<CopiedCompletion>> = {
+  ...ofTable('maintenance_completion'),
   most: COMPLETIONS_MAX,
 
   async read(db, siteId) {

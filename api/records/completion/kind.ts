@@ -2,17 +2,18 @@
 import { expressionBuilder, type Kysely, type Transaction } from 'kysely';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { common } from '../../store/rows.ts';
 import type { CompletionRow, MaintenanceTaskRow, Tables } from '../../store/tables.ts';
-import type { Deleted, Missing, RecordKey, Stale } from '../../store/versions.ts';
+import type { Deleted, InSite, Missing, RecordKey, Stale } from '../../store/versions.ts';
 import { isRecord } from '../../store/where-clauses.ts';
 import { type Done, NEVER_DONE, taskColumns, taskRecord } from '../task/rows.ts';
 import type {
   Completion,
   CompletionDeletion,
+  CompletionOperations,
   CompletionRecord,
-  CompletionStore,
   NewCompletion,
 } from './contract.ts';
 
@@ -60,11 +61,10 @@ async function settleTask(
     .execute();
 }
 
-/** Within a transaction of the caller. */
-export async function writeCompletion(
+async function writeCompletion(
   all: Transaction<Tables>,
-  { siteId, taskId, id, document, now }: NewCompletion,
-): Promise<Awaited<ReturnType<CompletionStore['insertCompletion']>>> {
+  { siteId, taskId, id, document, now }: NewCompletion & InSite,
+): Promise<Awaited<ReturnType<CompletionOperations['insert']>>> {
   const task = await heldTask(all, { siteId, id: taskId });
   if (task === undefined) return { outcome: 'missing' };
   const there = await all
@@ -93,7 +93,7 @@ export async function writeCompletion(
 
 async function removeCompletion(
   all: Transaction<Tables>,
-  { siteId, taskId, id, expectedVersion, now }: CompletionDeletion,
+  { siteId, taskId, id, expectedVersion, now }: CompletionDeletion & InSite,
 ): Promise<Deleted | Stale | Missing> {
   const task = await heldTask(all, { siteId, id: taskId });
   if (task === undefined) return { outcome: 'missing' };
@@ -108,32 +108,41 @@ async function removeCompletion(
   return { outcome: 'deleted' };
 }
 
-export const completionStore = (db: Kysely<Tables>): CompletionStore => ({
-  insertCompletion: (completion) => db.transaction().execute((all) => writeCompletion(all, completion)),
+const openCompletions =
+  (db: Kysely<Tables>) =>
+  (siteId: string): CompletionOperations => ({
+    insert: (completion) =>
+      db.transaction().execute((all) => writeCompletion(all, { ...completion, siteId })),
 
-  async getCompletion({ siteId, taskId, id }) {
-    const row = await db
-      .selectFrom(TABLE)
-      .selectAll()
-      .where(ofTask({ siteId, taskId }))
-      .where('id', '=', id)
-      .executeTakeFirst();
-    return row === undefined ? undefined : completionRecord(row);
-  },
+    async get({ taskId, id }) {
+      const row = await db
+        .selectFrom(TABLE)
+        .selectAll()
+        .where(ofTask({ siteId, taskId }))
+        .where('id', '=', id)
+        .executeTakeFirst();
+      return row === undefined ? undefined : completionRecord(row);
+    },
 
-  async listCompletions({ siteId, taskId, limit, after }) {
-    const chosen = db.selectFrom(TABLE).selectAll().where(ofTask({ siteId, taskId }));
-    const asked =
-      after === null
-        ? chosen
-        : chosen.where(({ eb, refTuple, tuple }) =>
-            eb(refTuple('done_at', 'id'), '>', tuple(after.createdAt, after.id)),
-          );
-    const rows = await asked.orderBy('done_at').orderBy('id').limit(rowsToRead(limit)).execute();
-    return pageOf(rows, { limit, read: completionRecord });
-  },
+    async list({ taskId, limit, after }) {
+      const chosen = db.selectFrom(TABLE).selectAll().where(ofTask({ siteId, taskId }));
+      const asked =
+        after === null
+          ? chosen
+          : chosen.where(({ eb, refTuple, tuple }) =>
+              eb(refTuple('done_at', 'id'), '>', tuple(after.createdAt, after.id)),
+            );
+      const rows = await asked.orderBy('done_at').orderBy('id').limit(rowsToRead(limit)).execute();
+      return pageOf(rows, { limit, read: completionRecord });
+    },
 
-  deleteCompletion: (deletion) => db.transaction().execute((all) => removeCompletion(all, deletion)),
+    delete: (deletion) => db.transaction().execute((all) => removeCompletion(all, { ...deletion, siteId })),
+  });
+
+export const COMPLETIONS = defineKind<CompletionOperations>({
+  name: 'completion',
+  reads: { get: 'read-again', list: 'read-again' },
+  open: openCompletions,
 });
 
 export const doneColumns = ({ at, day }: Completion): Done => ({

@@ -1,25 +1,26 @@
-/** Completions of routine checks: entered, listed, read, taken away. */
-import type { z } from '@hono/zod-openapi';
-import { failed, success } from '../../../curves/result.ts';
+/** Stores, lists, reads and deletes completions of routine checks. */
+import { failed, type Result, success } from '../../../curves/result.ts';
 import { siteDay } from '../../clock/site-time.ts';
 import type { Api } from '../../http/api.ts';
-import type { Table } from '../../http/csv.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { example } from '../../http/examples.ts';
 import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { listQuery, nextCursor, pageRequest } from '../../http/list-query.ts';
 import { noContent } from '../../http/no-content.ts';
+import type { Problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { tableOf } from '../../http/table-of.ts';
 import { perContext } from '../../units/per-context.ts';
 import { dateText } from '../task/answer.ts';
 import type { MaintenanceTaskRecord } from '../task/contract.ts';
-import { findTask, noTask, taskView } from '../task/view.ts';
+import { findTask, taskView } from '../task/view.ts';
 import { writeProblem } from '../write-problems.ts';
 import { completionBody } from './answer.ts';
 import { completionList, completionSchema } from './answer-schema.ts';
 import type { CompletionRecord } from './contract.ts';
+import { COMPLETIONS } from './kind.ts';
 import { completionInput } from './schema.ts';
 import { findCompletion, notInFuture, settled } from './write.ts';
 
@@ -42,23 +43,26 @@ const storedCompletion = (description: string, status: 200 | 201 = 200) =>
     status,
   });
 
-const answerOf = (record: CompletionRecord, task: MaintenanceTaskRecord | undefined) => {
-  if (task === undefined) return failed(noTask());
+const answerOf = (record: CompletionRecord, task: Result<MaintenanceTaskRecord, Problem>) => {
+  if (!task.ok) return task;
   return success({
-    body: { ...completionBody(record), nextDue: dateText(task.progress.nextDue) },
+    body: { ...completionBody(record), nextDue: dateText(task.value.progress.nextDue) },
     validator: { version: record.version, derived: true },
   });
 };
 
-const COLUMNS = ['id', 'task', 'at', 'day', 'minutes', 'note', 'createdAt'] as const;
-
-const completionTable = ({ items }: z.input<ReturnType<typeof completionList>>): Table => ({
-  columns: COLUMNS.map((name) => ({ name })),
-  rows: items.map((item) => COLUMNS.map((name) => item[name])),
-});
+const completionTable = tableOf(completionList, 'items', [
+  'id',
+  'task',
+  'at',
+  'day',
+  'minutes',
+  'note',
+  'createdAt',
+]);
 
 function createRoute(api: Api): void {
-  const { store, clock, newId } = api.deps;
+  const { clock, newId } = api.deps;
   defineRoute(
     api,
     {
@@ -72,27 +76,26 @@ function createRoute(api: Api): void {
       body,
       answer: storedCompletion('The completion as it is stored.', 201),
     },
-    async ({ params, body: entered, siteId }) => {
-      const key = { siteId, id: params.taskId };
-      const task = await findTask(api.deps, key);
+    async ({ params, body: entered, store }) => {
+      const { taskId } = params;
+      const task = await findTask(store, taskId);
       if (!task.ok) return task;
       const now = clock().getTime();
       const inTime = notInFuture(entered.at, now);
       if (!inTime.ok) return inTime;
-      const { timeZone } = await taskView(api.deps);
+      const { timeZone } = await taskView({ store, clock });
       const document = { ...entered, day: dateText(siteDay(timeZone, entered.at)) };
-      const outcome = await store.insertCompletion({ siteId, taskId: key.id, id: newId(), document, now });
+      const outcome = await store.of(COMPLETIONS).insert({ taskId, id: newId(), document, now });
       const completion = settled(outcome, document);
       if (!completion.ok) return completion;
-      const answer = answerOf(completion.value, await store.getMaintenanceTask(key));
-      const location = `/v1/maintenance-tasks/${key.id}/completions/${completion.value.id}`;
+      const answer = answerOf(completion.value, await findTask(store, taskId));
+      const location = `/v1/maintenance-tasks/${taskId}/completions/${completion.value.id}`;
       return answer.ok ? success({ ...answer.value, location }) : answer;
     },
   );
 }
 
 function listRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -110,11 +113,11 @@ function listRoute(api: Api): void {
         table: completionTable,
       }),
     },
-    async ({ params, siteId, query }) => {
-      const task = await findTask(api.deps, { siteId, id: params.taskId });
+    async ({ params, query, store }) => {
+      const task = await findTask(store, params.taskId);
       if (!task.ok) return task;
-      const { records, more } = await store.listCompletions({
-        ...pageRequest(siteId, { ...query, name: undefined }),
+      const { records, more } = await store.of(COMPLETIONS).list({
+        ...pageRequest({ ...query, name: undefined }),
         taskId: params.taskId,
       });
       const places = records.map(({ id, document }) => ({ id, createdAt: document.at }));
@@ -126,7 +129,7 @@ function listRoute(api: Api): void {
 }
 
 function routesOfOne(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -138,11 +141,11 @@ function routesOfOne(api: Api): void {
       body: noBody,
       answer: storedCompletion('The completion.'),
     },
-    async ({ params, siteId }) => {
+    async ({ params, store }) => {
       const { taskId, completionId: id } = params;
-      const completion = await findCompletion(store, { siteId, taskId, id });
+      const completion = await findCompletion(store, { taskId, id });
       if (!completion.ok) return completion;
-      return answerOf(completion.value, await store.getMaintenanceTask({ siteId, id: taskId }));
+      return answerOf(completion.value, await findTask(store, taskId));
     },
   );
   defineRoute(
@@ -152,15 +155,16 @@ function routesOfOne(api: Api): void {
       method: 'delete',
       operationId: 'deleteCompletion',
       summary: 'Take a completion away',
-      description: 'Deletes a completion that was entered by mistake; the day the check is due follows anew.',
+      description:
+        'Deletes a completion that was entered by mistake; the day on which the check is due is computed again.',
       conditional: true,
       body: noBody,
       answer: noContent('The completion is gone.'),
     },
-    async ({ params, siteId, expectedVersion }) => {
+    async ({ params, expectedVersion, store }) => {
       const { taskId, completionId: id } = params;
       const now = clock().getTime();
-      const deleted = await store.deleteCompletion({ siteId, taskId, id, expectedVersion, now });
+      const deleted = await store.of(COMPLETIONS).delete({ taskId, id, expectedVersion, now });
       return deleted.outcome === 'deleted'
         ? success({ body: null })
         : failed(writeProblem(deleted, 'completion'));

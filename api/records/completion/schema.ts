@@ -1,4 +1,4 @@
-/** Completions of routine checks in requests. */
+/** Documents completions of routine checks in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { calendarDate } from '../../fields/clock-fields.ts';
@@ -40,7 +40,7 @@ export const completionInput = perContext((context) =>
   ),
 );
 
-/** As it stands in the copy of a site: of a task, on a day that is known. */
+/** As it is in the copy of a site: of a task, on a day that is known. */
 export const completionCopy = perContext((context) =>
   z.strictObject({
     task: idField(context, { description: 'Id of the check.' }),

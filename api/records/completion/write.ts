@@ -1,8 +1,10 @@
 /** What is checked of a completion before it is stored, and what the store says of it. */
+
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { RecordKey } from '../../store/versions.ts';
-import type { Completion, CompletionRecord, CompletionStore } from './contract.ts';
+import type { SiteStore } from '../../store/store.ts';
+import type { Completion, CompletionKey, CompletionOperations, CompletionRecord } from './contract.ts';
+import { COMPLETIONS } from './kind.ts';
 
 /** Clocks of callers may be ahead of the service's by this. */
 const CLOCK_SKEW_MS = 60_000;
@@ -14,9 +16,9 @@ export const notInFuture = (at: number, now: number): Result<null, Problem> =>
 
 const says = ({ minutes, note }: Completion): string => JSON.stringify([minutes ?? null, note ?? null]);
 
-/** A completion that is there already stands for one that says the same; one that says otherwise is refused. */
+/** A completion that is there already answers for one that says the same; one that says otherwise is refused. */
 export function settled(
-  outcome: Awaited<ReturnType<CompletionStore['insertCompletion']>>,
+  outcome: Awaited<ReturnType<CompletionOperations['insert']>>,
   entered: Completion,
 ): Result<CompletionRecord, Problem> {
   switch (outcome.outcome) {
@@ -38,9 +40,9 @@ export const noCompletion = (noun = 'completion'): Problem =>
   problem('not-found', `There is no ${noun} with this id.`);
 
 export async function findCompletion(
-  store: CompletionStore,
-  key: RecordKey & { readonly taskId: string },
+  store: SiteStore,
+  key: CompletionKey,
 ): Promise<Result<CompletionRecord, Problem>> {
-  const completion = await store.getCompletion(key);
+  const completion = await store.of(COMPLETIONS).get(key);
   return completion === undefined ? failed(noCompletion()) : success(completion);
 }

@@ -1,4 +1,4 @@
-/** A tariff in a request: by the id of a stored one, or sent along. */
+/** Documents a tariff in a request, by the id or key of a stored one or sent along. */
 import { z } from '@hono/zod-openapi';
 import type { Tariff } from '../../../models/tariff/tariff.ts';
 import { described } from '../../units/described.ts';
@@ -10,7 +10,7 @@ export const tariffOrId = (context: SchemaContext): z.ZodType<string | Tariff> =
   described(
     context,
     z.union([idOf(context, 'tariff'), tariffInput(context)], {
-      error: 'must be the id of a tariff, or a tariff',
+      error: 'must be the id or key of a tariff, or a tariff',
     }),
     {
       description:

@@ -1,4 +1,4 @@
-/** What happens to the water of a return system when the pump stops, in requests and answers. */
+/** Documents what happens to the water of a return system when the pump stops. */
 import { z } from '@hono/zod-openapi';
 import type { Basin } from '../../../models/loop/loop.ts';
 import { length } from '../../fields/lengths.ts';

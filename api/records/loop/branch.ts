@@ -1,9 +1,10 @@
-/** The tree of branches of a loop in requests and answers. */
+/** Documents the tree of branches of a loop. */
 import { z } from '@hono/zod-openapi';
 import type { Branch } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { BRANCHES_MAX } from '../../fields/limits.ts';
 import { described, named } from '../../units/described.ts';
+import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { outlet } from './outlet.ts';
@@ -12,7 +13,7 @@ import { runOf } from './run-element.ts';
 const splitField = (context: SchemaContext) =>
   described(context, z.literal('tee-90'), {
     description:
-      'Side branches lose what an equal 90 degree tee costs, the first branch being the straight run; no split loss without it.',
+      'The branches lose what a 90 degree tee costs by its bores and the division of its flow, the first branch being the straight run; no split loss without it.',
     examples: ['tee-90'],
   });
 
@@ -37,6 +38,13 @@ const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
       return boundedList(context, self, { min: 1, max: BRANCHES_MAX }).optional();
     },
     split: splitField(context).optional(),
+    highestElevation: entered(context, 'elevation', {
+      description:
+        'Highest point of the run above the surface drawn from. It shows whether the line takes in air, and whether its pressure falls below that of the atmosphere.',
+      minimum: -1000,
+      maximum: 1000,
+      example: 1.5,
+    }).optional(),
   });
 
 /** What was stored held together when it was read: a check while encoding would encode each level twice, and 32 levels 2^32 times. */

@@ -1,4 +1,4 @@
-/** What must hold across a whole loop. */
+/** Checks what must hold across a whole loop. */
 import type { z } from '@hono/zod-openapi';
 import type { Branch, ShareOutlet } from '../../../models/loop/loop.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../fields/limits.ts';

@@ -1,4 +1,4 @@
-/** A loop made ready for computing, or the problem that names what does not make sense in it. */
+/** Compiles a loop, or names what does not make sense in it. */
 import { failed, type Result } from '../../../curves/result.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
 import { type CompiledLoop, compileLoop, type LoopFailure } from '../../../models/network/compiled-loop.ts';
@@ -6,7 +6,7 @@ import { type PathPart, toPointer } from '../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { sayNumber } from '../../wording/numbers-in-words.ts';
 
-/** `at` is where the loop stands in the request's body. */
+/** `at` is the place of the loop in the request's body. */
 export function compileLoopOrProblem(
   loop: Loop,
   at: readonly PathPart[] = [],
@@ -19,7 +19,7 @@ export function compileLoopOrProblem(
   );
 }
 
-const BORE_CHANGE_MEND = {
+const BORE_CHANGE_REMEDY = {
   narrower: 'an enlargement widens',
   wider: 'a reducer narrows',
 } as const;
@@ -39,7 +39,7 @@ function detailOf(failure: LoopFailure): string {
     case 'bores-not-known':
       return `takes its loss from two bores and there is no pipe ${failure.missing} it; enter one, of length 0 if need be`;
     case 'bores-do-not-fit':
-      return `joins a bore of ${sayNumber(1000 * failure.before)} mm to one of ${sayNumber(1000 * failure.after)} mm, which is not ${failure.towards}; ${BORE_CHANGE_MEND[failure.towards]}`;
+      return `joins a bore of ${sayNumber(1000 * failure.before)} mm to one of ${sayNumber(1000 * failure.after)} mm, which is not ${failure.towards}; ${BORE_CHANGE_REMEDY[failure.towards]}`;
     case 'bore-change-overstated':
       return 'must be left out: the fitting takes its two bores from the pipes before and after it';
     case 'element-without-diameter':

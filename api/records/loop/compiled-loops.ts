@@ -1,4 +1,4 @@
-/** Loops are compiled once a version, since callers ask about the same loop again and again. */
+/** Compiles loops once a version, since callers ask about the same loop again and again. */
 import { LRUCache } from 'lru-cache';
 import { type Result, success } from '../../../curves/result.ts';
 import { type AppliedCalibration, calibratedLoop } from '../../../models/calibration/applied.ts';
@@ -11,6 +11,7 @@ import { compileLoopOrProblem } from './compile.ts';
 /** A loop with the version it was read at; null where it came with the request. */
 export interface StoredLoop {
   readonly id: string | null;
+  readonly key?: string | undefined;
   readonly version: number | null;
   /** As entered. */
   readonly document: Loop;
@@ -18,7 +19,7 @@ export interface StoredLoop {
 }
 
 export interface CompiledLoops {
-  /** The loop with its calibration, which is `entered` of the model. `at` is where a loop of the request stands in its body. */
+  /** The loop with its calibration, which is `entered` of the model. `at` is the place of a loop of the request in its body. */
   compile(loop: StoredLoop, at: readonly PathPart[]): Result<CompiledLoop, Problem>;
 }
 

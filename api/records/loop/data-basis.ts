@@ -1,4 +1,4 @@
-/** Whether what is computed on a loop rests on what was entered, or on a calibration besides. */
+/** Says whether what is computed on a loop follows from what was entered, or from a calibration besides. */
 import type { AppliedCalibration } from '../../../models/calibration/applied.ts';
 
 export type DataBasis = 'entered' | 'calibrated';

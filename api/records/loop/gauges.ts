@@ -1,4 +1,4 @@
-/** Where the pressure gauges beside a pump are tapped, in requests and answers. */
+/** Documents where the pressure gauges at a pump are tapped. */
 import { z } from '@hono/zod-openapi';
 import type { Gauges } from '../../../models/loop/loop.ts';
 import { bore } from '../../fields/lengths.ts';

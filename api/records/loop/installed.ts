@@ -1,4 +1,4 @@
-/** The pump that a loop has, in requests and answers. */
+/** Documents the pump that is installed on a loop. */
 
 import { z } from '@hono/zod-openapi';
 import type { InstalledPump } from '../../../models/loop/loop.ts';
@@ -14,7 +14,7 @@ export const installed = perContext(
       context,
       'InstalledPump',
       z.strictObject({
-        pump: idField(context, { description: 'The id of a stored pump.' }),
+        pump: idField(context, { description: 'Id or key of a stored pump, answered as its id.' }),
         count: wholeNumber(context, {
           description: 'How many of them run side by side.',
           minimum: 1,

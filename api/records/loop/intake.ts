@@ -1,4 +1,4 @@
-/** The intake of a loop with its screen, in requests and answers. */
+/** Documents the intake of a loop with its screen. */
 import { z } from '@hono/zod-openapi';
 import type { Intake, IntakeScreen } from '../../../models/loop/loop.ts';
 import { bore, extent, length } from '../../fields/lengths.ts';

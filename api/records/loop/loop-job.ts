@@ -1,4 +1,4 @@
-/** A job on a loop computes on the compiled loop that is kept here, or in a worker thread on the loop compiled there. */
+/** Makes a job that computes on a compiled loop: the one kept here, or in a worker thread one compiled there. */
 import type { Loop } from '../../../models/loop/loop.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import type { Job } from '../../threads/job.ts';

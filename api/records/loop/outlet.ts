@@ -1,17 +1,17 @@
-/** The outlets of a loop in requests and answers. */
+/** Documents the outlets of a loop. */
 import { z } from '@hono/zod-openapi';
 import type { Outlet, ShareOutlet } from '../../../models/loop/loop.ts';
 import { bore, extent } from '../../fields/lengths.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { nameField } from '../../fields/text-field.ts';
-import { named } from '../../units/described.ts';
+import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 
 const requirements = (context: SchemaContext) => ({
   requiredFlow: entered(context, 'flow', {
-    description: 'The flow that the outlet needs at least; 0 is shut when flows are trimmed.',
+    description: 'The least flow for the outlet; 0: it is closed when flows are trimmed.',
     minimum: 0,
     maximum: 10,
     example: 3000,
@@ -96,6 +96,11 @@ export const outlet = perContext(
             minimum: -1000,
             maximum: 1000,
             example: 0.2,
+          }).optional(),
+          exit: described(context, z.enum(['submerged', 'free']), {
+            description:
+              '`submerged`: the water leaves below a surface, from which it may be drawn back. `free`: it leaves into air, and never runs back. Default: `free` if staticHead is above 0, else `submerged`.',
+            examples: ['submerged'],
           }).optional(),
         })
         .refine(maximumServes, MAXIMUM_TOO_LOW),

@@ -1,4 +1,4 @@
-/** The elements of a run in requests and answers. */
+/** Documents the elements of a run. */
 import { z } from '@hono/zod-openapi';
 import type { RunElement } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
@@ -22,6 +22,13 @@ const optionalBore = (context: SchemaContext) =>
   bore(context, {
     description: "The bore that the element's velocity is taken in; without it that of the nearest pipe.",
     example: 40.4,
+  }).optional();
+
+const boreChange = (context: SchemaContext) =>
+  described(context, z.boolean(), {
+    description:
+      'Whether it is the loss of the step between the pipes before and after it, which then costs nothing else. Default: false.',
+    examples: [true],
   }).optional();
 
 const pipeBore = perContext((context) =>
@@ -55,7 +62,11 @@ const fitting = perContext((context) =>
     context,
     'Fitting',
     z.strictObject({
-      fitting: nameOf(context, 'A fitting of the reference table.', 'elbow-90'),
+      fitting: nameOf(
+        context,
+        'A fitting of the reference table, or one of its check and foot valves.',
+        'elbow-90',
+      ),
       count: wholeNumber(context, {
         description: 'How many of them; 1 where it is not stated.',
         minimum: 1,
@@ -106,7 +117,7 @@ const valve = perContext((context) =>
       }).optional(),
       diameter: optionalBore(context),
     }),
-    { description: 'A valve.' },
+    { description: 'A valve. A run with a check valve or a foot valve lets water pass one way only.' },
   ),
 );
 
@@ -122,6 +133,7 @@ const coefficient = perContext((context) =>
         example: 2,
       }),
       diameter: optionalBore(context),
+      boreChange: boreChange(context),
     }),
     { description: 'A loss by its coefficient.' },
   ),
@@ -167,9 +179,14 @@ const lossPoint = perContext((context) =>
 );
 
 const loss = perContext((context) =>
-  named(context, 'LossByPoint', z.strictObject({ loss: lossPoint(context) }), {
-    description: 'A loss that grows with the square of the flow, through one point.',
-  }),
+  named(
+    context,
+    'LossByPoint',
+    z.strictObject({ loss: lossPoint(context), boreChange: boreChange(context) }),
+    {
+      description: 'A loss that grows with the square of the flow, through one point.',
+    },
+  ),
 );
 
 export const runElement = perContext((context) =>

@@ -1,23 +1,26 @@
-/** A loop in requests and answers. */
+/** Documents a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Loop } from '../../../models/loop/loop.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { acceptedCautions, acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { entryCautions } from '../entry-cautions.ts';
 import { powerCutFields } from './basin.ts';
 import { branch } from './branch.ts';
 import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
 import { intake } from './intake.ts';
+import { limits } from './limits.ts';
 import { shareOutlet } from './outlet.ts';
 import { runOf } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
@@ -42,13 +45,15 @@ const commonFields = (context: SchemaContext) => ({
   ...powerCutFields(context),
   gauges: gauges(context).optional(),
   frictionMultiplier: numberField(context, {
-    description: 'Multiplies the loss of every run element, of splits and of a system curve.',
+    description:
+      'Multiplies the loss of every run element, of steps of bore, of splits and of a system curve.',
     minimum: 0.01,
     maximum: 100,
     example: 1,
     default: 1,
   }),
   installed: installed(context).optional(),
+  limits: limits(context).optional(),
 });
 
 const suction = (context: SchemaContext) => {
@@ -65,6 +70,11 @@ const pipeworkFields = (context: SchemaContext) => ({
     example: 0,
     default: 0,
   }),
+  boreChanges: described(context, z.enum(['abrupt', 'ignored']), {
+    description:
+      '`abrupt`: a step of bore between two pipes of a run costs head as a sudden one where no reducer, enlargement or loss with boreChange is entered for it. `ignored`: it costs nothing. Default: abrupt.',
+    examples: ['abrupt'],
+  }).optional(),
   suction: suction(context),
   discharge: context.side === 'answer' ? branch(context) : branch(context).superRefine(checkBranches),
 });
@@ -100,16 +110,29 @@ function kinds<Further extends z.ZodRawShape>(
 /** A loop as it is entered. */
 export const loopInput = perContext(
   (context): z.ZodType<Loop> =>
-    named(context, 'Loop', kinds(context, { suffix: '', further: acceptedFields(context) }), {
-      description: 'A loop as its user enters it.',
-    }),
+    named(
+      context,
+      'Loop',
+      kinds(context, {
+        suffix: '',
+        further: { ...acceptedFields(context), ...acceptedCautions(context), ...acceptedKey(context) },
+      }),
+      {
+        description: 'A loop as its user enters it.',
+      },
+    ),
 );
 
 /** A stored loop in a list. */
 export const loopItem = perContext((context) =>
-  named(context, 'LoopItem', kinds(context, { suffix: 'Item', further: recordFields(context) }), {
-    description: 'A stored loop in a list.',
-  }),
+  named(
+    context,
+    'LoopItem',
+    kinds(context, { suffix: 'Item', further: { ...recordFields(context), ...answeredKey(context) } }),
+    {
+      description: 'A stored loop in a list.',
+    },
+  ),
 );
 
 /** A stored loop. */
@@ -117,7 +140,15 @@ export const loopAnswer = perContext((context) =>
   named(
     context,
     'Loop',
-    kinds(context, { suffix: '', further: { ...recordFields(context), units: unitsField(context) } }),
+    kinds(context, {
+      suffix: '',
+      further: {
+        ...recordFields(context),
+        ...answeredKey(context),
+        cautions: entryCautions(context).optional(),
+        units: unitsField(context),
+      },
+    }),
     { description: 'A stored loop.' },
   ),
 );

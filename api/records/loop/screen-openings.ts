@@ -1,4 +1,4 @@
-/** How open the face of a screen is, in requests and answers. */
+/** Documents how open the face of a screen is. */
 import { z } from '@hono/zod-openapi';
 import { type HolePattern, type Openings, openFraction } from '../../../models/loop/open-fraction.ts';
 import { numberField } from '../../fields/number-field.ts';

@@ -1,4 +1,4 @@
-/** From when on the readings of a loop are of the pump that it has. */
+/** Says from when on the readings of a loop are of the pump that it has. */
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
 import { startOfDay } from '../../../models/calendar/zone-offsets.ts';
 import type { InstalledPump } from '../../../models/loop/loop.ts';

@@ -1,4 +1,4 @@
-/** A system curve by its points, in requests and answers. */
+/** Documents a system curve by its points. */
 import { z } from '@hono/zod-openapi';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** The tank of a loop in requests and answers. */
+/** Documents the tank of a loop. */
 import { z } from '@hono/zod-openapi';
 import type { Tank } from '../../../models/loop/loop.ts';
 import { extent } from '../../fields/lengths.ts';

@@ -1,4 +1,4 @@
-/** The water of a loop in requests and answers. */
+/** Documents the water of a loop. */
 import { z } from '@hono/zod-openapi';
 import { waterProperties } from '../../../models/physics/water.ts';
 import { described, named } from '../../units/described.ts';
@@ -41,7 +41,7 @@ export const water = perContext((context) =>
 );
 
 /** The density of the water that a loop states before the loop is read; the default's where it states none that is valid. */
-export function statedDensity(raw: unknown, system: UnitSystem): number {
+export function statedDensity(raw: unknown, { system }: { readonly system: UnitSystem }): number {
   const stated = typeof raw === 'object' && raw !== null && 'water' in raw ? raw.water : undefined;
   const read = water(schemaContext({ system, side: 'request' })).safeParse(stated);
   return read.success ? waterProperties(read.data).density : DEFAULT_DENSITY;

@@ -1,4 +1,4 @@
-/** The curves of an entered pump, or the problem that names the points that give none. */
+/** Fits the curves of an entered pump, or names the points that give none. */
 import { failed, type Result } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { fitPump, type PumpFailure, type PumpFit } from '../../../models/pump/pump-model.ts';
@@ -22,7 +22,7 @@ function placeOf(failure: PumpFailure): Place {
       };
     case 'too-few-distinct-flows':
       return {
-        detail: `have ${failure.distinct} distinct flows at full speed; ${failure.needed} are needed`,
+        detail: `have ${failure.distinct} distinct flows at full speed; ${failure.needed} are needed, or two of which one is 0`,
       };
     case 'no-falling-curve':
       return { detail: 'give no head curve that falls with flow' };
@@ -44,7 +44,7 @@ function placeOf(failure: PumpFailure): Place {
   }
 }
 
-/** `at` is where the pump stands in the request's body. */
+/** `at` is the place of the pump in the request's body. */
 export function fitPumpOrProblem(pump: Pump, at: readonly PathPart[] = []): Result<PumpFit, Problem> {
   const fit = fitPump(pump);
   if (fit.ok) return fit;

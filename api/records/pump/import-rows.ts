@@ -1,12 +1,14 @@
-/** Pumps made of the rows of a table, several rows a pump. */
+/** Makes pumps of the rows of a table, several rows a pump. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import { FULL_SETTING } from '../../fields/full-setting.ts';
+import { enteredKey } from '../../fields/key-field.ts';
 import { FAULTS_MAX, LIST_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
-import type { CsvColumns, CsvRows } from '../../http/csv-rows.ts';
+import { csvColumns } from '../../http/csv-columns.ts';
+import { type CsvColumns, type CsvRows, GIVEN_COLUMNS } from '../../http/csv-rows.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { invalidRequest, type Problem, type ProblemError, problem } from '../../http/problem.ts';
 import { pauseAfter } from '../../threads/pause.ts';
@@ -17,25 +19,32 @@ import { pumpInput } from './schema.ts';
 /** Of all pumps in one table. */
 export const PUMP_ROWS_MAX = 5_000;
 
-export const PUMP_COLUMNS = {
-  name: { quantity: 'text', required: true },
-  flow: { quantity: 'flow', required: false },
-  head: { quantity: 'head', required: false },
-  setting: { quantity: 'setting', required: false },
-  power: { quantity: 'power', required: false },
-  standbyPower: { quantity: 'power', required: false },
-  settingMin: { quantity: 'setting', required: false },
-  settingMax: { quantity: 'setting', required: false },
-  settingStep: { quantity: 'setting', required: false },
-  ratedSpeed: { quantity: 'number', required: false },
-  price: { quantity: 'number', required: false },
-  expectedLifeYears: { quantity: 'number', required: false },
-} as const satisfies CsvColumns;
+const ONE = { required: false } as const;
 
-type Column = keyof typeof PUMP_COLUMNS;
+const COLUMNS = csvColumns(pumpInput, {
+  name: { required: true, isText: true },
+  key: { required: false, isText: true },
+  flow: { ...ONE, at: 'headPoints.flow' },
+  head: { ...ONE, at: 'headPoints.head' },
+  setting: { ...ONE, at: 'headPoints.setting' },
+  power: { ...ONE, at: 'powerPoints.power' },
+  standbyPower: ONE,
+  settingMin: { ...ONE, at: 'settings.min' },
+  settingMax: { ...ONE, at: 'settings.max' },
+  settingStep: { ...ONE, at: 'settings.step' },
+  ratedSpeed: ONE,
+  price: ONE,
+  expectedLifeYears: ONE,
+});
+
+/** Those that the service gives are taken from its own list and ignored, as in a body in JSON. */
+export const PUMP_COLUMNS: CsvColumns = { ...COLUMNS, ...GIVEN_COLUMNS };
+
+type Column = keyof typeof COLUMNS;
 
 /** Columns of the pump itself: any of its rows may state them, all alike. */
 const ONCE = [
+  'key',
   'standbyPower',
   'settingMin',
   'settingMax',
@@ -55,6 +64,9 @@ interface PlacedRow {
 export interface FittedPump {
   readonly document: Pump;
   readonly fit: PumpFit;
+  readonly key: string | null | undefined;
+  /** Of the first of its rows that state a key. */
+  readonly keyPlace: number;
 }
 
 function byName(rows: readonly Row[]): readonly (readonly PlacedRow[])[] {
@@ -109,6 +121,7 @@ function drafted(group: readonly PlacedRow[], stated: ReadonlyMap<string, Placed
   const settings = filled({ min: one('settingMin'), max: one('settingMax'), step: one('settingStep') });
   const draft = {
     name: group[0]?.row.name,
+    ...filled({ key: one('key') }),
     headPoints: heads.map(({ row: { flow, head, setting } }) => filled({ flow, head, setting })),
     powerPoints: powers.map(({ row: { flow, power, setting = FULL_SETTING } }) =>
       filled({ flow, power, setting }),
@@ -130,7 +143,7 @@ const SETTING_COLUMNS: Readonly<Record<string, Column>> = {
   step: 'settingStep',
 };
 
-/** A fault of a pump, told where its row and column stand. */
+/** A fault of a pump, named by its row and column. */
 function inTable(
   error: ProblemError,
   group: readonly PlacedRow[],
@@ -162,10 +175,23 @@ function pumpOf(
   const placed = (errors: readonly ProblemError[]) => errors.map((error) => inTable(error, group, points));
   if (!read.success) return failed(placed(bodyErrors(read.error.issues, draft)));
   const fit = fitPumpOrProblem(read.data);
-  return fit.ok ? success({ document: read.data, fit: fit.value }) : failed(placed(fit.failure.errors ?? []));
+  if (!fit.ok) return failed(placed(fit.failure.errors ?? []));
+  const keyPlace = stated.get('key')?.place ?? 0;
+  return success({ document: read.data, fit: fit.value, key: enteredKey(draft), keyPlace });
 }
 
-/** In the order in which their names first appear; faults are told by row and column. */
+/** At the second of two pumps of one key. */
+function sharedKeys(pumps: readonly FittedPump[]): readonly ProblemError[] {
+  const seen = new Set<string>();
+  return pumps.flatMap(({ key, keyPlace }) => {
+    if (typeof key !== 'string') return [];
+    const isShared = seen.has(key);
+    seen.add(key);
+    return isShared ? [{ pointer: `/${keyPlace}/key`, detail: 'is that of another pump of the table' }] : [];
+  });
+}
+
+/** In the order in which their names first appear; faults are named by row and column. */
 export async function pumpsOfRows(
   { rows, lines }: CsvRows,
   context: SchemaContext,
@@ -189,6 +215,7 @@ export async function pumpsOfRows(
     else errors.push(...pump.failure.map((error) => withLine(error, lines)));
     await pauseAfter(place + 1);
   }
+  errors.push(...sharedKeys(pumps).map((error) => withLine(error, lines)));
   if (errors.length > 0) return failed(invalidRequest(errors));
   return success(pumps);
 }

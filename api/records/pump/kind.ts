@@ -1,33 +1,89 @@
 /** Pumps in a database. */
+
 import type { Kysely } from 'kysely';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import type { PumpFit } from '../../../models/pump/pump-model.ts';
 import type { Place, Problem } from '../../http/problem.ts';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
+import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { PumpRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
 import {
-  type ExpectedVersion,
+  type Deleted,
+  type Deletion,
+  type Inserted,
+  type InUse,
+  type KeyTaken,
+  type Missing,
+  type NewRecord,
+  type Page,
+  type PageRequest,
   type RecordKey,
+  type Replaced,
+  type Replacement,
+  type Stale,
   type StoredRecord,
   USED_BY_LIMIT,
 } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import { tasksThatUse } from '../task/kind.ts';
-import { noRecord } from '../write-problems.ts';
 
-type PumpReads = Pick<Store, 'getPump' | 'getPumps' | 'listPumps' | 'allPumps'>;
-type PumpWrites = Pick<Store, 'insertPump' | 'insertPumps' | 'replacePump' | 'deletePump'>;
+/** The fit is read back bit for bit as it was written. */
+export interface PumpRecord extends StoredRecord<Pump> {
+  readonly fit: PumpFit;
+}
 
-const contentColumns = ({ document, fit }: Pick<NewPump, 'document' | 'fit'>) => {
+interface FittedDocument {
+  readonly document: Pump;
+  readonly fit: PumpFit;
+}
+
+/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
+type AllPumps =
+  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
+  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
+
+export const ALL_PUMPS_LIMIT = 10_000;
+
+interface PumpOperations {
+  insert(pump: NewRecord<Pump> & FittedDocument): Promise<Inserted<PumpRecord> | KeyTaken>;
+  /** All of them or none, in their order; `place` is that of the pump whose key is taken. */
+  insertAll(
+    pumps: readonly (NewRecord<Pump> & FittedDocument)[],
+  ): Promise<
+    | { readonly outcome: 'inserted'; readonly records: readonly PumpRecord[] }
+    | (KeyTaken & { readonly place: number })
+  >;
+  get(id: string): Promise<PumpRecord | undefined>;
+  /** Those of the ids that exist, in the order of the ids; at most `ALL_PUMPS_LIMIT` ids. */
+  some(ids: readonly string[]): Promise<readonly PumpRecord[]>;
+  list(request: PageRequest): Promise<Page<PumpRecord>>;
+  /** In the order createdAt, then id. */
+  all(): Promise<AllPumps>;
+  replace(
+    replacement: Replacement<Pump> & FittedDocument,
+  ): Promise<Replaced<PumpRecord> | Stale | Missing | KeyTaken>;
+  delete(deletion: Deletion): Promise<Deleted | Stale | Missing | InUse>;
+}
+
+export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
+  checkDigest(row, 'pump', [row.document, row.fit]);
+  const document: Pump = JSON.parse(row.document);
+  const fit: PumpFit = JSON.parse(row.fit);
+  return { ...common(row), document, fit };
+});
+
+const contentColumns = ({ document, fit }: FittedDocument) => {
   const texts = { document: jsonText(document), fit: jsonText(fit) };
   return { name: document.name, ...texts, digest: digestOf([texts.document, texts.fit]) };
 };
@@ -38,15 +94,17 @@ const pumpsByIds =
   ([siteId = '', ...ids]: readonly string[]) =>
     db.selectFrom('pump').selectAll().where('site_id', '=', siteId).where('id', 'in', ids);
 
-export function pumpReads(db: Kysely<Tables>): PumpReads {
+type PumpReads = Pick<PumpOperations, 'get' | 'some' | 'list' | 'all'>;
+
+function pumpReads(db: Kysely<Tables>): (siteId: string) => PumpReads {
   const byIds = preparedRead(db, pumpsByIds(db));
-  return {
-    async getPump({ siteId, id }) {
+  return (siteId) => ({
+    async get(id) {
       const [row] = await byIds([siteId, id]);
       return row === undefined ? undefined : pumpRecord(row);
     },
 
-    async getPumps({ siteId, ids }) {
+    async some(ids) {
       const distinct = [...new Set(ids)];
       if (distinct.length > ALL_PUMPS_LIMIT)
         throw new Error(`invariant: ${distinct.length} pumps asked at once`);
@@ -56,11 +114,11 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
       return distinct.flatMap((id) => byId.get(id) ?? []);
     },
 
-    async listPumps(request) {
+    async list(request) {
       const rows = await db
         .selectFrom('pump')
         .selectAll()
-        .where(mayBeOnPage(request))
+        .where(mayBeOnPage({ siteId, ...request }))
         .orderBy('created_at')
         .orderBy('id')
         .limit(rowsToRead(request.limit))
@@ -68,7 +126,7 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
       return pageOf(rows, { limit: request.limit, read: pumpRecord });
     },
 
-    async allPumps(siteId) {
+    async all() {
       const { actual } = await db
         .selectFrom('pump')
         .select((eb) => eb.fn.countAll<number | string>().as('actual'))
@@ -86,13 +144,13 @@ export function pumpReads(db: Kysely<Tables>): PumpReads {
         .execute();
       return { outcome: 'all', records: rows.map(pumpRecord) };
     },
-  };
+  });
 }
 
 const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
   db
     .selectFrom('loop')
-    .select(['id', 'name'])
+    .select(['id', 'key', 'name'])
     .where('site_id', '=', siteId)
     .where('installed_pump_id', '=', id)
     .orderBy('created_at')
@@ -100,7 +158,11 @@ const loopsThatUse = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
     .limit(USED_BY_LIMIT)
     .execute();
 
-async function insertOne(db: Kysely<Tables>, { siteId, id, now, ...content }: NewPump): Promise<PumpRecord> {
+async function insertOne(
+  db: Kysely<Tables>,
+  siteId: string,
+  { id, now, key, ...content }: NewRecord<Pump> & FittedDocument,
+): Promise<PumpRecord> {
   const row = await db
     .insertInto('pump')
     .values({
@@ -110,40 +172,60 @@ async function insertOne(db: Kysely<Tables>, { siteId, id, now, ...content }: Ne
       created_at: now,
       updated_at: now,
       ...contentColumns(content),
+      ...keyColumn(key),
     })
     .returningAll()
     .executeTakeFirstOrThrow();
   return pumpRecord(row);
 }
 
-export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
-  insertPump: async (pump) => ({ outcome: 'inserted', record: await insertOne(db, pump) }),
+const pumpWrites = (db: Kysely<Tables>, siteId: string): Omit<PumpOperations, keyof PumpReads> => ({
+  insert: (pump) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: pump.key }, async () => ({
+      outcome: 'inserted',
+      record: await insertOne(db, siteId, pump),
+    })),
 
-  insertPumps: (pumps) =>
-    db.transaction().execute(async (all) => {
-      const records: PumpRecord[] = [];
-      for (const pump of pumps) records.push(await insertOne(all, pump));
-      return records;
-    }),
-
-  async replacePump({ siteId, id, now, expectedVersion, ...content }) {
-    const row = await db
-      .updateTable('pump')
-      .set((eb) => ({ version: eb('version', '+', 1), updated_at: now, ...contentColumns(content) }))
-      .where(isRecord({ siteId, id }))
-      .where(hasVersion(expectedVersion))
-      .returningAll()
-      .executeTakeFirst();
-    if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
-    return await staleOrMissing(db, 'pump', { siteId, id });
+  async insertAll(pumps) {
+    let place = 0;
+    const written = await unlessKeyTaken(db, { siteId, table: 'pump', key: () => pumps[place]?.key }, () =>
+      db.transaction().execute(async (all) => {
+        const records: PumpRecord[] = [];
+        for (const pump of pumps) {
+          place = records.length;
+          records.push(await insertOne(all, siteId, pump));
+        }
+        return { outcome: 'inserted', records } as const;
+      }),
+    );
+    return written.outcome === 'inserted' ? written : { ...written, place };
   },
 
-  async deletePump({ siteId, id, expectedVersion }) {
+  replace: (replacement) =>
+    unlessKeyTaken(db, { siteId, table: 'pump', key: replacement.key }, async () => {
+      const { id, now, key, expectedVersion, ...content } = replacement;
+      const row = await db
+        .updateTable('pump')
+        .set((eb) => ({
+          version: eb('version', '+', 1),
+          updated_at: now,
+          ...contentColumns(content),
+          ...keyColumn(key),
+        }))
+        .where(isRecord({ siteId, id }))
+        .where(hasVersion(expectedVersion))
+        .returningAll()
+        .executeTakeFirst();
+      if (row !== undefined) return { outcome: 'replaced', record: pumpRecord(row) };
+      return await staleOrMissing(db, 'pump', { siteId, id });
+    }),
+
+  async delete({ id, expectedVersion }) {
     const deletion = db.deleteFrom('pump').where(isRecord({ siteId, id })).where(hasVersion(expectedVersion));
     const result = await unlessReferenceBroken(() => deletion.executeTakeFirst());
     if (result === undefined) {
       const loops = (await loopsThatUse(db, { siteId, id })).map(
-        (loop) => ({ kind: 'loop', ...loop }) as const,
+        (loop) => ({ kind: 'loop', ...recordReference(loop) }) as const,
       );
       const tasks = await tasksThatUse(db, { siteId, pump: id });
       return { outcome: 'in-use', usedBy: [...loops, ...tasks].slice(0, USED_BY_LIMIT) };
@@ -153,39 +235,37 @@ export const pumpWrites = (db: Kysely<Tables>): PumpWrites => ({
   },
 });
 
-/** The fit is read back bit for bit as it was written. */
-export interface PumpRecord extends StoredRecord<Pump> {
-  readonly fit: PumpFit;
+function openPumps(db: Kysely<Tables>): (siteId: string) => PumpOperations {
+  const reads = pumpReads(db);
+  return (siteId) => ({ ...reads(siteId), ...pumpWrites(db, siteId) });
 }
 
-export const pumpRecord = parsedOnce((row: PumpRow): PumpRecord => {
-  checkDigest(row, 'pump', [row.document, row.fit]);
-  const document: Pump = JSON.parse(row.document);
-  const fit: PumpFit = JSON.parse(row.fit);
-  return { ...common(row), document, fit };
+export const PUMPS = defineKind<PumpOperations>({
+  name: 'pump',
+  reads: { get: 'remembered', some: 'read-again', list: 'read-again', all: 'read-again' },
+  open: openPumps,
 });
 
-export interface NewPump extends RecordKey {
-  readonly document: Pump;
-  readonly fit: PumpFit;
-  readonly now: number;
-}
-
-export interface PumpReplacement extends NewPump {
-  readonly expectedVersion: ExpectedVersion;
-}
-
-/** Every pump of a site, or how many there are when they are more than `ALL_PUMPS_LIMIT`. */
-
-export type AllPumps =
-  | { readonly outcome: 'all'; readonly records: readonly PumpRecord[] }
-  | { readonly outcome: 'too-many'; readonly limit: number; readonly actual: number };
-export const ALL_PUMPS_LIMIT = 10000;
+/** `place` is null where the id stands in the path. */
 export async function findPump(
-  store: Store,
+  store: SiteStore,
   id: string,
   place: Place | null,
 ): Promise<Result<PumpRecord, Problem>> {
-  const pump = await store.getPump({ siteId: DEFAULT_SITE_ID, id });
-  return pump === undefined ? failed(noRecord('pump', place)) : success(pump);
+  const pump = await store.of(PUMPS).get(id);
+  return pump === undefined
+    ? failed(await unknownRecord(store, { noun: 'pump', name: id, place }))
+    : success(pump);
+}
+
+/** More pumps than these are read at once, past the memory of records, which they would fill. */
+const FEW = 50;
+
+/** Those of the ids that exist, in the order of the ids. */
+export async function findPumps(store: SiteStore, ids: readonly string[]): Promise<readonly PumpRecord[]> {
+  const { get, some } = store.of(PUMPS);
+  const distinct = [...new Set(ids)];
+  if (distinct.length > FEW) return await some(distinct);
+  const found = await Promise.all(distinct.map((id) => get(id)));
+  return found.filter((pump) => pump !== undefined);
 }

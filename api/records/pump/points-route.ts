@@ -1,31 +1,31 @@
-/** The points of a pump replaced by a table in CSV. */
+/** Replaces the points of a pump by a table in CSV. */
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
-import type { Api } from '../../http/api.ts';
+import type { Api, SiteDependencies } from '../../http/api.ts';
 import { csvBody, withLine } from '../../http/csv-body.ts';
+import { csvColumns } from '../../http/csv-columns.ts';
 import { defineRoute } from '../../http/define-route.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 import { noQuery } from '../../http/route.ts';
-import type { ExpectedVersion } from '../../store/versions.ts';
+import { type PutConditions, putCondition } from '../put-condition.ts';
 import { writeProblem } from '../write-problems.ts';
 import { fitPumpOrProblem } from './fit.ts';
 import type { PumpRecord } from './kind.ts';
-import { findPump } from './kind.ts';
+import { findPump, PUMPS } from './kind.ts';
 import { headPoint, powerPoint } from './points-schema.ts';
-import { pumpAnswerOf, storedPumpAnswer } from './route.ts';
+import { storedPumpAnswer, writtenPumpAnswer } from './route.ts';
 
 interface PointsWrite {
-  readonly siteId: string;
   readonly id: string;
-  readonly expectedVersion: ExpectedVersion;
+  readonly conditions: PutConditions;
   readonly member: 'headPoints' | 'powerPoints';
   readonly points: Partial<Pump>;
   readonly lines: readonly number[];
 }
 
-/** Faults of the list that came are told by its rows, those of other members by their place in the pump. */
+/** Faults of the list that came are named by its rows, those of other members by their place in the pump. */
 function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Problem {
   const prefix = `/${member}`;
   return invalidRequest(
@@ -37,21 +37,24 @@ function byRows({ errors = [] }: Problem, { member, lines }: PointsWrite): Probl
   );
 }
 
-async function replacePoints({ deps }: Api, write: PointsWrite): Promise<Result<PumpRecord, Problem>> {
-  const { siteId, id, expectedVersion, points } = write;
+async function replacePoints(
+  deps: Pick<SiteDependencies, 'store' | 'clock'>,
+  write: PointsWrite,
+): Promise<Result<PumpRecord, Problem>> {
+  const { id, conditions, points } = write;
   const found = await findPump(deps.store, id, null);
   if (!found.ok) return found;
   const { version, document: before } = found.value;
-  if (expectedVersion !== 'any' && expectedVersion !== version) {
-    return failed(writeProblem({ outcome: 'stale', version }, 'pump'));
-  }
   const document = { ...before, ...points };
+  const condition = putCondition(conditions, { stored: found.value, put: { document }, noun: 'pump' });
+  if (!condition.ok) return condition;
+  if (condition.value === 'is-stored') return found;
   const fit = fitPumpOrProblem(document);
   if (!fit.ok) return failed(byRows(fit.failure, write));
   const now = deps.clock().getTime();
   // The version read, also for `*`: what another wrote in between must not be lost with the rest of the pump.
-  const replacement = { siteId, id, document, fit: fit.value, now, expectedVersion: version };
-  const written = await deps.store.replacePump(replacement);
+  const replacement = { id, document, fit: fit.value, now, expectedVersion: version };
+  const written = await deps.store.of(PUMPS).replace(replacement);
   return written.outcome === 'replaced' ? success(written.record) : failed(writeProblem(written, 'pump'));
 }
 
@@ -59,11 +62,12 @@ const common = {
   method: 'put',
   tag: 'pumps',
   query: noQuery,
-  conditional: true,
-  answer: storedPumpAnswer('The pump as it is stored.'),
+  conditional: 'unless-stored',
+  answer: storedPumpAnswer({ description: 'The pump as it is stored.' }),
 } as const;
 
 export function pumpPointRoutes(api: Api): void {
+  const { clock } = api.deps;
   defineRoute(
     api,
     {
@@ -73,11 +77,11 @@ export function pumpPointRoutes(api: Api): void {
       summary: 'Replace the head points of a pump',
       description: 'A table of points, its columns in any order; the unit in force, or that in the header.',
       body: csvBody({
-        columns: {
-          flow: { quantity: 'flow', required: true },
-          head: { quantity: 'head', required: true },
-          setting: { quantity: 'setting', required: false },
-        },
+        columns: csvColumns(headPoint, {
+          flow: { required: true },
+          head: { required: true },
+          setting: { required: false },
+        }),
         rowsMax: LIST_MAX,
         rows: (context) => z.array(headPoint(context)).min(1).max(LIST_MAX),
         description:
@@ -85,11 +89,11 @@ export function pumpPointRoutes(api: Api): void {
         example: 'flow [gal/h],head [ft],setting\r\n0,16.7,100\r\n1585,14.8,100\r\n3698,6.2,100\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, store, ...conditions }) => {
       const points = { headPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'headPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      const write = { id: params.pumpId, conditions, points, lines };
+      const written = await replacePoints({ store, clock }, { ...write, member: 'headPoints' });
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
   defineRoute(
@@ -101,22 +105,22 @@ export function pumpPointRoutes(api: Api): void {
       summary: 'Replace the power points of a pump',
       description: 'A table of points, its columns in any order; the unit in force, or that in the header.',
       body: csvBody({
-        columns: {
-          setting: { quantity: 'setting', required: true },
-          power: { quantity: 'power', required: true },
-          flow: { quantity: 'flow', required: false },
-        },
+        columns: csvColumns(powerPoint, {
+          setting: { required: true },
+          power: { required: true },
+          flow: { required: false },
+        }),
         rowsMax: LIST_MAX,
         rows: (context) => z.array(powerPoint(context)).min(1).max(LIST_MAX),
         description: 'Columns setting, power and, where it was noted, flow.',
         example: 'setting,power,flow\r\n100,245,9000\r\n60,55,\r\n',
       }),
     },
-    async ({ params, body: { rows, lines }, siteId, expectedVersion }) => {
+    async ({ params, body: { rows, lines }, store, ...conditions }) => {
       const points = { powerPoints: rows };
-      const write = { siteId, id: params.pumpId, expectedVersion, points, lines };
-      const written = await replacePoints(api, { ...write, member: 'powerPoints' });
-      return written.ok ? success(pumpAnswerOf(written.value)) : written;
+      const write = { id: params.pumpId, conditions, points, lines };
+      const written = await replacePoints({ store, clock }, { ...write, member: 'powerPoints' });
+      return written.ok ? success(writtenPumpAnswer(written.value)) : written;
     },
   );
 }

@@ -1,4 +1,4 @@
-/** The points by which a pump is entered. */
+/** Documents the points by which a pump is entered. */
 
 import { z } from '@hono/zod-openapi';
 import { FULL_SETTING } from '../../fields/full-setting.ts';

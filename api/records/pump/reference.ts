@@ -1,5 +1,7 @@
-/** How an answer refers to a pump. */
+/** Documents how an answer refers to a pump. */
+
 import { z } from '@hono/zod-openapi';
+import { answeredKey } from '../../fields/key-field.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
@@ -10,6 +12,7 @@ export const pumpRefShape = (context: SchemaContext) => ({
     description: 'Id of the pump; null where it came with the request.',
     examples: ['0198c0de-0000-7000-8000-000000000002'],
   }),
+  ...answeredKey(context),
   name: described(context, z.string(), { description: 'Its name.', examples: ['Canister 250'] }),
 });
 

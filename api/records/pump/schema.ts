@@ -1,18 +1,20 @@
-/** A pump in requests and answers. */
+/** Documents a pump in requests and answers. */
 
 import { z } from '@hono/zod-openapi';
 import type { Pump } from '../../../models/pump/pump.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { enteredMoney } from '../../fields/money.ts';
 import { numberField, wholeNumber } from '../../fields/number-field.ts';
-import { acceptedFields, recordFields } from '../../fields/record-fields.ts';
+import { acceptedCautions, acceptedFields, recordFields } from '../../fields/record-fields.ts';
 import { nameField } from '../../fields/text-field.ts';
 import { unitsField } from '../../units/answer-units.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
+import { entryCautions } from '../entry-cautions.ts';
 import { headPoint, npshPoint, powerPoint, speedPoint } from './points-schema.ts';
 import { settings } from './settings-schema.ts';
 
@@ -96,7 +98,8 @@ const service = perContext((context) =>
 
 const points = (context: SchemaContext) => ({
   headPoints: described(context, z.array(headPoint(context)).min(1).max(LIST_MAX), {
-    description: 'Points of the head curve, with three or more distinct flows at full speed.',
+    description:
+      'Points of the head curve: three or more distinct flows at full speed, or two of which one is 0.',
   }),
   powerPoints: described(context, z.array(powerPoint(context)).min(1).max(LIST_MAX), {
     description: 'Points of the electrical power.',
@@ -130,6 +133,13 @@ const pumpFields = (context: SchemaContext) => ({
     example: 3,
     default: 0,
   }),
+  ratedPower: entered(context, 'power', {
+    description: 'The most electrical power that one pump may draw for long, as its plate states it.',
+    minimum: 0,
+    aboveMinimum: true,
+    maximum: 1e6,
+    example: 300,
+  }).optional(),
   flowLimits: flowLimits(context).optional(),
   grade: described(context, z.enum(['1B', '1E', '1U', '2B', '2U', '3B']), {
     description: 'The acceptance grade of ISO 9906 that the curves keep.',
@@ -163,12 +173,26 @@ const pumpFields = (context: SchemaContext) => ({
 /** A pump as it is entered. */
 export const pumpInput = perContext(
   (context): z.ZodType<Pump> =>
-    named(context, 'Pump', z.strictObject({ ...pumpFields(context), ...acceptedFields(context) }), {
-      description: 'A pump as its user enters it.',
-    }),
+    named(
+      context,
+      'Pump',
+      z.strictObject({
+        ...pumpFields(context),
+        ...acceptedFields(context),
+        ...acceptedCautions(context),
+        ...acceptedKey(context),
+      }),
+      {
+        description: 'A pump as its user enters it.',
+      },
+    ),
 );
 
-const pumpShape = (context: SchemaContext) => ({ ...recordFields(context), ...pumpFields(context) });
+const pumpShape = (context: SchemaContext) => ({
+  ...recordFields(context),
+  ...answeredKey(context),
+  ...pumpFields(context),
+});
 
 /** A stored pump in a list. */
 export const pumpItem = perContext((context) =>
@@ -177,9 +201,18 @@ export const pumpItem = perContext((context) =>
 
 /** A stored pump. */
 export const pumpAnswer = perContext((context) =>
-  named(context, 'Pump', z.strictObject({ ...pumpShape(context), units: unitsField(context) }), {
-    description: 'A stored pump.',
-  }),
+  named(
+    context,
+    'Pump',
+    z.strictObject({
+      ...pumpShape(context),
+      cautions: entryCautions(context).optional(),
+      units: unitsField(context),
+    }),
+    {
+      description: 'A stored pump.',
+    },
+  ),
 );
 
 export const pumpList = perContext((context) => listSchema(context, 'PumpList', pumpItem(context)));

@@ -1,4 +1,4 @@
-/** The settings that a pump's controller offers. */
+/** Documents the settings that a pump's controller offers. */
 
 import { z } from '@hono/zod-openapi';
 import { gridSize } from '../../../models/pump/settings-grid.ts';

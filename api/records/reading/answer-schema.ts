@@ -1,4 +1,4 @@
-/** Readings as they are answered: what was taken in, one by one, averaged over hours or days. */
+/** Documents readings in answers: how many were accepted, one by one, averaged over hours or days. */
 import { z } from '@hono/zod-openapi';
 import { nullable } from '../../fields/nullable.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -7,6 +7,7 @@ import { described, named } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import type { Quantity } from '../../units/table.ts';
+import { entryCautions } from '../entry-cautions.ts';
 import { readingSchema } from './schema.ts';
 
 export const readingsTaken = perContext((context) =>
@@ -20,6 +21,8 @@ export const readingsTaken = perContext((context) =>
           'How many of them met a reading of the same instant, stored or earlier in the request: the fields they state took the place of its own, those they leave out stayed.',
         examples: [0],
       }),
+      cautions: entryCautions(context),
+      units: unitsField(context),
     }),
     { description: 'What became of the readings.' },
   ),

@@ -1,4 +1,4 @@
-/** A body of readings, in JSON or CSV, as text: what its fields may be is known with its loop alone. */
+/** Takes a body of readings, in JSON or CSV, as text, since its fields depend on the loop. */
 import { z } from '@hono/zod-openapi';
 import { type Result, success } from '../../../curves/result.ts';
 import { bodyText } from '../../http/body-text.ts';

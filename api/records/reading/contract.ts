@@ -1,16 +1,14 @@
 /** What was measured on loops, and how it is kept and read. */
 import type { Reading } from '../../../models/readings/reading.ts';
 
-/** Of one loop of a site, from an instant on and before another [ms]. */
+/** Of one loop, from an instant on and before another [ms]. */
 export interface ReadingChoice {
-  readonly siteId: string;
   readonly loop: string;
   readonly from: number;
   readonly before: number;
 }
 
 export interface NewReadings {
-  readonly siteId: string;
   readonly loop: string;
   /** Their times do not fall. */
   readonly readings: readonly Reading[];
@@ -67,19 +65,19 @@ export interface ReadingBucket {
   readonly outletFlows: Readonly<Record<string, number>>;
 }
 
-export interface ReadingStore {
+export interface ReadingOperations {
   /** All of them or none. `missing`: there is no such loop. */
-  insertReadings(readings: CheckedReadings): Promise<ReadingsWritten>;
+  insert(readings: CheckedReadings): Promise<ReadingsWritten>;
   /** All of the choice, or none where they are too many. */
-  deleteReadings(choice: ReadingChoice): Promise<ReadingsDeleted>;
-  readingSpan(key: { readonly siteId: string; readonly loop: string }): Promise<ReadingSpan>;
+  delete(choice: ReadingChoice): Promise<ReadingsDeleted>;
+  span(loop: string): Promise<ReadingSpan>;
   /** In the order of time, at most `limit` of them. */
-  readingsBetween(choice: ReadingChoice & { readonly limit: number }): Promise<readonly Reading[]>;
+  between(choice: ReadingChoice & { readonly limit: number }): Promise<readonly Reading[]>;
   /** The first reading of each stretch of `apart` ms that has any, in the order of time. */
-  sampledReadings(choice: ReadingChoice & { readonly apart: number }): Promise<readonly Reading[]>;
-  countReadings(choice: ReadingChoice): Promise<number>;
+  sampled(choice: ReadingChoice & { readonly apart: number }): Promise<readonly Reading[]>;
+  count(choice: ReadingChoice): Promise<number>;
   /** Buckets with readings, in their order, averaged by the database. */
-  readingBuckets(request: BucketRequest): Promise<readonly ReadingBucket[]>;
+  buckets(request: BucketRequest): Promise<readonly ReadingBucket[]>;
 }
 
 /** Some of a loop, in the order of time. */

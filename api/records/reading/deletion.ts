@@ -1,11 +1,12 @@
 /** Readings taken out of a database: all of a stretch of time in one transaction. */
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../../store/tables.ts';
+import type { InSite } from '../../store/versions.ts';
 import { isChosen } from './chosen.ts';
-import { READINGS_DELETED_MAX, type ReadingChoice, type ReadingStore } from './contract.ts';
+import { READINGS_DELETED_MAX, type ReadingChoice, type ReadingOperations } from './contract.ts';
 
 /** Loops without readings have no series: there is nothing to delete. */
-async function deleteChosen(all: Transaction<Tables>, choice: ReadingChoice) {
+async function deleteChosen(all: Transaction<Tables>, choice: ReadingChoice & InSite) {
   const known = await all
     .updateTable('reading_series')
     .set((eb) => ({ changes: eb('changes', '+', 1) }))
@@ -29,6 +30,6 @@ async function deleteChosen(all: Transaction<Tables>, choice: ReadingChoice) {
   return { outcome: 'deleted', readings: actual } as const;
 }
 
-export const readingDeletion = (db: Kysely<Tables>): Pick<ReadingStore, 'deleteReadings'> => ({
-  deleteReadings: (choice) => db.transaction().execute((all) => deleteChosen(all, choice)),
+export const readingDeletion = (db: Kysely<Tables>, siteId: string): Pick<ReadingOperations, 'delete'> => ({
+  delete: (choice) => db.transaction().execute((all) => deleteChosen(all, { ...choice, siteId })),
 });

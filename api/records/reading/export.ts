@@ -1,15 +1,15 @@
 /** The readings of loops, read and written as part of a whole site. */
 
-import type { KindsOfRecords } from '../../features/site-copy/contract.ts';
 import type { KindOfRecord } from '../../store/exported-kind.ts';
-import { READINGS_OF_A_SITE_MAX, READINGS_TOGETHER } from './contract.ts';
+import type { StoredRecord } from '../../store/versions.ts';
+import { type CopiedReadings, READINGS_OF_A_SITE_MAX, READINGS_TOGETHER } from './contract.ts';
 import { readingReads } from './reads.ts';
 import { writeReadings } from './writes.ts';
 
 const LAST_INSTANT = 8_640_000_000_000_000;
 const ALWAYS = { from: -LAST_INSTANT, before: LAST_INSTANT } as const;
 
-export const READINGS: KindOfRecord<KindsOfRecords['readings']> = {
+export const EXPORTED_READINGS: KindOfRecord<StoredRecord<CopiedReadings>> = {
   most: READINGS_OF_A_SITE_MAX,
 
   async count(db, siteId) {
@@ -29,10 +29,10 @@ export const READINGS: KindOfRecord<KindsOfRecords['readings']> = {
       .where('site_id', '=', siteId)
       .orderBy('loop_id')
       .execute();
-    const reads = readingReads(db);
-    const parts: (() => KindsOfRecords['readings'])[] = [];
+    const reads = readingReads(db, siteId);
+    const parts: (() => StoredRecord<CopiedReadings>)[] = [];
     for (const { loop_id: loop } of series) {
-      const all = await reads.readingsBetween({ siteId, loop, ...ALWAYS, limit: READINGS_OF_A_SITE_MAX });
+      const all = await reads.between({ loop, ...ALWAYS, limit: READINGS_OF_A_SITE_MAX });
       for (let at = 0; at < all.length; at += READINGS_TOGETHER) {
         const readings = all.slice(at, at + READINGS_TOGETHER);
         const times = { createdAt: readings[0]?.time ?? 0, updatedAt: readings.at(-1)?.time ?? 0 };

@@ -1,4 +1,4 @@
-/** What is wrong with readings of a loop that a schema cannot tell: their times, their outlets, their settings. */
+/** Finds what is wrong with readings of a loop beyond their schema: their times, their outlets, their settings. */
 
 import type { Reading } from '../../../models/readings/reading.ts';
 import { FAULTS_MAX } from '../../fields/limits.ts';
@@ -44,7 +44,7 @@ function faultsOf(one: Reading, rules: ReadingRules, outlets: ReadonlySet<string
   const tellsHead = head !== undefined || (suctionPressure !== undefined && dischargePressure !== undefined);
   if (isStill && setting > 0 && !tellsHead) {
     const detail =
-      'must not be 0 while the pump runs; against a shut valve state the head too, or both pressures';
+      'must not be 0 while the pump runs; against a closed valve state the head too, or both pressures';
     faults.push({ path: [flow === 0 ? 'flow' : 'outletFlows'], detail });
   }
   for (const name of rules.mayBeFormer === true ? [] : Object.keys(outletFlows)) {

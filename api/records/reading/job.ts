@@ -3,6 +3,7 @@ import { failed, type Result, success } from '../../../curves/result.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { READINGS_MAX } from '../../fields/limits.ts';
 import { withLine } from '../../http/csv-body.ts';
+import { csvColumns } from '../../http/csv-columns.ts';
 import { type CsvColumns, csvRows } from '../../http/csv-rows.ts';
 import { bodyErrors } from '../../http/issue-errors.ts';
 import { toPointer } from '../../http/json-pointer.ts';
@@ -13,7 +14,7 @@ import { type SchemaContext, schemaContext } from '../../units/schema-context.ts
 import type { UnitSystem } from '../../units/unit-system.ts';
 import type { ReadingsText } from './body.ts';
 import { type ReadingRules, readingFaults } from './faults.ts';
-import { readingRows, readingsInput } from './schema.ts';
+import { readingRows, readingSchema, readingsInput } from './schema.ts';
 
 export interface ReadingsWork extends ReadingsText {
   readonly system: UnitSystem;
@@ -24,15 +25,15 @@ export interface ReadingsWork extends ReadingsText {
 
 export type ReadingsRead = Result<readonly Reading[], Problem>;
 
-const FIELDS = {
-  time: { quantity: 'text', required: true },
-  setting: { quantity: 'setting', required: true },
-  power: { quantity: 'power', required: false },
-  flow: { quantity: 'flow', required: false },
-  head: { quantity: 'head', required: false },
-  suctionPressure: { quantity: 'pressure', required: false },
-  dischargePressure: { quantity: 'pressure', required: false },
-} as const satisfies CsvColumns;
+const FIELDS = csvColumns(readingSchema, {
+  time: { required: true, isText: true },
+  setting: { required: true },
+  power: { required: false },
+  flow: { required: false },
+  head: { required: false },
+  suctionPressure: { required: false },
+  dischargePressure: { required: false },
+});
 
 export const OUTLET_PREFIX = 'outletFlows/';
 
@@ -91,7 +92,7 @@ function readCsv(text: string, context: SchemaContext, rules: ReadingRules): Rea
   );
 }
 
-/** Faults stand at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
+/** Faults are named at `/readings/2/flow` in JSON, at `/2/flow` with the line in CSV. */
 function readReadings({ mediaType, text, system, density, rules }: ReadingsWork): ReadingsRead {
   const context = schemaContext({ system, side: 'request', density });
   return mediaType === 'text/csv' ? readCsv(text, context, rules) : readJson(text, context, rules);

@@ -1,4 +1,4 @@
-/** Pages of readings: one by one, or averaged by the database over hours and days. */
+/** Pages through readings, one by one or averaged by the database over hours and days. */
 import { setImmediate } from 'node:timers/promises';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';
@@ -11,8 +11,9 @@ import {
 } from '../../../models/calendar/zone-offsets.ts';
 import type { Reading } from '../../../models/readings/reading.ts';
 import { zoneBetween } from '../../clock/zone-between.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { ReadingBucket, ReadingChoice, ReadingSpan } from './contract.ts';
+import { READINGS } from './kind.ts';
 
 export const READING_STRETCHES = ['hour', 'day'] as const;
 
@@ -71,10 +72,10 @@ function rulerOf(by: Stretch, timeZone: string, range: NonNullable<ReadingSpan['
 }
 
 async function meansPage(
-  store: Store,
+  store: SiteStore,
   { by, limit, timeZone, ...choice }: ReadingPageRequest & { readonly by: Stretch },
 ): Promise<ReadingPage<MeanOfStretch>> {
-  const { range } = await store.readingSpan(choice);
+  const { range } = await store.of(READINGS).span(choice.loop);
   if (range === null) return { items: [], next: null };
   const ruler = rulerOf(by, timeZone, range);
   const before = Math.min(choice.before, range.last + 1);
@@ -82,12 +83,12 @@ async function meansPage(
   let from = Math.max(choice.from, range.first);
   // Each round finds a stretch with readings, or is the last.
   while (from < before && found.length <= limit) {
-    const [first] = await store.readingsBetween({ ...choice, from, before, limit: 1 });
+    const [first] = await store.of(READINGS).between({ ...choice, from, before, limit: 1 });
     if (first === undefined) break;
     const widths = Math.round((DAYS_AT_ONCE * MS_PER_DAY) / ruler.width);
     const end = Math.min(before, ruler.startOf(ruler.bucketAt(first.time) + widths));
     const { width, offsets } = ruler;
-    found.push(...(await store.readingBuckets({ ...choice, from, before: end, width, offsets })));
+    found.push(...(await store.of(READINGS).buckets({ ...choice, from, before: end, width, offsets })));
     from = end;
     await setImmediate();
   }
@@ -102,15 +103,15 @@ async function meansPage(
 }
 
 async function plainPage(
-  store: Store,
+  store: SiteStore,
   { limit, ...choice }: ReadingPageRequest,
 ): Promise<ReadingPage<Reading>> {
-  const found = await store.readingsBetween({ ...choice, limit: limit + 1 });
+  const found = await store.of(READINGS).between({ ...choice, limit: limit + 1 });
   return { items: found.slice(0, limit), next: found[limit]?.time ?? null };
 }
 
 export const readingPage = (
-  store: Store,
+  store: SiteStore,
   { by, ...asked }: ReadingPageRequest,
 ): Promise<ReadingPage<Reading | MeanOfStretch>> =>
   by === null ? plainPage(store, { by, ...asked }) : meansPage(store, { by, ...asked });

@@ -2,11 +2,18 @@
 import { type Kysely, sql } from 'kysely';
 import type { Reading } from '../../../models/readings/reading.ts';
 import type { ReadingOutletRow, ReadingRow, Tables } from '../../store/tables.ts';
+import type { InSite } from '../../store/versions.ts';
 import { isChosen } from './chosen.ts';
-import type { BucketOffset, BucketRequest, ReadingBucket, ReadingChoice, ReadingStore } from './contract.ts';
+import type {
+  BucketOffset,
+  BucketRequest,
+  ReadingBucket,
+  ReadingChoice,
+  ReadingOperations,
+} from './contract.ts';
 
-type Reads = Omit<ReadingStore, 'insertReadings' | 'deleteReadings'>;
-type Key = Pick<ReadingChoice, 'siteId' | 'loop'>;
+type Reads = Omit<ReadingOperations, 'insert' | 'delete'>;
+type Key = InSite & Pick<ReadingChoice, 'loop'>;
 
 const seriesOf = (db: Kysely<Tables>, { siteId, loop }: Key) =>
   db
@@ -58,7 +65,7 @@ function withOutlets(
 
 async function readingsBetween(
   db: Kysely<Tables>,
-  { limit, ...choice }: ReadingChoice & { readonly limit: number },
+  { limit, ...choice }: ReadingChoice & InSite & { readonly limit: number },
 ): Promise<readonly Reading[]> {
   const known = await seriesOf(db, choice);
   if (known === undefined) return [];
@@ -83,7 +90,7 @@ async function readingsBetween(
 
 async function sampledReadings(
   db: Kysely<Tables>,
-  { apart, ...choice }: ReadingChoice & { readonly apart: number },
+  { apart, ...choice }: ReadingChoice & InSite & { readonly apart: number },
 ): Promise<readonly Reading[]> {
   const known = await seriesOf(db, choice);
   if (known === undefined) return [];
@@ -125,7 +132,7 @@ function bucketOf(offsets: readonly BucketOffset[], width: number) {
 
 async function readingBuckets(
   db: Kysely<Tables>,
-  { width, offsets, ...choice }: BucketRequest,
+  { width, offsets, ...choice }: BucketRequest & InSite,
 ): Promise<readonly ReadingBucket[]> {
   const known = await seriesOf(db, choice);
   if (known === undefined) return [];
@@ -166,15 +173,15 @@ async function readingBuckets(
   }));
 }
 
-export const readingReads = (db: Kysely<Tables>): Reads => ({
-  readingsBetween: (asked) => readingsBetween(db, asked),
+export const readingReads = (db: Kysely<Tables>, siteId: string): Reads => ({
+  between: (asked) => readingsBetween(db, { ...asked, siteId }),
 
-  sampledReadings: (asked) => sampledReadings(db, asked),
+  sampled: (asked) => sampledReadings(db, { ...asked, siteId }),
 
-  readingBuckets: (asked) => readingBuckets(db, asked),
+  buckets: (asked) => readingBuckets(db, { ...asked, siteId }),
 
-  async countReadings(choice) {
-    const known = await seriesOf(db, choice);
+  async count(choice) {
+    const known = await seriesOf(db, { ...choice, siteId });
     if (known === undefined) return 0;
     const { count } = await db
       .selectFrom('reading')
@@ -184,8 +191,8 @@ export const readingReads = (db: Kysely<Tables>): Reads => ({
     return Number(count);
   },
 
-  async readingSpan(key) {
-    const known = await seriesOf(db, key);
+  async span(loop) {
+    const known = await seriesOf(db, { siteId, loop });
     if (known === undefined) return { changes: 0, range: null };
     const edge = (order: 'asc' | 'desc') =>
       db

@@ -1,6 +1,10 @@
-/** What was measured on a loop: taken in, read, averaged. */
+/** Stores, lists, averages and deletes readings of a loop. */
+
 import { z } from '@hono/zod-openapi';
 import { failed, type Result, success } from '../../../curves/result.ts';
+import { fitOnLoop } from '../../../models/calibration/applied.ts';
+import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
+import type { Reading } from '../../../models/readings/reading.ts';
 import { describedInstant, rangeQuery } from '../../fields/instant.ts';
 import { queryWhole } from '../../fields/query-field.ts';
 import type { Api } from '../../http/api.ts';
@@ -13,24 +17,28 @@ import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
 import { runJob } from '../../http/run-job.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
 import { described } from '../../units/described.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { CompiledLoops } from '../loop/compiled-loops.ts';
-import { findLoop } from '../loop/kind.ts';
+import { findLoop, type LoopRecord } from '../loop/kind.ts';
+import { PUMPS, type PumpRecord } from '../pump/kind.ts';
 import { findSite } from '../site/kind.ts';
-import { noRecord, writeProblem } from '../write-problems.ts';
+import { writeProblem } from '../write-problems.ts';
 import { readingList, readingsTaken } from './answer-schema.ts';
 import { readingsBody } from './body.ts';
 import { READINGS_DELETED_MAX } from './contract.ts';
 import { readingsJob } from './job.ts';
+import { READINGS } from './kind.ts';
 import { READING_STRETCHES, readingPage, type Stretch } from './pages.ts';
+import { type PlausibilityCautions, plausibilityJob } from './plausibility-job.ts';
 import { readingsTable } from './table.ts';
 import { timeRange } from './time-range.ts';
 
 const common = { path: '/v1/loops/{loopId}/readings', tag: 'readings' } as const;
 
 function takingRoute(api: Api, loops: CompiledLoops): void {
-  const { store, clock, workers } = api.deps;
+  const { clock, workers } = api.deps;
   defineRoute(
     api,
     {
@@ -45,42 +53,72 @@ function takingRoute(api: Api, loops: CompiledLoops): void {
       answer: jsonAnswer({
         schema: readingsTaken,
         description: 'How many were taken in, and how many of these were merged.',
-        example: { accepted: 2, merged: 0 },
+        example: { accepted: 2, merged: 0, cautions: [], units: {} },
         status: 201,
       }),
       problems: ['malformed-csv', 'unavailable'],
     },
-    async ({ params, body, system, siteId }) => {
+    async ({ params, body: text, system, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { installed } = loop.value.document;
       const compiled = loops.compile(loop.value, []);
       if (!compiled.ok) return compiled;
       const model = compiled.value;
-      const pump = installed && (await store.getPump({ siteId, id: installed.pump }));
+      const pump = installed && (await store.of(PUMPS).get(installed.pump));
       const outlets = model.system.outlets.map(({ name }) => name);
       const rules = {
         outlets,
         settings: pump === undefined ? null : pump.document.settings,
         now: clock().getTime(),
       };
-      const work = { ...body, system, density: model.water.density, rules };
+      const work = { ...text, system, density: model.water.density, rules };
       const read = await runJob(workers, readingsJob, { ready: null, work });
       if (!read.ok) return read;
       if (!read.value.ok) return read.value;
-      const key = { siteId, loop: params.loopId };
-      const written = await store.insertReadings({ ...key, readings: read.value.value, outlets });
-      if (written.outcome === 'missing') return failed(noRecord('loop', null));
+      const written = await store
+        .of(READINGS)
+        .insert({ loop: params.loopId, readings: read.value.value, outlets });
+      if (written.outcome === 'missing') {
+        return failed(await unknownRecord(store, { noun: 'loop', name: params.loopId, place: null }));
+      }
       if (written.outcome === 'still') return failed(stillProblem(written.time));
       const { accepted, merged } = written;
-      return success({ body: { accepted, merged }, location: `/v1/loops/${params.loopId}/readings` });
+      const station = installed && pump && { pump, count: installed.count };
+      const cautions = await entryCautionsOf(api, { loop: loop.value, model, station }, read.value.value);
+      const body = { accepted, merged, cautions: [...cautions] };
+      return success({ body, location: `/v1/loops/${params.loopId}/readings` });
     },
   );
 }
 
+/** What looks odd about readings; nothing where no pump is installed, or where too much long work waits. */
+async function entryCautionsOf(
+  { deps }: Api,
+  {
+    loop,
+    model,
+    station,
+  }: {
+    readonly loop: LoopRecord;
+    readonly model: CompiledLoop;
+    readonly station: { readonly pump: PumpRecord; readonly count: number } | undefined;
+  },
+  readings: readonly Reading[],
+): Promise<PlausibilityCautions> {
+  if (station === undefined) return [];
+  const { pump, count } = station;
+  const entered = { entered: pump.document, fit: fitOnLoop(pump, loop.calibration) };
+  const done = await runJob(deps.workers, plausibilityJob, {
+    ready: model,
+    work: { pump: entered, count, readings },
+  });
+  return done.ok ? done.value : [];
+}
+
 /** A reading of the same instant that is there already takes part in what is wrong. */
 function stillProblem(time: number): Problem {
-  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a shut valve state the head too, or both pressures`;
+  const detail = `say no flow at speed together with that of ${new Date(time).toISOString()} which is there already; against a closed valve state the head too, or both pressures`;
   return invalidRequest([{ pointer: '/readings', detail }]);
 }
 
@@ -127,7 +165,6 @@ function pageLimit(limit: number | undefined, by: Stretch | null): Result<number
 }
 
 function readingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -146,7 +183,7 @@ function readingRoute(api: Api): void {
         table: readingsTable,
       }),
     },
-    async ({ params, query: asked, siteId }) => {
+    async ({ params, query: asked, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const range = timeRange(asked);
@@ -158,7 +195,7 @@ function readingRoute(api: Api): void {
       if (!limit.ok) return limit;
       const { timeZone } = (await findSite(store)).document;
       const from = Math.max(range.value.from, start.value ?? range.value.from);
-      const choice = { siteId, loop: params.loopId, from, before: range.value.before };
+      const choice = { loop: params.loopId, from, before: range.value.before };
       const { items, next } = await readingPage(store, { ...choice, by, limit: limit.value, timeZone });
       const cursor = next === null ? null : encodeCursor({ createdAt: next, id: kindOf(by) });
       return success({ body: { items: [...items], next: cursor } });
@@ -176,7 +213,6 @@ const deletedRange = perContext((context) => {
 });
 
 function deletingRoute(api: Api): void {
-  const { store } = api.deps;
   defineRoute(
     api,
     {
@@ -190,7 +226,7 @@ function deletingRoute(api: Api): void {
       body: noBody,
       answer: noContent('The readings are deleted, if there were any.'),
     },
-    async ({ params, query: asked, siteId, expectedVersion }) => {
+    async ({ params, query: asked, expectedVersion, store }) => {
       const loop = await findLoop(store, params.loopId, null);
       if (!loop.ok) return loop;
       const { version } = loop.value;
@@ -199,7 +235,7 @@ function deletingRoute(api: Api): void {
       }
       const range = timeRange(asked);
       if (!range.ok) return range;
-      const deleted = await store.deleteReadings({ siteId, loop: params.loopId, ...range.value });
+      const deleted = await store.of(READINGS).delete({ loop: params.loopId, ...range.value });
       if (deleted.outcome === 'deleted') return success({ body: null });
       const { limit, actual } = deleted;
       const detail = `There are ${actual} readings from \`from\` to \`to\`, more than are deleted at once: choose a shorter time.`;

@@ -1,4 +1,4 @@
-/** What was measured on a loop at one moment, in documents. */
+/** Documents what was measured on a loop at one moment. */
 import { z } from '@hono/zod-openapi';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { bodyInstant } from '../../fields/instant.ts';
@@ -27,7 +27,7 @@ const POWER_ENTRY: EnteredQuantity = {
 };
 const FLOW_ENTRY: EnteredQuantity = {
   description:
-    'Total flow. 0 while the pump runs only beside a head or both pressures, which are then those of a shut valve.',
+    'Total flow. 0 while the pump runs only beside a head or both pressures, which are then those of a closed valve.',
   ...FLOW,
   example: 8200,
 };

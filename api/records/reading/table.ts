@@ -1,48 +1,25 @@
-/** Readings as a table: a column for each outlet that was measured. */
-import type { z } from '@hono/zod-openapi';
-import type { Cell, Column, Table } from '../../http/csv.ts';
-import type { readingList } from './answer-schema.ts';
+/** Makes readings a table, with a column for each outlet that was measured. */
+import { tableOf } from '../../http/table-of.ts';
+import { readingList } from './answer-schema.ts';
 import { OUTLET_PREFIX } from './job.ts';
 
-type Wire = Pick<z.input<ReturnType<typeof readingList>>, 'items'>;
+const MEASURES = ['power', 'flow', 'head', 'suctionPressure', 'dischargePressure'] as const;
 
-const MEASURES = [
-  { name: 'power', quantity: 'power' },
-  { name: 'flow', quantity: 'flow' },
-  { name: 'head', quantity: 'head' },
-  { name: 'suctionPressure', quantity: 'pressure' },
-  { name: 'dischargePressure', quantity: 'pressure' },
-] as const;
+const MEAN_OF = ['from', 'until', 'day', 'readings'] as const;
 
-const SETTING = { name: 'setting', quantity: 'setting' } as const;
-const PLAIN: readonly Column[] = [{ name: 'time' }, SETTING];
-const MEANS: readonly Column[] = [
-  { name: 'from' },
-  { name: 'until' },
-  { name: 'day' },
-  { name: 'readings' },
-  SETTING,
-];
-
-/** Entered quantities leave as numbers. */
-const cell = (value: number | string | null | undefined): Cell => value;
-
-export function readingsTable({ items }: Wire): Table {
+/** Readings one by one have other columns than means of them; the first row shows which they are. */
+export const readingsTable = tableOf(readingList, 'items', ({ items }) => {
   const outlets = [...new Set(items.flatMap(({ outletFlows = {} }) => Object.keys(outletFlows)))].sort();
   const first = items[0];
-  const own = first !== undefined && 'from' in first ? MEANS : PLAIN;
-  const columns: readonly Column[] = [
+  const own = first !== undefined && 'from' in first ? MEAN_OF : (['time'] as const);
+  return [
     ...own,
+    'setting',
     ...MEASURES,
-    ...outlets.map((name): Column => ({ name: `${OUTLET_PREFIX}${name}`, quantity: 'flow' })),
+    ...outlets.map((name) => ({
+      name: `${OUTLET_PREFIX}${name}`,
+      unitOf: ['outletFlows'],
+      of: ({ outletFlows }: (typeof items)[number]) => outletFlows?.[name],
+    })),
   ];
-  return {
-    columns,
-    rows: items.map((item) => [
-      ...('from' in item ? [item.from, item.until, item.day, item.readings] : [item.time]),
-      cell(item.setting),
-      ...MEASURES.map(({ name }) => cell(item[name])),
-      ...outlets.map((name) => cell(item.outletFlows?.[name])),
-    ]),
-  };
-}
+});

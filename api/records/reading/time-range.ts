@@ -1,4 +1,4 @@
-/** The range of time that a query asks about. */
+/** Reads the period that a query asks about. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { invalidRequest, type Problem } from '../../http/problem.ts';
 

@@ -1,9 +1,11 @@
 /** Readings written to a database: all of a request in one transaction, many rows a statement. */
 import type { Compilable, CompiledQuery, Kysely, Transaction } from 'kysely';
 import type { Reading } from '../../../models/readings/reading.ts';
+import { compiledOnce } from '../../store/compiled-once.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import type { Tables } from '../../store/tables.ts';
-import type { CheckedReadings, NewReadings, ReadingStore } from './contract.ts';
+import type { InSite } from '../../store/versions.ts';
+import type { CheckedReadings, NewReadings, ReadingOperations } from './contract.ts';
 
 type Value = number | string | null;
 
@@ -65,14 +67,13 @@ const timesThere = (db: Kysely<Tables>, rows: number): Compilable<{ time: number
       Array.from({ length: rows }, () => 0),
     );
 
-/** Statements of a fixed number of rows, their text made once: making it takes longer than running it. */
+/** Statements of a number of rows, with their parameters. */
 function prepared<Row>(build: (rows: number) => Compilable<Row>) {
-  const kept = new Map<number, CompiledQuery<Row>>();
-  return (rows: number, parameters: readonly Value[]): CompiledQuery<Row> => {
-    const query = kept.get(rows) ?? build(rows).compile();
-    kept.set(rows, query);
-    return { ...query, parameters };
-  };
+  const compiled = compiledOnce<Row>();
+  return (rows: number, parameters: readonly Value[]): CompiledQuery<Row> => ({
+    ...compiled(rows, () => build(rows)),
+    parameters,
+  });
 }
 
 interface Statements {
@@ -102,7 +103,7 @@ const readingValues = (series: number, one: Reading): readonly Value[] => [
 /** The number under which a loop's readings stand, counted as changed; one statement makes it where there is none. */
 async function changedSeries(
   all: Transaction<Tables>,
-  { siteId, loop }: Omit<NewReadings, 'readings'>,
+  { siteId, loop }: InSite & Pick<NewReadings, 'loop'>,
 ): Promise<number> {
   const next = await all
     .selectFrom('reading_series')
@@ -195,7 +196,7 @@ const statementsFor = (db: Kysely<Tables>): Statements => ({
 /** Within a transaction of the caller: how many of them were merged. */
 export async function writeReadings(
   all: Transaction<Tables>,
-  { siteId, loop, readings }: NewReadings,
+  { siteId, loop, readings }: NewReadings & InSite,
   statements = statementsFor(all),
 ): Promise<number> {
   const series = await changedSeries(all, { siteId, loop });
@@ -207,7 +208,7 @@ export async function writeReadings(
 /** The instant of a merged reading without a flow at speed and without a head, which by itself would be refused; null: none. */
 async function stillAmong(
   all: Transaction<Tables>,
-  { siteId, loop, readings, outlets }: CheckedReadings,
+  { siteId, loop, readings, outlets }: CheckedReadings & InSite,
 ): Promise<number | null> {
   const [first, last] = [readings[0], readings.at(-1)];
   if (first === undefined || last === undefined) return null;
@@ -245,10 +246,11 @@ class Still extends Error {
   }
 }
 
-export function readingWrites(db: Kysely<Tables>): Pick<ReadingStore, 'insertReadings'> {
+export function readingWrites(db: Kysely<Tables>): (siteId: string) => Pick<ReadingOperations, 'insert'> {
   const statements = statementsFor(db);
-  return {
-    async insertReadings(written) {
+  return (siteId) => ({
+    async insert(asked) {
+      const written = { ...asked, siteId };
       const write = async (all: Transaction<Tables>): Promise<number> => {
         const merged = await writeReadings(all, written, statements);
         const still = merged === 0 ? null : await stillAmong(all, written);
@@ -264,5 +266,5 @@ export function readingWrites(db: Kysely<Tables>): Pick<ReadingStore, 'insertRea
         ? { outcome: 'missing' }
         : { outcome: 'written', accepted: written.readings.length, merged };
     },
-  };
+  });
 }

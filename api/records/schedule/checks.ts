@@ -1,4 +1,4 @@
-/** What must hold across a phase, and across the phases of a schedule. */
+/** Checks what must hold across a phase, and across the phases of a schedule. */
 import type { z } from '@hono/zod-openapi';
 import { minuteOfText } from '../../../models/calendar/civil-text.ts';
 import { DAY_KINDS, namesKind, WEEKDAYS } from '../../../models/calendar/day-kind.ts';
@@ -20,7 +20,7 @@ export function checkPhase(phase: Phase, issues: z.RefinementCtx): void {
     refuse(['rampMinutes'], 'must not stand beside volume');
   }
   for (const [name, opening] of Object.entries(phase.openings ?? {})) {
-    if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (shut) or 100 (as built)');
+    if (opening !== 0 && opening !== 100) refuse(['openings', name], 'must be 0 (closed) or 100 (as built)');
     if (opening === 0 && (phase.requiredFlows?.[name] ?? 0) > 0) {
       refuse(['requiredFlows', name], 'must be 0 for an outlet that the phase shuts');
     }
@@ -30,7 +30,7 @@ export function checkPhase(phase: Phase, issues: z.RefinementCtx): void {
 export function checkPhases(phases: readonly Phase[], issues: z.RefinementCtx): void {
   const refuse = (path: (string | number)[], message: string) =>
     issues.addIssue({ code: 'custom', path, message });
-  // A start that is no time of day is told where it stands.
+  // A start that is no time of day is named at its place.
   const starts = phases.flatMap(({ from }) => (minuteOfText(from) === null ? [] : [from]));
   for (const [place, phase] of phases.entries()) {
     const earlier = phases

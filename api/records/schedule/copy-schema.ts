@@ -1,4 +1,4 @@
-/** A stored schedule as it was entered, without its figures. */
+/** Documents a stored schedule as it was entered, without its figures. */
 import { z } from '@hono/zod-openapi';
 import { recordFields } from '../../fields/record-fields.ts';
 import { described, named } from '../../units/described.ts';

@@ -1,4 +1,4 @@
-/** What a schedule must fit in its loop before it is stored. */
+/** Checks that a schedule fits its loop before it is stored. */
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { hasRequirement } from '../../../models/network/margins.ts';
 import { requiring, scaled, shutOutlets, stated } from '../../../models/schedule/phase-loop.ts';
@@ -27,7 +27,7 @@ function faultsOf(phase: Phase, loop: CompiledLoop, at: readonly (string | numbe
   if (unknown.length > 0) return unknown;
   const shut = shutOutlets(phase);
   if (shut.length > 0 && loop.network === null) {
-    const detail = 'can be shut only where the pipework of the loop is known';
+    const detail = 'can be closed only where the pipework of the loop is known';
     return [{ pointer: toPointer([...at, 'openings']), detail }];
   }
   if (phase.volume !== undefined) return [];

@@ -1,8 +1,11 @@
-/** Names of the figures that the answer of a schedule adds to what was entered. */
+/** Names the figures that the answer of a schedule adds to what was entered. */
+
+const INFEASIBLE_FIGURES = ['reason', 'step', 'limitedBy'] as const;
 
 export const PHASE_FIGURES = [
   'setting',
   'feasible',
+  ...INFEASIBLE_FIGURES,
   'power',
   'flow',
   'hoursPerYear',
@@ -13,7 +16,15 @@ export const PHASE_FIGURES = [
   'gap',
 ] as const;
 
-export const EMERGENCY_FIGURES = ['setting', 'feasible', 'power', 'flow', 'outlets', 'batteryHours'] as const;
+export const EMERGENCY_FIGURES = [
+  'setting',
+  'feasible',
+  ...INFEASIBLE_FIGURES,
+  'power',
+  'flow',
+  'outlets',
+  'batteryHours',
+] as const;
 
 export const SCHEDULE_FIGURES = [
   'year',

@@ -3,15 +3,73 @@ import type { Kysely } from 'kysely';
 import type { Schedule } from '../../../models/schedule/schedule.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { defineKind } from '../../store/kind.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
 import type { ScheduleRow, Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
-import type { ExpectedVersion, RecordKey, StoredRecord } from '../../store/versions.ts';
+import type {
+  Deleted,
+  Deletion,
+  ExpectedVersion,
+  Inserted,
+  Missing,
+  NewRecord,
+  RecordKey,
+  Replaced,
+  Stale,
+  StoredRecord,
+  UnknownTariff,
+} from '../../store/versions.ts';
 import { hasVersion, isRecord } from '../../store/where-clauses.ts';
 
-type ScheduleStore = Pick<Store, 'getSchedule' | 'putSchedule' | 'deleteSchedule' | 'setpointVersions'>;
+/** Its id is that of its loop. */
+export type ScheduleRecord = StoredRecord<Schedule>;
+
+/** `none`: there is none yet. */
+export interface SchedulePut extends NewRecord<Schedule> {
+  readonly expectedVersion: ExpectedVersion | 'none';
+}
+
+type SchedulePutOutcome =
+  | Inserted<ScheduleRecord>
+  | Replaced<ScheduleRecord>
+  | Stale
+  | Missing
+  | UnknownTariff
+  | { readonly outcome: 'exists' };
+
+/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
+interface SetpointVersions {
+  readonly site: number;
+  readonly loop: number;
+  readonly pumpId: string | null;
+  readonly pump: number | null;
+  readonly schedule: number | null;
+  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
+  readonly scheduleCreatedAt: number | null;
+  /** That of the schedule, else that of the site. */
+  readonly tariffId: string | null;
+  readonly tariff: number | null;
+}
+
+/** By the ids of loops. */
+interface ScheduleOperations {
+  get(id: string): Promise<ScheduleRecord | undefined>;
+  /** Of the loops that have one; at most a few hundred ids. */
+  some(ids: readonly string[]): Promise<readonly ScheduleRecord[]>;
+  /** `exists` where there should be none yet; `missing` where there is no loop, or no schedule of the version. */
+  put(put: SchedulePut): Promise<SchedulePutOutcome>;
+  delete(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  /** Undefined without such a loop. */
+  setpointVersions(id: string): Promise<SetpointVersions | undefined>;
+}
+
+export function scheduleRecord(row: ScheduleRow): ScheduleRecord {
+  checkDigest(row, 'schedule', [row.document]);
+  const document: Schedule = JSON.parse(row.document);
+  return { ...common(row), document };
+}
 
 const contentColumns = (document: Schedule) => {
   const text = jsonText(document);
@@ -53,8 +111,9 @@ const setpointQuery = (db: Kysely<Tables>, { siteId, id }: RecordKey) =>
 /** One statement decides; only where a reference is broken is it asked which. */
 async function putSchedule(
   db: Kysely<Tables>,
-  { siteId, id, document, now, expectedVersion }: Parameters<ScheduleStore['putSchedule']>[0],
-): ReturnType<ScheduleStore['putSchedule']> {
+  siteId: string,
+  { id, document, now, expectedVersion }: SchedulePut,
+): Promise<SchedulePutOutcome> {
   const content = contentColumns(document);
   const broken = async () => {
     const loop = await db.selectFrom('loop').select('id').where(isRecord({ siteId, id })).executeTakeFirst();
@@ -84,19 +143,34 @@ async function putSchedule(
   return await staleOrMissing(db, 'schedule', { siteId, id });
 }
 
-export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
+function openSchedules(db: Kysely<Tables>): (siteId: string) => ScheduleOperations {
   const setpointVersions = preparedRead<SetpointVersions>(db, ([siteId = '', id = '']) =>
     setpointQuery(db, { siteId, id }),
   );
-  return {
-    async getSchedule(key) {
-      const row = await db.selectFrom('schedule').selectAll().where(isRecord(key)).executeTakeFirst();
+  return (siteId) => ({
+    async get(id) {
+      const row = await db
+        .selectFrom('schedule')
+        .selectAll()
+        .where(isRecord({ siteId, id }))
+        .executeTakeFirst();
       return row === undefined ? undefined : scheduleRecord(row);
     },
 
-    putSchedule: (schedule) => putSchedule(db, schedule),
+    async some(ids) {
+      if (ids.length === 0) return [];
+      const rows = await db
+        .selectFrom('schedule')
+        .selectAll()
+        .where('site_id', '=', siteId)
+        .where('id', 'in', ids)
+        .execute();
+      return rows.map(scheduleRecord);
+    },
 
-    async deleteSchedule({ siteId, id, expectedVersion }) {
+    put: (schedule) => putSchedule(db, siteId, schedule),
+
+    async delete({ id, expectedVersion }) {
       const { numDeletedRows } = await db
         .deleteFrom('schedule')
         .where(isRecord({ siteId, id }))
@@ -106,42 +180,15 @@ export function scheduleStore(db: Kysely<Tables>): ScheduleStore {
       return await staleOrMissing(db, 'schedule', { siteId, id });
     },
 
-    async setpointVersions({ siteId, id }) {
+    async setpointVersions(id) {
       const [versions] = await setpointVersions([siteId, id]);
       return versions;
     },
-  };
+  });
 }
 
-/** Its id is that of its loop. */
-
-export type ScheduleRecord = StoredRecord<Schedule>;
-
-export function scheduleRecord(row: ScheduleRow): ScheduleRecord {
-  checkDigest(row, 'schedule', [row.document]);
-  const document: Schedule = JSON.parse(row.document);
-  return { ...common(row), document };
-}
-
-/** `none`: there is none yet. */
-
-export interface SchedulePut extends RecordKey {
-  readonly document: Schedule;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion | 'none';
-}
-
-/** What the setpoint of a loop rests on, without the documents: the versions tell whether what is known still holds. */
-
-export interface SetpointVersions {
-  readonly site: number;
-  readonly loop: number;
-  readonly pumpId: string | null;
-  readonly pump: number | null;
-  readonly schedule: number | null;
-  /** Tells a schedule from one that was deleted before it, whose versions began at 1 too. */
-  readonly scheduleCreatedAt: number | null;
-  /** That of the schedule, else that of the site. */
-  readonly tariffId: string | null;
-  readonly tariff: number | null;
-}
+export const SCHEDULES = defineKind<ScheduleOperations>({
+  name: 'schedule',
+  reads: { get: 'read-again', some: 'read-again', setpointVersions: 'read-again' },
+  open: openSchedules,
+});

@@ -1,4 +1,4 @@
-/** The schedule of a loop in requests. */
+/** Documents the schedule of a loop in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { MINUTES_PER_DAY } from '../../../models/calendar/time-factors.ts';
@@ -111,7 +111,7 @@ export const phaseShape = (context: SchemaContext) => ({
   openings: byOutlet(
     context,
     entered(context, 'opening', { description: '0 or 100.', minimum: 0, maximum: 100, example: 0 }),
-    'Outlets shut in this phase, by 0; 100 is as built. What is shut requires nothing.',
+    'Outlets closed in this phase, by 0; 100 is as built. A closed outlet requires nothing.',
   ).optional(),
   rampMinutes: described(context, z.int().min(1).max(MINUTES_PER_DAY), {
     description: "Minutes in which the setting runs from that of the phase before to this phase's.",
@@ -133,7 +133,9 @@ export const emergencyShape = (context: SchemaContext) => ({
 });
 
 export const scheduleTariff = (context: SchemaContext) =>
-  tariffRef(context, { description: 'Id of a tariff; null: the tariff or the price of the site.' });
+  tariffRef(context, {
+    description: 'Id or key of a tariff, answered as its id; null: the tariff or the price of the site.',
+  });
 
 const ignored = z
   .unknown()

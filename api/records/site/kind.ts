@@ -1,17 +1,47 @@
 /** Sites in a database. */
 import type { Kysely, Transaction } from 'kysely';
-import { DEFAULT_SITE_ID } from '../../store/default-site.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
 import { checkDigest, digestOf, jsonText } from '../../store/json-text.ts';
+import { defineKind } from '../../store/kind.ts';
 import { parsedOnce } from '../../store/parsed-once.ts';
 import { preparedRead } from '../../store/prepared-read.ts';
 import { common } from '../../store/rows.ts';
-import type { Store } from '../../store/store.ts';
+import type { SiteStore } from '../../store/store.ts';
 import type { RowCommon, Tables } from '../../store/tables.ts';
-import type { ExpectedVersion, StoredRecord } from '../../store/versions.ts';
+import type {
+  ExpectedVersion,
+  Missing,
+  Replaced,
+  Stale,
+  StoredRecord,
+  UnknownTariff,
+} from '../../store/versions.ts';
 import { hasVersion } from '../../store/where-clauses.ts';
 
-type SiteStore = Pick<Store, 'getSite' | 'ensureSite' | 'replaceSite'>;
+/** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
+export interface Site {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly elevation: number;
+  readonly price: number | null;
+  readonly labourRate: number | null;
+  /** Id of the tariff that prices go by where nothing else is stated. */
+  readonly tariff: string | null;
+}
+
+export type SiteRecord = StoredRecord<Site>;
+
+interface SiteOperations {
+  get(): Promise<SiteRecord | undefined>;
+  /** Makes the site if it is not there, and leaves it alone if it is. */
+  ensure(site: { readonly document: Site; readonly now: number }): Promise<SiteRecord>;
+  replace(replacement: {
+    readonly document: Site;
+    readonly now: number;
+    readonly expectedVersion: ExpectedVersion;
+  }): Promise<Replaced<SiteRecord> | Stale | Missing | UnknownTariff>;
+}
 
 export const siteColumns = (document: Site) => {
   const text = jsonText(document);
@@ -32,19 +62,26 @@ export async function writeSiteTariff(
   await all.insertInto('site_tariff').values({ site_id: siteId, tariff_id: tariffId }).execute();
 }
 
-export function siteStore(db: Kysely<Tables>): SiteStore {
+// The digest proves that a text is the one made from a value of the type, so parsing gives that type back.
+export const siteRecord = parsedOnce((row: RowCommon): SiteRecord => {
+  checkDigest(row, 'site', [row.document]);
+  const document: Site = JSON.parse(row.document);
+  return { ...common(row), document };
+});
+
+function openSite(db: Kysely<Tables>): (siteId: string) => SiteOperations {
   const byId = preparedRead(db, ([siteId = '']) =>
     db.selectFrom('site').selectAll().where('id', '=', siteId),
   );
   const findRow = async (siteId: string) => (await byId([siteId]))[0];
 
-  return {
-    async getSite(siteId) {
+  return (siteId) => ({
+    async get() {
       const row = await findRow(siteId);
       return row === undefined ? undefined : siteRecord(row);
     },
 
-    async ensureSite({ siteId, document, now }) {
+    async ensure({ document, now }) {
       await db
         .insertInto('site')
         .values({ id: siteId, version: 1, created_at: now, updated_at: now, ...siteColumns(document) })
@@ -55,7 +92,7 @@ export function siteStore(db: Kysely<Tables>): SiteStore {
       return siteRecord(row);
     },
 
-    async replaceSite({ siteId, document, now, expectedVersion }) {
+    async replace({ document, now, expectedVersion }) {
       const rows = await unlessReferenceBroken(() =>
         db.transaction().execute(async (all) => {
           const updated = await all
@@ -75,37 +112,15 @@ export function siteStore(db: Kysely<Tables>): SiteStore {
       const current = await findRow(siteId);
       return current === undefined ? { outcome: 'missing' } : { outcome: 'stale', version: current.version };
     },
-  };
+  });
 }
 
-/** A facility: `elevation` in m, `price` in money per kWh, `labourRate` in money per hour. */
-
-export interface Site {
-  readonly name: string;
-  readonly timeZone: string;
-  readonly currency: string;
-  readonly elevation: number;
-  readonly price: number | null;
-  readonly labourRate: number | null;
-  /** Id of the tariff that prices go by where nothing else is stated. */
-  readonly tariff: string | null;
-}
-
-export type SiteRecord = StoredRecord<Site>;
-// The digest proves that a text is the one made from a value of the type, so parsing gives that type back.
-
-export const siteRecord = parsedOnce((row: RowCommon): SiteRecord => {
-  checkDigest(row, 'site', [row.document]);
-  const document: Site = JSON.parse(row.document);
-  return { ...common(row), document };
+/** The facility itself, of which a site has one. */
+export const SITE = defineKind<SiteOperations>({
+  name: 'site',
+  reads: { get: 'remembered' },
+  open: openSite,
 });
-
-export interface SiteReplacement {
-  readonly siteId: string;
-  readonly document: Site;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion;
-}
 
 export const defaultSite = (currency: string): Site => ({
   name: 'Site',
@@ -117,8 +132,8 @@ export const defaultSite = (currency: string): Site => ({
   tariff: null,
 });
 
-export async function findSite(store: Store): Promise<SiteRecord> {
-  const site = await store.getSite(DEFAULT_SITE_ID);
+export async function findSite(store: SiteStore): Promise<SiteRecord> {
+  const site = await store.of(SITE).get();
   if (site === undefined) throw new Error('invariant: the site is made when the service starts');
   return site;
 }

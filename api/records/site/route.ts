@@ -1,4 +1,4 @@
-/** The site: read and replaced. */
+/** Reads and replaces the site. */
 import { failed, success } from '../../../curves/result.ts';
 import { recordBody } from '../../fields/record-fields.ts';
 import { storedExample } from '../../fields/stored-example.ts';
@@ -9,9 +9,11 @@ import { jsonAnswer } from '../../http/json-answer.ts';
 import { jsonBody } from '../../http/json-body.ts';
 import { noBody } from '../../http/request-body.ts';
 import { noQuery } from '../../http/route.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
+import { putCondition } from '../put-condition.ts';
 import { writeProblem } from '../write-problems.ts';
 import type { SiteRecord } from './kind.ts';
-import { findSite } from './kind.ts';
+import { findSite, SITE } from './kind.ts';
 import { siteAnswer, siteInput } from './schema.ts';
 
 const SITE_EXAMPLE = example('site');
@@ -24,7 +26,7 @@ const answerOf = (record: SiteRecord) => ({
 });
 
 export function siteRoutes(api: Api): void {
-  const { store, clock } = api.deps;
+  const { clock } = api.deps;
   const answer = jsonAnswer({
     schema: siteAnswer,
     description: 'The site.',
@@ -41,7 +43,7 @@ export function siteRoutes(api: Api): void {
       body: noBody,
       answer,
     },
-    async () => success(answerOf(await findSite(store))),
+    async ({ store }) => success(answerOf(await findSite(store))),
   );
   defineRoute(
     api,
@@ -51,16 +53,23 @@ export function siteRoutes(api: Api): void {
       operationId: 'replaceSite',
       summary: 'Replace the site',
       description: 'Writes all of the site. Prices are never converted when the currency changes.',
-      conditional: true,
+      conditional: 'unless-stored',
       body: jsonBody({ schema: siteInput, example: SITE_EXAMPLE }),
       answer,
     },
-    async ({ body, siteId, expectedVersion }) => {
+    async ({ body: document, store, ...conditions }) => {
+      const stored = await findSite(store);
+      const condition = putCondition(conditions, { stored, put: { document }, noun: 'site' });
+      if (!condition.ok) return condition;
+      if (condition.value === 'is-stored') return success(answerOf(stored));
       const now = clock().getTime();
-      const written = await store.replaceSite({ siteId, document: body, now, expectedVersion });
-      return written.outcome === 'replaced'
-        ? success(answerOf(written.record))
-        : failed(writeProblem(written, 'site'));
+      const { expectedVersion } = conditions;
+      const written = await store.of(SITE).replace({ document, now, expectedVersion });
+      if (written.outcome === 'replaced') return success(answerOf(written.record));
+      if (written.outcome !== 'unknown-tariff' || document.tariff === null)
+        return failed(writeProblem(written, 'site'));
+      const place = { pointer: '/tariff' };
+      return failed(await unknownRecord(store, { noun: 'tariff', name: document.tariff, place }));
     },
   );
 }

@@ -1,4 +1,4 @@
-/** The site in requests and answers. */
+/** Documents the site in requests and answers. */
 
 import { z } from '@hono/zod-openapi';
 import { enteredMoney } from '../../fields/money.ts';
@@ -59,7 +59,7 @@ const siteFields = (context: SchemaContext) => ({
   price: orNull(context, { description: 'The price of electricity per kWh, or null.', example: 0.21 }),
   tariff: tariffRef(context, {
     description:
-      'Id of the tariff that prices go by, before `price`, where a request states neither; or null.',
+      'Id or key of the tariff that prices go by, answered as its id, before `price`, where a request states neither; or null.',
   }),
   labourRate: orNull(context, { description: 'What an hour of work costs, or null.', example: 30 }),
 });

@@ -1,4 +1,4 @@
-/** A tariff named by its id, in requests and answers. */
+/** Documents a tariff named by its id. */
 import type { z } from '@hono/zod-openapi';
 import { idField } from '../../fields/id-field.ts';
 import { nullable } from '../../fields/nullable.ts';

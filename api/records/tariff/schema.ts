@@ -1,7 +1,8 @@
-/** A tariff in requests and answers. */
+/** Documents a tariff in requests and answers. */
 import { z } from '@hono/zod-openapi';
 import type { Tariff, TariffPeriod } from '../../../models/tariff/tariff.ts';
 import { calendarDate, dayKinds, months, timeOfDay } from '../../fields/clock-fields.ts';
+import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
 import { listSchema } from '../../fields/list-schema.ts';
 import { numberField } from '../../fields/number-field.ts';
@@ -112,22 +113,37 @@ const fields = (context: SchemaContext) => ({
 /** A tariff as it is entered, to be stored or within a request. */
 export const tariffInput = perContext(
   (context): z.ZodType<Tariff> =>
-    named(context, 'Tariff', z.strictObject({ ...fields(context), ...acceptedFields(context) }), {
-      description: 'Prices by the wall clock of the site.',
-    }),
+    named(
+      context,
+      'Tariff',
+      z.strictObject({ ...fields(context), ...acceptedFields(context), ...acceptedKey(context) }),
+      {
+        description: 'Prices by the wall clock of the site.',
+      },
+    ),
 );
 
 export const tariffItem = perContext((context) =>
-  named(context, 'TariffItem', z.strictObject({ ...recordFields(context), ...fields(context) }), {
-    description: 'A stored tariff in a list.',
-  }),
+  named(
+    context,
+    'TariffItem',
+    z.strictObject({ ...recordFields(context), ...answeredKey(context), ...fields(context) }),
+    {
+      description: 'A stored tariff in a list.',
+    },
+  ),
 );
 
 export const tariffAnswer = perContext((context) =>
   named(
     context,
     'Tariff',
-    z.strictObject({ ...recordFields(context), ...fields(context), units: unitsField(context) }),
+    z.strictObject({
+      ...recordFields(context),
+      ...answeredKey(context),
+      ...fields(context),
+      units: unitsField(context),
+    }),
     { description: 'A stored tariff.' },
   ),
 );

@@ -1,7 +1,8 @@
-/** Routine checks as answers carry them. */
+/** Documents routine checks in answers. */
 import { z } from '@hono/zod-openapi';
 import { cautionSchema } from '../../fields/caution.ts';
 import { calendarDate } from '../../fields/clock-fields.ts';
+import { answeredKey } from '../../fields/key-field.ts';
 import { nullable } from '../../fields/nullable.ts';
 import { recordFields } from '../../fields/record-fields.ts';
 import { unitsField } from '../../units/answer-units.ts';
@@ -37,6 +38,7 @@ export const currencyField = (context: SchemaContext) =>
 
 const taskShape = (context: SchemaContext) => ({
   ...recordFields(context),
+  ...answeredKey(context),
   ...taskFields(context),
   ...targetFields(context),
   firstDue: calendarDate(context, {

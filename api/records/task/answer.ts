@@ -1,4 +1,4 @@
-/** Routine checks as answers carry them, with when they are due and what they ask of a year. */
+/** Answers routine checks, with when they are due and their upkeep of a year. */
 import type { z } from '@hono/zod-openapi';
 import { civilDate } from '../../../models/calendar/civil-day.ts';
 import { textOfDate } from '../../../models/calendar/civil-text.ts';

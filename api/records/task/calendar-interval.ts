@@ -1,4 +1,4 @@
-/** Intervals of the calendar in documents, as durations of ISO 8601. */
+/** Documents intervals of the calendar, as durations of ISO 8601. */
 import { z } from '@hono/zod-openapi';
 import { Duration } from 'luxon';
 import { failed, type Result, success } from '../../../curves/result.ts';

@@ -3,14 +3,17 @@ import type { MaintenanceTask, TaskKind } from '../../../models/maintenance/task
 import type {
   Deleted,
   Deletion,
-  ExpectedVersion,
+  Inserted,
+  KeyTaken,
   Missing,
+  NewRecord,
   Page,
   PageRequest,
-  RecordKey,
   Replaced,
+  Replacement,
   Stale,
   StoredRecord,
+  UnknownLoop,
   UnknownPump,
 } from '../../store/versions.ts';
 
@@ -29,9 +32,8 @@ export interface MaintenanceTaskRecord extends StoredRecord<MaintenanceTask> {
   readonly progress: TaskProgress;
 }
 
-/** Those of one site; of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
+/** Those of a loop (null: of a pump), of some loops, of a pump, of a kind, of other kinds, due from a day on, until a day, where these are given. */
 export interface TaskChoice {
-  readonly siteId: string;
   readonly loop?: string | null | undefined;
   /** At most `LOOPS_ASKED_MAX`. */
   readonly loops?: readonly string[] | undefined;
@@ -48,18 +50,9 @@ export interface TaskPageRequest extends PageRequest, TaskChoice {
 }
 
 export interface NewMaintenanceTasks {
-  readonly siteId: string;
   readonly now: number;
-  readonly tasks: readonly { readonly id: string; readonly document: MaintenanceTask }[];
+  readonly tasks: readonly Omit<NewRecord<MaintenanceTask>, 'now'>[];
 }
-
-export interface TaskReplacement extends RecordKey {
-  readonly document: MaintenanceTask;
-  readonly now: number;
-  readonly expectedVersion: ExpectedVersion;
-}
-
-export type UnknownLoop = { readonly outcome: 'unknown-loop'; readonly loopId: string };
 
 /** Every task that was asked for, or how many there are when they are more than `ALL_TASKS_LIMIT`. */
 export type AllTasks =
@@ -83,24 +76,27 @@ export interface TaskTotals {
   readonly parts: number;
 }
 
-export interface MaintenanceTaskStore {
+export interface TaskOperations {
+  insert(
+    task: NewRecord<MaintenanceTask>,
+  ): Promise<Inserted<MaintenanceTaskRecord> | UnknownLoop | UnknownPump | KeyTaken>;
   /** All of them or none; the records in the order of the tasks. */
-  insertMaintenanceTasks(
+  insertAll(
     tasks: NewMaintenanceTasks,
   ): Promise<
     | { readonly outcome: 'inserted'; readonly records: readonly MaintenanceTaskRecord[] }
     | UnknownLoop
     | UnknownPump
   >;
-  getMaintenanceTask(key: RecordKey): Promise<MaintenanceTaskRecord | undefined>;
-  listMaintenanceTasks(request: TaskPageRequest): Promise<Page<MaintenanceTaskRecord>>;
+  get(id: string): Promise<MaintenanceTaskRecord | undefined>;
+  list(request: TaskPageRequest): Promise<Page<MaintenanceTaskRecord>>;
   /** In the order createdAt, then id. */
-  allMaintenanceTasks(choice: TaskChoice): Promise<AllTasks>;
+  all(choice: TaskChoice): Promise<AllTasks>;
   /** `today`: a day number. */
-  maintenanceTotals(choice: TaskChoice & { readonly today: number }): Promise<TaskTotals>;
-  replaceMaintenanceTask(
-    replacement: TaskReplacement,
-  ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump>;
+  totals(choice: TaskChoice & { readonly today: number }): Promise<TaskTotals>;
+  replace(
+    replacement: Replacement<MaintenanceTask>,
+  ): Promise<Replaced<MaintenanceTaskRecord> | Stale | Missing | UnknownLoop | UnknownPump | KeyTaken>;
   /** With its completions. */
-  deleteMaintenanceTask(deletion: Deletion): Promise<Deleted | Stale | Missing>;
+  delete(deletion: Deletion): Promise<Deleted | Stale | Missing>;
 }

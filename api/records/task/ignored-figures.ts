@@ -1,4 +1,4 @@
-/** The fields that answers add to a routine check, so that requests can take them back. */
+/** Names the fields that answers add to a routine check, so that requests can take them back. */
 import { z } from '@hono/zod-openapi';
 
 export const TASK_FIGURES = [

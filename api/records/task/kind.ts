@@ -1,34 +1,34 @@
 /** Routine checks in a database. */
+
 import { type Expression, expressionBuilder, type Kysely, type SqlBool } from 'kysely';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
-import type { KindsOfRecords } from '../../features/site-copy/contract.ts';
-import { type KindOfRecord, later, writtenTo } from '../../store/exported-kind.ts';
 import { unlessReferenceBroken } from '../../store/foreign-key-violation.ts';
+import { unlessKeyTaken } from '../../store/keys.ts';
+import { defineKind } from '../../store/kind.ts';
 import { pageOf, rowsToRead } from '../../store/page.ts';
+import { recordReference } from '../../store/record-reference.ts';
 import type { Tables } from '../../store/tables.ts';
 import { staleOrMissing } from '../../store/version-check.ts';
-import { type InUse, type UnknownPump, USED_BY_LIMIT } from '../../store/versions.ts';
-import { hasVersion, isRecord, mayBeOnPage } from '../../store/where-clauses.ts';
+import {
+  type InSite,
+  type InUse,
+  type Replacement,
+  type UnknownLoop,
+  type UnknownPump,
+  USED_BY_LIMIT,
+} from '../../store/versions.ts';
+import { hasVersion, isRecord, keyColumn, mayBeOnPage } from '../../store/where-clauses.ts';
 import {
   ALL_TASKS_LIMIT,
   LOOPS_ASKED_MAX,
-  type MaintenanceTaskStore,
   NEW_TASKS_MAX,
   type NewMaintenanceTasks,
   type TaskChoice,
-  type TaskReplacement,
-  type UnknownLoop,
+  type TaskOperations,
 } from './contract.ts';
 import { NEVER_DONE, taskColumns, taskRecord } from './rows.ts';
 
-type TaskReads = Pick<
-  MaintenanceTaskStore,
-  'getMaintenanceTask' | 'listMaintenanceTasks' | 'allMaintenanceTasks' | 'maintenanceTotals'
->;
-type TaskWrites = Pick<
-  MaintenanceTaskStore,
-  'insertMaintenanceTasks' | 'replaceMaintenanceTask' | 'deleteMaintenanceTask'
->;
+type TaskReads = Pick<TaskOperations, 'get' | 'list' | 'all' | 'totals'>;
 
 const TABLE = 'maintenance_task';
 
@@ -38,7 +38,7 @@ function isOfLoops(loops: readonly string[]) {
   return loops.length === 0 ? column.lit(false) : column('loop_id', 'in', loops);
 }
 
-function isChosen(choice: TaskChoice): Expression<SqlBool> {
+function isChosen(choice: TaskChoice & InSite): Expression<SqlBool> {
   const { siteId, loop, loops, pump, kind, otherThan, name, dueFrom, dueUntil } = choice;
   const column = expressionBuilder<Tables, typeof TABLE>();
   const conditions = [column('site_id', '=', siteId)];
@@ -54,7 +54,10 @@ function isChosen(choice: TaskChoice): Expression<SqlBool> {
   return column.and(conditions);
 }
 
-async function totalsOf(db: Kysely<Tables>, { today, ...choice }: TaskChoice & { readonly today: number }) {
+async function totalsOf(
+  db: Kysely<Tables>,
+  { today, ...choice }: TaskChoice & InSite & { readonly today: number },
+) {
   const sums = await db
     .selectFrom(TABLE)
     .select(({ fn }) => [
@@ -75,18 +78,18 @@ async function totalsOf(db: Kysely<Tables>, { today, ...choice }: TaskChoice & {
   };
 }
 
-export const taskReads = (db: Kysely<Tables>): TaskReads => ({
-  async getMaintenanceTask(key) {
-    const row = await db.selectFrom(TABLE).selectAll().where(isRecord(key)).executeTakeFirst();
+const taskReads = (db: Kysely<Tables>, siteId: string): TaskReads => ({
+  async get(id) {
+    const row = await db.selectFrom(TABLE).selectAll().where(isRecord({ siteId, id })).executeTakeFirst();
     return row === undefined ? undefined : taskRecord(row);
   },
 
-  async listMaintenanceTasks(request) {
+  async list(request) {
     const rows = await db
       .selectFrom(TABLE)
       .selectAll()
-      .where(mayBeOnPage(request))
-      .where(isChosen(request))
+      .where(mayBeOnPage({ siteId, ...request }))
+      .where(isChosen({ siteId, ...request }))
       .orderBy('created_at')
       .orderBy('id')
       .limit(rowsToRead(request.limit))
@@ -94,7 +97,8 @@ export const taskReads = (db: Kysely<Tables>): TaskReads => ({
     return pageOf(rows, { limit: request.limit, read: taskRecord });
   },
 
-  async allMaintenanceTasks(choice) {
+  async all(asked) {
+    const choice = { siteId, ...asked };
     const { actual } = await db
       .selectFrom(TABLE)
       .select((eb) => eb.fn.countAll<number | string>().as('actual'))
@@ -113,20 +117,23 @@ export const taskReads = (db: Kysely<Tables>): TaskReads => ({
     return { outcome: 'all', records: rows.map(taskRecord) };
   },
 
-  maintenanceTotals: (asked) => totalsOf(db, asked),
+  totals: (asked) => totalsOf(db, { siteId, ...asked }),
 });
 
 /** What stands in the way of a loop or a pump that is to be deleted. */
-export async function tasksThatUse(db: Kysely<Tables>, choice: TaskChoice): Promise<InUse['usedBy']> {
+export async function tasksThatUse(
+  db: Kysely<Tables>,
+  choice: TaskChoice & InSite,
+): Promise<InUse['usedBy']> {
   const tasks = await db
     .selectFrom(TABLE)
-    .select(['id', 'name'])
+    .select(['id', 'key', 'name'])
     .where(isChosen(choice))
     .orderBy('created_at')
     .orderBy('id')
     .limit(USED_BY_LIMIT)
     .execute();
-  return tasks.map((task) => ({ kind: 'maintenance-task', ...task }));
+  return tasks.map((task) => ({ kind: 'maintenance-task', ...recordReference(task) }));
 }
 
 /** Asked after a reference was found broken: the first that names nothing. */
@@ -147,13 +154,13 @@ async function unknownReference(
   throw new Error('invariant: a task was written to a site that is not there');
 }
 
-async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMaintenanceTasks) {
+async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMaintenanceTasks & InSite) {
   if (tasks.length === 0) return { outcome: 'inserted', records: [] } as const;
   if (tasks.length > NEW_TASKS_MAX) throw new Error(`invariant: ${tasks.length} tasks written at once`);
   const insertion = db
     .insertInto(TABLE)
     .values(
-      tasks.map(({ id, document }) => ({
+      tasks.map(({ id, document, key = null }) => ({
         site_id: siteId,
         id,
         version: 1,
@@ -163,6 +170,7 @@ async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMainte
         changes: 0,
         changed_at: now,
         ...taskColumns(document, NEVER_DONE),
+        key,
       })),
     )
     .returningAll();
@@ -181,7 +189,7 @@ async function insertTasks(db: Kysely<Tables>, { siteId, now, tasks }: NewMainte
 /** What was done before stays done, so that the day it is due next follows from the new interval. */
 async function replaceTask(
   db: Kysely<Tables>,
-  { siteId, id, document, now, expectedVersion }: TaskReplacement,
+  { siteId, id, document, now, key, expectedVersion }: Replacement<MaintenanceTask> & InSite,
 ) {
   const rows = await unlessReferenceBroken(() =>
     db.transaction().execute(async (all) => {
@@ -201,7 +209,7 @@ async function replaceTask(
       if (held === undefined) return [];
       return await all
         .updateTable(TABLE)
-        .set(taskColumns(document, held))
+        .set({ ...taskColumns(document, held), ...keyColumn(key) })
         .where(isRecord({ siteId, id }))
         .returningAll()
         .execute();
@@ -213,12 +221,25 @@ async function replaceTask(
   return await staleOrMissing(db, TABLE, { siteId, id });
 }
 
-export const taskWrites = (db: Kysely<Tables>): TaskWrites => ({
-  insertMaintenanceTasks: (tasks) => insertTasks(db, tasks),
+const taskWrites = (db: Kysely<Tables>, siteId: string): Omit<TaskOperations, keyof TaskReads> => ({
+  async insert({ now, ...task }) {
+    const inserted = await unlessKeyTaken(db, { siteId, table: TABLE, key: task.key }, () =>
+      insertTasks(db, { siteId, now, tasks: [task] }),
+    );
+    if (inserted.outcome !== 'inserted') return inserted;
+    const [record] = inserted.records;
+    if (record === undefined) throw new Error('invariant: one task was inserted');
+    return { outcome: 'inserted', record };
+  },
 
-  replaceMaintenanceTask: (replacement) => replaceTask(db, replacement),
+  insertAll: (tasks) => insertTasks(db, { ...tasks, siteId }),
 
-  async deleteMaintenanceTask({ siteId, id, expectedVersion }) {
+  replace: (replacement) =>
+    unlessKeyTaken(db, { siteId, table: TABLE, key: replacement.key }, () =>
+      replaceTask(db, { ...replacement, siteId }),
+    ),
+
+  async delete({ id, expectedVersion }) {
     const { numDeletedRows } = await db
       .deleteFrom(TABLE)
       .where(isRecord({ siteId, id }))
@@ -229,18 +250,8 @@ export const taskWrites = (db: Kysely<Tables>): TaskWrites => ({
   },
 });
 
-export const TASKS: Pick<KindOfRecord<KindsOfRecords['maintenanceTasks']>, 'read' | 'write'> = {
-  async read(db, siteId) {
-    const rows = await db
-      .selectFrom('maintenance_task')
-      .selectAll()
-      .where('site_id', '=', siteId)
-      .orderBy('created_at')
-      .orderBy('id')
-      .execute();
-    return later(rows, taskRecord);
-  },
-  write: writtenTo('maintenance_task', ({ db, record: { document }, siteId, id, now }) =>
-    taskWrites(db).insertMaintenanceTasks({ siteId, now, tasks: [{ id, document }] }),
-  ),
-};
+export const TASKS = defineKind<TaskOperations>({
+  name: 'maintenance-task',
+  reads: { get: 'read-again', list: 'read-again', all: 'read-again', totals: 'read-again' },
+  open: (db) => (siteId) => ({ ...taskReads(db, siteId), ...taskWrites(db, siteId) }),
+});

@@ -1,4 +1,4 @@
-/** The query parameters of a list of routine checks. */
+/** Documents the query parameters of a list of routine checks. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
@@ -25,8 +25,8 @@ const yesOrNo = (context: SchemaContext, description: string) =>
 
 /** Those of one loop or of one pump. */
 export const targetQuery = (context: SchemaContext) => ({
-  loop: id(context, 'Only checks of this loop; an id that names none finds none.'),
-  pump: id(context, 'Only checks of this pump; an id that names none finds none.'),
+  loop: id(context, 'Only checks of this loop, by its id or key.'),
+  pump: id(context, 'Only checks of this pump, by its id or key.'),
 });
 
 export const taskListQuery = perContext((context) =>

@@ -1,4 +1,4 @@
-/** Routine checks in requests. */
+/** Documents routine checks in requests. */
 
 import { z } from '@hono/zod-openapi';
 import { dayOfText } from '../../../models/calendar/civil-text.ts';
@@ -6,6 +6,7 @@ import { type MaintenanceTask, TASK_KINDS } from '../../../models/maintenance/ta
 import { calendarDate } from '../../fields/clock-fields.ts';
 import { idField } from '../../fields/id-field.ts';
 import { bodyInstant } from '../../fields/instant.ts';
+import { acceptedKey } from '../../fields/key-field.ts';
 import { enteredMoney } from '../../fields/money.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { acceptedFields } from '../../fields/record-fields.ts';
@@ -37,10 +38,10 @@ export const minutesField = (context: SchemaContext, description: string) =>
 
 export const targetFields = (context: SchemaContext) => ({
   loop: idField(context, {
-    description: 'Id of the loop that it is of; either this or `pump`.',
+    description: 'Id or key of the loop that it is of, answered as its id; either this or `pump`.',
   }).optional(),
   pump: idField(context, {
-    description: 'Id of the pump that it is of; either this or `loop`.',
+    description: 'Id or key of the pump that it is of, answered as its id; either this or `loop`.',
     example: '0198f1c3',
   }).optional(),
 });
@@ -74,7 +75,7 @@ export const taskFields = (context: SchemaContext) => ({
   }),
 });
 
-/** A date, or an instant whose day only the site's zone tells. */
+/** A date, or an instant whose day depends on the site's zone. */
 export type FirstDue = { readonly date: string } | { readonly at: number };
 
 export const firstDueField = (context: SchemaContext) => {
@@ -113,6 +114,7 @@ const inputShape = (context: SchemaContext) => ({
   ...taskFields(context),
   ...targetFields(context),
   ...acceptedFields(context),
+  ...acceptedKey(context),
   ...ignoredFigures(TASK_FIGURES),
 });
 
@@ -127,7 +129,7 @@ export const taskInput = perContext((context) =>
 
 export type EnteredTask = z.output<ReturnType<typeof taskInput>>;
 
-/** As it stands in the copy of a site, the day of which is known. */
+/** As it is in the copy of a site, the day of which is known. */
 export const taskCopy = perContext(
   (context): z.ZodType<MaintenanceTask> =>
     z

@@ -1,10 +1,10 @@
-/** Routine checks as a table. */
-import type { z } from '@hono/zod-openapi';
-import type { Table } from '../../http/csv.ts';
-import type { taskListSchema } from './answer-schema.ts';
+/** Makes routine checks a table. */
+import { tableOf } from '../../http/table-of.ts';
+import { taskListSchema } from './answer-schema.ts';
 
-const NAMES = [
+export const taskTable = tableOf(taskListSchema, 'items', [
   'id',
+  'key',
   'title',
   'kind',
   'loop',
@@ -27,9 +27,4 @@ const NAMES = [
   'version',
   'createdAt',
   'updatedAt',
-] as const;
-
-export const taskTable = ({ items }: z.input<ReturnType<typeof taskListSchema>>): Table => ({
-  columns: NAMES.map((name) => ({ name })),
-  rows: items.map((item) => NAMES.map((name) => item[name])),
-});
+]);

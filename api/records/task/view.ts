@@ -1,17 +1,19 @@
-/** What routes about routine checks share: the site's day, tasks by their ids, refusals of the store as problems. */
+/** Gives routes about routine checks what they share: the site's day, checks by their ids, refusals of the store. */
 import { failed, type Result, success } from '../../../curves/result.ts';
 import type { MaintenanceTask } from '../../../models/maintenance/task.ts';
 import { siteDay } from '../../clock/site-time.ts';
-import type { AppDependencies } from '../../http/api.ts';
-import { invalidRequest, type Problem, problem } from '../../http/problem.ts';
-import type { InUse, Missing, RecordKey, Stale, UnknownPump } from '../../store/versions.ts';
+import type { SiteDependencies } from '../../http/api.ts';
+import { invalidRequest, type Problem } from '../../http/problem.ts';
+import { unknownRecord } from '../../http/unknown-record.ts';
+import type { SiteStore } from '../../store/store.ts';
 import { findSite } from '../site/kind.ts';
-import { writeProblem } from '../write-problems.ts';
+import { type RefusedWrite, writeProblem } from '../write-problems.ts';
 import { dateText, type TaskView } from './answer.ts';
-import type { MaintenanceTaskRecord, UnknownLoop } from './contract.ts';
+import type { MaintenanceTaskRecord } from './contract.ts';
+import { TASKS } from './kind.ts';
 import type { EnteredTask, FirstDue } from './schema.ts';
 
-type Deps = Pick<AppDependencies, 'store' | 'clock'>;
+type Deps = Pick<SiteDependencies, 'store' | 'clock'>;
 
 /** The site and the day that its clocks show now. */
 export async function taskView({ store, clock }: Deps): Promise<TaskView & { readonly timeZone: string }> {
@@ -28,22 +30,19 @@ export const taskOf = (entered: EnteredTask, timeZone: string): MaintenanceTask 
 });
 
 export async function findTask(
-  { store }: Pick<Deps, 'store'>,
-  key: RecordKey,
+  store: SiteStore,
+  id: string,
 ): Promise<Result<MaintenanceTaskRecord, Problem>> {
-  const task = await store.getMaintenanceTask(key);
-  return task === undefined ? failed(noTask()) : success(task);
+  const task = await store.of(TASKS).get(id);
+  return task === undefined
+    ? failed(await unknownRecord(store, { noun: TASK_NOUN, name: id, place: null }))
+    : success(task);
 }
 
-export const noTask = (): Problem => problem('not-found', 'There is no maintenance task with this id.');
+/** As problems call a routine check. */
+export const TASK_NOUN = 'maintenance task';
 
-export function taskProblem(outcome: Stale | Missing | InUse | UnknownLoop | UnknownPump): Problem {
-  switch (outcome.outcome) {
-    case 'unknown-loop':
-      return invalidRequest([{ pointer: '/loop', detail: 'names no loop that is stored' }]);
-    case 'unknown-pump':
-      return invalidRequest([{ pointer: '/pump', detail: 'names no pump that is stored' }]);
-    default:
-      return writeProblem(outcome, 'maintenance task');
-  }
-}
+export const taskProblem = (refused: RefusedWrite): Problem =>
+  refused.outcome === 'unknown-pump'
+    ? invalidRequest([{ pointer: '/pump', detail: 'names no pump that is stored' }])
+    : writeProblem(refused, TASK_NOUN);

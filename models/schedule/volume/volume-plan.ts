@@ -1,47 +1,57 @@
-/** The cheapest way to move a volume in a stretch of hours. */
+/** Finds the cheapest way to move a volume in a stretch of hours. */
 
 import { failed, type Result, success } from '../../../curves/result.ts';
 import { SECONDS_PER_HOUR } from '../../calendar/time-factors.ts';
 import { WATTS_PER_KILOWATT } from '../../physics/unit-factors.ts';
 
-/** What a pump does at a setting: flow [m3/s], power [W]; stopped is a choice like the others. */
+/** What a pump does at a setting; stopped is a choice like the others. */
 export interface Choice {
+  /** [m3/s] */
   readonly flow: number;
+  /** [W] */
   readonly power: number;
 }
 
-/** A stretch at one price: hours > 0; money per kWh, of either sign. */
+/** A stretch at one price. */
 export interface Slot {
+  /** [h], above 0. */
   readonly hours: number;
+  /** [money/kWh], of either sign. */
   readonly price: number;
 }
 
-/** `share` of a slot at a choice, by its place in the list. */
+/** A part of a slot. */
 export interface SlotPart {
+  /** By its place in the list [-]. */
   readonly choice: number;
+  /** Of the slot, in time [-]. */
   readonly share: number;
 }
 
 export interface VolumePlan {
   /** One list a slot, of one or two parts, the lower flow first. */
   readonly slots: readonly (readonly SlotPart[])[];
-  /** [m3]. */
+  /** Moved [m3]. */
   readonly volume: number;
+  /** [money] */
   readonly cost: number;
-  /** What no plan can be cheaper than. */
+  /** What no plan can be cheaper than [money]. */
   readonly bound: number;
 }
 
-/** The choices of all slots together do not move the volume [m3]. */
+/** The choices of all slots together do not move the volume. */
 export interface VolumeOutOfReach {
   readonly code: 'volume-out-of-reach';
+  /** That they move [m3]. */
   readonly most: number;
 }
 
 /** Volumes closer than this share are one. */
 export const SAME_VOLUME = 1e-12;
 
+/** Volume [m3] that a choice moves in a slot. */
 export const volumeOf = ({ flow }: Choice, { hours }: Slot): number => flow * hours * SECONDS_PER_HOUR;
+/** Cost [money] of a choice in a slot. */
 export const costOf = ({ power }: Choice, { hours, price }: Slot): number =>
   (power / WATTS_PER_KILOWATT) * hours * price;
 
@@ -62,11 +72,14 @@ interface Step {
 }
 
 /**
- * Moves at least `volume` [m3] at the least cost, each slot at a choice or split in time between two.
+ * Moves at least a volume at the least cost, each slot at a choice or split in time between two.
  *
- * Every slot starts at the cheapest choice of its lower convex hull (flow against signed cost); the steps along all hulls are
- * then taken by ascending marginal cost until the volume is moved, the last one in part. Costs on a hull are convex, so that
- * this greedy order is the optimum of the linear program, and the optimum meets the hull's bound.
+ * Every slot starts at the cheapest choice of its lower convex hull (flow against signed cost); the steps along all
+ * hulls are then taken by ascending marginal cost until the volume is moved, the last one in part. Costs on a hull
+ * are convex, so that this greedy order is the optimum of the linear program, and the optimum meets the hull's bound.
+ * @param volume [m3] of 0 or more.
+ * Accuracy: the least cost of all mixtures of whole plans, to rounding
+ *   (test/models/schedule/volume/volume-plan.test.ts).
  * Errors: `volume-out-of-reach`.
  */
 export function planVolume(
@@ -119,7 +132,7 @@ function stepsOf(hull: readonly HullPoint[], slot: number): readonly Step[] {
 
 /**
  * Points on the lower convex hull by rising flow, from the cheapest on: the cheapest of the points moves more water than any
- * that costs the same, and dearer points of less flow are of no use to anybody who needs at least a volume.
+ * that costs the same, and points of less flow at a higher cost are of no use where at least a volume is needed.
  *
  * Source: monotone chain, A. M. Andrew (1979), Another efficient algorithm for convex hulls in two dimensions.
  */

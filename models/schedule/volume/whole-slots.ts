@@ -1,4 +1,4 @@
-/** A volume plan whose slots are not split: repaired on the grid, with the gap that this leaves. */
+/** Plans a volume without splitting slots, and finds the gap that this leaves. */
 import { type Result, success } from '../../../curves/result.ts';
 import {
   type Choice,
@@ -23,8 +23,12 @@ interface Task {
 }
 
 /**
- * The plan of `planVolume` with its one split slot moved up to the cheapest choice that still moves the volume, then slots
- * changed one at a time while that lowers the cost. `cost` less `bound` is what the whole slots may cost too much at most.
+ * The plan of `planVolume` with its one split slot moved up to the cheapest choice that still moves the volume, then
+ * slots changed one at a time while that lowers the cost.
+ *
+ * @param volume [m3] of 0 or more.
+ * @returns `cost` less `bound` is what the whole slots may cost too much at most [money].
+ * Errors: `volume-out-of-reach`.
  */
 export function planWholeSlots(task: Task, volume: number): Result<VolumePlan, VolumeOutOfReach> {
   const split = planVolume(task, volume);

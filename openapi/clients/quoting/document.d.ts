@@ -845,6 +845,7 @@ export interface components {
         UsedBy: {
             kind: string;
             id: string;
+            key?: string;
             name: string;
         };
         Site: {
@@ -882,6 +883,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -890,6 +892,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -898,6 +901,7 @@ export interface components {
             expectedLifeYears?: number;
             failures?: components["schemas"]["Failures"];
             service?: components["schemas"]["Service"];
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -939,6 +943,16 @@ export interface components {
             minutes: number;
             parts: number;
         };
+        Caution: {
+            code: string;
+            severity: "note" | "warning" | "danger";
+            detail: string;
+            source: string;
+            pointer?: string;
+            value?: number;
+            limit?: number;
+            quantity?: "flow" | "head" | "elevation" | "distance" | "depth" | "slot" | "velocity" | "pressure" | "volume" | "power" | "setting" | "speed";
+        };
         PumpInput: {
             name: string;
             ratedSpeed?: number;
@@ -948,6 +962,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPointInput"][];
             npshPoints?: components["schemas"]["NpshPointInput"][];
             standbyPower?: number | string;
+            ratedPower?: number | string;
             flowLimits?: components["schemas"]["FlowLimitsInput"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -961,6 +976,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
         };
         HeadPointInput: {
             flow: number | string;
@@ -1011,6 +1028,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             ratedSpeed?: number;
             headPoints: components["schemas"]["HeadPoint"][];
@@ -1019,6 +1037,7 @@ export interface components {
             speedMap?: components["schemas"]["SpeedPoint"][];
             npshPoints?: components["schemas"]["NpshPoint"][];
             standbyPower: number;
+            ratedPower?: number;
             flowLimits?: components["schemas"]["FlowLimits"];
             grade?: "1B" | "1E" | "1U" | "2B" | "2U" | "3B";
             mounting?: "dry" | "submerged";
@@ -1029,33 +1048,41 @@ export interface components {
             service?: components["schemas"]["Service"];
         };
         Curves: {
-            head: {
-                powers: number[];
-                coefficients: number[];
+            headFit: {
+                shape: "sum-of-powers" | "piecewise" | "assumed";
+                exponents?: number[];
+                coefficients?: number[];
+                knots?: {
+                    flow: number;
+                    head: number;
+                    slope: number;
+                }[];
                 flowScale: number;
                 range: {
                     min: number;
                     max: number;
                 };
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
                 residuals: number[];
-                leaveOneOut: number;
+                leaveOneOut?: number;
             };
-            power: {
+            powerFit: {
+                law: "exponent" | "fixed-loss";
+                fixedPower: number;
                 exponent: number;
                 exponentAssumed: boolean;
                 coefficient: number;
                 flowTerms: number[];
-                flowScale: number | null;
-                flowCentre: number | null;
-                flowRange: {
+                flowScale?: number;
+                flowCentre?: number;
+                flowRange?: {
                     min: number;
                     max: number;
-                } | null;
+                };
                 standbyPower: number;
-                r2: number | null;
-                standardError: number | null;
+                r2?: number;
+                standardError?: number;
             };
             bestEfficiencyPoint: {
                 flow: number;
@@ -1075,12 +1102,6 @@ export interface components {
                 [key: string]: string;
             };
         };
-        Caution: {
-            code: string;
-            severity: "note" | "warning" | "danger";
-            detail: string;
-            source: string;
-        };
         Basis: {
             modelVersion: string;
             loop: {
@@ -1098,6 +1119,8 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1112,6 +1135,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1182,6 +1206,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        Limits: {
+            throughSlotVelocity?: number | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurve: {
             staticHead?: number;
             points: components["schemas"]["SystemPoint"][];
@@ -1201,6 +1236,8 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
+            cautions?: components["schemas"]["Caution"][];
             units: {
                 [key: string]: string;
             };
@@ -1215,7 +1252,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1247,6 +1286,7 @@ export interface components {
         LossByCoefficient: {
             lossCoefficient: number;
             diameter?: number;
+            boreChange?: boolean;
         };
         LossByLength: {
             equivalentLength: number;
@@ -1255,6 +1295,7 @@ export interface components {
         };
         LossByPoint: {
             loss: components["schemas"]["LossPoint"];
+            boreChange?: boolean;
         };
         LossPoint: {
             head: number;
@@ -1265,6 +1306,7 @@ export interface components {
             outlet?: components["schemas"]["Outlet"];
             branches?: components["schemas"]["Branch"][];
             split?: "tee-90";
+            highestElevation?: number;
         };
         Outlet: {
             name: string;
@@ -1275,6 +1317,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number;
+            exit?: "submerged" | "free";
         };
         Reach: {
             distance: number;
@@ -1287,6 +1330,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1298,6 +1343,7 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             systemCurve: components["schemas"]["SystemCurveInput"];
             outlets: components["schemas"]["ShareOutletInput"][];
         };
@@ -1368,6 +1414,17 @@ export interface components {
             checkValves?: boolean;
             since?: string;
         };
+        LimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: number | string;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         SystemCurveInput: {
             staticHead?: number | string;
             points: components["schemas"]["SystemPointInput"][];
@@ -1388,6 +1445,8 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
             name: string;
             water?: components["schemas"]["WaterInput"];
             pumpElevation?: number | string;
@@ -1399,7 +1458,9 @@ export interface components {
             gauges?: components["schemas"]["GaugesInput"];
             frictionMultiplier?: number;
             installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
             staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
             suction?: components["schemas"]["RunElementInput"][];
             discharge: components["schemas"]["BranchInput"];
         };
@@ -1431,6 +1492,7 @@ export interface components {
         LossByCoefficientInput: {
             lossCoefficient: number;
             diameter?: number | string;
+            boreChange?: boolean;
         };
         LossByLengthInput: {
             equivalentLength: number | string;
@@ -1439,6 +1501,7 @@ export interface components {
         };
         LossByPointInput: {
             loss: components["schemas"]["LossPointInput"];
+            boreChange?: boolean;
         };
         LossPointInput: {
             head: number | string;
@@ -1449,6 +1512,7 @@ export interface components {
             outlet?: components["schemas"]["OutletInput"];
             branches?: components["schemas"]["BranchInput"][];
             split?: "tee-90";
+            highestElevation?: number | string;
         };
         OutletInput: {
             name: string;
@@ -1459,6 +1523,7 @@ export interface components {
             nozzleCount?: number;
             lossCoefficient?: number;
             staticHead?: number | string;
+            exit?: "submerged" | "free";
         };
         ReachInput: {
             distance: number | string;
@@ -1477,6 +1542,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1488,6 +1554,7 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             systemCurve: components["schemas"]["SystemCurve"];
             outlets: components["schemas"]["ShareOutlet"][];
         };
@@ -1496,6 +1563,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             water: components["schemas"]["Water"];
             pumpElevation: number;
@@ -1507,7 +1575,9 @@ export interface components {
             gauges?: components["schemas"]["Gauges"];
             frictionMultiplier: number;
             installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
             staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
             suction: components["schemas"]["RunElement"][];
             discharge: components["schemas"]["Branch"];
         };
@@ -1586,7 +1656,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -1600,7 +1670,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -1638,6 +1725,7 @@ export interface components {
         };
         PumpReference: {
             id: string | null;
+            key?: string;
             name: string;
         };
         Tariff: {
@@ -1645,6 +1733,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1677,6 +1766,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
         };
         TariffPeriodInput: {
             name: string;
@@ -1702,6 +1792,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             name: string;
             holidays: string[];
             periods: components["schemas"]["TariffPeriod"][];
@@ -1750,6 +1841,9 @@ export interface components {
             pulse?: components["schemas"]["Pulse"];
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             hoursPerYear: number;
@@ -1777,12 +1871,16 @@ export interface components {
             requiredFlow: number | null;
             margin: number | null;
             velocity: number | null;
+            shortage?: number;
         };
         EmergencyRunning: {
             factor: number;
             batteryEnergy?: number;
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             power: number;
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
@@ -1799,6 +1897,8 @@ export interface components {
         };
         Fallback: {
             setting: number;
+            requiredFlowsMet: boolean;
+            phasesBelowRequired: string[];
         };
         ScheduleInput: {
             tariff?: string | null;
@@ -1837,6 +1937,9 @@ export interface components {
             pulse?: components["schemas"]["PulseInput"];
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             hoursPerYear?: unknown;
@@ -1863,6 +1966,9 @@ export interface components {
             batteryEnergy?: number | string;
             setting?: unknown;
             feasible?: unknown;
+            reason?: unknown;
+            step?: unknown;
+            limitedBy?: unknown;
             power?: unknown;
             flow?: unknown;
             outlets?: unknown;
@@ -1871,6 +1977,9 @@ export interface components {
         Setpoint: {
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1878,6 +1987,7 @@ export interface components {
             flow: number;
             outlets: components["schemas"]["ServedOutlet"][];
             fallback: components["schemas"]["Fallback"];
+            latestReading?: components["schemas"]["LatestReading"];
             summary: string;
             cautions: components["schemas"]["Caution"][];
             dataBasis: "entered" | "calibrated";
@@ -1885,6 +1995,13 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        LatestReading: {
+            time: string;
+            setting: number;
+            power?: number;
+            flow?: number;
+            state: "stopped" | "other-setting" | "differs" | "as-set";
         };
         Setpoints: {
             items: components["schemas"]["SetpointStep"][];
@@ -1898,6 +2015,9 @@ export interface components {
         SetpointStep: {
             setting: number;
             feasible: boolean;
+            reason?: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            step?: number;
+            limitedBy?: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh")[];
             phase: string | null;
             from: string;
             until: string;
@@ -1907,6 +2027,10 @@ export interface components {
         ReadingsTaken: {
             accepted: number;
             merged: number;
+            cautions: components["schemas"]["Caution"][];
+            units: {
+                [key: string]: string;
+            };
         };
         ReadingsInput: {
             readings: components["schemas"]["ReadingInput"][];
@@ -2243,7 +2367,7 @@ export interface components {
             }[];
         };
         Recommendation: {
-            best: components["schemas"]["Duty"] | null;
+            best: components["schemas"]["Best"] | null;
             ranking: components["schemas"]["Duty"][];
             rejected: components["schemas"]["RejectedCandidate"][];
             counts: {
@@ -2314,6 +2438,7 @@ export interface components {
                 price: number | null;
                 tariff: {
                     id: string | null;
+                    key?: string;
                     name: string;
                     year: number;
                 } | null;
@@ -2346,9 +2471,11 @@ export interface components {
                     cloggedFraction: number;
                     screenBasis: "mean" | "peak";
                     pipeVelocity: number;
-                    efficiency: number;
-                    npsh: boolean;
-                    extrapolation: boolean;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
                 };
             };
             summary: string;
@@ -2358,6 +2485,112 @@ export interface components {
             units: {
                 [key: string]: string;
             };
+        };
+        Best: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            speed: number;
+            flow: number;
+            head: number;
+            power: number;
+            efficiency: number;
+            turnover: number | null;
+            annualEnergy: number;
+            annualCost: number | null;
+            lifeCycleCost: number | null;
+            limitingOutlet: string | null;
+            outlets: {
+                name: string;
+                flow: number;
+                requiredFlow: number | null;
+                margin: number | null;
+                velocity: number | null;
+                reach: {
+                    velocity: number;
+                    distance: number;
+                } | null;
+            }[];
+            trims: {
+                branch: string;
+                outlets: string[];
+                closed: boolean;
+                flow: number;
+                head: number | null;
+                lossCoefficient: number | null;
+                diameter: number | null;
+                kv: number | null;
+                valve: string | null;
+                opening: number | null;
+            }[];
+            perPump: {
+                flow: number;
+                power: number;
+            };
+            onePumpDown: {
+                checkValves: boolean;
+                served: boolean;
+                flow: number;
+                backflow: number;
+                power: number;
+                outlets: {
+                    name: string;
+                    flow: number;
+                    requiredFlow: number | null;
+                    margin: number | null;
+                }[];
+            } | null;
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            screen: {
+                meanVelocity: number;
+                peakVelocity: number;
+                cloggedFraction: number;
+            } | null;
+            heat: {
+                power: number;
+                motorEfficiencyAssumed: boolean;
+                dailyRise: number | null;
+                annualEnergy: number | null;
+                annualCost: number | null;
+            };
+            coveredIntake: {
+                suctionHead: number;
+                force: number;
+            } | null;
+            cautions: components["schemas"]["Caution"][];
+            closeTo: number[];
         };
         Duty: {
             candidate: number;
@@ -2414,7 +2647,7 @@ export interface components {
                     margin: number | null;
                 }[];
             } | null;
-            doubt: {
+            uncertainty: {
                 grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
                 flow: {
                     low: number;
@@ -2428,7 +2661,24 @@ export interface components {
                     low: number;
                     high: number;
                 };
-            } | null;
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
             screen: {
                 meanVelocity: number;
                 peakVelocity: number;
@@ -2451,8 +2701,8 @@ export interface components {
             candidate: number;
             pump: components["schemas"]["PumpReference"];
             count: number;
-            reason: "efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
-            reasons: ("efficiency-impossible" | "not-enough-head" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            reason: "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
             detail: string;
             shortfall: {
                 outlet: string;
@@ -2460,12 +2710,24 @@ export interface components {
                 flow: number;
                 requiredFlow: number;
             } | null;
+            remedy?: {
+                throttle: {
+                    head: number;
+                    kv: number;
+                    cv: number;
+                };
+                setting: number;
+                flow: number;
+                power: number;
+                annualEnergy: number;
+                annualCost: number | null;
+            };
         };
         Losses: {
             hydraulicPower: number;
             rows: {
                 element: string;
-                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
+                kind: "intake" | "pipe" | "fitting" | "valve" | "loss" | "bore-change" | "tee-mouth" | "trim" | "outlet" | "lift" | "system-curve";
                 name: string | null;
                 bore: number | null;
                 flow: number;
@@ -2551,15 +2813,6 @@ export interface components {
             energyInflation?: number;
             labourRate?: number;
             minutesPerFailure?: number;
-        };
-        LimitsInput: {
-            throughSlotVelocity?: (number | string) | null;
-            cloggedFraction?: number;
-            screenBasis?: "mean" | "peak";
-            pipeVelocity?: number | string;
-            efficiency?: number;
-            npsh?: boolean;
-            extrapolation?: boolean;
         };
         HeatTermsInput: {
             cop: number;
@@ -2762,6 +3015,7 @@ export interface components {
         ComparisonAssemblyFigures: {
             loop: {
                 id: string | null;
+                key?: string;
                 name: string;
             } | null;
             pump: components["schemas"]["PumpReference"] | null;
@@ -3099,6 +3353,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 outlet: string;
@@ -3113,6 +3368,7 @@ export interface components {
             loops: {
                 loop: {
                     id: string;
+                    key?: string;
                     name: string;
                 };
                 installedSetting: number;
@@ -3139,11 +3395,13 @@ export interface components {
         SummarySaving: {
             loop: {
                 id: string;
+                key?: string;
                 name: string;
             };
             kind: "setting" | "pump";
             pump: {
                 id: string;
+                key?: string;
                 name: string;
             } | null;
             count: number;
@@ -3170,6 +3428,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3207,6 +3466,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3236,6 +3496,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3450,6 +3711,7 @@ export interface components {
             version: number;
             createdAt: string;
             updatedAt: string;
+            key?: string;
             title: string;
             kind: "bulkhead-inspection" | "screen-cleaning" | "wet-end-service" | "union-check" | "residual-current-test" | "other";
             every: string;
@@ -3571,6 +3833,7 @@ export interface components {
             readonly createdAt?: unknown;
             readonly updatedAt?: unknown;
             units?: unknown;
+            key?: string;
             nextDue?: unknown;
             due?: unknown;
             overdue?: unknown;
@@ -3832,8 +4095,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path?: never;
             cookie?: never;
@@ -3934,6 +4197,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -3984,8 +4248,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4006,11 +4271,20 @@ interface operations {
                     "application/json": components["schemas"]["Pump"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Pump"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4086,6 +4360,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4101,8 +4376,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4145,8 +4420,8 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
             };
             path: {
                 pumpId: string;
@@ -4288,6 +4563,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4338,8 +4614,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -4360,11 +4637,20 @@ interface operations {
                     "application/json": components["schemas"]["Loop"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Loop"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4560,6 +4846,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -4610,8 +4897,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 tariffId: string;
@@ -4632,11 +4920,20 @@ interface operations {
                     "application/json": components["schemas"]["Tariff"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Tariff"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
@@ -4731,6 +5028,7 @@ interface operations {
             };
             header?: {
                 "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 loopId: string;
@@ -6049,6 +6347,7 @@ interface operations {
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];
             415: components["responses"]["Problem415"];
@@ -6099,8 +6398,9 @@ interface operations {
             query?: {
                 units?: "metric" | "us";
             };
-            header: {
-                "If-Match": string;
+            header?: {
+                "If-Match"?: string;
+                "If-None-Match"?: string;
             };
             path: {
                 taskId: string;
@@ -6121,11 +6421,20 @@ interface operations {
                     "application/json": components["schemas"]["MaintenanceTask"];
                 };
             };
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaintenanceTask"];
+                };
+            };
             400: components["responses"]["Problem400"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
             406: components["responses"]["Problem406"];
             408: components["responses"]["Problem408"];
+            409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
             414: components["responses"]["Problem414"];

@@ -1,7 +1,7 @@
 REM  Functions for cells of LibreOffice Calc that ask the service, one figure a cell.
 REM
 REM  To use them: Tools, Macros, Edit Macros; under My Macros, Standard, make a module and paste this text into it.
-REM  In a cell, with the address of the service in B1, the id of a loop in A4 and that of a pump in C4:
+REM  In a cell, with the address of the service in B1, the key of a loop in A4 (such as kelp-flume, or its id) and that of a pump in C4:
 REM
 REM    =LOOPSETTING($B$1; A4; C4)                 lowest setting at which the pump serves every outlet [%]
 REM    =LOOPYEARLYENERGY($B$1; A4; C4)            energy of a year at it [kWh]

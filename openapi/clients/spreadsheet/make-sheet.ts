@@ -4,6 +4,8 @@ import { pathToFileURL } from 'node:url';
 
 interface Named {
   readonly id: string;
+  /** What people call it by, where they gave it a key. */
+  readonly key?: string;
   readonly name: string;
 }
 
@@ -33,18 +35,21 @@ async function asked<Answer>(address: string): Promise<Answer> {
   return answer;
 }
 
+const called = ({ key, id }: Named): string => key ?? id;
+
 /** Each outlet of each loop that has a pump: with that pump, and with the one to have. */
 async function questionsOf(service: string): Promise<readonly Question[]> {
   const { items } = await asked<List<Named & { readonly installed?: unknown }>>(
     `${service}/v1/loops?limit=200`,
   );
   const questions: Question[] = [];
-  for (const { id: loop, installed } of items) {
-    if (installed === undefined) continue;
+  for (const record of items) {
+    if (record.installed === undefined) continue;
+    const loop = called(record);
     const path = `${service}/v1/loops/${loop}`;
     const now = await asked<DutyPoint>(`${path}/duty-point`);
     const { best } = await asked<Recommendation>(`${path}/recommendation`);
-    for (const pump of new Set([now.pump.id, best?.pump.id ?? now.pump.id]))
+    for (const pump of new Set([called(now.pump), called(best?.pump ?? now.pump)]))
       questions.push(...now.outlets.map(({ name: outlet }) => ({ loop, pump, outlet })));
   }
   return questions;

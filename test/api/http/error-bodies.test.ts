@@ -252,7 +252,7 @@ describe('a pointer', () => {
     ['{"name":"a","flow":-1}', '/flow', 'must be at least 0 L/h, not -1 L/h'],
     ['{"name":"","flow":1}', '/name', 'must have at least 1 character'],
     ['{"name":5,"flow":1}', '/name', 'must be of type string'],
-    ['{"name":"a","flow":1,"a/b~c":1}', '/a~1b~0c', 'is not a field here'],
+    ['{"name":"a","flow":1,"a/b~c":1}', '/a~1b~0c', 'is not a field here; fields are name, flow, probes'],
     ['{"name":"a","flow":1,"__proto__":1}', '/__proto__', 'is not a field here'],
     [
       '{"name":"a","flow":1,"probes":[{"pipe":{"bore":0}}]}',
@@ -262,10 +262,14 @@ describe('a pointer', () => {
     [
       '{"name":"a","flow":1,"probes":[{"pipe":{"bohr":1,"bore":1}}]}',
       '/probes/0/pipe/bohr',
-      'is not a field here',
+      'is not a field here; the nearest is "bore"',
     ],
     ['{"name":"a","flow":1,"probes":[{"pipe":{}}]}', '/probes/0/pipe/bore', 'is required'],
-    ['{"name":"a","flow":1,"probes":[{"pipe":"x","count":1}]}', '/probes/0/count', 'is not a field here'],
+    [
+      '{"name":"a","flow":1,"probes":[{"pipe":"x","count":1}]}',
+      '/probes/0/count',
+      'is not a field here; fields are pipe',
+    ],
     [
       '{"name":"a","flow":1,"probes":[{"fitting":"x","count":0.5}]}',
       '/probes/0/count',

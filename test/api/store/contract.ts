@@ -1,21 +1,22 @@
 /** What a store must do on every database. */
 import { afterEach, beforeEach, describe } from 'vitest';
-import { defaultSite } from '../../../api/records/site/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
-import { calibrations } from './contract/calibrations.ts';
-import { comparisons } from './contract/comparisons.ts';
-import { loops } from './contract/loops.ts';
-import { maintenance } from './contract/maintenance.ts';
-import { pumpLists } from './contract/pump-lists.ts';
-import { pumpsOneByOne } from './contract/pumps.ts';
+import { calibrations } from '../features/calibration/contract.ts';
+import { comparisons } from '../features/comparison/contract.ts';
+import { siteContents } from '../features/site-copy/contract.ts';
+import { upgradePlans } from '../features/upgrade-plan/contract.ts';
+import { loops } from '../records/loop/contract.ts';
+import { pumpsOneByOne } from '../records/pump/contract.ts';
+import { pumpLists } from '../records/pump/contract-lists.ts';
+import { readings } from '../records/reading/contract.ts';
+import { schedules } from '../records/schedule/contract.ts';
+import { sites } from '../records/site/contract.ts';
+import { tariffs } from '../records/tariff/contract.ts';
+import { maintenance } from '../records/task/contract.ts';
+import { keys } from './contract/keys.ts';
 import { races } from './contract/races.ts';
-import { readings } from './contract/readings.ts';
-import { siteContents } from './contract/site-contents.ts';
-import { sites } from './contract/sites.ts';
-import { summaryReads } from './contract/summary-reads.ts';
-import { tariffs } from './contract/tariffs.ts';
 import { A, B } from './contract/two-sites.ts';
-import { upgradePlans } from './contract/upgrade-plans.ts';
 import { T0 } from './examples.ts';
 
 /** `open` gives a store with no rows; `dispose` releases what was opened. */
@@ -30,7 +31,8 @@ export function storeContract(title: string, maker: StoreMaker): void {
 
     beforeEach(async () => {
       store = await maker.open();
-      for (const siteId of [A, B]) await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+      for (const siteId of [A, B])
+        await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
     });
     afterEach(async () => {
       await store.close();
@@ -45,10 +47,11 @@ export function storeContract(title: string, maker: StoreMaker): void {
     tariffs(() => store);
     comparisons(() => store);
     upgradePlans(() => store);
-    summaryReads(() => store);
+    schedules(() => store);
     siteContents(() => store);
     maintenance(() => store);
     readings(() => store);
+    keys(() => store);
     races(() => store);
   });
 }

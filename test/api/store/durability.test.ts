@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../../api/access/site.ts';
+import { PUMPS } from '../../../api/records/pump/kind.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import { runTypescript } from '../child-process.ts';
 import { openedStore, removeDirectory, temporaryDirectory } from './opened.ts';
@@ -39,7 +40,7 @@ it('has every acknowledged write after the writing process was killed with SIGKI
   expect(replaced.length).toBeGreaterThan(ROUNDS * 10);
 
   const store = await openedStore(path);
-  const pumps = await store.getPumps({ siteId: DEFAULT_SITE_ID, ids: inserted });
+  const pumps = await store.of(DEFAULT_SITE_ID, PUMPS).some(inserted);
   expect(pumps).toHaveLength(inserted.length);
   const replacedThere = new Set(pumps.filter(({ version }) => version === 2).map(({ id }) => id));
   expect(replaced.filter((id) => !replacedThere.has(id))).toEqual([]);
@@ -58,6 +59,6 @@ it('belongs to one process: a second one is refused until the first lets go', as
   expect(await second.ended).toBe(3);
   expect(second.output()).toBe('in-use-by-another-process\n');
   // The refused process left the lock and the data of the first alone.
-  await expect(store.getPump({ siteId: DEFAULT_SITE_ID, id: '0-0' })).resolves.toMatchObject({ version: 2 });
+  await expect(store.of(DEFAULT_SITE_ID, PUMPS).get('0-0')).resolves.toMatchObject({ version: 2 });
   await store.close();
 });

@@ -21,6 +21,7 @@ export const examplePump = (name = 'Canister 120'): Pump => ({
 export const exampleFit = {
   speedMap: { settings: [0, 100], speeds: [0, 100] },
   headCurve: {
+    shape: 'sum-of-powers',
     powers: [0, 1, 3],
     coefficients: [4.1, -1 / 3, 5e-324],
     flowScale: 0.1 + 0.2,
@@ -33,8 +34,12 @@ export const exampleFit = {
     drooping: false,
   },
   powerLaw: {
+    law: 'fixed-loss',
+    fixedPower: 0.1 + 0.2,
     exponent: 3,
     exponentAssumed: true,
+    alternatives: [{ fixedPower: 0, coefficient: 118, exponent: 3, flowTerms: [] }],
+    speedRange: { min: 1, max: 1 },
     coefficient: 118,
     flowTerms: [],
     flowScale: null,

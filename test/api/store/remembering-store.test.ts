@@ -1,73 +1,125 @@
 /** What a store remembers is never older than what was written. */
-import { describe, expect, it } from 'vitest';
-import { defaultSite } from '../../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
-import { rememberingStore } from '../../../api/store/remembering-store.ts';
-import { openSqliteStore } from '../../../api/store/sqlite.ts';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { defineKind } from '../../../api/store/kind.ts';
 import type { Store } from '../../../api/store/store.ts';
+import { openedStore } from './opened.ts';
 
-const key = { siteId: DEFAULT_SITE_ID, id: DEFAULT_SITE_ID };
+interface Texts {
+  get(id: string): Promise<{ readonly text: string } | undefined>;
+  list(): Promise<readonly string[]>;
+  put(id: string, text: string): Promise<void>;
+  /** Writes half of what it should, then throws. */
+  fail(id: string): Promise<void>;
+}
 
-async function countedStore() {
-  const opened = await openSqliteStore(':memory:');
-  if (!opened.ok) throw new Error(opened.failure.code);
-  await opened.value.ensureSite({ siteId: DEFAULT_SITE_ID, document: defaultSite('EUR'), now: 1 });
-  let reads = 0;
-  const counted: Store = {
-    ...opened.value,
-    getSite: (siteId) => {
-      reads += 1;
-      return opened.value.getSite(siteId);
+/** Kinds over one set of texts, and how often each was read. `gate` holds up a read that has found its text. */
+function kinds(gate: () => Promise<void> = async () => {}) {
+  const texts = new Map<string, string>();
+  const reads: string[] = [];
+  const open = () => (siteId: string) => ({
+    async get(id: string) {
+      reads.push(`${siteId} ${id}`);
+      const text = texts.get(`${siteId} ${id}`);
+      await gate();
+      return text === undefined ? undefined : { text };
     },
+    async list() {
+      reads.push(`${siteId} list`);
+      return [...texts.values()];
+    },
+    async put(id: string, text: string) {
+      texts.set(`${siteId} ${id}`, text);
+    },
+    async fail(id: string) {
+      texts.set(`${siteId} ${id}`, 'half');
+      throw new Error('half done');
+    },
+  });
+  const parts = { reads: { get: 'remembered', list: 'read-again' }, open } as const;
+  return {
+    notes: defineKind<Texts>({ name: 'note', ...parts }),
+    labels: defineKind<Texts>({ name: 'label', ...parts }),
+    reads,
   };
-  return { store: rememberingStore(counted), below: counted, reads: () => reads };
 }
 
 describe('a store that remembers', () => {
-  it('reads a record once', async () => {
-    const { store, reads } = await countedStore();
-    const first = await store.getSite(key.siteId);
-    expect(await store.getSite(key.siteId)).toBe(first);
-    expect(reads()).toBe(1);
+  let store: Store;
+  beforeEach(async () => {
+    store = await openedStore(':memory:');
+  });
+  afterEach(() => store.close());
+
+  it('reads a record once, apart by site, kind and id', async () => {
+    const { notes, labels, reads } = kinds();
+    await store.of('a', notes).put('1', 'one');
+    const first = await store.of('a', notes).get('1');
+    expect(await store.of('a', notes).get('1')).toBe(first);
+    expect(reads).toEqual(['a 1']);
+    expect(await store.of('b', notes).get('1')).toBeUndefined();
+    expect(await store.of('a', notes).get('2')).toBeUndefined();
+    await store.of('a', labels).get('1');
+    expect(reads).toEqual(['a 1', 'b 1', 'a 2', 'a 1']);
   });
 
-  it('reads it again after a write', async () => {
-    const { store } = await countedStore();
-    const before = await store.getSite(key.siteId);
-    const document = { ...defaultSite('EUR'), price: 0.3 };
-    await store.replaceSite({ siteId: key.siteId, document, now: 2, expectedVersion: 'any' });
-    const after = await store.getSite(key.siteId);
-    expect(before?.document.price).toBeNull();
-    expect(after?.document.price).toBe(0.3);
+  it('reads again what its kind does not name as remembered', async () => {
+    const { notes, reads } = kinds();
+    await store.of('a', notes).list();
+    await store.of('a', notes).list();
+    expect(reads).toEqual(['a list', 'a list']);
+  });
+
+  it('reads a record again after any operation that its kind does not name as a read', async () => {
+    const { notes } = kinds();
+    const { get, put, fail } = store.of('a', notes);
+    await put('1', 'one');
+    expect(await get('1')).toEqual({ text: 'one' });
+    await put('1', 'two');
+    expect(await get('1')).toEqual({ text: 'two' });
+    await expect(fail('1')).rejects.toThrow('half done');
+    expect(await get('1')).toEqual({ text: 'half' });
+  });
+
+  it('reads a record again after a write of another kind or site', async () => {
+    const { notes, labels, reads } = kinds();
+    await store.of('a', notes).put('1', 'one');
+    await store.of('a', notes).get('1');
+    await store.of('b', labels).put('1', 'other');
+    await store.of('a', notes).get('1');
+    expect(reads).toEqual(['a 1', 'a 1']);
   });
 
   it('keeps nothing that was read while a write was under way', async () => {
-    const { store, below } = await countedStore();
     let release: () => void = () => {};
-    const gate = new Promise<void>((resolve) => {
+    const held = new Promise<void>((resolve) => {
       release = resolve;
     });
-    // A read that began before the write and ends after it, with what was there before.
-    const slow = rememberingStore({
-      ...below,
-      getSite: async (siteId) => {
-        const old = await below.getSite(siteId);
-        await gate;
-        return old;
-      },
-    });
-    const reading = slow.getSite(key.siteId);
-    const document = { ...defaultSite('EUR'), price: 0.4 };
-    await slow.replaceSite({ siteId: key.siteId, document, now: 2, expectedVersion: 'any' });
+    // The first read begins before the write and ends after it, with what was there before.
+    const gates = [held];
+    const { notes } = kinds(() => gates.shift() ?? Promise.resolve());
+    await store.of('a', notes).put('1', 'old');
+    const reading = store.of('a', notes).get('1');
+    await store.of('a', notes).put('1', 'new');
     release();
-    expect((await reading)?.document.price).toBeNull();
-    expect((await slow.getSite(key.siteId))?.document.price).toBe(0.4);
-    expect((await store.getSite(key.siteId))?.document.price).toBe(0.4);
+    expect(await reading).toEqual({ text: 'old' });
+    expect(await store.of('a', notes).get('1')).toEqual({ text: 'new' });
   });
 
   it('does not remember what is not there', async () => {
-    const { store } = await countedStore();
-    expect(await store.getPumps({ siteId: key.siteId, ids: ['none', 'none'] })).toEqual([]);
-    expect(await store.getLoop({ siteId: key.siteId, id: 'none' })).toBeUndefined();
+    const { notes, reads } = kinds();
+    await store.of('a', notes).get('none');
+    await store.of('a', notes).get('none');
+    expect(reads).toEqual(['a none', 'a none']);
+  });
+
+  it('keeps a limited number of records', async () => {
+    const { notes, reads } = kinds();
+    const { get, put } = store.of('a', notes);
+    const ids = Array.from({ length: 1_001 }, (_, place) => String(place));
+    for (const id of ids) await put(id, id);
+    for (const id of ids) await get(id);
+    await get('1000');
+    await get('0');
+    expect(reads.slice(ids.length)).toEqual(['a 0']);
   });
 });

@@ -2,8 +2,9 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ALL_PUMPS_LIMIT } from '../../../api/records/pump/kind.ts';
-import { defaultSite } from '../../../api/records/site/kind.ts';
+import { LOOPS } from '../../../api/records/loop/kind.ts';
+import { ALL_PUMPS_LIMIT, PUMPS } from '../../../api/records/pump/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { openDatabase, openSqliteStore, sqliteStore } from '../../../api/store/sqlite.ts';
 import { translated } from '../../../api/store/sqlite-errors.ts';
 import type { Store } from '../../../api/store/store.ts';
@@ -22,8 +23,8 @@ afterEach(() => removeDirectory(directory));
 
 async function storeWithPump(): Promise<Store> {
   const store = await openedStore(path);
-  await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
-  await store.insertPump({ siteId, id: 'p1', document: examplePump(), fit: exampleFit, now: T0 });
+  await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
+  await store.of(siteId, PUMPS).insert({ id: 'p1', document: examplePump(), fit: exampleFit, now: T0 });
   return store;
 }
 
@@ -59,7 +60,7 @@ describe('opening', () => {
   it('finds on reopening what was written before', async () => {
     await (await storeWithPump()).close();
     const store = await openedStore(path);
-    expect(await store.getPump({ siteId, id: 'p1' })).toMatchObject({ fit: exampleFit, version: 1 });
+    expect(await store.of(siteId, PUMPS).get('p1')).toMatchObject({ fit: exampleFit, version: 1 });
     await store.close();
   });
 
@@ -133,12 +134,12 @@ describe('faults', () => {
 
     const large = { ...exampleLoop(), name: 'x'.repeat(200_000) };
     const loop = { siteId, id: 'l1', document: large, now: T0 };
-    await expect(store.insertLoop(loop)).rejects.toMatchObject({ code: 'store-full' });
-    expect(await store.getLoop({ siteId, id: 'l1' })).toBeUndefined();
-    expect(await store.getPump({ siteId, id: 'p1' })).toMatchObject({ version: 1 });
+    await expect(store.of(siteId, LOOPS).insert(loop)).rejects.toMatchObject({ code: 'store-full' });
+    expect(await store.of(siteId, LOOPS).get('l1')).toBeUndefined();
+    expect(await store.of(siteId, PUMPS).get('p1')).toMatchObject({ version: 1 });
 
     opened.value.pragma('max_page_count = 1000000');
-    expect(await store.insertLoop(loop)).toMatchObject({ outcome: 'inserted' });
+    expect(await store.of(siteId, LOOPS).insert(loop)).toMatchObject({ outcome: 'inserted' });
     await store.close();
   });
 
@@ -152,8 +153,8 @@ describe('faults', () => {
     tamper((database) => database.exec(sql));
     const store = await openedStore(path);
     const fault = { code: 'store-corrupt', message: expect.stringContaining('pump p1') };
-    await expect(store.getPump({ siteId, id: 'p1' })).rejects.toMatchObject(fault);
-    await expect(store.listPumps({ siteId, limit: 5, after: null })).rejects.toMatchObject(fault);
+    await expect(store.of(siteId, PUMPS).get('p1')).rejects.toMatchObject(fault);
+    await expect(store.of(siteId, PUMPS).list({ limit: 5, after: null })).rejects.toMatchObject(fault);
     await store.close();
   });
 
@@ -186,7 +187,7 @@ describe('limits', () => {
         select '${siteId}', 'n' || i, 1, 0, 0, 'n', '{}', '{}', '' from n`),
     );
     const store = await openedStore(path);
-    expect(await store.allPumps(siteId)).toEqual({
+    expect(await store.of(siteId, PUMPS).all()).toEqual({
       outcome: 'too-many',
       limit: ALL_PUMPS_LIMIT,
       actual: ALL_PUMPS_LIMIT + 1,

@@ -1,7 +1,9 @@
 /** Writes pumps to a store and says of each write that it was acknowledged, only after it was; then keeps the store open. */
+
 import { writeSync } from 'node:fs';
-import { defaultSite } from '../../../api/records/site/kind.ts';
-import { DEFAULT_SITE_ID } from '../../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../../api/access/site.ts';
+import { PUMPS } from '../../../api/records/pump/kind.ts';
+import { defaultSite, SITE } from '../../../api/records/site/kind.ts';
 import { openSqliteStore } from '../../../api/store/sqlite.ts';
 import { exampleFit, examplePump, T0 } from './examples.ts';
 
@@ -16,14 +18,14 @@ if (!opened.ok) {
 
 const store = opened.value;
 const siteId = DEFAULT_SITE_ID;
-await store.ensureSite({ siteId, document: defaultSite('EUR'), now: T0 });
+await store.of(siteId, SITE).ensure({ document: defaultSite('EUR'), now: T0 });
 say('open');
 for (let write = 0; write < Number(writes); write += 1) {
   const id = `${round}-${write}`;
-  const pump = { siteId, id, fit: exampleFit, now: T0 };
-  await store.insertPump({ ...pump, document: examplePump('first') });
+  const pump = { id, fit: exampleFit, now: T0 };
+  await store.of(siteId, PUMPS).insert({ ...pump, document: examplePump('first') });
   say(`inserted ${id}`);
-  await store.replacePump({ ...pump, document: examplePump('second'), expectedVersion: 1 });
+  await store.of(siteId, PUMPS).replace({ ...pump, document: examplePump('second'), expectedVersion: 1 });
   say(`replaced ${id}`);
 }
 setInterval(() => {}, 60_000);

@@ -42,9 +42,9 @@ const limits = (draw: Draw): Json => ({
   ...(draw.chance(0.3) ? { cloggedFraction: draw.pick([0, 0.3, 0.7]) } : {}),
   ...(draw.chance(0.3) ? { screenBasis: draw.pick(['mean', 'peak']) } : {}),
   ...(draw.chance(0.3) ? { pipeVelocity: draw.between(0.8, 3) } : {}),
-  ...(draw.chance(0.3) ? { efficiency: draw.between(0.5, 1) } : {}),
-  ...(draw.chance(0.3) ? { npsh: true } : {}),
-  ...(draw.chance(0.4) ? { extrapolation: true } : {}),
+  ...(draw.chance(0.3) ? { maximumEfficiency: draw.between(0.5, 1) } : {}),
+  ...(draw.chance(0.3) ? { enforceNpsh: true } : {}),
+  ...(draw.chance(0.4) ? { allowExtrapolation: true } : {}),
 });
 
 const lifeCycle = (draw: Draw): Json => ({

@@ -3,18 +3,23 @@ import { describe, expect, it } from 'vitest';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Branch, PipeworkLoop } from '../../../models/loop/loop.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { pumpEnds } from '../../../models/pump/pump-at-tolerance.ts';
 import { gridSize, settingAt } from '../../../models/pump/settings-grid.ts';
 import { GRADES } from '../../../models/pump/tolerance-grades.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { modelOf, pumpModelOf } from '../example-loops.ts';
 
-const LIMITS = { ...DEFAULT_LIMITS, throughSlotVelocity: null, extrapolation: true, efficiency: 1e9 };
+const LIMITS = {
+  ...DEFAULT_LIMITS,
+  throughSlotVelocity: null,
+  allowExtrapolation: true,
+  maximumEfficiency: 1e9,
+};
 const pump = pumpModelOf(canister250);
 const flume = modelOf(kelpFlume);
 

@@ -8,8 +8,8 @@ import {
   calibratedLoop,
   fitOnLoop,
 } from '../../../models/calibration/applied.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Loop } from '../../../models/loop/loop.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectValue } from '../../curves/expect-value.ts';
 import {
   calibrated,

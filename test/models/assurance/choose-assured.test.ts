@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Assurance } from '../../../models/assurance/assure-loop.ts';
 import { choose, type Question } from '../../../models/assurance/choose-assured.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { randomCase } from '../../random-loop.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pumpModelOf } from '../example-loops.ts';

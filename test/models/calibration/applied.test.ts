@@ -99,6 +99,12 @@ describe('what a calibration is about', () => {
     { what: 'the temperature of a season', changed: { ...loop, water: { temperature: 20, salinity: 35 } } },
     { what: 'what an outlet requires', changed: outletChanged({ requiredFlow: 1e-3, maximumFlow: 2e-3 }) },
     { what: 'the installed setting', changed: { ...loop, installed: { pump: 'p1', count: 1, setting: 50 } } },
+    { what: 'an exit that holds in any case', changed: outletChanged({ exit: 'submerged' }) },
+    {
+      what: 'a charge of steps that holds in any case',
+      changed: { ...loop, boreChanges: 'abrupt' as const },
+    },
+    { what: 'the highest point of a run', changed: withDischarge({ highestElevation: 1 }) },
   ])('does not change with $what', ({ changed }) => {
     const before: Loop = { ...loop, installed: { pump: 'p1', count: 1, setting: 80 } };
     expect(same(before, { ...before, ...changed, installed: changed.installed ?? before.installed })).toBe(
@@ -107,6 +113,8 @@ describe('what a calibration is about', () => {
   });
 
   it.each([
+    { what: 'the exit of an outlet', changed: outletChanged({ exit: 'free' }) },
+    { what: 'the charge of steps of bore', changed: { ...loop, boreChanges: 'ignored' as const } },
     { what: 'a pipe', changed: withDischarge({ run: [] }) },
     { what: 'a nozzle', changed: outletChanged({ nozzleDiameter: 0.01 }) },
     { what: 'the stated split', changed: withDischarge({ split: 'tee-90' }) },

@@ -41,9 +41,13 @@ describe('the cautions of a schedule', () => {
   });
 
   it('say of a setpoint that it does not serve, by the phase where there is one', () => {
-    expect(setpointCautions({ feasible: true, phase: 'day' })).toEqual([]);
-    expect(setpointCautions({ feasible: false, phase: 'day' })[0]?.detail).toMatch(/\(day\)$/);
-    expect(setpointCautions({ feasible: false, phase: null })[0]?.detail).not.toMatch(/\)$/);
+    expect(setpointCautions({ feasible: true, phase: 'day', isStopped: false })).toEqual([]);
+    expect(setpointCautions({ feasible: false, phase: 'day', isStopped: false })[0]?.detail).toMatch(
+      /\(day\)$/,
+    );
+    expect(setpointCautions({ feasible: false, phase: null, isStopped: false })[0]?.detail).not.toMatch(
+      /\)$/,
+    );
   });
 });
 
@@ -58,7 +62,7 @@ describe('the caution about a mean price', () => {
 describe('the cautions of a condition', () => {
   const PLAIN: ConditionFacts = {
     ...{ used: 30, days: 30, isSteady: false, isPlaceOpen: false, hasStaticHead: false, lacksGauges: false },
-    ...{ throttles: false, formerOutlets: [], isSampled: false, tellsDate: false, asksForService: false },
+    ...{ throttles: false, formerOutlets: [], isSampled: false, hasDate: false, asksForService: false },
   };
 
   it('are none where nothing is found in readings enough', () => {
@@ -75,7 +79,7 @@ describe('the cautions of a condition', () => {
     ['condition-openings', { throttles: true }],
     ['condition-former-outlets', { formerOutlets: ['old'] }],
     ['condition-sampled', { isSampled: true }],
-    ['condition-straight-line', { tellsDate: true }],
+    ['condition-straight-line', { hasDate: true }],
     ['isolate-before-service', { asksForService: true }],
   ])('have %s for %j', (code, facts) => {
     expect(codes(conditionCautions({ ...PLAIN, ...facts }))).toEqual([code]);

@@ -5,10 +5,10 @@ import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { OUTLETS } from '../../../models/cautions/outlets.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const L = LITRE_PER_HOUR;
@@ -19,7 +19,10 @@ const plainPump: Pump = {
     { setting: 100, power: 250 },
     { setting: 30, power: 3 + 247 * 0.3 ** 3 },
   ],
-  npshPoints: [{ flow: 0, head: 1 }],
+  npshPoints: [
+    { flow: 0, head: 1 },
+    { flow: 20_000 * L, head: 1 },
+  ],
 };
 const run = [pipe(0.05, 2)];
 const screenOf = (length: number, openFraction = 0.3) => ({
@@ -64,7 +67,11 @@ const split = (facts: { split?: 'tee-90' } = {}, fitting?: string): PipeworkLoop
 });
 const backwards: PipeworkLoop = {
   ...plainLoop,
-  discharge: { run, branches: [outlet('low', {}, run), outlet('high', { staticHead: 3 })], split: 'tee-90' },
+  discharge: {
+    run,
+    branches: [outlet('low', {}, run), outlet('high', { staticHead: 3, exit: 'submerged' })],
+    split: 'tee-90',
+  },
 };
 const bareIntake = (depth: number): PipeworkLoop => ({
   ...plainLoop,
@@ -92,7 +99,7 @@ const GIVEN: readonly [CautionCode, Case][] = [
       pump: {
         powerPoints: [
           { setting: 100, power: 250 },
-          { setting: 30, power: 40 },
+          { setting: 30, power: 80 },
         ],
       },
     },

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { CautionCode } from '../../../models/cautions/catalogue.ts';
 import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const L = LITRE_PER_HOUR;

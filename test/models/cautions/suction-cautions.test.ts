@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { suctionCautions } from '../../../models/cautions/suction.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
 import { criteriaFor } from '../../../models/selection/criteria.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 interface Case {
@@ -31,12 +31,18 @@ function cautionsOf(facts: Case) {
 const codesOf = (facts: Case) => cautionsOf(facts).map(({ code }) => code);
 
 function npshHolds(facts: Case): boolean {
-  const { context, duty } = at({ ...facts, limits: { npsh: true } });
+  const { context, duty } = at({ ...facts, limits: { enforceNpsh: true } });
   const condition = criteriaFor(context).find(({ reason }) => reason === 'npsh');
   return (condition?.judge(duty).clearance ?? Number.NaN) >= 0;
 }
 
-const points = [{ flow: 1e-3, head: 1 }];
+const points = [
+  { flow: 1e-3, head: 1 },
+  { flow: 1e-2, head: 1 },
+];
+
+/** Given of every lift, whatever the pressure. */
+const ASIDE: ReadonlySet<string> = new Set(['npsh-not-checked', 'priming']);
 
 describe('a lift', () => {
   // A column of water of 25 degC and 35 g/kg balances (101325 - 3169)/(1023.3 x 9.80665) = 9.78 m at sea level
@@ -54,19 +60,19 @@ describe('a lift', () => {
     ],
   ])('%s that boils the water (%o): %s', (_, facts, boils) => {
     const expected = boils ? ['suction-boils'] : [];
-    expect(codesOf(facts).filter((code) => code !== 'npsh-not-checked')).toEqual(expected);
+    expect(codesOf(facts).filter((code) => !ASIDE.has(code))).toEqual(expected);
     expect(npshHolds(facts)).toBe(!boils);
   });
 
   it('that boils the water is a danger, whether the pump has points or not', () => {
     const loop = { pumpElevation: 12 };
-    expect(cautionsOf({ loop })[0]).toMatchObject({ code: 'suction-boils', severity: 'danger' });
-    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['suction-boils']);
+    expect(cautionsOf({ loop })[1]).toMatchObject({ code: 'suction-boils', severity: 'danger', limit: 0 });
+    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['priming', 'suction-boils']);
   });
 
   it('that leaves less than the pump requires cavitates, and is judged by its points', () => {
     const loop = { pumpElevation: 9.2 };
-    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['cavitation']);
+    expect(codesOf({ loop, pump: { npshPoints: points } })).toEqual(['priming', 'cavitation']);
     expect(npshHolds({ loop, pump: { npshPoints: points } })).toBe(false);
     expect(npshHolds({ loop })).toBe(true);
   });
@@ -77,7 +83,32 @@ describe('a pump without points', () => {
     expect(cautionsOf({}).map(({ detail }) => detail)).toEqual([
       'The pump has no NPSH points: cavitation was not checked.',
     ]);
-    expect(cautionsOf({ limits: { npsh: true } })[0]?.detail).toContain('does not boil before the pump');
+    expect(cautionsOf({ limits: { enforceNpsh: true } })[0]?.detail).toContain(
+      'does not boil before the pump',
+    );
+  });
+});
+
+describe('a pump above the water', () => {
+  const foot = { suction: [{ valve: 'foot-poppet' }, pipe(0.05, 1)] };
+  it.each<[string, Case, boolean]>([
+    ['dry, with an open suction', { loop: { pumpElevation: 0.4 } }, true],
+    ['level with the water', { loop: { pumpElevation: 0 } }, false],
+    ['below it', { loop: { pumpElevation: -0.6 } }, false],
+    ['with a foot valve', { loop: { pumpElevation: 0.4, ...foot } }, false],
+    [
+      'with a check valve',
+      { loop: { pumpElevation: 0.4, suction: [pipe(0.05, 1), { valve: 'check-swing' }] } },
+      false,
+    ],
+    ['entered as submerged', { loop: { pumpElevation: 0.4 }, pump: { mounting: 'submerged' } }, false],
+  ])('%s must be primed: %o %s', (_, facts, isGiven) => {
+    const priming = cautionsOf(facts).find(({ code }) => code === 'priming');
+    expect(priming !== undefined).toBe(isGiven);
+    if (priming === undefined) return;
+    expect(priming).toMatchObject({
+      ...{ severity: 'warning', pointer: '/pumpElevation', value: 0.4, limit: 0, quantity: 'elevation' },
+    });
   });
 });
 

@@ -4,9 +4,9 @@ import { dutyCautions } from '../../../models/cautions/duty-cautions.ts';
 import { openingCautions } from '../../../models/cautions/intake.ts';
 import { loopCautions } from '../../../models/cautions/loop-cautions.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Intake, PipeworkLoop } from '../../../models/loop/loop.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { canister, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
 const codes = (cautions: readonly { code: string }[]) => cautions.map(({ code }) => code);
@@ -21,7 +21,7 @@ function ofDuty(loop: PipeworkLoop, reachVelocity: number | null = null) {
   const pump = pumpModelOf(canister);
   const duty = dutyPoint(model, pumpAtSetting(pump, { setting: 60, count: 1 }));
   return codes(
-    dutyCautions({ loop: model, pump, limits: DEFAULT_LIMITS, elevation: 0 }, duty, reachVelocity),
+    dutyCautions({ loop: model, pump, limits: DEFAULT_LIMITS, elevation: 0 }, duty, { reachVelocity }),
   );
 }
 

@@ -94,17 +94,18 @@ describe('the cost of waiting', () => {
       if (next === null) throw new Error('nothing flows');
       raised = next;
     }
-    const { exponent } = clogged.pump.fit.powerLaw;
+    const { exponent, standbyPower, fixedPower } = clogged.pump.fit.powerLaw;
     const found = waiting({
       ...base,
       power: clean.power,
+      standbyPower: standbyPower + fixedPower,
       exponent,
       flow: { residual: atSame.flow / clean.flow - 1, slope: -1 },
       drawn: { residual: atSame.power / clean.power - 1, slope: 0 },
       price: 1,
     });
     const excess = (raised.power - clean.power) * HOURS;
-    // Friction is not quite a square, and standby power does not go with the speed.
+    // Friction is not quite a square.
     expectClose(found?.excessCost ?? 0, excess, { relative: 0.05 });
   });
 });

@@ -1,7 +1,7 @@
 /** Net positive suction head against worked examples and its own rules. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { npshAvailable, npshFromPressures, npshRequired } from '../../../models/duty/npsh.ts';
+import { npshAvailable, npshEndPassed, npshFromPressures, npshRequired } from '../../../models/duty/npsh.ts';
 import { expectClose } from '../../expect-close.ts';
 import { NPSH_EXAMPLES } from '../../reference/suction.ts';
 
@@ -42,9 +42,16 @@ describe('NPSH required', () => {
     expectClose(required(3e-3), 2.5, { relative: 1e-12 });
   });
 
-  it('is held at the ends', () => {
+  it('is held below the least flow, and rises with the square of flow beyond the greatest', () => {
     expect(required(0)).toBe(1);
-    expect(required(9e-3)).toBe(2.5);
+    expectClose(required(9e-3), 2.5 * 9, { relative: 1e-12 });
+    expectClose(required(6e-3 * 0.5, 0.5), 0.64 * 2.5 * 4, { relative: 1e-12 });
+  });
+
+  it('says where it goes beyond its points', () => {
+    expect(npshEndPassed(POINTS, 3e-3)).toBeNull();
+    expect(npshEndPassed(POINTS, 3.01e-3)).toBe(3e-3);
+    expect(npshEndPassed([], 3.01e-3)).toBeNull();
   });
 
   it('falls with the square of speed at the similar flow, down to 80 % speed', () => {
@@ -53,8 +60,11 @@ describe('NPSH required', () => {
     expectClose(required(0.5 * 1.5e-3, 0.5), 0.64 * 1.25, { relative: 1e-12 });
   });
 
-  it('of one point is that head at every flow; of none it is not known', () => {
-    expect(npshRequired({ points: [{ flow: 1e-3, head: 1.2 }], flow: 5e-3, speedRatio: 1 })).toBe(1.2);
+  it('of one point is that head up to its flow; of none it is not known', () => {
+    const points = [{ flow: 1e-3, head: 1.2 }];
+    expect(npshRequired({ points, flow: 0.5e-3, speedRatio: 1 })).toBe(1.2);
+    expectClose(npshRequired({ points, flow: 5e-3, speedRatio: 1 }) ?? 0, 30, { relative: 1e-12 });
+    expect(npshRequired({ points: [{ flow: 0, head: 1.2 }], flow: 5e-3, speedRatio: 1 })).toBe(1.2);
     expect(npshRequired({ points: [], flow: 1e-3, speedRatio: 1 })).toBeNull();
   });
 
@@ -65,9 +75,9 @@ describe('NPSH required', () => {
     expect(Number.isFinite(npshRequired({ points, flow: 1e-3, speedRatio: 1 }))).toBe(true);
   });
 
-  it('stays between the least and the greatest point at full speed', () => {
+  it('stays between the least and the greatest point between their flows', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1e-2, noNaN: true }), (flow) => {
+      fc.property(fc.double({ min: 0, max: 3e-3, noNaN: true }), (flow) => {
         expect(required(flow)).toBeGreaterThanOrEqual(1);
         expect(required(flow)).toBeLessThanOrEqual(2.5);
       }),

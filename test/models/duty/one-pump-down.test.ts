@@ -117,3 +117,31 @@ describe('one pump down without check valves', () => {
     expect(down(curveLoop(0.9, true), { setting: 40, count: 2 }).flow).toBeGreaterThan(0);
   });
 });
+
+describe('a stopped pump beside a branch with a check valve', () => {
+  const loop = (checkValves: boolean): PipeworkLoop => ({
+    ...loopOf({
+      run: [pipe(0.05, 2)],
+      branches: [
+        outlet('low', {}, [pipe(0.04, 2)]),
+        { run: [pipe(0.03, 2), { valve: 'check-swing' }], outlet: { name: 'high', staticHead: 1.5 } },
+      ],
+    }),
+    ...installed(checkValves),
+  });
+
+  it.each([true, false])(
+    'leaves the outlets what is not running back, none of it negative (%s)',
+    (checkValves) => {
+      for (let setting = 30; setting <= 100; setting += 5) {
+        const { flow, backflow, outletFlows } = down(loop(checkValves), { setting, count: 2 });
+        expect(Math.min(backflow, ...outletFlows)).toBeGreaterThanOrEqual(0);
+        expectClose(
+          outletFlows.reduce((sum, one) => sum + one, 0),
+          flow,
+          { relative: 1e-9 },
+        );
+      }
+    },
+  );
+});

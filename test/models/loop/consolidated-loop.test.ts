@@ -56,6 +56,20 @@ describe('a consolidation', () => {
     expect(head).toBeGreaterThan(0.5);
   });
 
+  it('keeps the exits that outlets had before the lift of their loop became theirs', () => {
+    const exitsOf = ({ discharge }: PipeworkLoop) => discharge.branches?.map(({ outlet: end }) => end?.exit);
+    const under = { ...bay('a', 0.5), discharge: outlet('jet', {}, [pipe(0.03, 2)]) };
+    const above = { ...bay('b', -0.5), discharge: outlet('jet', { staticHead: 0.2 }, [pipe(0.03, 2)]) };
+    expect(exitsOf(joined(under, above))).toEqual(['submerged', 'free']);
+  });
+
+  it('charges steps of bore as its loops do', () => {
+    const ignoring = (name: string): PipeworkLoop => ({ ...bay(name), boreChanges: 'ignored' });
+    expect(joined(ignoring('a'), ignoring('b')).boreChanges).toBe('ignored');
+    const stated: PipeworkLoop = { ...bay('b'), boreChanges: 'abrupt' };
+    expect(joined(bay('a'), stated).boreChanges).toBeUndefined();
+  });
+
   const { discharge: _, ...common } = bay('b');
   const unknown: Loop = { ...common, systemCurve: { points: [{ flow: 1e-3, head: 1 }] }, outlets: [] };
 
@@ -70,6 +84,11 @@ describe('a consolidation', () => {
       why: 'another friction multiplier',
       code: 'other-friction',
       second: { ...bay('b'), frictionMultiplier: 1.2 },
+    },
+    {
+      why: 'another charge of steps of bore',
+      code: 'other-bore-changes',
+      second: { ...bay('b'), boreChanges: 'ignored' as const },
     },
   ])('refuses a loop of $why, by its place', ({ code, second }) => {
     const made = consolidatedLoop({ loops: [bay('a'), second], suction: [], manifold: [] });

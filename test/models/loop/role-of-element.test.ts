@@ -11,6 +11,7 @@ describe('the role of an element', () => {
     ['a reducer', { fitting: 'reducer-taper-30' }, 'bore-change'],
     ['a valve of the table', { valve: 'ball' }, 'valve'],
     ['a foot valve', { valve: 'foot-hinged' }, 'check-valve'],
+    ['a check valve entered as a fitting', { fitting: 'check-swing' }, 'check-valve'],
     ['a valve of known Kv', { valve: { kv: 12 } }, 'valve'],
     ['a valve of known Cv', { valve: { cv: 12 } }, 'valve'],
     ['a loss coefficient', { lossCoefficient: 1 }, null],

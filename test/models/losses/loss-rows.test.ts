@@ -5,6 +5,7 @@ import { lossRows } from '../../../models/losses/loss-rows.ts';
 import type { CompiledLoop } from '../../../models/network/compiled-loop.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { expectClose } from '../../expect-close.ts';
+import { featuredCase } from '../../random-featured-loop.ts';
 import { randomCase } from '../../random-loop.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import { LITRE_PER_HOUR, loopOf, modelOf, nested, outlet, pipe, trimmedModelOf } from '../example-loops.ts';
@@ -50,6 +51,21 @@ describe('the powers of all elements', () => {
         expectAddsUp(trimmedModelOf(loop), flow * L);
       }),
       { seed: 1, numRuns: 60, endOnFailure: true },
+    );
+  });
+
+  it('add up where valves close, outlets lie in air, bores step and tees reduce', () => {
+    const cases = fc.record({
+      seed: fc.integer({ min: 1, max: 5000 }),
+      flow: fc.double({ min: 200, max: 20_000, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(cases, ({ seed, flow }) => {
+        const { loop } = featuredCase({ seed, everyOutlet: true });
+        expectAddsUp(modelOf(loop), flow * L);
+        expectAddsUp(trimmedModelOf(loop), flow * L);
+      }),
+      { seed: 1, numRuns: 40, endOnFailure: true },
     );
   });
 
@@ -135,5 +151,33 @@ describe('the rows of the flume', () => {
   it('are none where no water moves', () => {
     const model = modelOf(kelpFlume);
     expect(lossRows(model, model.system.stateAt(0))).toBeNull();
+  });
+});
+
+describe('the rows of a stepped run with a reducing tee', () => {
+  const model = modelOf(
+    loopOf({
+      run: [pipe(0.06, 1), pipe(0.05, 1)],
+      split: 'tee-90',
+      branches: [outlet('on', {}, [pipe(0.05, 1)]), outlet('side', {}, [pipe(0.04, 1)])],
+    }),
+  );
+  const { rows } = listed(model, 7500 * L);
+
+  it('name a step at the place of the pipe after it, and the tee at both branches', () => {
+    const named = rows.map(({ path, kind }) => `${path.join('/')} ${kind}`);
+    expect(named).toContain('discharge/run/1 bore-change');
+    expect(named.filter((one) => one.endsWith('tee-branch'))).toEqual([
+      'discharge/branches/0 tee-branch',
+      'discharge/branches/1 tee-branch',
+    ]);
+  });
+
+  it('carry K v^2/2g of the step in the smaller bore', () => {
+    const step = rows.find(({ kind }) => kind === 'bore-change');
+    const velocity = (7500 * L) / ((Math.PI / 4) * 0.05 ** 2);
+    const lossCoefficient = 0.5 * (1 - (0.05 / 0.06) ** 2);
+    expect(step?.bore).toBe(0.05);
+    expectClose(step?.head ?? 0, (lossCoefficient * velocity ** 2) / (2 * GRAVITY), { relative: 1e-12 });
   });
 });

@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Choice, choose, type Question } from '../../../models/assurance/choose-assured.ts';
 import { annualUse } from '../../../models/duty/energy.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import { canChange, changedLoop } from '../../../models/losses/loss-changes.ts';
 import { type LossRow, lossRows } from '../../../models/losses/loss-rows.ts';
 import { lossSavings, SAVINGS_ROWS, type Savings } from '../../../models/losses/loss-savings.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';
@@ -240,7 +240,7 @@ describe('a smaller loss', () => {
     for (let seed = 700; seed < 708; seed += 1) {
       const { loop, pump, count } = randomCase({ seed, everyOutlet: true });
       const { flowLimits: _, ...free } = pump;
-      const limits = { ...LIMITS, extrapolation: true, efficiency: 1e9 };
+      const limits = { ...LIMITS, allowExtrapolation: true, maximumEfficiency: 1e9 };
       const model = pumpModelOf(free);
       if (model.fit.headCurve.drooping || model.fit.powerLaw.flowTerms.length > 0) continue;
       const question: Question = {

@@ -37,7 +37,7 @@ describe('the required duty', () => {
         run: [pipe(0.04, 1)],
         branches: [
           outlet('low', { requiredFlow: 500 * L }),
-          outlet('high', { requiredFlow: 0, staticHead: 0.5 }),
+          outlet('high', { requiredFlow: 0, staticHead: 0.5, exit: 'submerged' }),
         ],
       }),
     );

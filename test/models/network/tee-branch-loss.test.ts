@@ -23,7 +23,7 @@ function tee({
 }): Branch {
   const end = (name: string, lossCoefficient: number, staticHead: number): Branch => ({
     run: [{ pipe: { insideDiameter: BORE }, length: 0 }],
-    outlet: { name, lossCoefficient, staticHead },
+    outlet: { name, lossCoefficient, staticHead, exit: 'submerged' },
   });
   return {
     run: [pipe(BORE, 0)],

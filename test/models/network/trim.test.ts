@@ -2,13 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import { trimNetwork } from '../../../models/network/trim.ts';
 import { GRAVITY } from '../../../models/physics/gravity.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
+import { featuredCase } from '../../random-featured-loop.ts';
 import { randomCase } from '../../random-loop.ts';
 import { kelpFlume } from '../../reference/independent/kelp-flume.ts';
 import {
@@ -25,11 +26,14 @@ import {
 } from '../example-loops.ts';
 
 const L = LITRE_PER_HOUR;
+/** Loops with check valves, outlets in air, steps of bore and reducing tees. */
+const featured = (seed: number): PipeworkLoop => featuredCase({ seed, everyOutlet: true }).loop;
 const loops: readonly (readonly [string, PipeworkLoop])[] = [
   ['the flume', kelpFlume],
   ...[1, 2, 3, 4, 5, 6, 7, 8].map(
     (seed) => [`seed ${seed}`, randomCase({ seed, everyOutlet: true }).loop] as const,
   ),
+  ...[1, 2, 3, 4, 5, 6, 7, 8].map((seed) => [`every feature, seed ${seed}`, featured(seed)] as const),
 ];
 
 describe.each(loops)('a trimmed loop (%s)', (_, loop) => {
@@ -113,7 +117,12 @@ describe('a pump on a trimmed loop', () => {
           select({
             sampled: sampleLoop(model),
             candidates: [{ pump, count: 1 }],
-            limits: { ...DEFAULT_LIMITS, throughSlotVelocity: null, efficiency: 1, extrapolation: true },
+            limits: {
+              ...DEFAULT_LIMITS,
+              throughSlotVelocity: null,
+              maximumEfficiency: 1,
+              allowExtrapolation: true,
+            },
             running: { price: null, hoursPerDay: 24, elevation: 0 },
           }).ranking[0],
       );

@@ -34,7 +34,11 @@ describe('a fitted pump', () => {
 
   it.each([
     ['a power at standby', { powerPoints: [{ setting: 100, power: 3 }] }, 'powerPoints'],
-    ['two head points', { headPoints: canister.headPoints.slice(0, 2) }, 'headPoints'],
+    [
+      'two head points of which none is at flow 0',
+      { headPoints: canister.headPoints.slice(1, 3) },
+      'headPoints',
+    ],
     [
       'a falling speed map',
       {

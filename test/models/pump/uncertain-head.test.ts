@@ -14,12 +14,12 @@ const L = LITRE_PER_HOUR;
 const scattered = pumpModelOf({
   ...canister,
   headPoints: [
-    [0, 6.05],
-    [2500, 5.78],
-    [5000, 5.33],
-    [7500, 4.36],
-    [10_000, 3.31],
-    [12_000, 1.93],
+    [0, 6.03],
+    [2500, 5.8],
+    [5000, 5.32],
+    [7500, 4.38],
+    [10_000, 3.19],
+    [12_000, 1.9],
   ].map(([flow = 0, head = 0]) => ({ flow: flow * L, head, setting: 100 })),
 });
 const drooping = pumpModelOf({

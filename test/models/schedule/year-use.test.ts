@@ -3,14 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { zoneAround } from '../../../api/clock/zone.ts';
 import { civilYear } from '../../../models/calendar/civil-year.ts';
 import { dutyPoint } from '../../../models/duty/duty-point.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { pumpAtSetting } from '../../../models/pump/pump-at-setting.ts';
-import { fallbackSetting } from '../../../models/schedule/fallback.ts';
+import { fallbackOf } from '../../../models/schedule/fallback.ts';
 import { planSchedule } from '../../../models/schedule/phase-plan.ts';
 import { newMemory } from '../../../models/schedule/run-blocks.ts';
 import type { Phase, Schedule } from '../../../models/schedule/schedule.ts';
 import { stepsWithin } from '../../../models/schedule/setpoints.ts';
 import { scheduleUse } from '../../../models/schedule/year-use.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { flatRate, ratesOf } from '../../../models/tariff/rates.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
@@ -203,7 +203,12 @@ describe('the steps of a day', () => {
 
   it('fall back to a setting that serves every phase', () => {
     const plan = planOf(phases);
-    expect(fallbackSetting(plan)).toBe(plan.phases[0]?.own.setting);
+    const [first] = plan.phases;
+    expect(fallbackOf(plan)).toEqual({
+      setting: first?.own.setting,
+      requiredFlowsMet: true,
+      phasesBelowRequired: [],
+    });
   });
 });
 

@@ -1,8 +1,8 @@
 /** The smallest setting of any decimals: between two steps of the grid, with the deciding criterion just met. */
 import { describe, expect, it } from 'vitest';
 import { choose, type Question } from '../../../models/assurance/choose-assured.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { continuousDuty } from '../../../models/selection/continuous-setting.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { expectClose } from '../../expect-close.ts';
 import { randomCase } from '../../random-loop.ts';
 import { canister250, kelpFlume } from '../../reference/independent/kelp-flume.ts';

@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import type { HeatTerms } from '../../../models/duty/heat.ts';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { dutyHeat } from '../../../models/selection/duty-heat.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';

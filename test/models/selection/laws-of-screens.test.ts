@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { select } from '../../../models/selection/select.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 

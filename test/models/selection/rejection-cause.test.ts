@@ -1,10 +1,10 @@
 /** What stands behind a rejection: a lift too high, a droop, a shut valve, a loop that runs by itself. */
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import { shutValves } from '../../../models/loop/shut-valves.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { type RejectionCause, rejectionCause } from '../../../models/selection/rejection-cause.ts';
 import { select } from '../../../models/selection/select.ts';
 import { expectClose } from '../../expect-close.ts';

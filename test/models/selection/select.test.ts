@@ -1,10 +1,10 @@
 /** Ranking, rejection and their reasons. */
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { PipeworkLoop } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import type { CriterionReason } from '../../../models/selection/criteria.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
+import type { CriterionReason } from '../../../models/selection/criterion.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';
 
@@ -58,7 +58,7 @@ const ALONE: readonly [CriterionReason, PipeworkLoop, Partial<Pump>, Partial<Lim
   ['screen-velocity', loopOf(jet(1000 * L), { intake: { lossCoefficient: 0.5, screen } }), {}, {}],
   ['pump-below-minimum', loopOf(jet(1000 * L)), { flowLimits: { min: 30000 * L } }, {}],
   ['pump-above-maximum', loopOf(jet(1000 * L)), { flowLimits: { max: 500 * L } }, {}],
-  ['npsh', loopOf(jet(1000 * L)), { npshPoints }, { npsh: true }],
+  ['npsh', loopOf(jet(1000 * L)), { npshPoints }, { enforceNpsh: true }],
 ];
 
 describe('a rejection', () => {
@@ -72,7 +72,7 @@ describe('a rejection', () => {
     });
     const powerPoints = [{ setting: 100, power: 1 }];
     const pump = { powerPoints, standbyPower: 0, flowLimits: { max: 500 * L }, npshPoints };
-    expect(reasonsOf(loop, pump, { npsh: true })).toEqual([
+    expect(reasonsOf(loop, pump, { enforceNpsh: true })).toEqual([
       'efficiency-impossible',
       'not-enough-head',
       'outlet-above-maximum',
@@ -83,7 +83,7 @@ describe('a rejection', () => {
   });
 
   it('accepts data far outside when told to', () => {
-    const { ranking } = selectFor(loopOf(wide), [one(small)], { limits: { extrapolation: true } });
+    const { ranking } = selectFor(loopOf(wide), [one(small)], { limits: { allowExtrapolation: true } });
     expect(ranking).toHaveLength(1);
   });
 
@@ -103,9 +103,9 @@ describe('a rejection', () => {
     ]);
   });
 
-  it('of a loop that is shut says not enough head', () => {
+  it('of a loop that is shut says that no water moves', () => {
     const loop = loopOf(outlet('jet', { requiredFlow: 1000 * L }, [{ valve: 'ball', opening: 0 }]));
-    expect(reasonsOf(loop)).toEqual(['not-enough-head']);
+    expect(reasonsOf(loop)).toEqual(['dead-head', 'not-enough-head']);
   });
 });
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { sampleLoop } from '../../../models/duty/sampled-loop.ts';
 import { screenVelocities } from '../../../models/intake/screen.ts';
+import { DEFAULT_LIMITS, type Limits } from '../../../models/loop/limits.ts';
 import type { IntakeScreen } from '../../../models/loop/loop.ts';
-import { DEFAULT_LIMITS, type Limits } from '../../../models/selection/options.ts';
 import { type Candidate, select } from '../../../models/selection/select.ts';
 import { withoutScreenLimit } from '../../../models/selection/without-screen-limit.ts';
 import { canister, LITRE_PER_HOUR, loopOf, modelOf, outlet, pipe, pumpModelOf } from '../example-loops.ts';

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { LoopFigures } from '../../../models/site-summary/loop-figures.ts';
 import {
   NO_TOTALS,
-  SAVINGS_TOLD,
+  REPORTED_MOST,
+  SAVINGS_REPORTED,
   type SiteTotals,
-  TOLD_MOST,
   withLoop,
   withoutPump,
 } from '../../../models/site-summary/site-totals.ts';
@@ -48,8 +48,8 @@ describe('the totals of a site', () => {
     );
     const best = money.toSorted((a, b) => b - a);
     expect(totals.above.count).toBe(200);
-    expect(totals.above.most.map(({ costSaved }) => costSaved)).toEqual(best.slice(0, TOLD_MOST));
-    expect(totals.savings.map(({ costSaved }) => costSaved)).toEqual(best.slice(0, SAVINGS_TOLD));
+    expect(totals.above.most.map(({ costSaved }) => costSaved)).toEqual(best.slice(0, REPORTED_MOST));
+    expect(totals.savings.map(({ costSaved }) => costSaved)).toEqual(best.slice(0, SAVINGS_REPORTED));
   });
 
   it('tell the worst of many that are short', () => {
@@ -60,7 +60,7 @@ describe('the totals of a site', () => {
     }, NO_TOTALS);
     expect(totals.short.count).toBe(90);
     const told = totals.short.worst.map(({ margin }) => margin);
-    expect(told).toEqual(margins.toSorted((a, b) => a - b).slice(0, TOLD_MOST));
+    expect(told).toEqual(margins.toSorted((a, b) => a - b).slice(0, REPORTED_MOST));
   });
 
   it('take another pump only where it saves more than the lower setting, and keep that beside it', () => {

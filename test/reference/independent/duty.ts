@@ -1,21 +1,22 @@
 /** Where pumps in parallel land on a system: the stable intersection of least flow, by a dense scan. */
 import type { Pump } from '../../../models/pump/pump.ts';
+import { powerAt } from '../independent-complementarity/power-at.ts';
+import { choosePower, type PowerChoice } from '../independent-complementarity/power-choice.ts';
 import { crossing, type Point } from './crossing.ts';
 import type { OutletFlow, System } from './flows.ts';
 import { chooseHeadCurve, type HeadCurve, headAtFullSpeed } from './head-curve.ts';
 import { GRAVITY } from './losses.ts';
-import { fitPower, type PowerLaw, powerAt } from './power-law.ts';
 import { speedRatio } from './speed.ts';
 
 export interface FittedPump {
   readonly pump: Pump;
   readonly curve: HeadCurve;
-  readonly law: PowerLaw;
+  readonly law: PowerChoice;
 }
 
 export function fitPump(pump: Pump): FittedPump | undefined {
   const curve = chooseHeadCurve(pump);
-  return curve && { pump, curve, law: fitPower(pump) };
+  return curve && { pump, curve, law: choosePower(pump) };
 }
 
 export interface Intersection {
@@ -88,7 +89,7 @@ export function dutyOf(system: System, running: Running, density: number): Duty 
   const first = deadHead ? undefined : all.find((intersection) => intersection.stable);
   if (!deadHead && first === undefined) throw new Error('the pump meets the system nowhere');
   const { flow, head } = first ?? { flow: 0, head: shutoff };
-  const power = count * powerAt(fitted.law, fitted.pump.standbyPower, { ratio, flow: flow / count });
+  const power = count * powerAt(fitted.law, { ratio, flow: flow / count });
   const efficiency = (density * GRAVITY * flow * head) / power;
   const outlets = system.outlets(flow);
   return { setting, ratio, flow, head, power, efficiency, deadHead, outlets, intersections: all };

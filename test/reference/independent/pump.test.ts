@@ -8,7 +8,6 @@ import { systemOf } from './flows.ts';
 import { chooseHeadCurve, headAtFullSpeed } from './head-curve.ts';
 import { canister250, kelpFlume } from './kelp-flume.ts';
 import { circuitOf } from './legs.ts';
-import { fitPower, powerAt } from './power-law.ts';
 import { select } from './selection.ts';
 import { settingsGrid, speedRatio } from './speed.ts';
 
@@ -106,35 +105,6 @@ describe('speed', () => {
   });
 });
 
-describe('power', () => {
-  const law = (ratio: number, share: number): number =>
-    3 + 200 * ratio ** 2.8 * Math.exp(0.5 * share - 0.2 * share ** 2);
-
-  it('recovers a law its points lie on', () => {
-    const shares = [0.1, 0.3, 0.5, 0.7, 0.9, 1];
-    const powerPoints = [100, 60].flatMap((setting) =>
-      shares.map((share) => ({
-        setting,
-        power: law(setting / 100, share),
-        flow: (share * 3e-3 * setting) / 100,
-      })),
-    );
-    const fit = fitPower({ ...canister250, powerPoints });
-    expectClose(fit.exponent, 2.8, { relative: 1e-10 });
-    const at = { ratio: 0.8, flow: 0.8 * 0.45 * 3e-3 };
-    expectClose(powerAt(fit, 3, at), law(0.8, 0.45), { relative: 1e-10 });
-    const past = { ratio: 0.8, flow: 0.8 * 1.4 * 3e-3 };
-    expectClose(powerAt(fit, 3, past), law(0.8, 1), { relative: 1e-10 });
-  });
-
-  // Cengel and Cimbala, Example 14-10 (p. 804): double speed takes eight times the power.
-  it('follows the cube of speed from a single speed', () => {
-    const fit = fitPower({ ...canister250, powerPoints: [{ setting: 100, power: 163 }] });
-    expect(fit.exponentAssumed).toBe(true);
-    expectClose(powerAt(fit, 3, { ratio: 0.5, flow: 1e-3 }), 3 + 160 / 8, { relative: 1e-12 });
-  });
-});
-
 describe('the duty', () => {
   it('is the closed-form crossing of a parabola with a nozzle', () => {
     const fitted = fittedOf(pumpOf((q) => 5 - 0.4e6 * q ** 2, FLOWS));
@@ -175,7 +145,10 @@ describe('selection', () => {
 
   it('lists a reason that holds at every setting', () => {
     const answer = select({ ...base, loop: { ...kelpFlume, staticHead: 6 } });
-    expect(answer).toEqual({ feasible: false, reasons: ['not-enough-head', 'pump-below-minimum'] });
+    expect(answer).toEqual({
+      feasible: false,
+      reasons: ['dead-head', 'not-enough-head', 'pump-below-minimum'],
+    });
   });
 
   it('judges the flow limits at full speed', () => {

@@ -24,20 +24,22 @@ export interface Limits {
   /** m/s; null for none. */
   readonly throughSlotVelocity: number | null;
   readonly cloggedFraction: number;
-  readonly efficiency: number;
-  readonly extrapolation: boolean;
+  readonly maximumEfficiency: number;
+  readonly allowExtrapolation: boolean;
 }
 
 const DEFAULT_LIMITS: Limits = {
   throughSlotVelocity: 0.1524,
   cloggedFraction: 0.5,
-  efficiency: 0.85,
-  extrapolation: false,
+  maximumEfficiency: 0.85,
+  allowExtrapolation: false,
 };
 
 const REASONS = [
   'efficiency-impossible',
+  'dead-head',
   'not-enough-head',
+  'reverse-flow',
   'outside-data',
   'outlet-above-maximum',
   'screen-velocity',
@@ -85,10 +87,13 @@ function broken({ question, limits, needs, fitted }: Setup, duty: Duty): readonl
   const screen = loop.intake?.screen;
   const limit = limits.throughSlotVelocity;
   const largest = Math.max(...reducedPoints(fitted.pump).map((point) => point.flow));
+  const greatest = Math.max(...duty.outlets.map(({ flow }) => Math.abs(flow)));
   const faults: Record<Exclude<Reason, 'no-setting'>, boolean> = {
-    'efficiency-impossible': duty.efficiency > limits.efficiency,
+    'efficiency-impossible': duty.efficiency > limits.maximumEfficiency,
+    'dead-head': duty.deadHead,
     'not-enough-head': needs.some((need) => at(need) < (need.required ?? -Infinity) * (1 - ALLOWANCE)),
-    'outside-data': !limits.extrapolation && reduced > 1.1 * largest,
+    'reverse-flow': duty.outlets.some(({ flow }) => flow < -ALLOWANCE * greatest),
+    'outside-data': !limits.allowExtrapolation && reduced > 1.1 * largest,
     'outlet-above-maximum': needs.some((need) => at(need) > (need.maximum ?? Infinity) * (1 + ALLOWANCE)),
     'screen-velocity':
       screen !== undefined &&

@@ -1,4 +1,4 @@
-/** An assembly of an option: what it runs, owns, asks of people and risks. */
+/** Computes what an assembly of an option runs, owns, takes in upkeep and risks. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { DAYS_PER_MEAN_YEAR } from '../../../../models/calendar/time-factors.ts';
@@ -10,6 +10,7 @@ import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { type Candidate, findCandidates } from '../../../question/candidates.ts';
 import type { ScheduleRecord } from '../../../records/schedule/kind.ts';
+import { SCHEDULES } from '../../../records/schedule/kind.ts';
 import type { ComparisonContext } from '../context.ts';
 import type { ReportedDuty, Running } from '../running.ts';
 import { type AskedAssembly, type AssemblyLoop, assemblyLoop } from './assembly-loop.ts';
@@ -101,11 +102,11 @@ async function candidateOf(
 
 /** Joined loops have none of their own. */
 async function scheduleOf(
-  { store, siteId }: ComparisonContext,
+  { store }: ComparisonContext,
   found: AssemblyLoop | null,
 ): Promise<ScheduleRecord | null> {
   const id = found?.loop.id ?? null;
-  return id === null ? null : ((await store.getSchedule({ siteId, id })) ?? null);
+  return id === null ? null : ((await store.of(SCHEDULES).get(id)) ?? null);
 }
 
 async function run(

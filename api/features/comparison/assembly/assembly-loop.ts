@@ -1,4 +1,4 @@
-/** The loop of an assembly: stored, sent along, or several joined. */
+/** Finds the loop of an assembly, which is stored, sent along, or joined from several. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { type ConsolidationFailure, consolidatedLoop } from '../../../../models/loop/consolidated-loop.ts';
 import type { Loop, PipeworkLoop } from '../../../../models/loop/loop.ts';
@@ -24,7 +24,7 @@ export interface AssemblyLoop {
 type Context = Pick<ComparisonContext, 'store' | 'loops'>;
 type Path = readonly PathPart[];
 
-/** Null where the power of the assembly is stated without a loop; `path` is where it stands in the body. */
+/** Null where the power of the assembly is stated without a loop; `path` is its place in the body. */
 export async function assemblyLoop(
   context: Context,
   { loop, consolidate }: AskedAssembly,
@@ -55,7 +55,7 @@ async function joined(
 ): Promise<Result<AssemblyLoop, Problem>> {
   const parts: StoredLoop[] = [];
   for (const [place, one] of asked.entries()) {
-    // Each must hold by itself, so that a fault is told where it was entered.
+    // Each must hold by itself, so that a fault is named where it was entered.
     const found = await ofOne(context, one, [...path, 'loops', place]);
     if (!found.ok) return found;
     parts.push(found.value.loop);
@@ -85,14 +85,15 @@ function beyondLimits({ discharge }: PipeworkLoop, path: Path): Problem | null {
   return errors.length === 0 ? null : invalidRequest(errors);
 }
 
-const MENDS = {
+const REMEDIES = {
   'no-pipework': 'is known by its system curve alone and cannot be joined with others',
   'other-water': 'has other water than the first: loops that are joined share theirs',
   'other-friction': 'has another frictionMultiplier than the first; state one for all',
+  'other-bore-changes': 'has other boreChanges than the first; state one for all',
 } as const satisfies Record<ConsolidationFailure['code'], string>;
 
 const consolidationProblem = ({ code, place }: ConsolidationFailure, path: Path): Problem =>
-  invalidRequest([{ pointer: toPointer([...path, 'loops', place]), detail: MENDS[code] }]);
+  invalidRequest([{ pointer: toPointer([...path, 'loops', place]), detail: REMEDIES[code] }]);
 
 /** Of the joined loop only suction and manifold were not checked before; its pointers are turned into those of the body. */
 function elsewhere(problem: Problem, path: Path): Problem {

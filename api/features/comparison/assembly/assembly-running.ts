@@ -1,8 +1,8 @@
-/** What an assembly runs at, and what that uses and costs in a year. */
+/** Computes the setting that an assembly runs at, and what that uses and costs in a year. */
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import { fitOnLoop } from '../../../../models/calibration/applied.ts';
 import { annualUse } from '../../../../models/duty/energy.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { limitsOf } from '../../../../models/loop/limits.ts';
 import { toPointer } from '../../../http/json-pointer.ts';
 import { invalidRequest, type Problem } from '../../../http/problem.ts';
 import { runJob } from '../../../http/run-job.ts';
@@ -60,7 +60,7 @@ const ofDuty = (duty: ReportedDuty, rest: Pick<Running, 'settingFrom' | 'feasibl
   power: duty.power,
   annualEnergy: duty.annualEnergy,
   annualCost: duty.annualCost ?? 0,
-  energyRange: duty.doubt === null ? null : duty.doubt.annualEnergy,
+  energyRange: duty.uncertainty.annualEnergy,
   duty,
   tariff: null,
 });
@@ -77,7 +77,8 @@ async function dutyAt(
   const fit = fitOnLoop(runnable.candidate, found.loop.calibration);
   const candidate = { ...runnable.candidate, fit };
   const running = runningTerms(context, runnable);
-  const work = { candidate, setting, limits: DEFAULT_LIMITS, running, reachVelocity: null };
+  const limits = limitsOf(found.loop.document.limits);
+  const work = { candidate, setting, limits, running, reachVelocity: null };
   const done = await runJob(context.workers, dutyPointJob, { ready: found.model, work });
   if (!done.ok) return done;
   return done.value.ok ? success(done.value.value.duty) : failed(unsolvedProblem(done.value.failure));
@@ -108,7 +109,6 @@ async function runningAsRecommended(
     options: {
       ...runningTerms(context, runnable),
       balancing: asked.balancing,
-      limits: DEFAULT_LIMITS,
       rankingLimit: 1,
       detail: 'plain',
     },

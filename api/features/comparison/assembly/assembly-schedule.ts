@@ -1,4 +1,4 @@
-/** What an assembly uses and costs in a year by the schedule of its loop. */
+/** Computes what an assembly uses and costs in a year by the schedule of its loop. */
 
 import { failed, type Result, success } from '../../../../curves/result.ts';
 import type { InstalledPump } from '../../../../models/loop/loop.ts';
@@ -26,7 +26,7 @@ export async function runningBySchedule(
   const priced = await pricedBy(context, schedule);
   if (!priced.ok) return priced;
   const sources = { ...priced.value, ...sourcesOf(runnable) };
-  const planning = { phases: schedule.document, from: context.now, year: context.year };
+  const planning = { phases: schedule.document, isScheduled: true, from: context.now, year: context.year };
   const worked = await runPlan(context.workers, sources, planning);
   if (!worked.ok) return worked;
   const { plan } = worked.value;
@@ -41,7 +41,7 @@ export async function runningBySchedule(
   const { tariff } = priced.value;
   return success({
     ...useOf(figures.value),
-    energyRange: doubtOfYear(figures.value, duty),
+    energyRange: uncertaintyOfYear(figures.value, duty),
     // One that was sent along has no version.
     tariff: schedule.document.tariff === tariff?.id ? tariff : null,
     setting: usual,
@@ -52,11 +52,11 @@ export async function runningBySchedule(
   });
 }
 
-/** A year is as doubtful as its usual setting. */
-function doubtOfYear({ total }: YearFigures, duty: ReportedDuty | null): Running['energyRange'] {
-  if (duty === null || duty.doubt === null || duty.annualEnergy === 0) return null;
+/** A year is as uncertain as its usual setting. */
+function uncertaintyOfYear({ total }: YearFigures, duty: ReportedDuty | null): Running['energyRange'] {
+  if (duty === null || duty.annualEnergy === 0) return null;
   const scale = total.energy / duty.annualEnergy;
-  const { low, high } = duty.doubt.annualEnergy;
+  const { low, high } = duty.uncertainty.annualEnergy;
   return { low: scale * low, high: scale * high };
 }
 

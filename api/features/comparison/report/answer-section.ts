@@ -1,4 +1,4 @@
-/** The answer of a comparison's report, first of all. */
+/** Opens a comparison's report with its answer. */
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';
 import { userName } from '../../../drawing/user-name.ts';
@@ -12,7 +12,7 @@ function headline({ options, cheapest, currency, assumptions }: ComparisonAnswer
 }
 
 const STALE =
-  'A loop, pump, tariff, schedule or the site has changed since these figures were computed: ask for the comparison anew before acting on it.';
+  'A loop, pump, tariff, schedule or the site has changed since these figures were computed: ask for the comparison again before acting on it.';
 
 export function answerSection(comparison: ComparisonAnswer): Markup {
   const stale = comparison.stale

@@ -1,4 +1,4 @@
-/** What the options run, in a comparison's report. */
+/** Lists what the options run, in a comparison's report. */
 
 import { type Markup, type MarkupPart, markup } from '../../../drawing/markup/markup.ts';
 import { table } from '../../../drawing/table.ts';

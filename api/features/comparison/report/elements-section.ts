@@ -1,4 +1,4 @@
-/** What each option costs by element, in a comparison's report. */
+/** Lists what each option costs by element, in a comparison's report. */
 import { COST_ELEMENTS } from '../../../../models/money/option-costs.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { table } from '../../../drawing/table.ts';

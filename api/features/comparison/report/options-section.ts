@@ -1,4 +1,4 @@
-/** The options side by side, in a comparison's report. */
+/** Compares the options column by column, in a comparison's report. */
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';

@@ -1,4 +1,4 @@
-/** What the report of a comparison tells. */
+/** Names the figures that the report of a comparison shows. */
 
 import type { UnitSystem } from '../../../units/unit-system.ts';
 import type { ComparisonFigures } from '../answer-schema.ts';

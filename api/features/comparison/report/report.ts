@@ -1,4 +1,4 @@
-/** The report of a comparison: which option costs least over the years, and what that hangs on. */
+/** Puts the report of a comparison together: the option that costs least over the years, and what decides that. */
 
 import { cautionsSection, dangersSection } from '../../../drawing/cautions-section.ts';
 import { markup } from '../../../drawing/markup/markup.ts';

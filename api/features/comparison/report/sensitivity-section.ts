@@ -1,4 +1,4 @@
-/** What the answer hangs on, in a comparison's report. */
+/** Lists what changes the answer of a comparison's report. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { SENSITIVITY_CHANGE } from '../../../../models/money/sensitivity.ts';
@@ -24,7 +24,7 @@ function breakEvenWords({
   ];
 }
 
-/** Null where there is nothing to hold against one another. */
+/** Null where there is nothing to compare. */
 export function sensitivitySection(comparison: ComparisonAnswer): Markup | null {
   const { sensitivity, currency } = comparison;
   if (sensitivity.length === 0) return null;

@@ -1,4 +1,4 @@
-/** The versions of what a comparison's report rests on. */
+/** Lists the versions that a comparison's report follows from. */
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import type { ComparisonReport } from './report-figures.ts';
 

@@ -1,4 +1,4 @@
-/** The answer of a loop's report, first of all. */
+/** Opens a loop's report with its answer. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';

@@ -1,4 +1,4 @@
-/** What a loop's report supposes. */
+/** Lists what a loop's report assumes. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, type MarkupPart, markup } from '../../../drawing/markup/markup.ts';

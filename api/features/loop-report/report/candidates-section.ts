@@ -1,4 +1,4 @@
-/** The other pumps that were judged, in a loop's report. */
+/** Lists the other pumps that were judged, in a loop's report. */
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';

@@ -1,4 +1,4 @@
-/** What was measured on a loop, in its report. */
+/** Reports what was measured on a loop. */
 import type { Verdict } from '../../../../models/condition/verdict.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import type { LoopReport } from './report-figures.ts';
@@ -6,11 +6,11 @@ import type { LoopReport } from './report-figures.ts';
 /** Of an instant in RFC 3339. */
 const dayOf = (instant: string | null): string => instant?.slice(0, 10) ?? '-';
 
-/** Verdicts with which the data stand. */
+/** Verdicts that do not contradict the data. */
 const STANDING: readonly Verdict[] = ['as-expected', 'not-enough-readings'];
 
 const DEPARTS =
-  ' The recommendation rests on the data, which the loop departs from: mend what was found, or calibrate, before going by it.';
+  ' The recommendation rests on the data, which the loop departs from: correct what was found, or calibrate, before acting on it.';
 
 /** Null where nothing was measured. */
 export function measuredSection({ measured }: LoopReport): Markup | null {

@@ -1,4 +1,4 @@
-/** What each outlet gets, in a loop's report. */
+/** Lists what each outlet gets, in a loop's report. */
 import { PERCENT } from '../../../../curves/percent.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
@@ -22,7 +22,7 @@ const COLUMNS = [
   { name: 'Leaves at', isFigure: true },
 ] as const;
 
-/** All where they are few; else the neediest. */
+/** All where they are few; else those with the smallest margins. */
 function shownOutlets(outlets: readonly ReportedOutlet[]): readonly ReportedOutlet[] {
   if (outlets.length <= SHOWN_MOST) return outlets;
   const margin = (outlet: ReportedOutlet) => outlet.margin ?? Number.POSITIVE_INFINITY;

@@ -1,5 +1,5 @@
-/** How the loop runs now beside how it could, in a loop's report. */
-import { EQUAL } from '../../../../models/selection/criteria.ts';
+/** Compares how a loop runs now with what is recommended, in its report. */
+import { EQUAL } from '../../../../models/selection/criterion.ts';
 
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import { money } from '../../../drawing/money.ts';

@@ -1,4 +1,4 @@
-/** What the report of a loop tells. */
+/** Names the figures that the report of a loop shows. */
 
 import type { Verdict } from '../../../../models/condition/verdict.ts';
 import type { LoopRecord } from '../../../records/loop/kind.ts';
@@ -33,4 +33,4 @@ export interface Measured {
   readonly readings: { readonly total: number };
 }
 
-export type ReportedDuty = NonNullable<RecommendationAnswer['best']>;
+export type ReportedDuty = RecommendationAnswer['ranking'][number];

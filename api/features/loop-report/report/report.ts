@@ -1,4 +1,4 @@
-/** The report of a loop: which pump at which setting, what each outlet gets, what it costs, what to mind. */
+/** Puts the report of a loop together: pump and setting, outlets, costs, cautions. */
 
 import { cautionsSection, dangersSection } from '../../../drawing/cautions-section.ts';
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
@@ -10,11 +10,11 @@ import { dayChart } from '../../schedule/day-chart.ts';
 import { answerSection } from './answer-section.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { candidatesSection } from './candidates-section.ts';
-import { doubtSection } from './doubt-section.ts';
 import { measuredSection } from './measured-section.ts';
 import { outletsSection } from './outlets-section.ts';
 import { presentSection } from './present-section.ts';
 import type { LoopReport } from './report-figures.ts';
+import { uncertaintySection } from './uncertainty-section.ts';
 import { versionLines } from './version-lines.ts';
 
 export function loopReport(report: LoopReport): string {
@@ -36,7 +36,7 @@ export function loopReport(report: LoopReport): string {
       candidatesSection(report),
       drawn(loopChart(chart, { id: 'duty' })),
       day === null ? null : drawn(dayChart(day, { id: 'day' })),
-      best === null ? null : doubtSection(best, report),
+      best === null ? null : uncertaintySection(best, report),
       cautionsSection(cautions),
       assumptionsSection(report),
       methodsSection(LOOP_METHODS),

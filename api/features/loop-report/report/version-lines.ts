@@ -1,4 +1,4 @@
-/** The versions of what a loop's report rests on. */
+/** Lists the versions that a loop's report follows from. */
 import { type Markup, markup } from '../../../drawing/markup/markup.ts';
 import type { LoopReport } from './report-figures.ts';
 

@@ -1,7 +1,7 @@
 /** Which duty points are long jobs. */
 import { expect, it } from 'vitest';
 import { dutyPointJob } from '../../../../api/features/duty-point/job.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../../models/loop/limits.ts';
 import { candidate, flume, manifold } from '../../question/sized-loops.ts';
 
 it('the job of a duty point is long on large loops alone', () => {

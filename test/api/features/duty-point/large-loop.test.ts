@@ -84,7 +84,7 @@ describe.each(['tee-90', null] as const)('a loop of 2,000 branches, 32 deep, wit
     'has a recommendation, %s',
     async (balancing) => {
       const body = { loop: largeLoop({ split }), pumps: [app.pumpId], balancing };
-      const limits = { extrapolation: true };
+      const limits = { allowExtrapolation: true };
       const response = await recommend(app, { ...body, limits });
       const { best, rejected } = await answered(recommendationAnswer, response);
       expect(best?.outlets ?? [], JSON.stringify(rejected)).toHaveLength(BRANCHES - LEVELS + 1);

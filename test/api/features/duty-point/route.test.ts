@@ -46,10 +46,11 @@ describe('a duty point', () => {
   });
 
   it('lies on the curve of the pump brought to its speed', async () => {
-    const { head } = await answered(curvesAnswer, await app.call(`/v1/pumps/${app.pumpId}/curves`));
+    const { headFit } = await answered(curvesAnswer, await app.call(`/v1/pumps/${app.pumpId}/curves`));
     const found = await duty(`?pump=${app.pumpId}&setting=55&count=2`);
-    const x = found.perPump.flow / (0.55 * head.flowScale);
-    const full = head.powers.reduce((sum, p, i) => sum + (head.coefficients[i] ?? 0) * x ** p, 0);
+    const { flowScale, exponents = [], coefficients = [] } = headFit;
+    const x = found.perPump.flow / (0.55 * flowScale);
+    const full = exponents.reduce((sum, p, i) => sum + (coefficients[i] ?? 0) * x ** p, 0);
     expectClose(found.head, 0.55 ** 2 * full, { relative: 5 * SIX_DIGITS });
     expectClose(found.flow, 2 * found.perPump.flow, { relative: SIX_DIGITS });
     expectClose(found.power, 2 * found.perPump.power, { relative: SIX_DIGITS });

@@ -1,6 +1,7 @@
 /** The fitted curves of a pump over HTTP. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { expectClose } from '../../../expect-close.ts';
+import { KNEED_TABLES } from '../../../reference/head-curves.ts';
 import { curvesAnswer } from '../../read-answers.ts';
 import { created, example, sent } from '../../requests.ts';
 import { answered, refused, type StockedApp, stockedApp } from '../../stocked-app.ts';
@@ -22,11 +23,13 @@ const curves = async (query = '', id = app.pumpId) =>
 
 describe('the curves of a pump', () => {
   it('pass its four points within their stated error', async () => {
-    const { head } = await curves();
+    const { headFit: head } = await curves();
+    const { exponents = [], coefficients = [] } = head;
     const at = (flow: number) =>
-      head.powers.reduce((sum, power, i) => {
-        return sum + (head.coefficients[i] ?? 0) * (flow / head.flowScale) ** power;
+      exponents.reduce((sum, exponent, i) => {
+        return sum + (coefficients[i] ?? 0) * (flow / head.flowScale) ** exponent;
       }, 0);
+    expect(head.shape).toBe('sum-of-powers');
     const points = [
       [0, 5.1],
       [6000, 4.5],
@@ -37,24 +40,66 @@ describe('the curves of a pump', () => {
     expect(Math.sqrt(squares / points.length)).toBeLessThan(0.02);
     const mean = points.reduce((sum, [, value]) => sum + value, 0) / points.length;
     const total = points.reduce((sum, [, value]) => sum + (value - mean) ** 2, 0);
-    expectClose(head.r2, 1 - squares / total, { absolute: 1e-5 });
-    const freedom = points.length - head.powers.length;
+    expectClose(head.r2 ?? 0, 1 - squares / total, { absolute: 1e-5 });
+    const freedom = points.length - exponents.length;
     expectClose(head.standardError ?? 0, Math.sqrt(squares / freedom), { relative: 1e-3 });
   });
 
+  it('go from knot to knot where no sum of powers meets the points', async () => {
+    const { points, slopes } = KNEED_TABLES[0];
+    const headPoints = points.map(([flow, head]) => ({ flow, head }));
+    const pump = { ...example('pump-canister-250.json'), headPoints };
+    const id = await created(app, '/v1/pumps', pump);
+    const { headFit, cautions } = await curves('', id);
+    expect(headFit).toMatchObject({ shape: 'piecewise' });
+    expect(headFit.exponents).toBeUndefined();
+    expect(headFit.coefficients).toBeUndefined();
+    expect(headFit.standardError).toBeUndefined();
+    expect(headFit.knots?.map(({ flow, head }) => [flow, head])).toEqual(points);
+    for (const [i, slope] of slopes.entries()) {
+      expectClose(1000 * (headFit.knots?.[i]?.slope ?? 0), slope, { relative: SIX_DIGITS });
+    }
+    expect(cautions.map(({ code }) => code)).toContain('head-piecewise');
+    const us = await curves('?units=us', id);
+    // A metre per L/h is 1/0.3048 ft over 1/3.785411784 gal/h.
+    const slope = us.headFit.knots?.[3]?.slope ?? 0;
+    expectClose((slope * 0.3048) / 3.785411784, (slopes[3] ?? 0) / 1000, { relative: SIX_DIGITS });
+  });
+
+  it('are assumed from two points, and say so', async () => {
+    const headPoints = [
+      { flow: 0, head: 6 },
+      { flow: 7000, head: 2.4 },
+    ];
+    const pump = { ...example('pump-canister-250.json'), headPoints };
+    const { headFit, cautions } = await curves('', await created(app, '/v1/pumps', pump));
+    expect(headFit).toMatchObject({ shape: 'assumed', exponents: [0, 2], coefficients: [6, -3.6] });
+    expect(Object.keys(headFit)).not.toContain('r2');
+    expect(Object.keys(headFit)).not.toContain('standardError');
+    expect(cautions.map(({ code }) => code)).toContain('head-shape-assumed');
+  });
+
   it('have the exponent that two powers at two speeds fix', async () => {
-    const { power, bestEfficiencyPoint, cautions } = await curves();
+    const { powerFit: power, bestEfficiencyPoint, cautions } = await curves();
     // P = standby + c r^k through (1, 245) and (0.6, 55) with a standby of 3 W.
     expectClose(power.exponent, Math.log(242 / 52) / Math.log(1 / 0.6), { relative: SIX_DIGITS });
-    expect(power).toMatchObject({ exponentAssumed: false, flowTerms: [], standbyPower: 3 });
+    expect(power).toMatchObject({
+      law: 'exponent',
+      fixedPower: 0,
+      exponentAssumed: false,
+      flowTerms: [],
+      standbyPower: 3,
+    });
     expect(bestEfficiencyPoint).toBeNull();
     expect(cautions).toEqual([]);
   });
 
   it('say where power is entered at one speed alone', async () => {
     const pump = { ...example('pump-canister-250.json'), powerPoints: [{ setting: 100, power: 245 }] };
-    const { power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
-    expect(power).toMatchObject({ exponent: 3, exponentAssumed: true });
+    const { powerFit: power, cautions } = await curves('', await created(app, '/v1/pumps', pump));
+    expect(power).toMatchObject({ law: 'fixed-loss', exponent: 3, exponentAssumed: true });
+    expectClose(power.fixedPower, 0.08 * 242, { relative: SIX_DIGITS });
+    expectClose(power.coefficient, 0.92 * 242, { relative: SIX_DIGITS });
     expect(cautions.map(({ code }) => code)).toEqual(['power-exponent-assumed']);
   });
 

@@ -1,4 +1,4 @@
-/** Doubt and assurance over HTTP: what holds in the worst case, what that costs a year, what the figures may be off by. */
+/** Uncertainty and assurance over HTTP: what holds in the worst case, what that costs a year, what the figures may be off by. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { expectClose } from '../../../expect-close.ts';
@@ -9,10 +9,11 @@ import { answered, recommend, refused, type StockedApp, stockedApp, storeOf } fr
 const SIX_DIGITS = 1e-5;
 
 const range = z.object({ low: z.number(), high: z.number() });
-const doubt = z
-  .object({ grade: z.string().nullable(), flow: range, power: range, annualEnergy: range })
-  .nullable();
-const best = recommendationAnswer.shape.best.unwrap().extend({ doubt });
+const uncertainty = z.object({
+  ...{ grade: z.string().nullable(), flow: range, power: range, annualEnergy: range },
+  laws: z.object({ power: range, annualEnergy: range }),
+});
+const best = recommendationAnswer.shape.best.unwrap().extend({ uncertainty });
 const assuredAnswer = recommendationAnswer.extend({
   best: best.nullable(),
   assurance: z
@@ -144,49 +145,49 @@ describe('an answer without an assurance', () => {
   });
 });
 
-describe('the doubt about a duty', () => {
+describe('the uncertainty of a duty', () => {
   const graded = { ...example('pump-canister-250.json'), grade: '2B' };
 
   it('follows the grade of the pump, without any assurance', async () => {
     const { best: told } = await askBest({ pumps: [graded] });
-    expect(told.doubt?.grade).toBe('2B');
-    const { flow, power, annualEnergy } = told.doubt ?? {};
-    expect(flow?.low).toBeLessThan(told.flow);
-    expect(flow?.high).toBeGreaterThan(told.flow);
-    expect(power?.low).toBeLessThanOrEqual(told.power);
-    expect(power?.high).toBeGreaterThanOrEqual(1.08 * told.power * (1 - SIX_DIGITS));
-    expectClose(annualEnergy?.high ?? 0, 8.76 * (power?.high ?? 0), { relative: SIX_DIGITS });
-    expectClose(annualEnergy?.low ?? 0, 8.76 * (power?.low ?? 0), { relative: SIX_DIGITS });
+    expect(told.uncertainty.grade).toBe('2B');
+    const { flow, power, annualEnergy } = told.uncertainty;
+    expect(flow.low).toBeLessThan(told.flow);
+    expect(flow.high).toBeGreaterThan(told.flow);
+    expect(power.low).toBeLessThanOrEqual(told.power);
+    expect(power.high).toBeGreaterThanOrEqual(1.08 * told.power * (1 - SIX_DIGITS));
+    expectClose(annualEnergy.high, 8.76 * power.high, { relative: SIX_DIGITS });
+    expectClose(annualEnergy.low, 8.76 * power.low, { relative: SIX_DIGITS });
   });
 
   it('follows the grade that the assurance states where it states one', async () => {
     const { best: told } = await askBest({ pumps: [graded], assurance: { grade: '3B' } });
-    expect(told.doubt?.grade).toBe('3B');
+    expect(told.uncertainty.grade).toBe('3B');
   });
 
   it('tells the scatter of the points alone where there is no grade', async () => {
     const { grade: _, ...plain } = graded;
-    const narrow = (await askBest({ pumps: [plain] })).best.doubt;
-    const wide = (await askBest({ pumps: [graded] })).best.doubt;
-    expect(narrow?.grade).toBeNull();
-    expect(narrow?.flow.low).toBeGreaterThan(wide?.flow.low ?? 0);
+    const narrow = (await askBest({ pumps: [plain] })).best.uncertainty;
+    const wide = (await askBest({ pumps: [graded] })).best.uncertainty;
+    expect(narrow.grade).toBeNull();
+    expect(narrow.flow.low).toBeGreaterThan(wide.flow.low);
   });
 
   it('holds the worst case of more friction', async () => {
     const { best: told, assurance } = await askBest({ assurance: { frictionMultiplier: 3 } });
-    expect(told.doubt?.flow.low).toBeLessThanOrEqual(assurance?.badEnd?.flow ?? 0);
+    expect(told.uncertainty.flow.low).toBeLessThanOrEqual(assurance?.badEnd?.flow ?? 0);
   });
 
   it('stands in a duty point too', async () => {
     const id = await created(app, '/v1/pumps', graded);
     const duty = await answered(
-      dutyPointAnswer.extend({ doubt }),
+      dutyPointAnswer.extend({ uncertainty }),
       await app.call(`${app.loop}/duty-point?pump=${id}&setting=70`),
     );
     const { best: told } = await askBest({ pumps: [graded] });
     expect(told.setting).toBe(70);
-    expectClose(duty.doubt?.flow.low ?? 0, told.doubt?.flow.low ?? 1, { relative: SIX_DIGITS });
-    expectClose(duty.doubt?.power.high ?? 0, told.doubt?.power.high ?? 1, { relative: SIX_DIGITS });
+    expectClose(duty.uncertainty.flow.low, told.uncertainty.flow.low, { relative: SIX_DIGITS });
+    expectClose(duty.uncertainty.power.high, told.uncertainty.power.high, { relative: SIX_DIGITS });
   });
 });
 

@@ -24,7 +24,7 @@ const VALID: Json = {
   hoursPerDay: 24,
   balancing: 'as-built',
   objective: 'energy-cost',
-  limits: { throughSlotVelocity: 0.1524, cloggedFraction: 0.5, efficiency: 0.85 },
+  limits: { throughSlotVelocity: 0.1524, cloggedFraction: 0.5, maximumEfficiency: 0.85 },
   rankingLimit: 20,
 };
 
@@ -103,10 +103,10 @@ describe('a question is refused', () => {
     ['/limits/cloggedFraction', -0.01],
     ['/limits/screenBasis', 'median'],
     ['/limits/pipeVelocity', '3 km/h'],
-    ['/limits/efficiency', 1.01],
-    ['/limits/efficiency', 0],
-    ['/limits/npsh', 'yes'],
-    ['/limits/extrapolation', 1],
+    ['/limits/maximumEfficiency', 1.01],
+    ['/limits/maximumEfficiency', 0],
+    ['/limits/enforceNpsh', 'yes'],
+    ['/limits/allowExtrapolation', 1],
     ['/limits/noise', 40],
     ['/rankingLimit', 0],
     ['/rankingLimit', 10_001],
@@ -245,7 +245,7 @@ describe.each(['/pumps/0/pump', '/pumps/1'])('a pump at %s is refused', (at) => 
     [
       '/headPoints',
       [
-        { flow: 0, head: 5 },
+        { flow: 500, head: 5 },
         { flow: 1000, head: 4 },
       ],
     ],

@@ -1,7 +1,7 @@
 /** Which recommendations are long jobs. */
 import { describe, expect, it } from 'vitest';
 import { type RecommendationWork, recommendationJob } from '../../../../api/features/recommendation/job.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../../models/loop/limits.ts';
 import { candidates, flume, manifold } from '../../question/sized-loops.ts';
 
 const workOf = (pumps: RecommendationWork['candidates']): RecommendationWork => ({

@@ -123,15 +123,18 @@ describe('a limit', () => {
   });
 
   it('on efficiency rejects points that cannot be right', async () => {
-    expect(await reasons({ efficiency: 0.1 })).toContain('efficiency-impossible');
+    expect(await reasons({ maximumEfficiency: 0.1 })).toContain('efficiency-impossible');
     // 50 W at full speed for some 95 W of hydraulic power, and as impossible at every speed by the cube law.
     const wonder = {
       ...example('pump-canister-250.json'),
       standbyPower: 0,
-      powerPoints: [{ setting: 100, power: 50 }],
+      powerPoints: [
+        { setting: 100, power: 50 },
+        { setting: 50, power: 6.25 },
+      ],
     };
     expect(await reasons({}, [wonder])).toEqual(['efficiency-impossible']);
-    expect(await reasons({ efficiency: 1 }, [wonder])).toEqual(['efficiency-impossible']);
+    expect(await reasons({ maximumEfficiency: 1 }, [wonder])).toEqual(['efficiency-impossible']);
   });
 
   it('on data may be lifted', async () => {
@@ -145,13 +148,13 @@ describe('a limit', () => {
       powerPoints: [{ setting: 100, power: 245 }],
     };
     expect(await reasons({}, [short])).toContain('outside-data');
-    const { best } = await asked({ pumps: [short], limits: { extrapolation: true } });
+    const { best } = await asked({ pumps: [short], limits: { allowExtrapolation: true } });
     expect(best?.cautions.map(({ code }) => code)).toContain('extrapolated');
   });
 
   it('on NPSH rejects where asked for, and cautions otherwise', async () => {
     const thirsty = { ...example('pump-canister-250.json'), npshPoints: [{ flow: 9000, head: 30 }] };
-    expect(await reasons({ npsh: true }, [thirsty])).toEqual(['npsh']);
+    expect(await reasons({ enforceNpsh: true }, [thirsty])).toEqual(['npsh']);
     const { best } = await asked({ pumps: [thirsty] });
     expect(best?.cautions.map(({ code }) => code)).toContain('cavitation');
   });

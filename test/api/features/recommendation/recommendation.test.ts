@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RecommendationQuestion } from '../../../../api/features/recommendation/question.ts';
 import { cacheKey } from '../../../../api/features/recommendation/recommendation.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../../models/loop/limits.ts';
 import { kelpFlume } from '../../../reference/independent/kelp-flume.ts';
 import { candidate } from '../../question/sized-loops.ts';
 

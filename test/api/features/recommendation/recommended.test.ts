@@ -220,7 +220,8 @@ describe('the tag', () => {
 });
 
 it('the basis names versions of loop and pumps', async () => {
-  const put = sent('PUT', example('loop-kelp-flume.json'), { 'If-Match': '*' });
+  const changed = { ...example('loop-kelp-flume.json'), pumpElevation: -0.5 };
+  const put = sent('PUT', changed, { 'If-Match': '*' });
   await app.call(app.loop, put);
   const { basis } = await byQuery();
   expect(basis).toMatchObject({

@@ -5,8 +5,9 @@ import {
   CRITERION_REASONS,
   type CriterionReason,
   type Judgement,
-} from '../../../../models/selection/criteria.ts';
+} from '../../../../models/selection/criterion.ts';
 import type { Clash } from '../../../../models/selection/grid-search.ts';
+import type { Throttle } from '../../../../models/selection/throttle.ts';
 
 const judgement = (reason: CriterionReason): Judgement => ({
   reason,
@@ -20,23 +21,31 @@ const judgement = (reason: CriterionReason): Judgement => ({
 const told = ({
   failing = [],
   clash = null,
+  throttle = null,
 }: {
   readonly failing?: readonly CriterionReason[];
   readonly clash?: Clash | null;
+  readonly throttle?: Throttle | null;
 }) =>
   rejectionAnswer(
     {
       candidate: 3,
       outcome: { feasible: false, failing: failing.map(judgement), clash, settings: 71 },
       cause: null,
+      throttle,
     },
-    { pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
+    {
+      ...{ pump: { id: 'a', name: 'Canister 250' }, count: 2, system: 'metric' },
+      useOf: (power) => ({ annualEnergy: 8.76 * power, annualCost: null }),
+    },
   );
 
 describe('a rejected candidate', () => {
   it.each(CRITERION_REASONS)('is told with value and limit: %s', (reason) => {
     const { detail, reasons } = told({ failing: [reason] });
     expect(reasons).toEqual([reason]);
+    if (reason === 'dead-head') return;
+    if (reason === 'reverse-flow') return expect(detail).toContain('2563 L/h');
     const isFlow = !['efficiency-impossible', 'screen-velocity', 'npsh'].includes(reason);
     for (const figure of isFlow ? ['2563 L/h', '3002 L/h'] : ['0.000712', '0.000834']) {
       expect(detail).toContain(figure);

@@ -70,7 +70,10 @@ describe('a rejection', () => {
   });
 
   it('of a lift that boils the water says so where NPSH is judged', async () => {
-    const { reasons, detail } = await rejected({ ...FLUME, pumpElevation: 11 }, { limits: { npsh: true } });
+    const { reasons, detail } = await rejected(
+      { ...FLUME, pumpElevation: 11 },
+      { limits: { enforceNpsh: true } },
+    );
     expect(reasons).toEqual(['npsh']);
     expect(detail).toContain('the water boils before it reaches the pump');
   });

@@ -85,7 +85,7 @@ describe('the picture of a day', () => {
       { name: 'rest', from: '08:00', factor: 1 },
     ];
     const picture = await dayOf(await withSchedule(await facility(), { tariff: null, phases }));
-    expect(picture.words).toContain('no setting gives all that is required');
+    expect(picture.words).toContain('no setting is feasible');
   });
 
   it('shows a pump that may stop, pulses and hostile names', async () => {

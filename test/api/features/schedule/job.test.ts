@@ -1,7 +1,7 @@
 /** Which plans of a schedule are long jobs. */
 import { describe, expect, it } from 'vitest';
 import { type PlanWork, scheduleJob } from '../../../../api/features/schedule/job.ts';
-import { DEFAULT_LIMITS } from '../../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../../models/loop/limits.ts';
 import { candidate, flume, manifold } from '../../question/sized-loops.ts';
 
 const night = { name: 'night', from: '22:00', factor: 0.6 };
@@ -11,6 +11,7 @@ const phasesOf = (count: number, facts = {}) =>
 const isLong = (loop: typeof flume, phases: PlanWork['schedule']['phases']) =>
   scheduleJob.isLong(loop, {
     schedule: { phases },
+    isScheduled: true,
     station: { pump: candidate, count: 1, limits: DEFAULT_LIMITS, elevation: 0 },
     installedSetting: 80,
     timeZone: 'UTC',

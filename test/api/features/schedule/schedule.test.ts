@@ -16,16 +16,19 @@ beforeEach(async () => {
 const put = (body: unknown, headers?: Record<string, string>) => lab.send('PUT', path, body, headers);
 
 describe('the schedule of a loop', () => {
-  it('is made by a PUT without If-Match where there is none, and then asks for one', async () => {
+  it('is made by a PUT without If-Match where there is none, is put again as it is, and asks for one to be changed', async () => {
     expect((await lab.send('GET', path)).status).toBe(404);
     expect((await put(SCHEDULE, { 'if-match': '*' })).status).toBe(404);
     const made = await put(SCHEDULE);
     expect(made.status).toBe(201);
     expect(made.headers.get('etag')).toBe('"1-metric"');
     expect(made.headers.get('location')).toBe(path);
-    expect((await put(SCHEDULE)).status).toBe(428);
+    const again = await put(SCHEDULE);
+    expect([again.status, again.headers.get('etag')]).toEqual([200, '"1-metric"']);
+    const other = { phases: [DAY] };
+    expect((await put(other)).status).toBe(428);
     expect((await put(SCHEDULE, { 'if-match': '"7-metric"' })).status).toBe(412);
-    const replaced = await put(SCHEDULE, { 'if-match': '"1-metric"' });
+    const replaced = await put(other, { 'if-match': '"1-metric"' });
     expect([replaced.status, replaced.headers.get('etag')]).toEqual([200, '"2-metric"']);
     expect((await lab.send('DELETE', path)).status).toBe(428);
     expect((await lab.send('DELETE', path, undefined, { 'if-match': '"2-metric"' })).status).toBe(204);
@@ -100,7 +103,13 @@ describe('the schedule of a loop', () => {
     const answer = await put({ phases: [{ name: 'all', from: '00:00', volume: { perDay: 1e9 } }] });
     expect(answer.status).toBe(201);
     const body = await answer.json();
-    expect(body.phases[0]).toMatchObject({ feasible: false, setting: 100, gap: null });
+    expect(body.phases[0]).toMatchObject({
+      ...{ feasible: false, setting: 83, gap: null },
+      ...{ reason: 'not-enough-head', step: 2, limitedBy: ['screen-velocity'] },
+    });
+    expect(body.summary).toContain('No setting is feasible in phase "all".');
+    const again = await put(body, { 'if-match': '*' });
+    expect(again.status).toBe(200);
     expect(body.cautions.map(({ code }: { code: string }) => code)).toContain('phase-infeasible');
   });
 

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { expectClose } from '../../../expect-close.ts';
 import { exampleJson } from '../../../openapi/read-example.ts';
 import { type Facility, facility } from './facility.ts';
 
@@ -26,7 +27,15 @@ const settingAt = async (at: string): Promise<string> =>
 describe('the setpoint', () => {
   it('is without a schedule that of the recommendation for the installed pump', async () => {
     const body = await (await lab.send('GET', path)).json();
-    expect(body).toMatchObject({ setting: 70, feasible: true, phase: null, fallback: { setting: 70 } });
+    expect(body).toMatchObject({
+      setting: 70,
+      feasible: true,
+      phase: null,
+      fallback: { setting: 70, requiredFlowsMet: true, phasesBelowRequired: [] },
+    });
+    expect(body.outlets[0]).not.toHaveProperty('shortage');
+    for (const name of ['reason', 'step', 'limitedBy', 'latestReading'])
+      expect(body).not.toHaveProperty(name);
   });
 
   it('is that of the phase, since and until when by the clocks of the site', async () => {
@@ -88,7 +97,14 @@ describe('the setpoint', () => {
     const response = await lab.send('GET', path);
     expect(response.status).toBe(200);
     const body = await response.json();
-    expect(body).toMatchObject({ setting: 100, feasible: false, fallback: { setting: 100 } });
+    expect(body).toMatchObject({
+      ...{ setting: 83, feasible: false, reason: 'not-enough-head', step: 2 },
+      limitedBy: ['screen-velocity'],
+      fallback: { setting: 83, requiredFlowsMet: false, phasesBelowRequired: ['storm'] },
+    });
+    for (const { flow, requiredFlow, shortage } of body.outlets) {
+      expectClose(shortage, requiredFlow - flow, { relative: 1e-5 });
+    }
     expect(body.cautions).toContainEqual(
       expect.objectContaining({ code: 'phase-infeasible', severity: 'danger' }),
     );

@@ -57,7 +57,7 @@ describe('an import', () => {
   );
 
   it('is refused where an id is there twice', async () => {
-    const pumps = [...copy.pumps, { ...copy.pumps[0] }];
+    const pumps = [...copy.pumps, { ...copy.pumps[0], key: null }];
     const problem = await refused(await imported(await appUnderTest(), JSON.stringify({ ...copy, pumps })));
     expect(problem).toMatchObject({ status: 422, errors: [{ pointer: '/pumps/4/id' }] });
   });

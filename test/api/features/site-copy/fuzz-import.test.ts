@@ -28,7 +28,7 @@ const odd = fc.oneof(
     {},
     [[]],
     '__proto__',
-    'id-000005',
+    '00000000-0000-7000-8000-000000000005',
   ),
   fc.constantFrom(0, -1, 1e-13, 0.5, 1, 1e6, 1e300, -1e300),
   fc.string({ maxLength: 8 }),

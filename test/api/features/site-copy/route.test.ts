@@ -135,7 +135,11 @@ describe('a large site', () => {
   it('goes out and in beyond the limit of other bodies', async () => {
     const target = await appUnderTest();
     const copy = JSON.parse(await exported(source));
-    const pumps = Array.from({ length: 1300 }, (_, n) => ({ ...copy.pumps[n % 4], id: `more-${n}` }));
+    const pumps = Array.from({ length: 1300 }, (_, n) => ({
+      ...copy.pumps[n % 4],
+      id: `more-${n}`,
+      key: `more-${n}`,
+    }));
     const text = JSON.stringify({ ...copy, pumps: [...copy.pumps, ...pumps] });
     expect(text.length).toBeGreaterThan(1024 * 1024);
     const response = await imported(target, text);

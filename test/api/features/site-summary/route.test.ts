@@ -82,7 +82,7 @@ describe('the summary of a recommendation', () => {
   it('says that the screen draws unevenly where its busiest slots pass the limit', async () => {
     const { summary } = await onFlume();
     expect(summary).toMatch(
-      /busiest slots of the intake screen draw 1.256 m\/s, above the limit of 0\.1524 m\/s/,
+      /busiest slots of the intake screen draw 0\.628 m\/s, above the limit of 0\.1524 m\/s/,
     );
     const unjudged = await onFlume({}, { limits: { throughSlotVelocity: null } });
     expect(unjudged.summary).not.toContain('slots');

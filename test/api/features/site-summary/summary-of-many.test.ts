@@ -1,7 +1,13 @@
 /** Summaries of sites that are empty, large, scheduled, unpriced, or too large. */
+
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { DEFAULT_SITE_ID } from '../../../../api/store/default-site.ts';
+import { DEFAULT_SITE_ID } from '../../../../api/access/site.ts';
+import { CALIBRATIONS } from '../../../../api/features/calibration/kind.ts';
+import { LOOPS } from '../../../../api/records/loop/kind.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
+import type { Kind } from '../../../../api/store/kind.ts';
+import type { Store } from '../../../../api/store/store.ts';
 import { sameThread } from '../../../../api/threads/same-thread.ts';
 import { TooMuchWaiting } from '../../../../api/threads/worker-pool.ts';
 import { expectClose } from '../../../expect-close.ts';
@@ -137,15 +143,16 @@ describe('the summary of a calibrated loop', () => {
     };
     const { app, pump, loop } = await single(1);
     const { store } = app.api.deps;
-    const key = { siteId: DEFAULT_SITE_ID, id: loop };
-    const { fit } = (await store.getPump({ ...key, id: pump })) ?? expect.fail();
+    const { fit } = (await store.of(DEFAULT_SITE_ID, PUMPS).get(pump)) ?? expect.fail();
     const before = await summaryOf(app);
     const calibration = {
       ...{ parameters: [], from: 0, to: 1, readings: 9, modelVersion: '1', pump: { id: pump, fit } },
       factors: { friction: 1.5, head: 1, power: 1.2 },
       badEnd: { friction: 1.5, head: 1 },
     };
-    await store.applyCalibration({ ...key, now: 1, expectedVersion: 'any', calibration });
+    await store
+      .of(DEFAULT_SITE_ID, CALIBRATIONS)
+      .apply({ id: loop, now: 1, expectedVersion: 'any', calibration });
     const after = await summaryOf(app);
     const entered = await summaryOf((await single(1.5)).app);
     expectClose(after.power, 1.2 * entered.power, { relative: 1e-5 });
@@ -154,10 +161,19 @@ describe('the summary of a calibrated loop', () => {
   });
 });
 
+/** A store that counts so many loops. */
+const withLoops = (store: Store, loops: number): Store => ({
+  ...store,
+  of<Operations extends object>(siteId: string, kind: Kind<Operations>): Operations {
+    const operations = store.of(siteId, kind);
+    return kind.name === LOOPS.name ? { ...operations, count: async () => loops } : operations;
+  },
+});
+
 describe('a summary is refused', () => {
   it('of more loops than it judges', async () => {
     const { api } = await appUnderTest();
-    const store = { ...api.deps.store, countLoops: async () => 20_001 };
+    const store = withLoops(api.deps.store, 20_001);
     const problem = await refused(await (await appUnderTest({ change: { store } })).call('/v1/summary'));
     expect(problem).toMatchObject({ status: 422, code: 'limit-exceeded', limit: 20_000, actual: 20_001 });
   });
@@ -165,7 +181,7 @@ describe('a summary is refused', () => {
   it('of more loops times pumps than it judges', async () => {
     const plain = await appUnderTest();
     for (let place = 0; place < 30; place++) await pumpOf(plain);
-    const store = { ...plain.api.deps.store, countLoops: async () => 20_000 };
+    const store = withLoops(plain.api.deps.store, 20_000);
     const problem = await refused(await (await appUnderTest({ change: { store } })).call('/v1/summary'));
     expect(problem).toMatchObject({ code: 'limit-exceeded', limit: 500_000, actual: 600_000 });
   });

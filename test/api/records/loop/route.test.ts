@@ -73,6 +73,39 @@ describe('a loop', () => {
     });
   });
 
+  describe.each(['metric', 'us'])('in %s units', (units) => {
+    const stated = {
+      ...pipework(
+        {
+          run: [
+            PIPE,
+            { lossCoefficient: 0.2, boreChange: true },
+            { pipe: { insideDiameter: 30 }, length: 1 },
+            { loss: { head: 0.1, flow: 1000 }, boreChange: false },
+            { fitting: 'check-swing' },
+          ],
+          outlet: { name: 'high', staticHead: 0.5, exit: 'submerged' },
+          highestElevation: 1.25,
+        },
+        { run: [], outlet: { name: 'low', staticHead: 0.25 } },
+      ),
+      boreChanges: 'ignored',
+    };
+
+    it('keeps exits, highest points and what steps of bore cost as they were entered', async () => {
+      const discharge = { ...stated.discharge, highestElevation: -0.5 };
+      const id = await created(app, `/v1/loops?units=${units}`, { ...stated, discharge });
+      const answer = await jsonOf(await app.call(`/v1/loops/${id}?units=${units}`));
+      expect(answer).toMatchObject({ ...stated, discharge });
+    });
+
+    it('fills in none of them that was left out', async () => {
+      const id = await created(app, `/v1/loops?units=${units}`, pipework(outlet('only')));
+      const answer = await (await app.call(`/v1/loops/${id}?units=${units}`)).text();
+      for (const name of ['exit', 'highestElevation', 'boreChange']) expect(answer).not.toContain(name);
+    });
+  });
+
   it('keeps its order of branches and its splits', async () => {
     const id = await created(app, '/v1/loops', FLUME);
     const names = await Promise.all(
@@ -116,7 +149,7 @@ describe('a loop', () => {
     const body = await jsonOf(await app.call('/v1/loops'));
     expect(body).toMatchObject({ items: [{ name: 'Kelp flume' }, { name: 'Nursery raceways' }], next: null });
     expect(await (await app.call('/v1/loops?format=csv')).text()).toMatch(
-      /^id,name,version,createdAt,updatedAt,pumpElevation \[m\]\r\n.*,-0\.6\r\n.*,-0\.3\r\n$/s,
+      /^id,key,name,version,createdAt,updatedAt,pumpElevation \[m\]\r\n.*,-0\.6\r\n.*,-0\.3\r\n$/s,
     );
   });
 });
@@ -126,6 +159,36 @@ describe('a loop that does not make sense is refused', () => {
     ['no kind', { name: 'a' }, '', 'must have one of systemCurve, discharge'],
     ['both kinds', { ...CURVE, discharge: FLUME.discharge }, '/discharge', 'is not a field here'],
     ['a lift beside a system curve', { ...CURVE, staticHead: 1 }, '/staticHead', 'is not a field here'],
+    [
+      'steps of bore beside a system curve',
+      { ...CURVE, boreChanges: 'ignored' },
+      '/boreChanges',
+      'is not a field here',
+    ],
+    [
+      'steps of bore that cost something else',
+      { ...pipework(outlet('x')), boreChanges: 'gradual' },
+      '/boreChanges',
+      'must be one of "abrupt", "ignored"',
+    ],
+    [
+      'another exit',
+      pipework({ run: [], outlet: { name: 'x', exit: 'open' } }),
+      '/discharge/branches/0/outlet/exit',
+      'must be one of "submerged", "free"',
+    ],
+    [
+      'a pipe that is the loss of a step',
+      pipework({ ...outlet('x'), run: [{ ...PIPE, boreChange: true }] }),
+      '/discharge/branches/0/run/0/boreChange',
+      'is not a field here',
+    ],
+    [
+      'a highest point beyond all mountains',
+      pipework({ ...outlet('x'), highestElevation: 1001 }),
+      '/discharge/branches/0/highestElevation',
+      'must be at most 1000',
+    ],
     ['no end', { name: 'a', discharge: { run: [] } }, '/discharge', 'must have outlet or branches'],
     [
       'two ends',

@@ -1,5 +1,6 @@
 /** Pumps pasted as one table, in either unit system. */
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { type AppUnderTest, appUnderTest } from '../../app-under-test.ts';
 import { created, exampleText, jsonOf } from '../../requests.ts';
 import { refused } from '../../stocked-app.ts';
@@ -55,6 +56,39 @@ describe('a pasted table of pumps', () => {
     expect(other).toEqual(one);
   });
 
+  it('takes the rows that the list of pumps writes, with points added', async () => {
+    const app = await appUnderTest();
+    const before = await jsonOf(await pasted(app, exampleText('pumps.csv')));
+    const written = (await (await app.call('/v1/pumps?format=csv&units=us')).text()).trimEnd().split('\r\n');
+    const points = ['flow [L/h],head [m],power', '0,5,', '4000,4,90', '8000,1,'];
+    const [header = '', ...rows] = written.map(
+      (line, place) => `${line},${place === 0 ? points[0] : points[1]}`,
+    );
+    const rest = rows.flatMap((row) => {
+      const [, , name = ''] = row.split(',');
+      const filled = [
+        '',
+        '',
+        name,
+        ...header
+          .split(',')
+          .slice(3, -3)
+          .map(() => ''),
+      ].join(',');
+      return [row, `${filled},${points[2]}`, `${filled},${points[3]}`];
+    });
+    const other = await appUnderTest();
+    const taken = await pasted(other, table(header, ...rest));
+    expect(taken.status, await taken.clone().text()).toBe(201);
+    const itemsOf = ({ items }: { items?: unknown }) =>
+      z
+        .array(
+          z.object({ name: z.string(), settings: z.unknown(), standbyPower: z.number(), price: z.number() }),
+        )
+        .parse(items);
+    expect(itemsOf(await jsonOf(taken))).toEqual(itemsOf(before));
+  });
+
   it('is read in the units in force or in those of its header, alike', async () => {
     const app = await appUnderTest();
     const us = exampleText('pumps-gal.csv');
@@ -80,7 +114,7 @@ describe('a pasted table of pumps', () => {
     ['a row without a name', [...SOUND, ',0,5,,,'], '/3/name', 5],
     ['a head that is no number', ['A,0,high,,,', ...SOUND.slice(1)], '/0/head', 2],
     ['a setting beyond its range', ['A,0,5,101,,', ...SOUND.slice(1)], '/0/setting', 2],
-    ['too few points', SOUND.slice(0, 2), '/0/head', 2],
+    ['too few points', ['A,0,5,,90,'], '/0/head', 2],
     ['no power', ['A,0,5,,,', 'A,4000,4,,,', 'A,8000,1,,,'], '/0/power', 2],
     ['two prices', [...SOUND, 'A,9000,0.2,,,200'], '/3/price', 5],
     [

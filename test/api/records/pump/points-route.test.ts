@@ -107,7 +107,7 @@ describe('points in CSV', () => {
   });
 
   it('that give no curve are refused as a whole', async () => {
-    const response = await put('head-points', 'flow,head\n0,5\n1000,4\n');
+    const response = await put('head-points', 'flow,head\n500,5\n1000,4\n');
     expect(response.status).toBe(422);
     expect(await jsonOf(response)).toMatchObject({ errors: [{ pointer: '' }] });
     expect(await jsonOf(await app.call(`/v1/pumps/${id}`))).toMatchObject({ version: 1 });

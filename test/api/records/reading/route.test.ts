@@ -13,6 +13,9 @@ const page = z.object({
   units: z.record(z.string(), z.string()),
 });
 
+/** Of readings that are as predicted, more or less. */
+const UNSUSPECTED = { cautions: [], units: {} };
+
 let app: MeasuredLoop;
 
 beforeEach(async () => {
@@ -25,7 +28,7 @@ describe('readings', () => {
   it('are taken in, one or many, and read back in the order of time', async () => {
     const response = await app.call(app.readings, sent('POST', example('readings.json')));
     expect(response.headers.get('location')).toBe(app.readings);
-    expect(await taken(response)).toEqual({ accepted: 12, merged: 0 });
+    expect(await taken(response)).toEqual({ accepted: 12, merged: 0, ...UNSUSPECTED });
     await taken(await posted(app, app.readings, [{ time: '2025-10-13T11:00:00+01:00', setting: '70 %' }]));
     const { items, next, units } = await listed();
     expect(next).toBeNull();
@@ -49,7 +52,11 @@ describe('readings', () => {
       { time, setting: 79, flow: 8100, outletFlows: { left: 2000 } },
       { time, setting: 79, outletFlows: { right: 2100 } },
     ];
-    expect(await taken(await posted(app, app.readings, again))).toEqual({ accepted: 2, merged: 2 });
+    expect(await taken(await posted(app, app.readings, again))).toEqual({
+      accepted: 2,
+      merged: 2,
+      ...UNSUSPECTED,
+    });
     const { items } = await listed();
     expect(items).toEqual([
       {
@@ -86,7 +93,11 @@ describe('readings', () => {
       'time,setting [%],power [W],flow [L/h],head [m],suctionPressure [kPa],dischargePressure [kPa],outletFlows/far end [L/h]',
     );
     const other = await measuredLoop();
-    expect(await taken(await table(other, other.readings, text))).toEqual({ accepted: 12, merged: 0 });
+    expect(await taken(await table(other, other.readings, text))).toEqual({
+      accepted: 12,
+      merged: 0,
+      ...UNSUSPECTED,
+    });
     expect(await (await other.call(other.readings)).text()).toBe(await (await app.call(app.readings)).text());
   });
 
@@ -94,6 +105,7 @@ describe('readings', () => {
     expect(await taken(await table(app, app.readings, exampleText('readings.csv')))).toEqual({
       accepted: 2,
       merged: 0,
+      ...UNSUSPECTED,
     });
   });
 
@@ -214,7 +226,11 @@ describe('many readings', () => {
   it('are taken in up to 50,000 a request, in a body larger than others may be', async () => {
     const list = many(50_000);
     expect(JSON.stringify(list).length).toBeGreaterThan(1024 * 1024);
-    expect(await taken(await posted(app, app.readings, list))).toEqual({ accepted: 50_000, merged: 0 });
+    expect(await taken(await posted(app, app.readings, list))).toEqual({
+      accepted: 50_000,
+      merged: 0,
+      ...UNSUSPECTED,
+    });
     const { items } = await listed('?by=day');
     expect(items).toHaveLength(35);
     const problem = await refused(await posted(app, app.readings, [...list, list[0]]));

@@ -187,11 +187,16 @@ describe('a list of checks', () => {
     ['?dueBy=2026-02-28', ['overdue', 'today']],
     ['?dueBy=2026-02-28&overdue=false', ['today']],
     ['?name=later', ['later']],
-    ['?loop=none', []],
     ['?kind=other', ['overdue', 'today', 'later']],
     ['?kind=union-check', []],
   ])('%s has %j', async (query, expected) => {
     expect(await titles(query)).toEqual(expected);
+  });
+
+  it('of a loop that is not there is refused, since a list of nothing would look like no work', async () => {
+    const response = await lab.send('GET', `${TASKS}?loop=kelp-flum`);
+    expect(response.status).toBe(422);
+    expect(await response.json()).toMatchObject({ errors: [{ parameter: 'loop' }] });
   });
 
   it('has those of one loop, or of one pump', async () => {

@@ -1,6 +1,7 @@
 /** The two sites that every contract test begins with. */
 
 import type { PumpRecord } from '../../../../api/records/pump/kind.ts';
+import { PUMPS } from '../../../../api/records/pump/kind.ts';
 import type { Store } from '../../../../api/store/store.ts';
 import { exampleFit, examplePump, T0 } from '../examples.ts';
 
@@ -12,12 +13,12 @@ export const insertPump = async (
   id: string,
   { siteId = A, name = 'Canister 120', now = T0 } = {},
 ): Promise<PumpRecord> => {
-  const inserted = await store.insertPump({
-    siteId,
+  const inserted = await store.of(siteId, PUMPS).insert({
     id,
     document: examplePump(name),
     fit: exampleFit,
     now,
   });
+  if (inserted.outcome !== 'inserted') throw new Error(`pump ${id}: ${inserted.outcome}`);
   return inserted.record;
 };
