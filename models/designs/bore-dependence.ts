@@ -1,6 +1,6 @@
 /** Where the head of a run depends on the bores before and after it. */
-import { findBoreChange } from '../components/bore-change.ts';
 import type { RunElement } from '../loop/loop.ts';
+import { roleOf } from '../loop/role-of-element.ts';
 import type { PipePlace, Run } from './run-tree.ts';
 
 /** An element that takes its bore from a pipe. */
@@ -10,8 +10,11 @@ function isSizedByPipe(element: RunElement): boolean {
   return element.diameter === undefined;
 }
 
-const joinsBores = (element: RunElement): boolean =>
-  'fitting' in element && findBoreChange(element.fitting) !== undefined;
+/** A reducer or enlargement, whose loss follows from the bores on either side. */
+const isBetweenBores = (element: RunElement): boolean => roleOf(element) === 'bore-change';
+
+/** A loss that is said to be that of the step between two pipes. */
+const isStatedStep = (element: RunElement): boolean => 'boreChange' in element && element.boreChange === true;
 
 /** Whether the bore at the end of a run changes what its outlet, or the branches beyond with their split, lose. */
 export const dependsOnBoreAtEnd = ({ outlet, split, beyond }: Run): boolean =>
@@ -24,13 +27,14 @@ export const dependsOnBoreBefore = (run: Run): boolean =>
   run.lead.some(isSizedByPipe) || (run.pipes.length === 0 && dependsOnBoreAtEnd(run));
 
 /** Whether the bore of the next pipe of the run changes what lies between the two pipes loses. */
-export const dependsOnNextPipe = ({ after }: PipePlace): boolean => after.some(joinsBores);
+export const dependsOnNextPipe = ({ after, chargesStep }: PipePlace): boolean =>
+  after.some(isBetweenBores) || (chargesStep && !after.some(isStatedStep));
 
 /** Whether the bore of the first pipe beyond a run changes what the run itself loses. */
 export function dependsOnBoreBeyond({ lead, pipes }: Run, boreBefore: number | null): boolean {
   const last = pipes.at(-1);
-  if (last !== undefined) return dependsOnNextPipe(last);
-  return lead.some((element) => joinsBores(element) || (boreBefore === null && isSizedByPipe(element)));
+  if (last !== undefined) return last.after.some(isBetweenBores);
+  return lead.some((element) => isBetweenBores(element) || (boreBefore === null && isSizedByPipe(element)));
 }
 
 /** Whether any pipe lies in the run or beyond it. */

@@ -1,5 +1,6 @@
 /** Finds what is wrong with the question for a design, before anything is searched. */
 import { failed, type Result, success } from '../../curves/result.ts';
+import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { Outlet } from '../loop/loop.ts';
 import { shutValves } from '../loop/shut-valves.ts';
 import { buildNetwork } from '../network/build-network.ts';
@@ -65,7 +66,7 @@ function wrongSize(loop: DesignLoop, prices: readonly PipePrice[]): DesignFailur
       const at = [...path, 'pipes', place];
       const placed = placeRun({
         ...{ run: [{ pipe, length }], path, upstream: null, downstream: null },
-        ...{ kinematicViscosity, multiplier: 1 },
+        ...{ kinematicViscosity, multiplier: 1, boreChanges: BORE_CHANGES },
       });
       if (!placed.ok) return { ...placed.failure, path: at };
       if (priceOfPipe(prices, pipe) === null) return { code: 'no-pipe-price', path: at };

@@ -1,6 +1,6 @@
 /** Pairs pumps with the cheapest pipework that each of their settings is enough for. */
 
-import { holds } from '../selection/grid-search.ts';
+import { holds } from '../selection/criterion.ts';
 import type { FoundPipework, PipeworkCosts } from './pipework-costs.ts';
 import type { Offer } from './pump-offers.ts';
 

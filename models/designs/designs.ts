@@ -50,7 +50,7 @@ export function designs(question: DesignQuestion): Result<Designs, DesignFailure
   const losses = runLosses(loop, waterProperties(loop.water).kinematicViscosity);
   const headLimit = greatestHead(candidates, flows.flow);
   const { frictionMultiplier } = loop;
-  const limitsSuction = question.limits.npsh;
+  const limitsSuction = question.limits.enforceNpsh;
   const costs = pipeworkCosts(suction, { losses, frictionMultiplier, headLimit, limitsSuction });
   if (costs.frontier.heads.length === 0) {
     if (firstMisfit === null) throw new Error('invariant: sizes that go together have a point');

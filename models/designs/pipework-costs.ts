@@ -4,6 +4,7 @@ import { dependsOnNextPipe } from './bore-dependence.ts';
 import { branchFrontiers, type FrontierTerms } from './branch-frontiers.ts';
 import { cheapestWithin, type Frontier, noPoint } from './frontier.ts';
 import type { Run } from './run-tree.ts';
+import { straightRunGain } from './straight-run-gain.ts';
 import { type Halves, halvesOf, pairings, sizesOfPair, withLessHead } from './suction-halves.ts';
 import { pointBudget } from './thin.ts';
 import { readSizes } from './trace.ts';
@@ -46,9 +47,11 @@ export function pipeworkCosts(
     ...loop
   }: Omit<FrontierTerms, 'keeping'> & { readonly headLimit: number; readonly limitsSuction: boolean },
 ): PipeworkCosts {
+  // A straight run may give back head that was required before it.
+  const gain = straightRunGain(suction, { boresBefore: [null], frictionMultiplier: loop.frictionMultiplier });
   const terms = {
     ...loop,
-    keeping: keepingFor({ headLimit, budget: pointBudget(countFrontiers(suction)) }),
+    keeping: keepingFor({ headLimit: headLimit + gain, budget: pointBudget(countFrontiers(suction)) }),
   };
   const frontiersOf = branchFrontiers(terms);
   const whole = frontiersOf(suction, { boreBefore: null, byFirstBore: false });

@@ -2,13 +2,14 @@
 import type { DutyFigures } from '../duty/duty-point.ts';
 import { figuresAt } from '../duty/duty-point.ts';
 import { annualUse } from '../duty/energy.ts';
+import type { Limits } from '../loop/limits.ts';
 import type { LifeCycleTerms } from '../money/candidate-life-cycle.ts';
 import { annuity } from '../money/terms.ts';
 import type { CompiledLoop } from '../network/compiled-loop.ts';
 import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
-import { type CriterionReason, criteriaFor, type Judgement, npshFigures } from '../selection/criteria.ts';
-import type { Limits } from '../selection/options.ts';
+import { criteriaFor, npshFigures } from '../selection/criteria.ts';
+import type { CriterionReason, Judgement } from '../selection/criterion.ts';
 import type { Candidate } from '../selection/select.ts';
 
 export interface Offer {
@@ -82,7 +83,7 @@ export function offersOf(
       ...{ candidate: place, pump, head, power, annualCost },
       annualEnergy: use.annualEnergy,
       energyCost: yearsOfEnergy * annualCost,
-      suctionLoss: limits.npsh ? npshToSpare(npshAt, duty) : Number.POSITIVE_INFINITY,
+      suctionLoss: limits.enforceNpsh ? npshToSpare(npshAt, duty) : Number.POSITIVE_INFINITY,
       runsThere: runsAt(pump, flow),
       judgements: criteria.map((one) => one.judge(duty)),
     };

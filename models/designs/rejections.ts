@@ -1,5 +1,5 @@
 /** Why a candidate has no design. */
-import { CRITERION_REASONS, type CriterionReason } from '../selection/criteria.ts';
+import { CRITERION_REASONS, type CriterionReason } from '../selection/criterion.ts';
 import type { PipeworkCosts } from './pipework-costs.ts';
 import type { Offer } from './pump-offers.ts';
 

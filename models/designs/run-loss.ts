@@ -1,4 +1,5 @@
 /** The head that a piece of a run loses at the run's required flow, for each bore that it can have. */
+import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { RunElement } from '../loop/loop.ts';
 import { intakeLoss, placeOutlet } from '../network/build-network.ts';
 import { lossOver } from '../network/network.ts';
@@ -31,12 +32,12 @@ export interface RunLosses {
 
 /** Each loss is worked out once. */
 export function runLosses(loop: DesignLoop, kinematicViscosity: number): RunLosses {
-  const multiplier = loop.frictionMultiplier;
+  const { frictionMultiplier: multiplier, boreChanges = BORE_CHANGES } = loop;
   const once = oncePerRun<number | null>();
   const lossOf = (run: Run, elements: readonly RunElement[], { before, after }: Between): number | null => {
     const placed = placeRun({
       ...{ run: elements, path: [], upstream: before, downstream: after },
-      ...{ kinematicViscosity, multiplier },
+      ...{ kinematicViscosity, multiplier, boreChanges },
     });
     return placed.ok ? lossOver(placed.value.elements, run.flow).head : null;
   };

@@ -1,4 +1,5 @@
 /** The runs of a loop whose sizes are to be chosen, from the intake to the outlets, each cut at its pipes. */
+import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { Outlet, RunElement } from '../loop/loop.ts';
 import { pipeBore } from '../network/bores.ts';
@@ -25,6 +26,8 @@ export interface PipePlace {
   readonly list: number | null;
   readonly length: number;
   readonly sizes: readonly Size[];
+  /** Whether a step to the next pipe of the run costs head where no element is entered for it. */
+  readonly chargesStep: boolean;
   readonly after: readonly RunElement[];
 }
 
@@ -62,7 +65,9 @@ export const velocityIn = (bore: number, flow: number): number => flow / ((Math.
 /** The suction, with the discharge beyond it. Every pipe must be known and every candidate have a price. */
 export function runTree(loop: DesignLoop, flows: BranchFlow, terms: RunTerms): Run {
   const lists = { next: 0 };
-  const cut = (run: readonly DesignElement[], flow: number) => cutAtPipes(run, { flow, terms, lists });
+  const chargesStep = (loop.boreChanges ?? BORE_CHANGES) === 'abrupt';
+  const cut = (run: readonly DesignElement[], flow: number) =>
+    cutAtPipes(run, { flow, terms, lists, chargesStep });
   const runOf = (branch: DesignBranch, { flow, beyond }: BranchFlow, path: DocumentPath): Run => ({
     path,
     isSuction: false,
@@ -92,6 +97,7 @@ interface Cutting {
   readonly flow: number;
   readonly terms: RunTerms;
   readonly lists: { next: number };
+  readonly chargesStep: boolean;
 }
 
 function cutAtPipes(run: readonly DesignElement[], cutting: Cutting): Pick<Run, 'lead' | 'pipes'> {
@@ -106,12 +112,17 @@ function cutAtPipes(run: readonly DesignElement[], cutting: Cutting): Pick<Run, 
 
 function placeOf(
   element: Extract<DesignElement, { pipe: unknown } | { pipes: unknown }>,
-  { flow, terms: { prices, pipeVelocity }, lists }: Cutting,
+  { flow, terms: { prices, pipeVelocity }, lists, chargesStep }: Cutting,
 ): Omit<PipePlace, 'after'> {
   const { length } = element;
   if (!('pipes' in element)) {
     const { pipe } = element;
-    return { list: null, length, sizes: [{ pipe, bore: boreOf(pipe), cost: 0, place: 0, allowed: true }] };
+    return {
+      list: null,
+      length,
+      chargesStep,
+      sizes: [{ pipe, bore: boreOf(pipe), cost: 0, place: 0, allowed: true }],
+    };
   }
   const list = lists.next;
   lists.next += 1;
@@ -122,7 +133,7 @@ function placeOf(
     const allowed = pipeVelocity === null || velocityIn(bore, flow) <= pipeVelocity * (1 + EQUAL);
     return { pipe, bore, cost: price * length, place, allowed };
   });
-  return { list, length, sizes };
+  return { list, length, chargesStep, sizes };
 }
 
 function boreOf(pipe: Pipe): number {

@@ -1,5 +1,5 @@
 /** What other sizes would change, all else of a design held but pump and setting. */
-import { holds } from '../selection/grid-search.ts';
+import { holds } from '../selection/criterion.ts';
 import type { PricedOffers } from './choose-options.ts';
 import { type FixedPipework, fixedPipework } from './fixed-sizes.ts';
 import type { Offer } from './pump-offers.ts';

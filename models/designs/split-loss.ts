@@ -1,5 +1,5 @@
-/** The heads that the branches of a split lose there at known flows. */
-import { teeBranchLoss, teeHead } from '../network/tee-branch-loss.ts';
+/** The heads that the branches of a tee lose there at known flows. */
+import { type TeeBranchLoss, type TeeFlows, teeHead, teeLosses } from '../network/tee-branch-loss.ts';
 
 /** The leg that enters a tee: bore [m], null where no pipe leads to it; flow [m3/s]. */
 export interface TeeLeg {
@@ -8,21 +8,29 @@ export interface TeeLeg {
   readonly frictionMultiplier: number;
 }
 
-/** Head [m] that a side of a tee loses; `bore` [m] of its own first pipe, null where it has none and counts as wide as the leg. */
-export function headAtSide(
-  { bore: legBore, flow: combined, frictionMultiplier }: TeeLeg,
-  { bore, flow }: { readonly bore: number | null; readonly flow: number },
-): number {
-  const sideBore = bore ?? legBore;
-  if (sideBore === null) throw new Error('invariant: the leg of a tee or its side has a bore');
-  const loss = teeBranchLoss({ legBore: legBore ?? sideBore, sideBore, multiplier: frictionMultiplier });
-  return teeHead(loss, { combinedFlow: combined, sideFlow: flow });
+/** Bore [m] of the first pipe of a side, null where it has none and counts as wide as the leg; flow [m3/s] outward. */
+export interface TeeSide {
+  readonly bore: number | null;
+  readonly flow: number;
 }
 
-/** Head [m] that the straight run of a tee loses, below 0 where it gains; `bore` [m] of the widest side, `flow` [m3/s] of all sides. */
-export function headAtStraightRun(
-  _leg: TeeLeg,
-  _sides: { readonly bore: number | null; readonly flow: number },
-): number {
-  return 0;
+/** Head [m] that a side loses, whatever the bores of the other sides. */
+export function headAtSide(leg: TeeLeg, side: TeeSide): number {
+  const [, loss] = lossesOf(leg, side);
+  return outward(loss, { combined: leg.flow, own: side.flow, sides: 0 });
 }
+
+/** Head [m] that the straight run loses, below 0 where it gains; `widest`: the bore of the widest side, the flow of all sides. */
+export function headAtStraightRun(leg: TeeLeg, widest: TeeSide): number {
+  const [loss] = lossesOf(leg, widest);
+  return outward(loss, { combined: leg.flow, own: leg.flow - widest.flow, sides: widest.flow });
+}
+
+function lossesOf({ bore: legBore, frictionMultiplier }: TeeLeg, { bore }: TeeSide) {
+  const sideBore = bore ?? legBore;
+  if (sideBore === null) throw new Error('invariant: the leg of a tee or its side has a bore');
+  return teeLosses({ legBore, sideBores: [sideBore], multiplier: frictionMultiplier });
+}
+
+const outward = (loss: TeeBranchLoss | null | undefined, flows: TeeFlows): number =>
+  loss === null || loss === undefined ? 0 : teeHead(loss, flows, 'outward').head;

@@ -1,8 +1,8 @@
 /** A tree of runs whose sizes are all to be chosen, and pumps of about its size. */
 import type { DesignBranch } from '../../models/designs/design-loop.ts';
 import type { DesignQuestion } from '../../models/designs/search-designs.ts';
+import { DEFAULT_LIMITS } from '../../models/loop/limits.ts';
 import { fitPump } from '../../models/pump/pump-model.ts';
-import { DEFAULT_LIMITS } from '../../models/selection/options.ts';
 import { type Draw, drawsFrom, mulberry32 } from '../random/draw.ts';
 import { pumpOfFigures } from '../random/pump-figures.ts';
 

@@ -46,15 +46,17 @@ function pipe(style: Style): DesignElement {
 
 function other({ draw }: Style): RunElement {
   const diameter = draw.chance(0.2) ? { diameter: draw.pick(BORES.slice(1)) } : {};
-  switch (draw.whole(0, 4)) {
+  switch (draw.whole(0, 5)) {
     case 0:
       return { fitting: draw.pick(['elbow-90', 'elbow-45']), count: draw.whole(1, 3), ...diameter };
     case 1:
-      return { valve: draw.pick(['ball', 'gate']), ...diameter };
+      return { valve: draw.pick(['ball', 'gate', 'check-swing']), ...diameter };
     case 2:
       return { equivalentLength: draw.between(0.2, 2), ...diameter };
     case 3:
       return { loss: { head: draw.between(0.01, 0.1), flow: 2000 * LITRE_PER_HOUR } };
+    case 4:
+      return { lossCoefficient: draw.between(0.2, 3), ...diameter, boreChange: draw.chance(0.5) };
     default:
       return { lossCoefficient: draw.between(0.2, 3), ...diameter };
   }
@@ -84,7 +86,7 @@ function outlet(style: Style, closable: boolean): Outlet {
 
 function branch(style: Style, levels: number, closable: boolean): DesignBranch {
   const { draw } = style;
-  const own = run(style, draw.pick([0, 1, 1, 1, 2]));
+  const own = run(style, draw.pick([0, 1, 1, 2, 2]));
   if (levels === 0 || draw.chance(0.3)) return { run: own, outlet: outlet(style, closable) };
   const split = draw.chance(0.4) ? { split: 'tee-90' as const } : {};
   const branches = Array.from({ length: draw.whole(2, 3) }, (_, place) =>
@@ -107,6 +109,7 @@ export function randomDesign(seed: number): RandomDesign {
     ...{ pumpElevation: draw.between(-1, 1), staticHead: draw.chance(0.3) ? draw.between(0.2, 1.5) : 0 },
     frictionMultiplier: draw.chance(0.3) ? draw.between(0.9, 1.4) : 1,
     intake: { lossCoefficient: draw.pick([0.5, 1]) },
+    ...(draw.chance(0.3) ? { boreChanges: 'ignored' } : {}),
     suction,
     discharge: { ...discharge, run: [pipe(style), ...discharge.run] },
   };

@@ -1,6 +1,6 @@
 /** Single rules of a design, on small loops. */
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import { expectClose } from '../../expect-close.ts';
 import { fitted } from './question.ts';
 import {
@@ -127,7 +127,7 @@ describe('enforced NPSH', () => {
     const enforced = designsOf(loop, {
       ...facts,
       price: 0.01,
-      limits: { ...DEFAULT_LIMITS, npsh: true },
+      limits: { ...DEFAULT_LIMITS, enforceNpsh: true },
     }).best;
     const boreOfSuction = (best: typeof free) => {
       const size = best?.runs[0]?.pipe;
@@ -170,7 +170,8 @@ describe('the frontier', () => {
 
   it('shows at most 100 points of many, both ends among them', () => {
     const run = Array.from({ length: 7 }, (_, place) => list([32, 40, 50, 63], 1 + place / 7));
-    const { frontier } = designsOf(loopOf({ run, outlet: outlet('end', 4000) }));
+    const loop = loopOf({ run, outlet: outlet('end', 4000) }, { boreChanges: 'ignored' });
+    const { frontier } = designsOf(loop);
     const metres = 7 + 3;
     expect(frontier.length).toBe(100);
     expectClose(frontier[0]?.cost ?? Number.NaN, 6.3 * metres, { relative: 1e-12 });

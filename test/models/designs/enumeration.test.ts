@@ -7,7 +7,7 @@ import {
   type EnumeratedDesign,
   enumeratedDesigns,
   enumeratedPipework,
-} from '../../reference/independent/enumerated-design.ts';
+} from '../../reference/independent-complementarity/enumerated-design.ts';
 import { questionOf } from './question.ts';
 
 const SEEDS = Array.from({ length: 200 }, (_, index) => index + 1);

@@ -1,8 +1,8 @@
 /** The question for a design that invented terms ask. */
 import type { DesignQuestion } from '../../../models/designs/search-designs.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
 import { fitPump, type PumpModel } from '../../../models/pump/pump-model.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import type { RandomDesign } from '../../random/design-question.ts';
 import { pumpOfFigures } from '../../random/pump-figures.ts';
 import { type WorkedDesign, prices as workedPrices } from '../../reference/worked-designs.ts';
@@ -25,7 +25,7 @@ export function questionOf(design: RandomDesign): DesignQuestion {
       pump: fitted(pumpOfFigures(`pump ${place}`, figures)),
       count: figures.count,
     })),
-    limits: { ...DEFAULT_LIMITS, npsh: enforceNpsh },
+    limits: { ...DEFAULT_LIMITS, enforceNpsh },
     lifeCycle: { years, discountRate, inflation, energyInflation, ...NO_FAILURES },
   };
 }

@@ -2,9 +2,9 @@
 import type { DesignBranch, DesignElement, DesignLoop } from '../../../models/designs/design-loop.ts';
 import { type Designs, designs } from '../../../models/designs/designs.ts';
 import type { DesignQuestion } from '../../../models/designs/search-designs.ts';
+import { DEFAULT_LIMITS } from '../../../models/loop/limits.ts';
 import type { Outlet } from '../../../models/loop/loop.ts';
 import type { Pump } from '../../../models/pump/pump.ts';
-import { DEFAULT_LIMITS } from '../../../models/selection/options.ts';
 import { type PumpFigures, pumpOfFigures } from '../../random/pump-figures.ts';
 import { fitted } from './question.ts';
 

@@ -3,11 +3,11 @@ import type { DesignBranch, DesignElement, DesignLoop, Pipe } from '../../../mod
 import type { Branch, PipeworkLoop, RunElement } from '../../../models/loop/loop.ts';
 import type { RandomDesign } from '../../random/design-question.ts';
 import type { PumpFigures } from '../../random/pump-figures.ts';
-import { available } from '../independent-complementarity/npsh.ts';
+import { settingsGrid } from '../independent/speed.ts';
+import { density, kinematicViscosity } from '../independent/water.ts';
 import { circuitOf } from './legs.ts';
-import { settingsGrid } from './speed.ts';
-import { trimsOf } from './trims.ts';
-import { density, kinematicViscosity } from './water.ts';
+import { available } from './npsh.ts';
+import { requiredHead } from './trims.ts';
 
 /** Sizes by list, their required head [m], what the suction loses of it [m], what the pipes cost. */
 export interface SizedPipework {
@@ -89,7 +89,7 @@ export function enumeratedPipework({ loop, prices }: RandomDesign): readonly Siz
     const chosen = lists.map((list, place) => ({ ...list, pipe: list.pipes[sizes[place] ?? -1] ?? '' }));
     return {
       sizes,
-      head: trimsOf(circuit).head,
+      head: requiredHead(circuit),
       suctionLoss: circuit.suction(flow),
       cost: chosen.reduce(
         (sum, { pipe, length }) =>
