@@ -31,7 +31,7 @@ const ORDER = [
     ...['upgrade-plan', 'bill-of-materials', 'spares', 'screen-size', 'leak-exposure', 'reference', 'docs'],
   ].map((feature) => `api/features/${feature}`),
   ['api/features/recommendation', 'api/features/system-curve'],
-  ['api/features/comparison', 'api/features/loop-chart'],
+  ['api/features/comparison', 'api/features/loop-chart', 'api/features/design'],
   ['api/features/loop-report', 'api/features/site-copy'],
   ['api/*.ts'],
   ['api/cli'],

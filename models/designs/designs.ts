@@ -68,5 +68,5 @@ const noneFor = (candidates: number, tooFast: TooFast): Designs => ({
   rejected: Array.from({ length: candidates }, (_, candidate) => ({
     ...{ candidate, reasons: ['pipe-velocity'], shortcomings: [] },
   })),
-  ...{ optimalityGap: 0, tooFast, frontier: [] },
+  ...{ optimalityGap: 0, gravity: null, tooFast, frontier: [] },
 });

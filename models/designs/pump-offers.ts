@@ -10,18 +10,15 @@ import { type PumpAtSetting, pumpAtSetting } from '../pump/pump-at-setting.ts';
 import { gridSize, settingAt } from '../pump/settings-grid.ts';
 import { criteriaFor, npshFigures } from '../selection/criteria.ts';
 import type { CriterionReason, Judgement } from '../selection/criterion.ts';
+import type { Gravity } from '../selection/gravity.ts';
 import type { Candidate } from '../selection/select.ts';
 
-export interface Offer {
+export interface Offer extends EnergyOfYears {
   readonly candidate: number;
   readonly pump: PumpAtSetting;
   /** [m] at the required flow. */
   readonly head: number;
   readonly power: number;
-  readonly annualEnergy: number;
-  readonly annualCost: number;
-  /** Present value of the energy. */
-  readonly energyCost: number;
   /** The most that the suction may lose [m]; infinite where NPSH is not enforced. */
   readonly suctionLoss: number;
   /** Whether the pump surely runs at the required flow: at no lower flow does it give less head. */
@@ -43,6 +40,30 @@ export interface OfferTerms {
   readonly price: number;
   readonly hoursPerDay: number;
   readonly lifeCycle: LifeCycleTerms;
+  /** What runs without a pump with some of the sizes; null where none of them serves by gravity alone. */
+  readonly gravity: Gravity | null;
+}
+
+/** kWh and money a year, and the present value of the energy of all years. */
+export interface EnergyOfYears {
+  readonly annualEnergy: number;
+  readonly annualCost: number;
+  readonly energyCost: number;
+}
+
+/** Of a power [W] of a candidate's pumps, standby in the hours that they rest. */
+export function energyOfYears(
+  { pump, count }: Candidate,
+  { hoursPerDay, price, lifeCycle }: Pick<OfferTerms, 'hoursPerDay' | 'price' | 'lifeCycle'>,
+): (power: number) => EnergyOfYears {
+  const { years, energyInflation: rise, discountRate } = lifeCycle;
+  const worthOfYear = annuity({ years, rise, discountRate });
+  const standbyPower = count * pump.entered.standbyPower;
+  return (power) => {
+    const { annualEnergy } = annualUse({ power, standbyPower, hoursPerDay, price });
+    const annualCost = annualEnergy * price;
+    return { annualEnergy, annualCost, energyCost: worthOfYear * annualCost };
+  };
 }
 
 /** The pump at each setting of its grid, the lowest first. */
@@ -64,25 +85,20 @@ export function greatestHead(candidates: readonly Candidate[], flow: number): nu
 export function offersOf(
   candidate: Candidate,
   place: number,
-  { loop, flow, limits, elevation, price, hoursPerDay, lifeCycle }: OfferTerms,
+  { loop, flow, limits, elevation, gravity, ...terms }: OfferTerms,
 ): readonly Offer[] {
-  const context = { loop, pump: candidate.pump, limits, elevation };
+  const context = { loop, pump: candidate.pump, limits, elevation, gravity };
   const criteria = criteriaFor(context).filter(({ reason }) => !BY_PIPEWORK.has(reason));
   const npshAt = npshFigures(context);
-  const { years, energyInflation: rise, discountRate } = lifeCycle;
-  const yearsOfEnergy = annuity({ years, rise, discountRate });
   const outletFlows = loop.system.outlets.map(({ requiredFlow }) => requiredFlow ?? 0);
-  const standbyPower = candidate.count * candidate.pump.entered.standbyPower;
+  const energyOf = energyOfYears(candidate, terms);
   return settingsOf(candidate).map((pump) => {
     const { head } = pump.headAt(flow);
     const duty = figuresAt(loop, pump, { flow, head, suctionLoss: 0, outletFlows });
     const { power } = duty;
-    const use = annualUse({ power, standbyPower, hoursPerDay, price });
-    const annualCost = use.annualEnergy * price;
     return {
-      ...{ candidate: place, pump, head, power, annualCost },
-      annualEnergy: use.annualEnergy,
-      energyCost: yearsOfEnergy * annualCost,
+      ...{ candidate: place, pump, head, power },
+      ...energyOf(power),
       suctionLoss: limits.enforceNpsh ? npshToSpare(npshAt, duty) : Number.POSITIVE_INFINITY,
       runsThere: runsAt(pump, flow),
       judgements: criteria.map((one) => one.judge(duty)),

@@ -11,6 +11,8 @@ export type DesignReason = (typeof DESIGN_REASONS)[number];
 /** A condition where it comes nearest to holding, in the unit of what it judges. */
 export interface Shortcoming {
   readonly reason: CriterionReason;
+  /** The outlet that decides, where one does. */
+  readonly outlet: string | null;
   readonly setting: number;
   readonly value: number;
   readonly limit: number;
@@ -43,12 +45,10 @@ export function rejectionOf(
   };
   for (const { pump, head, suctionLoss, judgements } of offers) {
     const { setting } = pump;
-    for (const { reason, value, limit, clearance } of judgements) {
-      judge({ reason, setting, value, limit, clearance });
-    }
-    judge({ ...atLeast(head, leastHead), reason: 'not-enough-head', setting });
+    for (const judgement of judgements) judge({ ...judgement, setting });
+    judge({ ...atLeast(head, leastHead), reason: 'not-enough-head', setting, outlet: null });
     if (suctionLoss < Number.POSITIVE_INFINITY) {
-      judge({ ...atLeast(suctionLoss, leastSuctionLoss), reason: 'npsh', setting });
+      judge({ ...atLeast(suctionLoss, leastSuctionLoss), reason: 'npsh', setting, outlet: null });
     }
   }
   const shortcomings = CRITERION_REASONS.flatMap((reason) => {

@@ -1,20 +1,24 @@
 /** Searches pumps and settings for the cheapest design, once the least costs of the pipework are known. */
 import { candidateLifeCycle } from '../money/candidate-life-cycle.ts';
+
 import { type CompiledLoop, compileLoop } from '../network/compiled-loop.ts';
+import { type Interval, powerIntervalOf } from '../pump/power-interval.ts';
+import type { Gravity } from '../selection/gravity.ts';
 import type { Candidate } from '../selection/select.ts';
 import { type Chosen, chooseOptions, type DesignOption } from './choose-options.ts';
 import { type DesignedLoop, designedLoop, runsAtFlow } from './design.ts';
 import type { DesignLoop, Pipe } from './design-loop.ts';
+import { gravityServed } from './gravity-served.ts';
 import { type PipePrice, priceOfPipe } from './pipe-price.ts';
 import type { PipeworkCosts } from './pipework-costs.ts';
-import { type Offer, type OfferTerms, offersOf } from './pump-offers.ts';
+import { type EnergyOfYears, energyOfYears, type Offer, type OfferTerms, offersOf } from './pump-offers.ts';
 import { type DesignRejection, rejectionOf } from './rejections.ts';
 import type { RunLosses } from './run-loss.ts';
 import type { Run } from './run-tree.ts';
 import { bestForSizes, type SizeChange, type SizedOption, sizeChanges } from './size-changes.ts';
 import { type Sizes, sizedLoop } from './sized-loop.ts';
 
-export interface DesignQuestion extends Omit<OfferTerms, 'loop' | 'flow'> {
+export interface DesignQuestion extends Omit<OfferTerms, 'loop' | 'flow' | 'gravity'> {
   readonly loop: DesignLoop;
   readonly prices: readonly PipePrice[];
   readonly candidates: readonly Candidate[];
@@ -41,6 +45,8 @@ export interface DesignRow {
   readonly energyCost: number;
   readonly pipeCost: number;
   readonly trimCost: number;
+  /** `presentValue` at both ends of what the entered points leave open of the power. */
+  readonly presentValueRange: Interval;
 }
 
 export interface BestDesign extends DesignRow, DesignedLoop {
@@ -59,6 +65,8 @@ export interface FoundDesigns {
   readonly rejected: readonly DesignRejection[];
   /** What the best design may cost more than the cheapest of its class, as a share; 0 where it is proven to be that. */
   readonly optimalityGap: number;
+  /** What runs without a pump with some of the sizes; null where none of them serves by gravity alone. */
+  readonly gravity: Gravity | null;
 }
 
 export interface Search {
@@ -73,7 +81,13 @@ export interface Search {
 /** Throws `SolveFailure` where the network of a design does not settle. */
 export function searchDesigns(search: Search): FoundDesigns {
   const { question, flow, suction, losses, costs } = search;
-  const candidates = offersOfAll(search);
+  const loop = anyModel(question.loop, costs);
+  const leastHead = costs.frontier.heads[0] ?? Number.NaN;
+  const gravity = gravityServed(loop, leastHead);
+  const candidates = offersOfAll(search, {
+    loop,
+    gravity: question.limits.gravity === 'reject' ? gravity : null,
+  });
   const priced = candidates.flatMap(({ pumpCost, offers }) =>
     pumpCost === null ? [] : [{ pumpCost, offers }],
   );
@@ -85,13 +99,18 @@ export function searchDesigns(search: Search): FoundDesigns {
       (option.offer.runsThere && !mayMeetTwice) || runsAtFlow(loopOf(search, option), option, flow),
   });
   const [row, ...ranking] = chosen.ranking.map((option) => {
-    const pumpCost = candidates[option.offer.candidate]?.pumpCost ?? Number.NaN;
-    return rowOf(option, { flow, trimCost, pumpCost });
+    const { pumpCost, pumps } = candidateAt(candidates, option.offer.candidate);
+    const presentValueRange = rangeOf(
+      option,
+      energyOfYears(pumps, question),
+      powerIntervalOf(pumps.pump.fit, { ...option.offer.pump, flow }),
+    );
+    return rowOf(option, { flow, trimCost, pumpCost: pumpCost ?? Number.NaN, presentValueRange });
   });
   const [first] = chosen.ranking;
   const rejected = rejectionsOf(candidates, chosen, costs);
   if (first === undefined || row === undefined)
-    return { best: null, ranking: [], rejected, optimalityGap: 0 };
+    return { best: null, ranking: [], rejected, optimalityGap: 0, gravity };
   const { frictionMultiplier } = question.loop;
   const bestFor = bestForSizes({ suction, losses, frictionMultiplier, candidates: priced, trimCost });
   const sizes = first.pipework.sizes();
@@ -100,22 +119,47 @@ export function searchDesigns(search: Search): FoundDesigns {
     changes: sizeChanges(suction, sizes, bestFor),
     firstSizes: bestFor(sizes.map(() => 0)),
   };
-  return { best, ranking, rejected, optimalityGap: gapOf(row.presentValue, chosen) };
+  return { best, ranking, rejected, optimalityGap: gapOf(row.presentValue, chosen), gravity };
+}
+
+/** The whole cost with the energy of either end of the power [W]. */
+function rangeOf(
+  { offer, presentValue }: DesignOption,
+  energyOf: (power: number) => EnergyOfYears,
+  power: Interval,
+): Interval {
+  const costs = [power.low, power.high].map(
+    (watts) => presentValue + energyOf(watts).energyCost - offer.energyCost,
+  );
+  return { low: Math.min(...costs), high: Math.max(...costs) };
+}
+
+function candidateAt(candidates: readonly CandidateOffers[], place: number): CandidateOffers {
+  const found = candidates[place];
+  if (found === undefined) throw new Error(`invariant: there is no candidate ${place}`);
+  return found;
 }
 
 interface CandidateOffers {
+  readonly pumps: Candidate;
   readonly offers: readonly Offer[];
   /** Null of a pump without a price. */
   readonly pumpCost: number | null;
 }
 
-function offersOfAll({ question, flow, costs }: Search): readonly CandidateOffers[] {
+function offersOfAll(
+  { question, flow }: Search,
+  judged: Pick<OfferTerms, 'loop' | 'gravity'>,
+): readonly CandidateOffers[] {
   const { candidates, lifeCycle } = question;
-  const loop = anyModel(question.loop, costs);
   return candidates.map((candidate, place) => {
     const { pump, count } = candidate;
     const pumpCost = candidateLifeCycle({ pump: pump.entered, count, annualCost: 0 }, lifeCycle);
-    return { pumpCost, offers: offersOf(candidate, place, { ...question, loop, flow }) };
+    return {
+      pumps: candidate,
+      pumpCost,
+      offers: offersOf(candidate, place, { ...question, ...judged, flow }),
+    };
   });
 }
 
@@ -137,7 +181,7 @@ function loopOf({ question, flow }: Search, { offer, pipework }: DesignOption): 
 
 const rowOf = (
   { offer, pipework, presentValue }: DesignOption,
-  facts: Pick<DesignRow, 'flow' | 'trimCost' | 'pumpCost'>,
+  facts: Pick<DesignRow, 'flow' | 'trimCost' | 'pumpCost' | 'presentValueRange'>,
 ): DesignRow => ({
   candidate: offer.candidate,
   setting: offer.pump.setting,

@@ -98,7 +98,8 @@ const rejectedSchema = perContext((context) =>
   ),
 );
 
-const limitsSchema = (context: SchemaContext) =>
+/** The limits that hold, stated or not. */
+export const reportedLimits = (context: SchemaContext) =>
   z.strictObject({
     throughSlotVelocity: nullable(
       computed(context, 'velocity', {
@@ -140,25 +141,29 @@ const limitsSchema = (context: SchemaContext) =>
     }),
   });
 
+/** The tariff whose mean price counts; null where prices are flat. */
+export const reportedTariff = (context: SchemaContext) =>
+  nullable(
+    z.strictObject({
+      id: described(context, nullable(z.string()), {
+        description: 'Id of the tariff; null where it came with the request.',
+        examples: ['0198c0de-0000-7000-8000-000000000003'],
+      }),
+      ...answeredKey(context),
+      name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
+      year: described(context, z.int(), {
+        description: 'The year of the calendar that `price` is the time mean of.',
+        examples: [2026],
+      }),
+    }),
+  );
+
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
     price: nullable(
       computedNumber(context, { description: 'Money per kWh; null if no cost is given.', example: 0.21 }),
     ),
-    tariff: nullable(
-      z.strictObject({
-        id: described(context, nullable(z.string()), {
-          description: 'Id of the tariff; null where it came with the request.',
-          examples: ['0198c0de-0000-7000-8000-000000000003'],
-        }),
-        ...answeredKey(context),
-        name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
-        year: described(context, z.int(), {
-          description: 'The year of the calendar that `price` is the time mean of.',
-          examples: [2026],
-        }),
-      }),
-    ),
+    tariff: reportedTariff(context),
     currency: described(context, z.string(), { description: 'Of every sum of money.', examples: ['EUR'] }),
     hoursPerDay: computedNumber(context, {
       description: 'Hours a day at the setting, standby for the rest.',
@@ -175,7 +180,7 @@ const assumptionsSchema = (context: SchemaContext) =>
     lifeCycle: reportedLifeCycle(context),
     assurance: reportedAssurance(context),
     heat: reportedHeat(context),
-    limits: limitsSchema(context),
+    limits: reportedLimits(context),
   });
 
 const bestSchema = perContext((context) =>
