@@ -30,7 +30,7 @@ export const dependsOnBoreBefore = (run: Run): boolean =>
 export const dependsOnNextPipe = ({ after, chargesStep }: PipePlace): boolean =>
   after.some(isBetweenBores) || (chargesStep && !after.some(isStatedStep));
 
-/** Whether the bore of the first pipe beyond a run changes what the run itself loses. */
+/** Whether the bore of the first pipe beyond a run changes what the run itself loses; boreBefore [m]. */
 export function dependsOnBoreBeyond({ lead, pipes }: Run, boreBefore: number | null): boolean {
   const last = pipes.at(-1);
   if (last !== undefined) return last.after.some(isBetweenBores);

@@ -27,6 +27,7 @@ export type EndFrontiers = (boreAtEnd: number | null, byFirstBore: boolean) => B
 export interface FrontierTerms {
   readonly losses: RunLosses;
   readonly keeping: Keeping;
+  /** [-] */
   readonly frictionMultiplier: number;
 }
 

@@ -26,6 +26,7 @@ export interface CheckedDesign {
 /** Failures that do not occur with every size. */
 const BY_SIZE: ReadonlySet<NetworkFailure['code']> = new Set(['bores-do-not-fit', 'roughness-too-large']);
 
+/** The flows of a question that can be searched; `candidates`: how many there are [-]. Fails at the first place that is wrong. */
 export function checkDesign(
   loop: DesignLoop,
   { prices, candidates }: { readonly prices: readonly PipePrice[]; readonly candidates: number },

@@ -8,22 +8,23 @@ import type { Offer } from './pump-offers.ts';
 export interface DesignOption {
   readonly offer: Offer;
   readonly pipework: FoundPipework;
-  /** Pump, energy, pipes and trims together. */
+  /** Pump, energy, pipes and trims together [money]. */
   readonly presentValue: number;
 }
 
 /** The offers of one candidate, and the present value of buying and keeping its pumps. */
 export interface PricedOffers {
   readonly offers: readonly Offer[];
+  /** [money] */
   readonly pumpCost: number;
 }
 
 export interface Chosen {
   /** The best option of each candidate that has one, the cheapest first. */
   readonly ranking: readonly DesignOption[];
-  /** No design of the class costs less than this, thinned frontiers and unproven options counted in; infinite without any option. */
+  /** No design of the class costs less than this, thinned frontiers and unproven options counted in; infinite without any option [money]. */
   readonly leastCost: number;
-  /** Candidates with options of which none proved to run where it should. */
+  /** Candidates with options of which none proved to run where it should [-]. */
   readonly unproven: readonly number[];
 }
 
@@ -32,6 +33,7 @@ const EQUAL = 1e-9;
 
 export interface Pairing {
   readonly costs: PipeworkCosts;
+  /** [money] */
   readonly trimCost: number;
   /** Whether the pump of an option comes to the required flow in its loop; asked of those alone that are about to be chosen. */
   readonly proves: (option: DesignOption) => boolean;

@@ -1,8 +1,9 @@
-/** What can be wrong with the question for a design; `path` is in the document of the loop. */
+/** Names what can be wrong with the question for a design. */
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { LoopFailure } from '../network/compiled-loop.ts';
 import type { Unsolved } from '../network/solve-failure.ts';
 
+/** `path` is in the document of the loop; limit and actual are counts [-]. */
 export type DesignFailure =
   | LoopFailure
   | Unsolved

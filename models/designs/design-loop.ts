@@ -45,5 +45,5 @@ export const listsOf = ({ suction, discharge }: DesignLoop): readonly PlacedList
 const runsBeyond = ({ branches = [] }: DesignBranch): number =>
   branches.reduce((sum, child) => sum + runsBeyond(child), 1);
 
-/** How many runs the loop has, its suction among them. */
+/** How many runs [-] the loop has, its suction among them. */
 export const countRuns = ({ discharge }: DesignLoop): number => 1 + runsBeyond(discharge);

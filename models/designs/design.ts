@@ -7,10 +7,10 @@ import type { PipeworkLoop, RunElement } from '../loop/loop.ts';
 import { type CompiledLoop, compileLoop } from '../network/compiled-loop.ts';
 import type { Network, NetworkBranch } from '../network/network.ts';
 import { trimNetwork } from '../network/trim.ts';
+import { velocityIn } from '../network/velocity-in.ts';
 import { GRAVITY } from '../physics/gravity.ts';
 import type { DesignOption } from './choose-options.ts';
 import { type DesignLoop, listsOf, type Pipe } from './design-loop.ts';
-import { velocityIn } from './run-tree.ts';
 import { type Appended, type Sizes, sizedLoop } from './sized-loop.ts';
 
 /** A list with its chosen size. Length, head [m], velocity [m/s]; `head` is what the pipe itself loses. */
@@ -49,13 +49,14 @@ export interface Choice {
   readonly flow: number;
   /** Given by the pump, and required without its trim [m]. */
   readonly head: number;
+  /** [m] */
   readonly requiredHead: number;
 }
 
 /** Trims this small, as a share of the head given, are rounding. */
 const NO_TRIM = 1e-12;
 
-/** Builds the loop of a choice; throws where its network does not require the head that was counted on, which is a bug. */
+/** Builds the loop of a choice; throws where its network does not require the head that was counted on, which is a bug. `priceOf` [money/m]. */
 export function designedLoop(choice: Choice, priceOf: (pipe: Pipe) => number): DesignedLoop {
   const network = networkOf(sizedLoop(choice.loop, choice.sizes));
   const added = trimsOf(choice, network);
@@ -169,7 +170,7 @@ function requiredFlowsOf(branches: readonly NetworkBranch[]): readonly number[] 
 /** Flows within this share are one. */
 const SAME_FLOW = 1e-6;
 
-/** Whether the pump of an option, coming from rest, runs at the required flow in its loop. */
+/** Whether the pump of an option, coming from rest, runs at the required flow [m3/s] in its loop. */
 export function runsAtFlow({ loop }: DesignedLoop, { offer }: DesignOption, flow: number): boolean {
   const duty = dutyPoint(modelOf(loop), offer.pump);
   return !duty.deadHead && Math.abs(duty.flow - flow) <= SAME_FLOW * flow;

@@ -11,6 +11,7 @@ export interface FixedPipework {
   readonly head: number;
   /** Of this, what the suction loses [m]. */
   readonly suctionLoss: number;
+  /** [money] */
   readonly cost: number;
 }
 

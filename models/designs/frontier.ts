@@ -32,7 +32,7 @@ export function cheapestWithin({ heads }: Pick<Frontier, 'heads'>, head: number)
 
 const END: Trace = { behind: () => [] };
 
-/** One point that nothing lies behind. */
+/** One point of a head [m] that nothing lies behind. */
 export const singlePoint = (head: number): Frontier => ({
   heads: Float64Array.of(head),
   costs: Float64Array.of(0),

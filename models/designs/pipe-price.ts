@@ -5,6 +5,7 @@ import type { Pipe } from './design-loop.ts';
 /** `price`: money for a metre. */
 export interface PipePrice {
   readonly pipe: Pipe;
+  /** [money/m] */
   readonly price: number;
 }
 
@@ -20,6 +21,6 @@ function isSame(one: Pipe, other: Pipe): boolean {
   return a !== null && b !== null && isNear(a.bore, b.bore) && isNear(a.roughness, b.roughness);
 }
 
-/** Money for a metre of a pipe; of two prices of one pipe the last counts; null where the list has none. */
+/** Price [money/m] of a pipe; of two prices of one pipe the last counts; null where the list has none. */
 export const priceOfPipe = (prices: readonly PipePrice[], pipe: Pipe): number | null =>
   prices.findLast((price) => isSame(price.pipe, pipe))?.price ?? null;

@@ -26,11 +26,11 @@ export interface PumpHead {
 export interface PipeworkCosts {
   /** Required head against cost, suction and discharge together. */
   readonly frontier: Frontier;
-  /** What any pipework may cost less than what is found: 0 unless points were thinned out. */
+  /** What any pipework may cost less than what is found: 0 unless points were thinned out [money]. */
   readonly slack: number;
   /** Least that any suction loses [m]; infinite unless suctions are limited. */
   readonly leastSuctionLoss: number;
-  /** The cheapest pipework for a pump; of several within `equal` of its cost the one of least head. Null where none will do. */
+  /** The cheapest pipework for a pump; of several within `equal` of its cost the one of least head. Null where none will do [money]. */
   cheapestFor(pump: PumpHead, equal?: number): FoundPipework | null;
 }
 

@@ -3,13 +3,17 @@ import { figureAt } from './column-at.ts';
 
 /** `part` and `from`: of which of several frontiers a point is, and its place there. */
 export interface PointColumns {
+  /** [-] */
   size: number;
+  /** [m] */
   heads: Float64Array;
+  /** [money] */
   costs: Float64Array;
   part: Int32Array;
   from: Int32Array;
 }
 
+/** Columns without points, which grow as they are filled. */
 export const pointColumns = (): PointColumns => ({
   size: 0,
   heads: new Float64Array(0),
@@ -18,7 +22,7 @@ export const pointColumns = (): PointColumns => ({
   from: new Int32Array(0),
 });
 
-/** Empties the columns and makes room for a number of points. */
+/** Empties the columns and makes room for a number of points [-]. */
 export function emptied(columns: PointColumns, room: number): void {
   columns.size = 0;
   if (columns.heads.length >= room) return;
@@ -32,7 +36,7 @@ export function emptied(columns: PointColumns, room: number): void {
 /** A point that is cheaper than the last by less than this share is the same but for rounding. */
 const SAME_COST = 1e-12;
 
-/** Whether a point of a head no less than the last point's is cheaper than it. */
+/** Whether a point of a head no less than the last point's is cheaper than it; cost [money]. */
 export function isCheaper({ size, costs }: PointColumns, cost: number): boolean {
   if (size === 0) return true;
   const last = figureAt(costs, size - 1);

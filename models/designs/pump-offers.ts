@@ -14,10 +14,12 @@ import type { Gravity } from '../selection/gravity.ts';
 import type { Candidate } from '../selection/select.ts';
 
 export interface Offer extends EnergyOfYears {
+  /** [-] */
   readonly candidate: number;
   readonly pump: PumpAtSetting;
   /** [m] at the required flow. */
   readonly head: number;
+  /** [W] */
   readonly power: number;
   /** The most that the suction may lose [m]; infinite where NPSH is not enforced. */
   readonly suctionLoss: number;
@@ -36,8 +38,11 @@ export interface OfferTerms {
   /** [m3/s] */
   readonly flow: number;
   readonly limits: Limits;
+  /** [m] */
   readonly elevation: number;
+  /** [money/kWh] */
   readonly price: number;
+  /** [h] */
   readonly hoursPerDay: number;
   readonly lifeCycle: LifeCycleTerms;
   /** What runs without a pump with some of the sizes; null where none of them serves by gravity alone. */
@@ -46,8 +51,11 @@ export interface OfferTerms {
 
 /** kWh and money a year, and the present value of the energy of all years. */
 export interface EnergyOfYears {
+  /** [kWh] */
   readonly annualEnergy: number;
+  /** [money] */
   readonly annualCost: number;
+  /** [money] */
   readonly energyCost: number;
 }
 
@@ -81,7 +89,7 @@ export function greatestHead(candidates: readonly Candidate[], flow: number): nu
   return most;
 }
 
-/** The offers of one candidate at every setting, whether its criteria hold there or not. */
+/** The offers of one candidate, `place` [-] in the request, at every setting, whether its criteria hold there or not. */
 export function offersOf(
   candidate: Candidate,
   place: number,

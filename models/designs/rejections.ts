@@ -13,12 +13,16 @@ export interface Shortcoming {
   readonly reason: CriterionReason;
   /** The outlet that decides, where one does. */
   readonly outlet: string | null;
+  /** [%] */
   readonly setting: number;
+  /** [as judged] */
   readonly value: number;
+  /** [as value] */
   readonly limit: number;
 }
 
 export interface DesignRejection {
+  /** [-] */
   readonly candidate: number;
   readonly reasons: readonly DesignReason[];
   readonly shortcomings: readonly Shortcoming[];
@@ -29,7 +33,7 @@ interface Nearest extends Shortcoming {
 }
 
 /**
- * Each condition that holds at no setting, where it comes nearest. `not-enough-head` compares the head given with the least
+ * Each condition that holds at no setting of a candidate, by its place [-], where it comes nearest. `not-enough-head` compares the head given with the least
  * that any pipework requires, `npsh` the head that is to spare with the least that any suction loses.
  */
 export function rejectionOf(

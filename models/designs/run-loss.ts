@@ -30,7 +30,7 @@ export interface RunLosses {
   exit(run: Run, bore: number | null): number;
 }
 
-/** Each loss is worked out once. */
+/** Losses of the runs of a loop, each worked out once; kinematicViscosity [m2/s]. */
 export function runLosses(loop: DesignLoop, kinematicViscosity: number): RunLosses {
   const { frictionMultiplier: multiplier, boreChanges = BORE_CHANGES } = loop;
   const once = oncePerRun<number | null>();
@@ -66,6 +66,7 @@ export function runLosses(loop: DesignLoop, kinematicViscosity: number): RunLoss
   };
 }
 
+/** The pipe at a place [-] of a run. */
 export function placeAt({ pipes }: Pick<Run, 'pipes'>, place: number): PipePlace {
   const pipe = pipes[place];
   if (pipe === undefined) throw new Error(`invariant: the run has no pipe ${place}`);

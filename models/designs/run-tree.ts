@@ -3,6 +3,7 @@ import { BORE_CHANGES } from '../loop/bore-changes.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import type { Outlet, RunElement } from '../loop/loop.ts';
 import { pipeBore } from '../network/bores.ts';
+import { velocityIn } from '../network/velocity-in.ts';
 import type { DesignBranch, DesignElement, DesignLoop, Pipe } from './design-loop.ts';
 import { type PipePrice, priceOfPipe } from './pipe-price.ts';
 import type { BranchFlow } from './required-flows.ts';
@@ -12,9 +13,9 @@ export interface Size {
   readonly pipe: Pipe;
   /** [m] */
   readonly bore: number;
-  /** Money for its whole length; 0 of a pipe that is not to be chosen. */
+  /** Money for its whole length; 0 of a pipe that is not to be chosen [money]. */
   readonly cost: number;
-  /** Its place in the list. */
+  /** Its place in the list [-]. */
   readonly place: number;
   /** Whether the velocity in it keeps to the limit; a pipe that is not to be chosen always counts as allowed. */
   readonly allowed: boolean;
@@ -22,8 +23,9 @@ export interface Size {
 
 /** A pipe of a run, with what lies between it and the next pipe. */
 export interface PipePlace {
-  /** Which list it is, by `listsOf`; null of a pipe that is not to be chosen. */
+  /** Which list it is, by `listsOf`; null of a pipe that is not to be chosen [-]. */
   readonly list: number | null;
+  /** [m] */
   readonly length: number;
   readonly sizes: readonly Size[];
   /** Whether a step to the next pipe of the run costs head where no element is entered for it. */
@@ -59,8 +61,6 @@ export interface RunTerms {
 
 /** A velocity this far above its limit, as a share, is at the limit. */
 const EQUAL = 1e-9;
-
-export const velocityIn = (bore: number, flow: number): number => flow / ((Math.PI / 4) * bore ** 2);
 
 /** The suction, with the discharge beyond it. Every pipe must be known and every candidate have a price. */
 export function runTree(loop: DesignLoop, flows: BranchFlow, terms: RunTerms): Run {
@@ -142,7 +142,7 @@ function boreOf(pipe: Pipe): number {
   return size.bore;
 }
 
-/** Every pipe with the flow in it, in the order of the loop. */
+/** Every pipe with the flow [m3/s] in it, in the order of the loop. */
 export const placesOf = ({
   pipes,
   flow,

@@ -24,26 +24,37 @@ export interface DesignQuestion extends Omit<OfferTerms, 'loop' | 'flow' | 'grav
   readonly candidates: readonly Candidate[];
   /** Highest velocity in a pipe that is to be chosen [m/s]; null: none. */
   readonly pipeVelocity: number | null;
-  /** Money for one trim. */
+  /** Money for one trim [money]. */
   readonly trimPrice: number;
 }
 
 /** SI; money as present values, those a year apart. */
 export interface DesignRow {
+  /** [-] */
   readonly candidate: number;
+  /** [%] */
   readonly setting: number;
+  /** [m3/s] */
   readonly flow: number;
+  /** [m] */
   readonly requiredHead: number;
-  /** Given by the pump. */
+  /** Given by the pump [m]. */
   readonly head: number;
+  /** [W] */
   readonly power: number;
+  /** [kWh] */
   readonly annualEnergy: number;
+  /** [money] */
   readonly annualCost: number;
-  /** The sum of the four costs. */
+  /** The sum of the four costs [money]. */
   readonly presentValue: number;
+  /** [money] */
   readonly pumpCost: number;
+  /** [money] */
   readonly energyCost: number;
+  /** [money] */
   readonly pipeCost: number;
+  /** [money] */
   readonly trimCost: number;
   /** `presentValue` at both ends of what the entered points leave open of the power. */
   readonly presentValueRange: Interval;
@@ -63,7 +74,7 @@ export interface FoundDesigns {
   readonly ranking: readonly DesignRow[];
   /** By candidate. */
   readonly rejected: readonly DesignRejection[];
-  /** What the best design may cost more than the cheapest of its class, as a share; 0 where it is proven to be that. */
+  /** What the best design may cost more than the cheapest of its class, as a share; 0 where it is proven to be that [-]. */
   readonly optimalityGap: number;
   /** What runs without a pump with some of the sizes; null where none of them serves by gravity alone. */
   readonly gravity: Gravity | null;

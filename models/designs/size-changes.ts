@@ -10,19 +10,24 @@ import type { Sizes } from './sized-loop.ts';
 /** A design of given sizes with its best pump and setting. */
 export interface SizedOption {
   readonly sizes: Sizes;
+  /** [-] */
   readonly candidate: number;
+  /** [%] */
   readonly setting: number;
+  /** [money] */
   readonly pipeCost: number;
-  /** Of pumps and energy. */
+  /** Of pumps and energy [money]. */
   readonly runningCost: number;
-  /** Trims included. */
+  /** Trims included [money]. */
   readonly presentValue: number;
 }
 
 /** One list with its next size, the best of pumps and settings then, and how its figures differ from the design's. */
 export interface SizeChange {
+  /** [-] */
   readonly list: number;
   readonly direction: 'larger' | 'smaller';
+  /** [-] */
   readonly place: number;
   /** Null where no pump gives the head that it requires. */
   readonly option: SizedOption | null;
@@ -31,8 +36,10 @@ export interface SizeChange {
 export interface SizingTerms {
   readonly suction: Run;
   readonly losses: RunLosses;
+  /** [-] */
   readonly frictionMultiplier: number;
   readonly candidates: readonly PricedOffers[];
+  /** [money] */
   readonly trimCost: number;
 }
 

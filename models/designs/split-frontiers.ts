@@ -7,9 +7,12 @@ import { sumFrontiers } from './sum-frontiers.ts';
 import { type Keeping, unite } from './unite.ts';
 
 export interface SplitQuestion {
+  /** [m] */
   readonly legBore: number | null;
   readonly byFirstBore: boolean;
+  /** frictionMultiplier [-] */
   readonly terms: { readonly keeping: Keeping; readonly frictionMultiplier: number };
+  /** boreBefore [m] */
   readonly frontiersOf: (
     run: Run,
     asked: { readonly boreBefore: number | null; readonly byFirstBore: boolean },

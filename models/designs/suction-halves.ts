@@ -70,7 +70,7 @@ const pairing = (halves: Halves, ofSuction: number, ofDischarge: number): Pairin
   cost: at(halves.suction.costs, ofSuction) + at(halves.discharge.costs, ofDischarge),
 });
 
-/** The pairing with the discharge of least head whose cost stays within `most`. */
+/** The pairing with the discharge of least head whose cost stays within `most` [money]. */
 export function withLessHead(pair: Pairing, most: number): Pairing {
   let found = pair;
   while (found.ofDischarge > 0) {
@@ -81,6 +81,7 @@ export function withLessHead(pair: Pairing, most: number): Pairing {
   return found;
 }
 
+/** The place [-] of the size chosen of each list. */
 export function sizesOfPair({ halves: { suction, discharge }, ofSuction, ofDischarge }: Pairing): number[] {
   const sizes: number[] = [];
   readSizes(suction.trace, ofSuction, sizes);

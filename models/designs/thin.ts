@@ -8,7 +8,7 @@ export const POINT_LIMITS = { frontier: 200_000, all: 20_000_000 } as const;
 const LEAST_POINTS = 1_000;
 
 export interface PointBudget {
-  /** Thins the columns where they have too many points; answers by how much pipework may undercut them for that. */
+  /** Thins the columns where they have too many points; answers by how much pipework may undercut them for that [money]. */
   thin(columns: PointColumns): number;
 }
 
@@ -17,7 +17,7 @@ export interface PointBudget {
  * cheapest of all. Pipework whose point was left out requires no less head than a point kept, and costs less than it by no more
  * than the spread of costs in its bucket: the greatest spread is answered.
  *
- * Where `frontiers`, the number to come, would together keep more than 40 million points, the later ones are thinned more.
+ * Where `frontiers`, the number [-] to come, would together keep more than 20 million points, the later ones are thinned more.
  */
 export function pointBudget(frontiers: number): PointBudget {
   let left: number = POINT_LIMITS.all;

@@ -1,7 +1,8 @@
 /** Finds a list whose every size is faster than the velocity limit. */
 import type { DocumentPath } from '../loop/document-path.ts';
+import { velocityIn } from '../network/velocity-in.ts';
 import type { PlacedList } from './design-loop.ts';
-import { placesOf, type Run, velocityIn } from './run-tree.ts';
+import { placesOf, type Run } from './run-tree.ts';
 
 /** Flow [m3/s]; `velocity` in its widest size, and the limit [m/s]. */
 export interface TooFast {
@@ -11,7 +12,7 @@ export interface TooFast {
   readonly limit: number;
 }
 
-/** The first such list in the order of the loop; null where each has a size that is slow enough. */
+/** The first such list in the order of the loop, by a velocity limit [m/s]; null where each has a size that is slow enough. */
 export function tooFastList(
   suction: Run,
   lists: readonly PlacedList[],

@@ -20,6 +20,7 @@ export interface Keeping {
   readonly columns: readonly [PointColumns, PointColumns];
 }
 
+/** What frontiers are made within, with columns of its own. */
 export const keepingFor = (limits: Pick<Keeping, 'headLimit' | 'budget'>): Keeping => ({
   ...limits,
   columns: [pointColumns(), pointColumns()],

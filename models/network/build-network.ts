@@ -75,7 +75,7 @@ export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure
 
 const shutOff = (branch: NetworkBranch): NetworkBranch => ({ ...branch, shut: true });
 
-/** The intake's loss on the first suction pipe; nothing without one. */
+/** The intake's loss on the first suction pipe, of a bore [m]; nothing without one. */
 export function intakeLoss(
   loop: Pick<PipeworkLoop, 'intake'>,
   bore: number | null,
