@@ -14,8 +14,13 @@ import { type BestInLoop, candidateAt, type DesignWork } from './job.ts';
 import { rejectedDesigns } from './rejected.ts';
 import { designSentence } from './sentence.ts';
 
+/** Of the site the currency alone counts here. */
+type Answerable = Omit<ComputedDesign, 'site'> & {
+  readonly site: { readonly document: { readonly currency: string } };
+};
+
 export function designAnswer(
-  computed: ComputedDesign,
+  computed: Answerable,
   { system, rankingLimit }: { readonly system: UnitSystem; readonly rankingLimit: number },
 ): DesignAnswer {
   const { loop, candidates, tariff, work, figures } = computed;
@@ -47,7 +52,7 @@ export function designAnswer(
   };
 }
 
-function assumptionsOf({ site, tariff, work }: ComputedDesign): DesignAnswer['assumptions'] {
+function assumptionsOf({ site, tariff, work }: Answerable): DesignAnswer['assumptions'] {
   const { price, hoursPerDay, trimPrice, lifeCycle, limits, pipeVelocity } = work;
   return {
     ...{ price, tariff: tariffAnswer(tariff), currency: site.document.currency, hoursPerDay, trimPrice },

@@ -448,6 +448,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesign"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/designs/chart.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesignChart"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/designs/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesignReport"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/screen-sizes": {
         parameters: {
             query?: never;
@@ -2818,6 +2866,254 @@ export interface components {
             cop: number;
             mode: "cooling" | "heating";
             inRanking?: boolean;
+        };
+        Design: {
+            best: components["schemas"]["BestDesign"] | null;
+            ranking: components["schemas"]["DesignRow"][];
+            frontier: {
+                head: number;
+                cost: number;
+            }[];
+            rejected: components["schemas"]["RejectedDesign"][];
+            solution: "optimal" | "bounded";
+            optimalityGap: number;
+            counts: {
+                candidates: number;
+                feasible: number;
+                rejected: number;
+                lists: number;
+            };
+            assumptions: {
+                price: number;
+                tariff: {
+                    id: string | null;
+                    key?: string;
+                    name: string;
+                    year: number;
+                } | null;
+                currency: string;
+                hoursPerDay: number;
+                trimPrice: number;
+                years: number;
+                discountRate: number;
+                inflation: number;
+                energyInflation: number;
+                labourRate: number;
+                minutesPerFailure: number;
+                limits: {
+                    throughSlotVelocity: number | null;
+                    cloggedFraction: number;
+                    screenBasis: "mean" | "peak";
+                    pipeVelocity: number | null;
+                    maximumEfficiency: number;
+                    enforceNpsh: boolean;
+                    allowExtrapolation: boolean;
+                    allowReverseFlow: boolean;
+                    gravity: "report" | "reject";
+                };
+            };
+            summary: string;
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            units: {
+                [key: string]: string;
+            };
+        };
+        BestDesign: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            flow: number;
+            requiredHead: number;
+            head: number;
+            power: number;
+            annualEnergy: number;
+            annualCost: number;
+            presentValue: number;
+            pumpCost: number;
+            energyCost: number;
+            pipeCost: number;
+            trimCost: number;
+            runs: components["schemas"]["DesignRun"][];
+            trims: components["schemas"]["DesignTrim"][];
+            sizeChanges: components["schemas"]["SizeChange"][];
+            closeTo: number[];
+            uncertainty: {
+                grade: ("1B" | "1E" | "1U" | "2B" | "2U" | "3B") | null;
+                flow: {
+                    low: number;
+                    high: number;
+                };
+                power: {
+                    low: number;
+                    high: number;
+                };
+                annualEnergy: {
+                    low: number;
+                    high: number;
+                };
+                laws: {
+                    power: {
+                        low: number;
+                        high: number;
+                    };
+                    annualEnergy: {
+                        low: number;
+                        high: number;
+                    };
+                };
+            };
+            npsh: {
+                available: number;
+                required?: number;
+                ratio?: number;
+            };
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            cautions: components["schemas"]["Caution"][];
+            loop: components["schemas"]["DesignedLoop"];
+        };
+        DesignRun: {
+            pointer: string;
+            pipe: string | components["schemas"]["PipeBore"];
+            length: number;
+            velocity: number;
+            head: number;
+            cost: number;
+        };
+        DesignTrim: {
+            pointer: string;
+            head: number | null;
+            lossCoefficient: number | null;
+            kv: number | null;
+        };
+        SizeChange: {
+            pointer: string;
+            direction: "smaller" | "larger";
+            pipe: string | components["schemas"]["PipeBore"];
+            candidate?: number;
+            setting?: number;
+            cost?: number;
+            saving?: number;
+            presentValue?: number;
+        };
+        DesignedLoop: {
+            name: string;
+            water: components["schemas"]["Water"];
+            pumpElevation: number;
+            tank?: components["schemas"]["Tank"];
+            intake?: components["schemas"]["Intake"];
+            basin?: components["schemas"]["Basin"];
+            siphonBreakDepth?: number;
+            overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
+            frictionMultiplier: number;
+            installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
+            staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
+            suction: components["schemas"]["RunElement"][];
+            discharge: components["schemas"]["Branch"];
+        };
+        DesignRow: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            flow: number;
+            requiredHead: number;
+            head: number;
+            power: number;
+            annualEnergy: number;
+            annualCost: number;
+            presentValue: number;
+            pumpCost: number;
+            energyCost: number;
+            pipeCost: number;
+            trimCost: number;
+        };
+        RejectedDesign: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            reason: "no-price" | "pipe-velocity" | "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("no-price" | "pipe-velocity" | "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            detail: string;
+            pointer?: string;
+        };
+        DesignRequestInput: {
+            loop: string | components["schemas"]["DesignLoopInput"];
+            pumps?: (string | components["schemas"]["PumpInput"] | components["schemas"]["CountedPumpInput"])[];
+            pipePrices?: components["schemas"]["PipePriceInput"][];
+            trimPrice?: number;
+            price?: number;
+            tariff?: string | components["schemas"]["TariffInput"];
+            hoursPerDay?: number;
+            years?: number;
+            discountRate?: number;
+            inflation?: number;
+            energyInflation?: number;
+            labourRate?: number;
+            limits?: components["schemas"]["DesignLimitsInput"];
+            rankingLimit?: number;
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        DesignLoopInput: {
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
+            name: string;
+            water?: components["schemas"]["WaterInput"];
+            pumpElevation?: number | string;
+            tank?: components["schemas"]["TankInput"];
+            intake?: components["schemas"]["IntakeInput"];
+            basin?: components["schemas"]["BasinInput"];
+            siphonBreakDepth?: number | string;
+            overflowCapacity?: number | string;
+            gauges?: components["schemas"]["GaugesInput"];
+            frictionMultiplier?: number;
+            installed?: components["schemas"]["InstalledPumpInput"];
+            limits?: components["schemas"]["LimitsInput"];
+            staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
+            suction?: components["schemas"]["DesignElementInput"][];
+            discharge: components["schemas"]["DesignBranchInput"];
+        };
+        DesignElementInput: components["schemas"]["PipeListInput"] | components["schemas"]["PipeInput"] | components["schemas"]["FittingInput"] | components["schemas"]["ValveInput"] | components["schemas"]["LossByCoefficientInput"] | components["schemas"]["LossByLengthInput"] | components["schemas"]["LossByPointInput"];
+        PipeListInput: {
+            pipes: (string | components["schemas"]["PipeBoreInput"])[];
+            length: number | string;
+        };
+        DesignBranchInput: {
+            run: components["schemas"]["DesignElementInput"][];
+            outlet?: components["schemas"]["OutletInput"];
+            branches?: components["schemas"]["DesignBranchInput"][];
+            split?: "tee-90";
+            highestElevation?: number | string;
+        };
+        PipePriceInput: {
+            pipe: string | components["schemas"]["PipeBoreInput"];
+            price: number;
+        };
+        DesignLimitsInput: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: (number | string) | null;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
         };
         ScreenSize: {
             shape: "cylinder" | "flat" | "box";
@@ -5791,6 +6087,119 @@ interface operations {
             431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    computeDesign: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+                format?: "json" | "csv";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Design"];
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    computeDesignChart: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    computeDesignReport: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestInput"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     sizeScreen: {
