@@ -7,6 +7,15 @@ import { sayNumber } from './numbers-in-words.ts';
 /** Digits of a figure, and as many more as separate it from the other. */
 const DIGITS = { least: 3, most: 6 } as const;
 
+/** Digits of a figure that someone entered; one that a change of unit made has more. */
+const ENTERED_DIGITS = 5;
+
+/** Relative error of a change of unit and back. */
+const ROUNDING = 1e-9;
+
+const isAsEntered = (figure: number): boolean =>
+  Math.abs(Number(figure.toPrecision(ENTERED_DIGITS)) - figure) <= ROUNDING * Math.abs(figure);
+
 /** Digits of a share, which has one decimal at most. */
 const SHARE_DIGITS = 2;
 
@@ -18,7 +27,10 @@ function digitsApart(a: number, b: number): number {
   return DIGITS.most;
 }
 
-/** A figure in SI, and a stated one, in the unit of the system: `2980 L/h`, `3000 L/h`. */
+/**
+ * A figure in SI, and a stated one, in the unit of the system: `2980 L/h`, `3000 L/h`. The stated one is written as it
+ * was entered; in units other than those it was entered in, with the digits of the figure.
+ */
 export function sayAgainst(
   { value, stated }: { readonly value: number; readonly stated: number },
   quantity: Quantity,
@@ -26,9 +38,10 @@ export function sayAgainst(
 ): { readonly value: string; readonly stated: string } {
   const [a, b] = [encodeNumber(value, quantity, system), encodeNumber(stated, quantity, system)];
   const unit = unitInForce(quantity, system);
+  const digits = digitsApart(a, b);
   return {
-    value: `${sayNumber(a, digitsApart(a, b))} ${unit}`,
-    stated: `${sayNumber(b, DIGITS.most)} ${unit}`,
+    value: `${sayNumber(a, digits)} ${unit}`,
+    stated: `${sayNumber(b, isAsEntered(b) ? DIGITS.most : digits)} ${unit}`,
   };
 }
 

@@ -15,7 +15,6 @@ import { type Notes, noteSentences, unassuredWords } from './note-sentences.ts';
 import { screenLimitWords } from './without-screen-limit-answer.ts';
 
 interface Facts extends SentenceTerms, Notes {
-  readonly candidates: number;
   readonly rejected: readonly { readonly pump: { readonly name: string }; readonly detail: string }[];
   /** Those of the loop, whatever the pump. */
   readonly cautions: readonly Caution[];

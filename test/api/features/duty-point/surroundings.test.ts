@@ -123,7 +123,7 @@ describe('a recommendation for the touch pool', () => {
     const found = await asked(question);
     expect(found.withoutScreenLimit?.pump.name).toBe('Canister 120');
     expect(found.withoutScreenLimit?.meanVelocity).toBeGreaterThan(0.1524);
-    expect(found.summary).toContain('run Canister 250');
+    expect(found.summary).toContain('run pump "Canister 250"');
     expect(found.summary).toContain('The intake screen decides: Canister 120');
     expect(found.summary).toContain('one flat screen 0.3 m wide');
     const length = found.withoutScreenLimit?.screen?.length ?? 0;
@@ -131,7 +131,7 @@ describe('a recommendation for the touch pool', () => {
     const screen = { ...z.any().parse(POOL.intake).screen, length: 1.0001 * length };
     const intake = { ...z.any().parse(POOL.intake), screen };
     const longer = await asked({ ...question, loop: { ...POOL, intake } });
-    expect(longer.summary).toContain('run Canister 120');
+    expect(longer.summary).toContain('run pump "Canister 120"');
     expect(longer.withoutScreenLimit).toBeNull();
   });
 

@@ -94,7 +94,7 @@ describe('the report of a loop', () => {
     const weak = await created(app, '/v1/pumps', example('pump-inline-60.json'));
     const text = readable(await pageAt(`${app.loop}/report?pump=${weak},${app.pumpId}`));
     expect(text).toContain('Run Canister 250');
-    expect(text).toContain('Inline 60 far end gets at most');
+    expect(text).toContain('Inline 60 Outlet "far end" receives at most');
     expect(readable(await pageAt(`${app.loop}/report?pump=${weak}&count=3`))).toContain('3 x Inline 60');
   });
 });

@@ -51,7 +51,7 @@ describe('a ranking by life-cycle cost', () => {
     expect([byEnergy.best?.lifeCycleCost, byEnergy.assumptions.lifeCycle]).toEqual([null, null]);
     const byLife = await answered(answer, await ask(asked()));
     expect(byLife.ranking.map(({ pump }) => pump.name)).toEqual(['cheap', 'thrifty']);
-    expect(byLife.summary).toContain('over 10 years, the least of all that serve.');
+    expect(byLife.summary).toContain('over 10 years, the least of all feasible candidates.');
   });
 
   it('adds up purchase, energy, service and failures of ten years, by hand', async () => {

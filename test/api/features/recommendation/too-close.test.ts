@@ -79,8 +79,8 @@ describe('a large pump run slow', () => {
     expect(assumed(large.setting, 0)).toBeLessThan(best.power);
     expectClose(large.uncertainty.laws.power.low, assumed(large.setting, 0), { relative: 1e-5 });
     expectClose(large.uncertainty.laws.power.high, assumed(large.setting, 0.2), { relative: 1e-5 });
-    expect(summary).toContain('too close to call against Giant 1200');
-    expect(summary).toContain(`Measure the power of Giant 1200 at setting ${large.setting} %`);
+    expect(summary).toContain('too close to call against pump "Giant 1200"');
+    expect(summary).toContain(`Measure the power of pump "Giant 1200" at ${large.setting} %`);
     expect(large.cautions.map(({ code }) => code)).toContain('power-exponent-assumed');
   });
 

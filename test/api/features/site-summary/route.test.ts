@@ -37,8 +37,8 @@ describe('a danger', () => {
     const { best, summary } = await onFlume(facts);
     expect(best).not.toBeNull();
     expect(summary).toMatch(/^Danger: /);
-    expect(summary.slice(0, summary.indexOf('run Canister 250'))).toMatch(words);
-    expect(summary).toContain('Only once this is settled: run Canister 250');
+    expect(summary.slice(0, summary.indexOf('run pump "Canister 250"'))).toMatch(words);
+    expect(summary).toContain('Resolve this first. Then run pump "Canister 250"');
     expect(summary).not.toContain('Run ');
   });
 
@@ -54,14 +54,14 @@ describe('a danger', () => {
   });
 
   it('is not made of an intake that nobody said can be reached', async () => {
-    expect((await onFlume()).summary).toMatch(/^Run Canister 250 at setting 70 %/);
+    expect((await onFlume()).summary).toMatch(/^Run pump "Canister 250" at 70 %/);
   });
 
   it('is said of a duty point', async () => {
     const loop = await stored({ overflowCapacity: 5000 });
     const path = `/v1/loops/${loop}/duty-point?pump=${app.pumpId}&setting=70`;
     const { summary } = await answered(dutyPointAnswer.loose(), await app.call(path));
-    expect(summary).toMatch(new RegExp(`^Danger: ${FLOODS} Canister 250 at setting 70 % moves`));
+    expect(summary).toMatch(new RegExp(`^Danger: ${FLOODS} Pump "Canister 250" at 70 % on loop .* delivers`));
     const plain = await app.call(`${app.loop}/duty-point?pump=${app.pumpId}&setting=70`);
     expect((await answered(dutyPointAnswer.loose(), plain)).summary).not.toContain('Danger');
   });
@@ -94,8 +94,8 @@ describe('the summary of a recommendation', () => {
     [{ frictionMultiplier: 1.3 }, 'friction 1.3 times as entered'],
   ])('says what the assurance %o costs', async (assurance, words) => {
     const { summary } = await onFlume({}, { assurance });
-    expect(summary).toContain(`It still serves with ${words}; without that assurance setting 70 % would do`);
-    expect(summary).toMatch(/it costs \d+(\.\d+)? EUR a year/);
+    expect(summary).toContain(`It is still feasible with ${words}; without that assurance 70 % is enough`);
+    expect(summary).toMatch(/it costs EUR \d+\.\d\d per year/);
     expect((await onFlume()).summary).not.toContain('assurance');
   });
 
@@ -103,7 +103,7 @@ describe('the summary of a recommendation', () => {
     const small = { ...example('pump-canister-250.json'), settings: { min: 30, max: 71, step: 1 } };
     const { best, summary } = await onFlume({}, { pumps: [small], assurance: { margin: 0.3 } });
     expect(best).toBeNull();
-    expect(summary).toContain('without that assurance Canister 250 at setting 70 % would do');
+    expect(summary).toContain('without that assurance pump "Canister 250" at 70 % is enough');
   });
 
   it.each([
@@ -111,7 +111,9 @@ describe('the summary of a recommendation', () => {
     ['heating', 'what its heat spares the heater'],
   ])('says that the ranking counts %s', async (mode, words) => {
     const heat = { cop: 3, mode, inRanking: true };
-    expect((await onFlume({}, { heat })).summary).toMatch(new RegExp(`ranking also counts ${words}: \\d+`));
+    expect((await onFlume({}, { heat })).summary).toMatch(
+      new RegExp(`ranking also counts ${words}: EUR \\d+`),
+    );
     const aside = await onFlume({}, { heat: { ...heat, inRanking: false } });
     expect(aside.summary).not.toContain('ranking');
   });
