@@ -1,6 +1,7 @@
 /** Lists every job that a worker thread does. */
 import { calibrationJob } from './features/calibration/job.ts';
 import { conditionJob } from './features/condition/job.ts';
+import { designJob } from './features/design/job.ts';
 import { dutyPointJob } from './features/duty-point/job.ts';
 import { recommendationJob } from './features/recommendation/job.ts';
 import { scheduleJob } from './features/schedule/job.ts';
@@ -15,6 +16,7 @@ import type { SentJob } from './threads/job.ts';
 export const JOBS: readonly SentJob<never, unknown>[] = [
   calibrationJob,
   conditionJob,
+  designJob,
   dutyPointJob,
   plausibilityJob,
   readingsJob,

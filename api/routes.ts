@@ -6,6 +6,7 @@ import { comparisonRoutes } from './features/comparison/route.ts';
 import { baselineRoutes } from './features/condition/baseline-route.ts';
 import { conditionChartRoute } from './features/condition/chart-route.ts';
 import { conditionRoute } from './features/condition/route.ts';
+import { designRoutes } from './features/design/route.ts';
 import { specificationRoute } from './features/docs/document-route.ts';
 import { probeRoutes } from './features/docs/probes-route.ts';
 import { docsRoutes } from './features/docs/route.ts';
@@ -68,6 +69,7 @@ export function mountRoutes(api: Api): void {
   baselineRoutes(api, loops);
   calibrationRoutes(api);
   recommendationRoutes(api, recommending);
+  designRoutes(api);
   screenSizeRoutes(api);
   leakExposureRoutes(api);
   comparisonRoutes(api, recommending);

@@ -12,7 +12,8 @@ import { WORKER_FILE } from '../worker-file.ts';
 import { serviceAt } from './demo/call.ts';
 import { dutyView, recommendationLines, recommendationView } from './demo/show.ts';
 import { comparisonLines, comparisonView } from './demo/show-comparison.ts';
-import { bankComparison, loadWorld } from './demo/world.ts';
+import { designLines, designView } from './demo/show-design.ts';
+import { bankComparison, flumeDesign, loadWorld } from './demo/world.ts';
 
 const DEMO_DATABASE = 'file:./data/demo.sqlite';
 
@@ -55,6 +56,8 @@ async function show(url: string): Promise<void> {
     say();
     for (const line of recommendationLines(name, recommendation, installed)) say(line);
   }
+  say();
+  for (const line of designLines(designView.parse(await flumeDesign(service)))) say(line);
   const bank = await bankComparison(service);
   say();
   for (const line of comparisonLines(comparisonView.parse(bank))) say(line);

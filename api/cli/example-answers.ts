@@ -85,6 +85,7 @@ const questionsOf = ({ pump, weak, loop, scheduled, plan }: World): Readonly<Rec
 /** Questions of records that are stored, by the name of the example that is sent. */
 const POSTED = {
   'answers/bill-of-materials.json': { path: '/v1/bills-of-materials', document: 'bill-of-materials' },
+  'answers/design.json': { path: '/v1/designs', document: 'design-kelp-flume' },
   'answers/comparison.json': { path: '/v1/comparisons', document: 'comparison-seahorse-bank' },
   'answers/spares.json': { path: '/v1/spares', document: 'spares' },
 };

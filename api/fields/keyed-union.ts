@@ -11,13 +11,20 @@ interface Option<T, Wire> {
 const hasKey = (value: unknown, key: string): boolean =>
   typeof value === 'object' && value !== null && Object.hasOwn(value, key);
 
+/** A key that no option has, and what is said of a value with it. */
+export interface Refused {
+  readonly key: string;
+  readonly message: string;
+}
+
 /**
  * The first option whose key is there reads the value, so that a fault is named where it is and costs one attempt.
- * The document shows the options as a plain union.
+ * The document shows the options as a plain union. A value of no option is refused at the key of `refused` where it has that.
  */
 export function keyedUnion<T, Wire = unknown>(
   context: SchemaContext,
   options: readonly [Option<T, Wire>, Option<T, Wire>, ...Option<T, Wire>[]],
+  refused?: Refused,
 ): z.ZodType<T, Wire> {
   const [first, second, ...others] = options;
   const union = z.union([first.schema, second.schema, ...others.map(({ schema }) => schema)]);
@@ -28,7 +35,11 @@ export function keyedUnion<T, Wire = unknown>(
     decode(value, payload) {
       const option = optionOf(value);
       if (option === undefined) {
-        payload.issues.push({ code: 'custom', message: `must have one of ${keys}`, input: value });
+        const fault =
+          refused !== undefined && hasKey(value, refused.key)
+            ? { path: [refused.key], message: refused.message }
+            : { message: `must have one of ${keys}` };
+        payload.issues.push({ code: 'custom', ...fault, input: value });
         return z.NEVER;
       }
       const read = option.safeParse(value);

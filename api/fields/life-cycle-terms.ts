@@ -48,6 +48,16 @@ export type AskedLifeCycle = z.output<ReturnType<typeof lifeCycleTerms>>;
 const rate = (description: string, example: number) =>
   z.number().openapi({ description, examples: [example] });
 
+/** In an answer. */
+export const reportedLifeCycleShape = {
+  years: z.int().openapi({ description: 'Looked at.', examples: [10] }),
+  discountRate: rate('A fraction a year.', 0),
+  inflation: rate('Of all but energy, a fraction a year.', 0),
+  energyInflation: rate('Of energy, a fraction a year.', 0),
+  labourRate: rate('Money an hour.', 30),
+  minutesPerFailure: rate('Of work.', 120),
+} as const;
+
 /** In an answer: null where the ranking is by energy. */
 export const reportedLifeCycle = perContext((context) =>
   described(

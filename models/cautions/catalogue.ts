@@ -1,6 +1,7 @@
 /** Gathers every caution that an answer can carry: how grave, in what words, on whose authority. */
 import { BORE_CHANGES_ASSUMED } from './bore-changes.ts';
 import { CONDITION } from './condition.ts';
+import { DESIGNS } from './designs.ts';
 import { DRY_OUTLETS } from './dry-outlets.ts';
 import { EFFICIENCY } from './efficiency.ts';
 import { ENTERED_RANGE } from './entered-range.ts';
@@ -55,6 +56,7 @@ export const CAUTIONS = {
   ...UPKEEP.rows,
   ...CONDITION.rows,
   ...MONEY.rows,
+  ...DESIGNS.rows,
   ...PLAN.rows,
 };
 

@@ -8,7 +8,7 @@ import { quadraticLoss } from './resistance.ts';
 import type { OpeningNotKnown, ValveState } from './valve-opening.ts';
 
 /** Density [kg/m3] of the water that Kv is rated with. */
-export const RATED_DENSITY = 1000;
+const RATED_DENSITY = 1000;
 /** Cv per Kv: US gallons a minute at 1 psi against m3/h at 1 bar. */
 const CV_PER_KV = 1.15609923;
 

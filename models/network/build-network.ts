@@ -75,7 +75,11 @@ export function buildNetwork(loop: PipeworkLoop): Result<Network, NetworkFailure
 
 const shutOff = (branch: NetworkBranch): NetworkBranch => ({ ...branch, shut: true });
 
-function intakeLoss(loop: PipeworkLoop, bore: number | null): readonly PlacedResistance[] {
+/** The intake's loss on the first suction pipe, of a bore [m]; nothing without one. */
+export function intakeLoss(
+  loop: Pick<PipeworkLoop, 'intake'>,
+  bore: number | null,
+): readonly PlacedResistance[] {
   if (bore === null) return [];
   const lossCoefficient = loop.intake?.lossCoefficient ?? INTAKE_LOSS_COEFFICIENT;
   const resistance = kLoss({ lossCoefficient, diameter: bore });
@@ -175,8 +179,9 @@ interface PlacedExit {
   readonly outlet: NetworkOutlet | null;
 }
 
-function placeOutlet(
-  { outlet }: Branch,
+/** What an outlet loses on its nozzles, else in the bore [m] at its branch's far end, and what it requires. */
+export function placeOutlet(
+  { outlet }: Pick<Branch, 'outlet'>,
   farBore: number | null,
   branchPath: DocumentPath,
 ): Result<PlacedExit, NetworkFailure> {

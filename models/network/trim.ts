@@ -1,12 +1,10 @@
 /** Throttles every branch of a loop so that all are level at exactly the required flows. */
 
 import { at } from '../../curves/at.ts';
-import { SECONDS_PER_HOUR } from '../calendar/time-factors.ts';
-import { RATED_DENSITY } from '../components/flow-coefficient.ts';
+import { kvOfLoss } from '../components/flow-coefficient.ts';
 import { quadraticLoss } from '../components/resistance.ts';
 import type { DocumentPath } from '../loop/document-path.ts';
 import { GRAVITY } from '../physics/gravity.ts';
-import { BAR } from '../physics/unit-factors.ts';
 import { headAtTee } from './flows-at-tee.ts';
 import { lossOver, type Network, type NetworkBranch, type PlacedResistance } from './network.ts';
 
@@ -38,8 +36,6 @@ export interface TrimmedNetwork {
   readonly trims: readonly Trim[];
 }
 
-/** Head [m] of one bar of the water that Kv is rated with. */
-const RATED_BAR = BAR / (RATED_DENSITY * GRAVITY);
 /** A head below this share of the node's is rounding, not a trim. */
 const NO_TRIM = 1e-12;
 const NO_VALVE = { valve: null, opening: null } as const;
@@ -152,7 +148,7 @@ function describe(
     head,
     lossCoefficient: velocity === null ? null : (head * 2 * GRAVITY) / velocity ** 2,
     diameter: nearBore,
-    kv: (SECONDS_PER_HOUR * flow) / Math.sqrt(head / RATED_BAR),
+    kv: kvOfLoss({ head, flow }),
     ...(trimmingValve(elements, { head, flow }) ?? NO_VALVE),
   };
 }

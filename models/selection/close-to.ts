@@ -1,7 +1,7 @@
 /** Finds the candidates that are too close to the best to call. */
 import type { Ranked } from './select.ts';
 
-type Compared = Pick<Ranked, 'candidate' | 'duty' | 'lifeCycleCost' | 'rankedBy'>;
+type Compared = Pick<Ranked, 'lifeCycleCost' | 'rankedBy'>;
 
 /** What may as well be the best. */
 export interface CloseToBest<One extends Compared> {

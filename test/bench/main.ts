@@ -1,6 +1,7 @@
 /** Runs every benchmark, prints one table, and fails when a ratio does not hold. */
 import type { BenchRow } from './bench-row.ts';
 import { benchTable } from './bench-table.ts';
+import { designBench } from './design-bench.ts';
 import { leastSquaresBench } from './least-squares-bench.ts';
 import { readingsBench } from './readings-bench.ts';
 import { recommendationBench } from './recommendation-bench.ts';
@@ -12,6 +13,7 @@ import { summaryBench } from './summary-bench.ts';
 const rows: BenchRow[] = [];
 for (const bench of [
   selectionBench,
+  designBench,
   leastSquaresBench,
   recommendationBench,
   scheduleBench,

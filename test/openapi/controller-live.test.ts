@@ -44,7 +44,7 @@ describe('the script and the service', () => {
 
   it('stop the pump in the hours in which its schedule lets it stop', async () => {
     const volume = { volume: 20_000, mayStop: true };
-    const schedule = { phases: [{ name: 'all day', from: '00:00', volume }] };
+    const schedule = { phases: [{ name: 'all day', from: '00:00', dailyVolume: volume }] };
     expect((await lab.send('PUT', `/v1/loops/${lab.loop}/schedule`, schedule)).status).toBe(201);
     const { items } = await (await lab.send('GET', `/v1/loops/${lab.loop}/setpoints`)).json();
     const stop = items.find(({ setting }: { setting: number }) => setting === 0);

@@ -52,6 +52,10 @@ export async function loadWorld(service: Service): Promise<readonly DemoLoop[]> 
   return loops;
 }
 
+/** The flume with its pipes still to be chosen; nothing is stored of it. */
+export const flumeDesign = (service: Service): Promise<unknown> =>
+  service.send('POST', '/v1/designs', example('design-kelp-flume'));
+
 /** Three small pumps against a larger one on the seahorse bank: made once. */
 export async function bankComparison(service: Service): Promise<unknown> {
   const { id } = await findOrCreate(

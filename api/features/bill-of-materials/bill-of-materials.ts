@@ -12,7 +12,7 @@ import { findStoredLoop } from '../../question/sources.ts';
 import { compileLoopOrProblem } from '../../records/loop/compile.ts';
 import { findSite } from '../../records/site/kind.ts';
 import type { SiteStore } from '../../store/store.ts';
-import { decodeNumber } from '../../units/convert.ts';
+import { perMetre } from '../../units/per-metre.ts';
 import type { UnitSystem } from '../../units/unit-system.ts';
 import { sayMoney } from '../../wording/money.ts';
 import type { billSchema } from './answer-schema.ts';
@@ -39,7 +39,9 @@ export async function answerBill(
   const { currency } = (await findSite(store)).document;
   const bill = billOfMaterials(loop);
   const pipes = new Set(bill.materials.flatMap(({ kind, name }) => (kind === 'pipe' ? [name] : [])));
-  const prices = request.prices.map((price) => (pipes.has(price.name) ? perMetre(price, system) : price));
+  const prices = request.prices.map((price) =>
+    pipes.has(price.name) ? pricedByMetre(price, system) : price,
+  );
   const priced = priceBill(bill.materials, prices);
   return success({
     ...priced,
@@ -57,8 +59,8 @@ export async function answerBill(
 }
 
 /** A price of a unit of length, as one of a metre. */
-const perMetre = (price: MaterialPrice, system: UnitSystem): MaterialPrice =>
-  price.soldBy === undefined ? { ...price, price: price.price / decodeNumber(1, 'length', system) } : price;
+const pricedByMetre = (price: MaterialPrice, system: UnitSystem): MaterialPrice =>
+  price.soldBy === undefined ? { ...price, price: perMetre(price.price, system) } : price;
 
 function sentenceOf(
   { materials, total, unpriced }: Pick<Answer, 'materials' | 'total' | 'unpriced'>,

@@ -5,7 +5,7 @@ import { numberField, wholeNumber } from '../../fields/number-field.ts';
 import { COUNT_MAX, HOURS_DEFAULT, HOURS_PER_DAY } from '../../fields/running-fields.ts';
 import { loopOrId, pumpOrId } from '../../records/inline/stored-or-inline.ts';
 import { intake } from '../../records/loop/intake.ts';
-import { runOf } from '../../records/loop/run-element.ts';
+import { runElement, runWith } from '../../records/loop/run-element.ts';
 import { described, named } from '../../units/described.ts';
 import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
@@ -23,8 +23,8 @@ const consolidation = perContext((context) =>
         boundedList(context, () => loopOrId(context), { min: 2, max: JOINED_MAX }),
         { description: 'Loops whose outlets one pump is to feed. Their own suctions are left out.' },
       ),
-      suction: runOf(context, 'From the water to the pump.'),
-      manifold: runOf(context, 'From the pump to where the loops part.'),
+      suction: runWith(context, runElement, 'From the water to the pump.'),
+      manifold: runWith(context, runElement, 'From the pump to where the loops part.'),
       intake: intake(context).optional(),
     }),
     { description: 'Several loops joined on one pump.' },

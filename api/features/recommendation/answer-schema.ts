@@ -107,7 +107,8 @@ const rejectedSchema = perContext((context) =>
   ),
 );
 
-const limitsSchema = (context: SchemaContext) =>
+/** The limits that hold, stated or not. */
+export const reportedLimits = (context: SchemaContext) =>
   z.strictObject({
     throughSlotVelocity: nullable(
       computed(context, 'velocity', {
@@ -151,6 +152,23 @@ const limitsSchema = (context: SchemaContext) =>
     }),
   });
 
+/** The tariff whose mean price counts; null where prices are flat. */
+export const reportedTariff = (context: SchemaContext) =>
+  nullable(
+    z.strictObject({
+      id: described(context, nullable(z.string()), {
+        description: 'Id of the tariff; null where it came with the request.',
+        examples: ['0198c0de-0000-7000-8000-000000000003'],
+      }),
+      ...answeredKey(context),
+      name: described(context, z.string(), { description: 'Its name.', examples: ['Winter peak'] }),
+      year: described(context, z.int(), {
+        description: 'The year of the calendar that `price` is the time mean of.',
+        examples: [2026],
+      }),
+    }),
+  );
+
 const assumptionsSchema = (context: SchemaContext) =>
   z.strictObject({
     price: nullable(
@@ -193,7 +211,7 @@ const assumptionsSchema = (context: SchemaContext) =>
     lifeCycle: reportedLifeCycle(context),
     assurance: reportedAssurance(context),
     heat: reportedHeat(context),
-    limits: described(context, limitsSchema(context), {
+    limits: described(context, reportedLimits(context), {
       description: 'Limits that candidates were judged by.',
     }),
   });

@@ -40,7 +40,7 @@ export function rejectionAnswer(
     count,
     reason: first?.reason ?? 'no-setting',
     reasons: failing.length === 0 ? ['no-setting'] : failing.map(({ reason }) => reason),
-    detail: `${first === undefined ? clashDetail(clash, settings, system) : DETAILS[first.reason](first, system)}${causeWords(cause, system)}${remedyWords(throttle, system)}`,
+    detail: `${first === undefined ? clashDetail(clash, settings, system) : criterionDetail(first, system)}${causeWords(cause, system)}${remedyWords(throttle, system)}`,
     shortfall:
       short === undefined || short.outlet === null
         ? null
@@ -65,14 +65,16 @@ function remedyWords(throttle: Throttle | null, system: UnitSystem): string {
   return ` ${valve} makes it feasible at setting ${sayNumber(duty.setting)} %, with ${say(duty.flow, 'flow', system)} and ${say(duty.power, 'power', 'metric')}.`;
 }
 
-type Detail = (judgement: Judgement, system: UnitSystem) => string;
+type Detail = (judgement: Figures, system: UnitSystem) => string;
 
-const at = ({ setting }: Judgement): string => `at ${sayNumber(setting)} %`;
+type Figures = Omit<Judgement, 'clearance'>;
 
-const outletOf = ({ outlet }: Judgement): string => `Outlet ${quoted(outlet ?? '')}`;
+const at = ({ setting }: Figures): string => `at ${sayNumber(setting)} %`;
+
+const outletOf = ({ outlet }: Figures): string => `Outlet ${quoted(outlet ?? '')}`;
 
 /** A judged figure and its limit, with the digits that separate them. */
-function against({ value, limit }: Judgement, quantity: Quantity, system: UnitSystem): [string, string] {
+function against({ value, limit }: Figures, quantity: Quantity, system: UnitSystem): [string, string] {
   const said = sayAgainst({ value, stated: limit }, quantity, system);
   return [said.value, said.stated];
 }
@@ -104,6 +106,10 @@ const DETAILS = {
   },
 } as const satisfies Record<CriterionReason, Detail>;
 
+/** Why a criterion holds at no setting, in figures. */
+export const criterionDetail = (judgement: Figures, system: UnitSystem): string =>
+  DETAILS[judgement.reason](judgement, system);
+
 /** What each criterion asks a setting to give, to say which two cannot be had together. */
 const DEMANDS = {
   'gravity-suffices': 'a need for a pump',
@@ -123,7 +129,7 @@ function clashDetail(clash: Clash | null, settings: number, system: UnitSystem):
   if (clash === null) return `None of the ${settings} settings meets all conditions.`;
   const [met, broken] = clash;
   const where = `The settings that give ${DEMANDS[met.reason]} do not give ${DEMANDS[broken.reason]}`;
-  return `${where}: none of the ${settings} settings gives both. ${DETAILS[broken.reason](broken, system)}`;
+  return `${where}: none of the ${settings} settings gives both. ${criterionDetail(broken, system)}`;
 }
 
 /** Why a candidate fails beyond its settings, with a blank before it; empty for null. */

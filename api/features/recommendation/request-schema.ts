@@ -44,7 +44,7 @@ const heat = perContext(
 
 export const RANKING_DEFAULT = 20;
 
-const RANKING_LIMIT = {
+export const RANKING_LIMIT = {
   description: 'How many candidates the ranking lists; 20 where it is left out.',
   minimum: 1,
   maximum: CANDIDATES_MAX,
@@ -88,7 +88,8 @@ const candidate = (context: SchemaContext) =>
     error: 'must be the id or key of a pump, a pump, or an object with pump and count',
   });
 
-const candidates = (context: SchemaContext) =>
+/** The pumps of a request, `most` at most. */
+export const candidates = (context: SchemaContext, most: number = CANDIDATES_MAX) =>
   described(
     context,
     z
@@ -96,7 +97,7 @@ const candidates = (context: SchemaContext) =>
         error: 'must be a list of pumps',
       })
       .min(1)
-      .max(CANDIDATES_MAX),
+      .max(most),
     { description: 'The pumps to choose among; all stored pumps where it is left out.' },
   );
 

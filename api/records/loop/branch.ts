@@ -1,6 +1,6 @@
 /** Documents the tree of branches of a loop. */
 import { z } from '@hono/zod-openapi';
-import type { Branch } from '../../../models/loop/loop.ts';
+import type { Branch, RunElement } from '../../../models/loop/loop.ts';
 import { boundedList } from '../../fields/bounded-list.ts';
 import { BRANCHES_MAX } from '../../fields/limits.ts';
 import { described, named } from '../../units/described.ts';
@@ -8,7 +8,7 @@ import { entered } from '../../units/entered.ts';
 import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { outlet } from './outlet.ts';
-import { runOf } from './run-element.ts';
+import { runElement, runWith } from './run-element.ts';
 
 const splitField = (context: SchemaContext) =>
   described(context, z.literal('tee-90'), {
@@ -30,9 +30,21 @@ function endsOnce(
   if (branch.split !== undefined && branch.branches === undefined) refuse(['split'], 'needs branches');
 }
 
-const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
+/** A branch whose runs are made of other elements than those of stored loops. */
+export interface BranchOf<Element> extends Omit<Branch, 'run' | 'branches'> {
+  readonly run: readonly Element[];
+  readonly branches?: readonly BranchOf<Element>[] | undefined;
+}
+
+type ElementSchema<Element> = (context: SchemaContext) => z.ZodType<Element>;
+
+const shape = <Element>(
+  context: SchemaContext,
+  element: ElementSchema<Element>,
+  self: () => z.ZodType<BranchOf<Element>>,
+) =>
   z.strictObject({
-    run: runOf(context, 'What the water passes, in order.'),
+    run: runWith(context, element, 'What the water passes, in order.'),
     outlet: outlet(context).optional(),
     get branches() {
       return described(context, boundedList(context, self, { min: 1, max: BRANCHES_MAX }), {
@@ -50,20 +62,24 @@ const shape = (context: SchemaContext, self: () => z.ZodType<Branch>) =>
   });
 
 /** What was stored held together when it was read: a check while encoding would encode each level twice, and 32 levels 2^32 times. */
-const held = (context: SchemaContext, branch: ReturnType<typeof shape>): ReturnType<typeof shape> =>
-  context.side === 'answer' ? branch : branch.superRefine(endsOnce);
+const held = <Element>(
+  context: SchemaContext,
+  branch: ReturnType<typeof shape<Element>>,
+): ReturnType<typeof shape<Element>> => (context.side === 'answer' ? branch : branch.superRefine(endsOnce));
 
-export const branch = perContext((context): z.ZodType<Branch> => {
-  const self: z.ZodType<Branch> = named(
-    context,
-    'Branch',
-    held(
+/** The tree under a name of its own in the document. */
+export const branchWith = <Element>(name: string, element: ElementSchema<Element>) =>
+  perContext((context): z.ZodType<BranchOf<Element>> => {
+    const self: z.ZodType<BranchOf<Element>> = named(
       context,
-      shape(context, () => self),
-    ),
-    {
-      description: 'A run that ends in an outlet or splits into branches.',
-    },
-  );
-  return self;
-});
+      name,
+      held(
+        context,
+        shape(context, element, () => self),
+      ),
+      { description: 'A run that ends in an outlet or splits into branches.' },
+    );
+    return self;
+  });
+
+export const branch = branchWith<RunElement>('Branch', runElement);

@@ -1,11 +1,17 @@
 /** Checks what must hold across a whole loop. */
 import type { z } from '@hono/zod-openapi';
-import type { Branch, ShareOutlet } from '../../../models/loop/loop.ts';
+import type { ShareOutlet } from '../../../models/loop/loop.ts';
 import { BRANCH_DEPTH_MAX, BRANCHES_MAX } from '../../fields/limits.ts';
 
 const SHARES_ROUNDING = 1e-9;
 
 type Path = (string | number)[];
+
+/** A branch, whatever its runs are made of. */
+interface Branch {
+  readonly outlet?: { readonly name: string } | undefined;
+  readonly branches?: readonly Branch[] | undefined;
+}
 
 interface Place {
   readonly branch: Branch;

@@ -15,7 +15,7 @@ export function compileLoopOrProblem(
   if (model.ok) return model;
   const { failure } = model;
   return failed(
-    invalidRequest([{ pointer: toPointer([...at, ...failure.path]), detail: detailOf(failure) }]),
+    invalidRequest([{ pointer: toPointer([...at, ...failure.path]), detail: loopFailureDetail(failure) }]),
   );
 }
 
@@ -24,7 +24,8 @@ const BORE_CHANGE_REMEDY = {
   wider: 'a reducer narrows',
 } as const;
 
-function detailOf(failure: LoopFailure): string {
+/** What is wrong with a place of a loop, and what is accepted there. */
+export function loopFailureDetail(failure: LoopFailure): string {
   switch (failure.code) {
     case 'unknown-pipe':
       return `"${failure.name}" is no pipe of the table (see /v1/reference/pipes); state {"insideDiameter"} instead`;

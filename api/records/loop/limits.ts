@@ -31,7 +31,8 @@ const slotVelocity = (context: SchemaContext) =>
 const yesOrNo = (context: SchemaContext, description: string) =>
   described(context, z.boolean(), { description: `${description} Default: false.`, examples: [false] });
 
-const members = (context: SchemaContext) =>
+/** Each may be left out. */
+export const limitMembers = (context: SchemaContext) =>
   z.strictObject({
     throughSlotVelocity: slotVelocity(context).optional(),
     cloggedFraction: numberField(context, {
@@ -80,7 +81,7 @@ const members = (context: SchemaContext) =>
 /** Members that are left out: in a request those of the loop, in a loop the defaults. */
 export const limits = perContext(
   (context): z.ZodType<StatedLimits> =>
-    named(context, 'Limits', members(context), {
+    named(context, 'Limits', limitMembers(context), {
       description: 'What a setting must keep to besides the flows of the outlets.',
     }),
 );

@@ -44,6 +44,12 @@ const pipeBore = perContext((context) =>
   ),
 );
 
+/** A pipe by its standard size or its bore. */
+export const pipeSize = (context: SchemaContext) =>
+  z.union([nameOf(context, 'A standard size.', 'sch80 1-1/2'), pipeBore(context)], {
+    error: 'must be the name of a standard size or an object with insideDiameter',
+  });
+
 const pipe = perContext((context) =>
   named(
     context,
@@ -215,25 +221,36 @@ const loss = perContext((context) =>
   ),
 );
 
+/** What a run is made of, each by the key that only it has. */
+export const runElementKinds = (context: SchemaContext) =>
+  [
+    { key: 'pipe', schema: pipe(context) },
+    { key: 'fitting', schema: fitting(context) },
+    { key: 'valve', schema: valve(context) },
+    { key: 'lossCoefficient', schema: coefficient(context) },
+    { key: 'equivalentLength', schema: equivalentLength(context) },
+    { key: 'loss', schema: loss(context) },
+  ] as const;
+
+const LIST_OF_SIZES = {
+  key: 'pipes',
+  message: 'is accepted by POST /v1/designs alone, which chooses one of the sizes; state that size as `pipe`',
+} as const;
+
 export const runElement = perContext((context) =>
-  named(
-    context,
-    'RunElement',
-    keyedUnion<RunElement>(context, [
-      { key: 'pipe', schema: pipe(context) },
-      { key: 'fitting', schema: fitting(context) },
-      { key: 'valve', schema: valve(context) },
-      { key: 'lossCoefficient', schema: coefficient(context) },
-      { key: 'equivalentLength', schema: equivalentLength(context) },
-      { key: 'loss', schema: loss(context) },
-    ]),
-    { description: 'A part of a run; it acts on the flow of its run.' },
-  ),
+  named(context, 'RunElement', keyedUnion<RunElement>(context, runElementKinds(context), LIST_OF_SIZES), {
+    description: 'A part of a run; it acts on the flow of its run.',
+  }),
 );
 
-export const runOf = (context: SchemaContext, description: string) =>
+/** Elements of one kind of loop in their order. */
+export const runWith = <Element>(
+  context: SchemaContext,
+  element: (context: SchemaContext) => z.ZodType<Element>,
+  description: string,
+) =>
   described(
     context,
-    boundedList(context, () => runElement(context), { max: RUN_MAX }),
+    boundedList(context, () => element(context), { max: RUN_MAX }),
     { description },
   );

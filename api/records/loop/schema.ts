@@ -1,6 +1,6 @@
 /** Documents a loop in requests and answers. */
 import { z } from '@hono/zod-openapi';
-import type { Loop } from '../../../models/loop/loop.ts';
+import type { Loop, RunElement } from '../../../models/loop/loop.ts';
 import { acceptedKey, answeredKey } from '../../fields/key-field.ts';
 import { keyedUnion } from '../../fields/keyed-union.ts';
 import { LIST_MAX } from '../../fields/limits.ts';
@@ -15,7 +15,7 @@ import { perContext } from '../../units/per-context.ts';
 import type { SchemaContext } from '../../units/schema-context.ts';
 import { entryCautions } from '../entry-cautions.ts';
 import { powerCutFields } from './basin.ts';
-import { branch } from './branch.ts';
+import { type BranchOf, branch } from './branch.ts';
 import { checkBranches, checkShares } from './checks.ts';
 import { gauges } from './gauges.ts';
 import { installed } from './installed.ts';
@@ -23,7 +23,7 @@ import { intake } from './intake.ts';
 import { limits } from './limits.ts';
 import { meters } from './meters.ts';
 import { shareOutlet } from './outlet.ts';
-import { runOf } from './run-element.ts';
+import { runElement, runWith } from './run-element.ts';
 import { systemCurve } from './system-curve.ts';
 import { tank } from './tank.ts';
 import { water } from './water.ts';
@@ -58,12 +58,21 @@ const commonFields = (context: SchemaContext) => ({
   limits: limits(context).optional(),
 });
 
-const suction = (context: SchemaContext) => {
-  const run = runOf(context, 'What the water passes from intake to pump.');
+/** Schemas of the runs of a loop. */
+interface Runs<Element> {
+  readonly element: (context: SchemaContext) => z.ZodType<Element>;
+  readonly branch: (context: SchemaContext) => z.ZodType<BranchOf<Element>>;
+}
+
+const STORED_RUNS: Runs<RunElement> = { element: runElement, branch };
+
+const suction = <Element>(context: SchemaContext, { element }: Runs<Element>) => {
+  const run = runWith(context, element, 'What the water passes from intake to pump.');
   return context.side === 'answer' ? run : run.default([]);
 };
 
-const pipeworkFields = (context: SchemaContext) => ({
+/** The members of a loop that is known by its pipework. */
+export const pipeworkFieldsWith = <Element>(context: SchemaContext, runs: Runs<Element>) => ({
   ...commonFields(context),
   staticHead: entered(context, 'head', {
     description: 'Rise from the surface drawn from to the surface delivered to.',
@@ -77,9 +86,13 @@ const pipeworkFields = (context: SchemaContext) => ({
       '`abrupt`: a step of bore between two pipes of a run costs head as a sudden one where no reducer, enlargement or loss with boreChange is entered for it. `ignored`: it costs nothing. Default: abrupt.',
     examples: ['abrupt'],
   }).optional(),
-  suction: suction(context),
-  discharge: context.side === 'answer' ? branch(context) : branch(context).superRefine(checkBranches),
+  suction: suction(context, runs),
+  discharge:
+    context.side === 'answer' ? runs.branch(context) : runs.branch(context).superRefine(checkBranches),
 });
+
+/** The same of a loop that can be stored. */
+export const pipeworkFields = (context: SchemaContext) => pipeworkFieldsWith(context, STORED_RUNS);
 
 const curveFields = (context: SchemaContext) => ({
   ...commonFields(context),

@@ -464,6 +464,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesign"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/designs/chart.svg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesignChart"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/designs/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["computeDesignReport"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/screen-sizes": {
         parameters: {
             query?: never;
@@ -2101,6 +2149,192 @@ export interface components {
             mode: "cooling" | "heating";
             inRanking?: boolean;
         };
+        Design: {
+            best: components["schemas"]["BestDesign"] | null;
+            ranking: components["schemas"]["DesignRow"][];
+            frontier: components["schemas"]["DesignFrontier"][];
+            rejected: components["schemas"]["RejectedDesign"][];
+            solution: "optimal" | "bounded";
+            optimalityGap: number;
+            counts: components["schemas"]["DesignCounts"];
+            assumptions: components["schemas"]["DesignAssumptions"];
+            summary: string;
+            cautions: components["schemas"]["Caution"][];
+            basis: components["schemas"]["Basis"];
+            units: {
+                [key: string]: string;
+            };
+        };
+        BestDesign: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            flow: number;
+            requiredHead: number;
+            head: number;
+            power: number;
+            annualEnergy: number;
+            annualCost: number;
+            presentValue: number;
+            pumpCost: number;
+            energyCost: number;
+            pipeCost: number;
+            trimCost: number;
+            runs: components["schemas"]["DesignRun"][];
+            trims: components["schemas"]["DesignTrim"][];
+            sizeChanges: components["schemas"]["SizeChange"][];
+            closeTo: number[];
+            uncertainty: components["schemas"]["DutyUncertainty"];
+            npsh: components["schemas"]["Npsh"];
+            suctionPressure: number;
+            notChecked: ("npsh" | "motor" | "minimum-flow" | "surge" | "line-pressure")[];
+            cautions: components["schemas"]["Caution"][];
+            loop: components["schemas"]["DesignedLoop"];
+        };
+        DesignRun: {
+            pointer: string;
+            pipe: string | components["schemas"]["PipeBore"];
+            length: number;
+            velocity: number;
+            head: number;
+            cost: number;
+        };
+        DesignTrim: {
+            pointer: string;
+            head: number | null;
+            lossCoefficient: number | null;
+            kv: number | null;
+        };
+        SizeChange: {
+            pointer: string;
+            direction: "smaller" | "larger";
+            pipe: string | components["schemas"]["PipeBore"];
+            candidate?: number;
+            setting?: number;
+            cost?: number;
+            saving?: number;
+            presentValue?: number;
+        };
+        DesignedLoop: {
+            name: string;
+            water: components["schemas"]["Water"];
+            pumpElevation: number;
+            tank?: components["schemas"]["Tank"];
+            intake?: components["schemas"]["Intake"];
+            basin?: components["schemas"]["Basin"];
+            siphonBreakDepth?: number;
+            overflowCapacity?: number;
+            gauges?: components["schemas"]["Gauges"];
+            meters?: components["schemas"]["Meter"][];
+            frictionMultiplier: number;
+            installed?: components["schemas"]["InstalledPump"];
+            limits?: components["schemas"]["Limits"];
+            staticHead: number;
+            boreChanges?: "abrupt" | "ignored";
+            suction: components["schemas"]["RunElement"][];
+            discharge: components["schemas"]["Branch"];
+        };
+        DesignRow: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            setting: number;
+            flow: number;
+            requiredHead: number;
+            head: number;
+            power: number;
+            annualEnergy: number;
+            annualCost: number;
+            presentValue: number;
+            pumpCost: number;
+            energyCost: number;
+            pipeCost: number;
+            trimCost: number;
+        };
+        RejectedDesign: {
+            candidate: number;
+            pump: components["schemas"]["PumpReference"];
+            count: number;
+            reason: "no-price" | "pipe-velocity" | "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting";
+            reasons: ("no-price" | "pipe-velocity" | "gravity-suffices" | "efficiency-impossible" | "dead-head" | "not-enough-head" | "reverse-flow" | "outside-data" | "outlet-above-maximum" | "screen-velocity" | "pump-below-minimum" | "pump-above-maximum" | "npsh" | "no-setting")[];
+            detail: string;
+            pointer?: string;
+        };
+        DesignRequestRequest: {
+            loop: string | components["schemas"]["DesignLoop"];
+            pumps?: (string | components["schemas"]["PumpRequest"] | components["schemas"]["CountedPump"])[];
+            pipePrices?: components["schemas"]["PipePrice"][];
+            trimPrice?: number;
+            price?: number;
+            tariff?: string | components["schemas"]["TariffRequest"];
+            hoursPerDay?: number;
+            years?: number;
+            discountRate?: number;
+            inflation?: number;
+            energyInflation?: number;
+            labourRate?: number;
+            limits?: components["schemas"]["DesignLimits"];
+            rankingLimit?: number;
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+        };
+        DesignLoop: {
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            units?: unknown;
+            readonly cautions?: unknown;
+            key?: string;
+            name: string;
+            water?: components["schemas"]["WaterRequest"];
+            pumpElevation?: number | string;
+            tank?: components["schemas"]["TankRequest"];
+            intake?: components["schemas"]["IntakeRequest"];
+            basin?: components["schemas"]["BasinRequest"];
+            siphonBreakDepth?: number | string;
+            overflowCapacity?: number | string;
+            gauges?: components["schemas"]["GaugesRequest"];
+            meters?: components["schemas"]["Meter"][];
+            frictionMultiplier?: number;
+            installed?: components["schemas"]["InstalledPumpRequest"];
+            limits?: components["schemas"]["LimitsRequest"];
+            staticHead?: number | string;
+            boreChanges?: "abrupt" | "ignored";
+            suction?: components["schemas"]["DesignElement"][];
+            discharge: components["schemas"]["DesignBranch"];
+        };
+        DesignElement: components["schemas"]["PipeList"] | components["schemas"]["PipeRequest"] | components["schemas"]["FittingRequest"] | components["schemas"]["ValveRequest"] | components["schemas"]["LossByCoefficientRequest"] | components["schemas"]["LossByLengthRequest"] | components["schemas"]["LossByPointRequest"];
+        PipeList: {
+            pipes: (string | components["schemas"]["PipeBoreRequest"])[];
+            length: number | string;
+        };
+        DesignBranch: {
+            run: components["schemas"]["DesignElement"][];
+            outlet?: components["schemas"]["OutletRequest"];
+            branches?: components["schemas"]["DesignBranch"][];
+            split?: "tee-90";
+            highestElevation?: number | string;
+        };
+        PipePrice: {
+            pipe: string | components["schemas"]["PipeBoreRequest"];
+            price: number;
+        };
+        DesignLimits: {
+            throughSlotVelocity?: (number | string) | null;
+            cloggedFraction?: number;
+            screenBasis?: "mean" | "peak";
+            pipeVelocity?: (number | string) | null;
+            maximumEfficiency?: number;
+            enforceNpsh?: boolean;
+            allowExtrapolation?: boolean;
+            allowReverseFlow?: boolean;
+            gravity?: "report" | "reject";
+        };
         ScreenSize: {
             shape: "cylinder" | "flat" | "box";
             length: number;
@@ -2507,10 +2741,6 @@ export interface components {
             purchaseCost: number | null;
             payback: components["schemas"]["SummaryPayback"];
             turnDown: components["schemas"]["SummarySavingTurnDown"] | null;
-        };
-        SummaryPayback: {
-            simple: number | null;
-            beyondTurnDown: number | null;
         };
         SummaryPayback: {
             simple: number | null;
@@ -3176,6 +3406,33 @@ export interface components {
             annualEnergy: number;
             annualCost: number | null;
         };
+        DesignFrontier: {
+            head: number;
+            cost: number;
+        };
+        DesignCounts: {
+            candidates: number;
+            feasible: number;
+            rejected: number;
+            lists: number;
+        };
+        DesignAssumptionsTariff: {
+            id: string | null;
+            key?: string;
+            name: string;
+            year: number;
+        };
+        DesignAssumptionsLimits: {
+            throughSlotVelocity: number | null;
+            cloggedFraction: number;
+            screenBasis: "mean" | "peak";
+            pipeVelocity: number | null;
+            maximumEfficiency: number;
+            enforceNpsh: boolean;
+            allowExtrapolation: boolean;
+            allowReverseFlow: boolean;
+            gravity: "report" | "reject";
+        };
         ScreenSizeRequestCylinder: {
             shape: "cylinder";
             diameter: number | string;
@@ -3607,6 +3864,20 @@ export interface components {
         LossSaving: {
             grid: components["schemas"]["SavingOnGrid"] | null;
             continuous: components["schemas"]["SavingOffGrid"] | null;
+        };
+        DesignAssumptions: {
+            price: number;
+            tariff: components["schemas"]["DesignAssumptionsTariff"] | null;
+            currency: string;
+            hoursPerDay: number;
+            trimPrice: number;
+            years: number;
+            discountRate: number;
+            inflation: number;
+            energyInflation: number;
+            labourRate: number;
+            minutesPerFailure: number;
+            limits: components["schemas"]["DesignAssumptionsLimits"];
         };
         BelowRequiredLoop: {
             loop: components["schemas"]["RecordReference"];
@@ -5901,6 +6172,120 @@ interface operations {
             431: components["responses"]["Problem431"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
+        };
+    };
+    computeDesign: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+                format?: "json" | "csv";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Design"];
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    computeDesignChart: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/svg+xml": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
+        };
+    };
+    computeDesignReport: {
+        parameters: {
+            query?: {
+                units?: "metric" | "us";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignRequestRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            400: components["responses"]["Problem400"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem406"];
+            408: components["responses"]["Problem408"];
+            413: components["responses"]["Problem413"];
+            414: components["responses"]["Problem414"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            431: components["responses"]["Problem431"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+            507: components["responses"]["Problem507"];
         };
     };
     computeScreenSize: {

@@ -180,7 +180,7 @@ export function demonstrationRoutes(api: Api): void {
         description: 'Rows.',
         example: {},
         table: ({ rows }) => ({
-          columns: [{ name: 'name' }, { name: 'flow', quantity: 'flow' }],
+          columns: [{ name: 'name' }, { name: 'flow', unit: 'flow' }],
           rows: rows.map(({ name, flow }) => [name, flow]),
         }),
       }),

@@ -99,7 +99,7 @@ describe('the process', () => {
         const installed = { pump: pump.id, count: 1, setting: 80 };
         const body = { ...manifold(OUTLETS.selection), installed };
         const loop = await jsonOf(await call('/v1/loops', sent('POST', body)));
-        const { basis, from, until, summary, ...figures } = await jsonOf(
+        const { basis, from, to, summary, ...figures } = await jsonOf(
           await call(`/v1/loops/${loop.id}/setpoint`),
         );
         return figures;

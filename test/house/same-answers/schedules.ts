@@ -32,9 +32,9 @@ const total = (outlets: readonly Outlet[]): number =>
 /** Of a day: somewhat less or more than the required flows would move in that time. */
 function volume(draw: Draw, required: number): Json {
   return {
-    perDay: required * 3600 * draw.between(3, 12),
-    ...(draw.chance(0.6) ? { floor: required * draw.between(0.2, 0.6) } : {}),
-    ...(draw.chance(0.4) ? { ceiling: required * draw.between(1.2, 2) } : {}),
+    volume: required * 3600 * draw.between(3, 12),
+    ...(draw.chance(0.6) ? { minimumFlow: required * draw.between(0.2, 0.6) } : {}),
+    ...(draw.chance(0.4) ? { maximumFlow: required * draw.between(1.2, 2) } : {}),
     ...(draw.chance(0.4) ? { mayStop: true } : {}),
     ...(draw.chance(0.3) ? { splits: false } : {}),
   };

@@ -17,9 +17,9 @@ function candidate(draw: Draw, years: number, place: number): Json {
     yearlySaving: draw.chance(0.1) ? -draw.whole(1, 40) : draw.whole(0, 500),
     lifeYears: draw.pick([2, 4.5, 8, 20]),
     ...(draw.chance(0.3) ? { group: draw.pick(['kelp flume', 'seahorse bank']) } : {}),
-    ...(draw.chance(0.25) ? { notBefore: firstYear } : {}),
-    ...(draw.chance(0.25) ? { notAfter: lastYear } : {}),
-    ...(must ? { must } : {}),
+    ...(draw.chance(0.25) ? { firstYear } : {}),
+    ...(draw.chance(0.25) ? { lastYear } : {}),
+    ...(must ? { mandatory: true } : {}),
   };
 }
 

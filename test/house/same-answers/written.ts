@@ -65,14 +65,14 @@ const named = (quantity: Quantity, ...members: readonly string[]): readonly (rea
   members.map((member) => [member, quantity] as const);
 
 const QUANTITY_OF: ReadonlyMap<string, Quantity> = new Map([
-  ...named('flow', 'flow', 'requiredFlow', 'maximumFlow', 'overflowCapacity', 'floor', 'ceiling'),
+  ...named('flow', 'flow', 'requiredFlow', 'minimumFlow', 'maximumFlow', 'overflowCapacity'),
   ...named('bore', 'insideDiameter', 'diameter', 'nozzleDiameter', 'suctionDiameter', 'dischargeDiameter'),
   ...named('bore', 'roughness', 'slot', 'hole', 'pitch', 'smallestAnimal'),
   ...named('length', 'length', 'equivalentLength', 'distance', 'depth', 'width', 'height'),
   ...named('length', 'pumpElevation', 'freeboard', 'siphonBreakDepth'),
   ...named('head', 'head', 'staticHead'),
   ...named('velocity', 'velocity', 'throughSlotVelocity', 'pipeVelocity'),
-  ...named('volume', 'volume', 'perDay'),
+  ...named('volume', 'volume'),
   ...named('area', 'area'),
   ...named('temperature', 'temperature'),
 ]);

@@ -1,6 +1,7 @@
 /** Cautions of answers that are not about a duty: given where the facts call for them, and not else. */
 import { describe, expect, it } from 'vitest';
 import { type ConditionFacts, conditionCautions } from '../../../models/cautions/condition.ts';
+import { designCautions } from '../../../models/cautions/designs.ts';
 import { leakCautions } from '../../../models/cautions/installation.ts';
 import { sizedScreenCautions } from '../../../models/cautions/intake.ts';
 import {
@@ -164,5 +165,11 @@ describe('the cautions of single questions', () => {
     const small = { ...plain, smallestAnimal: 0.002 };
     expect(codes(sizedScreenCautions(small))).toEqual(['animal-fits-opening', ...common]);
     expect(codes(sizedScreenCautions({ count: 1, smallestAnimal: 0.002 }))).toContain('animal-not-checked');
+  });
+});
+
+describe('the cautions of a design', () => {
+  it('say which designs were not searched, and what has no price', () => {
+    expect(codes(designCautions())).toEqual(['untrimmed-not-searched', 'fittings-not-priced']);
   });
 });

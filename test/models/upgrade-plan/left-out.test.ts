@@ -52,7 +52,7 @@ function isTrue(asked: PlanQuestion, items: readonly PlanItem[], one: LeftOut): 
   ];
   const isAllowed = (plan: readonly PlanItem[]) => brokenRules(asked, plan).length === 0;
   const gains = (year: number) => worth(asked, inYear(year, [])) > 1e-9;
-  const noMusts = { ...asked, candidates: asked.candidates.map((each) => ({ ...each, must: false })) };
+  const noMusts = { ...asked, candidates: asked.candidates.map((each) => ({ ...each, mandatory: false })) };
   const fitsAlone = (year: number) => brokenRules(noMusts, inYear(year, [])).length === 0;
   switch (one.reason) {
     case 'outside-plan':

@@ -22,7 +22,7 @@ export const question = (change: Partial<PlanQuestion> = {}): PlanQuestion => ({
 function drawnUpgrade(draw: Draw, years: number, place: number): Upgrade {
   const cost = draw.chance(0.05) ? 0 : draw.whole(1, 20) * 50;
   const notBefore = draw.chance(0.2) ? { firstYear: draw.whole(1, years + 1) } : {};
-  const notAfter = draw.chance(0.2) ? { notAfter: draw.whole(notBefore.firstYear ?? 1, years + 1) } : {};
+  const notAfter = draw.chance(0.2) ? { lastYear: draw.whole(notBefore.firstYear ?? 1, years + 1) } : {};
   return {
     name: `upgrade ${place}`,
     cost,

@@ -135,7 +135,7 @@ describe('must-dos that contradict one another', () => {
   });
 
   it('are named where the budget does not reach by a year', () => {
-    const candidates = [must({ notAfter: 1 }), must({ notAfter: 2 }), must({ notAfter: 2 }), must()];
+    const candidates = [must({ lastYear: 1 }), must({ lastYear: 2 }), must({ lastYear: 2 }), must()];
     expect(contradiction(question({ candidates }))).toEqual({
       code: 'contradictory-musts',
       why: 'budget',
@@ -147,8 +147,8 @@ describe('must-dos that contradict one another', () => {
   it('are named, and those that do not matter are not, where money does not carry over', () => {
     const candidates = [
       must({ cost: 100 }),
-      must({ cost: 600, notAfter: 1 }),
-      must({ cost: 500, notAfter: 1 }),
+      must({ cost: 600, lastYear: 1 }),
+      must({ cost: 500, lastYear: 1 }),
     ];
     const asked = question({ candidates, carryOver: false });
     expect(contradiction(asked)).toMatchObject({ why: 'budget', candidates: [1, 2] });

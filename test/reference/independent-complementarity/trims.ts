@@ -42,3 +42,9 @@ function level(leg: Leg): Levelled {
 }
 
 export const trimmedCircuit = (circuit: Circuit): Circuit => ({ ...circuit, root: level(circuit.root).leg });
+
+/** Head [m] that a pump must add at exactly the required flows. */
+export function requiredHead({ suction, root }: Circuit): number {
+  const { flow, head } = level(root);
+  return suction(flow) + head;
+}

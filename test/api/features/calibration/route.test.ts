@@ -200,8 +200,8 @@ describe('a calibration that is put to use', () => {
     const body = { loop: app.loopId, pumps: [app.pumpId], price: 0.2, assurance: 'calibration' };
     const answer = await jsonOf(await app.call('/v1/recommendations', sent('POST', body)));
     expect(answer).toMatchObject({ assumptions: { assurance: 'calibration' }, dataBasis: 'calibrated' });
-    const costs = z.object({ assurance: z.looseObject({ annualExtraCost: z.number() }) }).parse(answer);
-    expect(costs.assurance.annualExtraCost).toBeGreaterThan(0);
+    const costs = z.object({ assuranceEffect: z.looseObject({ annualExtraCost: z.number() }) }).parse(answer);
+    expect(costs.assuranceEffect.annualExtraCost).toBeGreaterThan(0);
   });
 
   it('carries over to the schedule', async () => {

@@ -134,7 +134,9 @@ describe('the seahorse bank', () => {
   it('is told as a table too', async () => {
     const text = await (await post(example('comparison-seahorse-bank.json'), '?format=csv')).text();
     const [header, first] = text.split('\r\n');
-    expect(header).toMatch(/^optionName,feasible,presentValue,purchase,installation,energy,/);
+    expect(header).toMatch(
+      /^optionName,feasible,presentValue \[EUR\],purchase \[EUR\],installation \[EUR\],energy \[EUR\],/,
+    );
     expect(first).toMatch(/^Three Inline 60,true,/);
   });
 });

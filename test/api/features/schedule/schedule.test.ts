@@ -88,7 +88,7 @@ describe('the schedule of a loop', () => {
     expect((await (await lab.send('GET', `${path}?year=2028`)).json()).hoursPerYear).toBe(8784);
     const csv = await (await lab.send('GET', `${path}?format=csv`)).text();
     expect(csv.split('\r\n')[0]).toBe(
-      'phaseName,from,setting [%],feasible,power [W],flow [L/h],hoursPerYear,annualEnergy [kWh],annualCost',
+      'phaseName,from,setting [%],feasible,power [W],flow [L/h],hoursPerYear,annualEnergy [kWh],annualCost [EUR]',
     );
     expect(await (await lab.send('GET', `${path}?pointer=/phases/0/setting`)).text()).toBe('70');
   });
