@@ -20,12 +20,12 @@ import { baselineAnswer } from './baseline-answer.ts';
 import { baselineSchema } from './baseline-schema.ts';
 import { judgeLoop } from './judge-loop.ts';
 
-const common = { path: '/v1/loops/{loopId}/baseline', tag: 'readings', query: noQuery } as const;
+const common = { path: '/v1/loops/{loopId}/baseline', tag: 'Run', query: noQuery } as const;
 
 const request = perContext((context) =>
   named(
     context,
-    'BaselineRequest',
+    'Baseline',
     z.strictObject({
       from: bodyInstant(context, {
         description: 'When the baseline begins, not in the future; by default now.',
@@ -47,6 +47,7 @@ export function baselineRoutes(api: Api, loops: CompiledLoops): void {
       ...common,
       method: 'post',
       operationId: 'createBaseline',
+      etag: 'none',
       summary: 'Begin a new baseline of a loop',
       description:
         'From `from` on readings count as those of the loop as it should be, such as after a repair, and later ones are compared with them. It begins later where pipework, pump or points changed since, or after a later cleaning or service. One request is kept a loop, the last.',
@@ -73,7 +74,8 @@ export function baselineRoutes(api: Api, loops: CompiledLoops): void {
       if (!judged.ok) return judged;
       const baseline = baselineAnswer(judged.value.report);
       if (baseline === undefined) throw new Error('invariant: a baseline was requested');
-      return success({ body: baseline });
+      // The condition is where a baseline can be read.
+      return success({ body: baseline, location: `/v1/loops/${params.loopId}/condition` });
     },
   );
   defineRoute(

@@ -24,7 +24,7 @@ export function conditionChartRoute(api: Api, loops: CompiledLoops): void {
       summary: 'A picture of the condition of a loop',
       description:
         'A control chart of each measure: its days against what is predicted, the baseline with the band in which days lie while nothing changes, cleanings, and about when a change began.',
-      tag: 'readings',
+      tag: 'Run',
       query: rangeQuery,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

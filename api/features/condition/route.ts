@@ -46,7 +46,7 @@ export function conditionRoute(api: Api, loops: CompiledLoops): void {
       summary: 'What the readings of a loop mean',
       description:
         'Whether a loop has changed since its baseline, by the readings of the installed pump as of `to`, else of now: a verdict with the causes that explain it, whether the loop is as entered, what the meters can show, which reading to take next, and what follows if the change goes on. Where it asks for a cleaning now, the maintenance task that cleans the screen becomes due today.',
-      tag: 'readings',
+      tag: 'Run',
       query,
       body: noBody,
       problems: ['no-installed-pump', 'unsolved', 'unavailable'],

@@ -63,7 +63,7 @@ const designLimits = perContext((context) =>
 export const designRequest = perContext((context) =>
   named(
     context,
-    'DesignRequest',
+    'Design',
     z
       .strictObject({
         loop: designLoopOrId(context),

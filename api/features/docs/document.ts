@@ -2,6 +2,7 @@
 import type { Api } from '../../http/api.ts';
 import { withFormsTogether } from './component-forms.ts';
 import { withDescribedDefaults } from './described-defaults.ts';
+import { describeNullables } from './described-nullables.ts';
 import { withNamedObjects } from './inline-objects.ts';
 import { isNode } from './json-tree.ts';
 import { TAGS } from './tags.ts';
@@ -22,7 +23,10 @@ type Document = ReturnType<Api['app']['getOpenAPI31Document']>;
 const isDocument = (value: unknown): value is Document => isNode(value) && 'openapi' in value;
 
 function settled(document: Document): Document {
-  const changed = withNamedObjects(withFormsTogether(withDescribedDefaults({ ...document })));
+  // Its schemas are shared by later readings of the document, and this step changes them in place.
+  const own = structuredClone(document);
+  describeNullables(own, own.components?.schemas ?? {});
+  const changed = withNamedObjects(withFormsTogether(withDescribedDefaults({ ...own })));
   if (!isDocument(changed)) throw new Error('invariant: no document of OpenAPI');
   return changed;
 }

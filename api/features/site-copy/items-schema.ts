@@ -119,7 +119,7 @@ const BASELINE = { description: 'Where the baseline of a loop begins.' };
 export const baselineCopyItem = perContext((context) =>
   named(
     context,
-    'BaselineCopy',
+    'Baseline.exported',
     z.strictObject({ ...recordFields(context), ...baselineShape(context) }),
     BASELINE,
   ),
@@ -129,7 +129,7 @@ export const baselineCopyInput = perContext(
   (context): z.ZodType<CopiedBaseline> =>
     named(
       context,
-      'BaselineCopy',
+      'Baseline.imported',
       z.strictObject({ ...baselineShape(context), ...acceptedFields(context) }),
       BASELINE,
     ),

@@ -81,7 +81,7 @@ export const readingRows = perContext((context) =>
 export const readingsInput = perContext((context) =>
   named(
     context,
-    'ReadingsRequest',
+    'Readings',
     z.strictObject({
       readings: described(context, readingRows(context), {
         description: `One to ${READINGS_MAX} readings; their times do not fall.`,

@@ -1860,7 +1860,7 @@ export interface components {
                 [key: string]: string;
             };
         };
-        ReadingsRequestRequest: {
+        ReadingsRequest: {
             readings: components["schemas"]["ReadingRequest"][];
         };
         ReadingRequest: {
@@ -1990,7 +1990,15 @@ export interface components {
             points: components["schemas"]["ResidualSeriesPoint"][];
             baseline?: components["schemas"]["ResidualSeriesBaseline"];
         };
-        BaselineRequestRequest: {
+        BaselineRequest: {
+            readonly id?: unknown;
+            readonly version?: unknown;
+            readonly createdAt?: unknown;
+            readonly updatedAt?: unknown;
+            loop?: string;
+            requestedFrom?: string | null;
+            changedAt?: string | null;
+            units?: unknown;
             from?: string;
         };
         Calibration: {
@@ -2261,7 +2269,7 @@ export interface components {
             detail: string;
             pointer?: string;
         };
-        DesignRequestRequest: {
+        DesignRequest: {
             loop: string | components["schemas"]["DesignLoop"];
             pumps?: (string | components["schemas"]["PumpRequest"] | components["schemas"]["CountedPump"])[];
             pipePrices?: components["schemas"]["PipePrice"][];
@@ -2911,7 +2919,7 @@ export interface components {
             maintenanceTasks: components["schemas"]["MaintenanceTaskRequest"][];
             completions: components["schemas"]["CompletionRequest"][];
             calibrations: components["schemas"]["AppliedCalibration"][];
-            baselines: components["schemas"]["BaselineCopy"][];
+            baselines: components["schemas"]["BaselineRequest"][];
             readings: components["schemas"]["ReadingsBlock"][];
             units: {
                 [key: string]: string;
@@ -2939,15 +2947,6 @@ export interface components {
             inUse: boolean;
             calibration: components["schemas"]["CalibrationResult"];
         };
-        BaselineCopy: {
-            id: string;
-            version: number;
-            createdAt: string;
-            updatedAt: string;
-            loop: string;
-            requestedFrom: string | null;
-            changedAt: string | null;
-        };
         ReadingsBlock: {
             id: string;
             version: number;
@@ -2972,7 +2971,7 @@ export interface components {
             maintenanceTasks?: components["schemas"]["MaintenanceTaskRequest"][];
             completions?: components["schemas"]["CompletionRequest"][];
             calibrations?: components["schemas"]["AppliedCalibrationRequest"][];
-            baselines?: components["schemas"]["BaselineCopyRequest"][];
+            baselines?: components["schemas"]["BaselineRequest"][];
             readings?: components["schemas"]["ReadingsBlockRequest"][];
             units?: unknown;
         };
@@ -2994,16 +2993,6 @@ export interface components {
             scope: string;
             inUse: boolean;
             calibration: components["schemas"]["CalibrationResult"];
-            readonly id?: unknown;
-            readonly version?: unknown;
-            readonly createdAt?: unknown;
-            readonly updatedAt?: unknown;
-            units?: unknown;
-        };
-        BaselineCopyRequest: {
-            loop: string;
-            requestedFrom: string | null;
-            changedAt: string | null;
             readonly id?: unknown;
             readonly version?: unknown;
             readonly createdAt?: unknown;
@@ -5755,7 +5744,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["ReadingsRequestRequest"];
+                "application/json": components["schemas"]["ReadingsRequest"];
                 "text/csv": string;
             };
         };
@@ -5886,13 +5875,12 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["BaselineRequestRequest"];
+                "application/json": components["schemas"]["BaselineRequest"];
             };
         };
         responses: {
             201: {
                 headers: {
-                    ETag?: string;
                     Location?: string;
                     [name: string]: unknown;
                 };
@@ -6186,7 +6174,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["DesignRequestRequest"];
+                "application/json": components["schemas"]["DesignRequest"];
             };
         };
         responses: {
@@ -6225,7 +6213,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["DesignRequestRequest"];
+                "application/json": components["schemas"]["DesignRequest"];
             };
         };
         responses: {
@@ -6262,7 +6250,7 @@ interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["DesignRequestRequest"];
+                "application/json": components["schemas"]["DesignRequest"];
             };
         };
         responses: {

@@ -81,7 +81,7 @@ describe('a valve over its opening', () => {
   );
 
   it.each(VALVES)('$name by $method at 0 % is closed', (row) => {
-    expect(valveResistance(row, { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'shut' });
+    expect(valveResistance(row, { ...SITE, opening: 0 })).toEqual({ ok: true, value: 'closed' });
   });
 
   it.each(THROTTLING)('%s loses more the further it closes, at any bore', (name) => {

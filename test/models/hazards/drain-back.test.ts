@@ -36,7 +36,7 @@ describe('drain-back', () => {
 
   it('is told without a basin, but not whether it floods', () => {
     const found = drainBack(returning({ basin: undefined }));
-    expect(found).toMatchObject({ room: null, floods: null, deepestSiphonBreak: null });
+    expect(found).toMatchObject({ freeVolume: null, floods: null, maximumSiphonBreakDepth: null });
     expectClose(found?.volume ?? 0, 0.3 + PIPES, { relative: 1e-12 });
   });
 

@@ -38,8 +38,8 @@ describe('the grades', () => {
     expect(widths).toEqual(widths.toSorted((a, b) => a - b));
   });
 
-  it('say that they are from memory', () => {
-    expect(GRADE_SOURCE).toContain('from memory');
+  it('say what was not looked up', () => {
+    expect(GRADE_SOURCE).toContain('not looked up');
   });
 
   it('leave a pump without one as it was entered', () => {

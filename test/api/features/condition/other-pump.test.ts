@@ -8,7 +8,7 @@ import { answered, refused, type StockedApp, stockedApp } from '../../stocked-ap
 const duty = z.object({ flow: z.number(), power: z.number(), head: z.number() });
 const calibration = z.object({
   parameters: z.array(z.object({ name: z.string(), value: z.number() })),
-  readings: z.object({ used: z.int() }),
+  counts: z.object({ used: z.int() }),
   from: z.string().optional(),
 });
 const condition = z.object({

@@ -46,10 +46,10 @@ describe('the report of a loop', () => {
     expect(await pageAt(`${app.loop}/report`)).toContain('size: A4');
   });
 
-  it('carries doubt, cautions with their sources, assumptions, date, versions and words of safety', async () => {
+  it('carries the uncertainty, cautions with their sources, assumptions, date, versions and words of safety', async () => {
     const text = readable(await pageAt(`${app.loop}/report`));
     expect(text).toContain('By ISO 9906 grade 2B');
-    expect(text).toContain('Mains electricity beside water');
+    expect(text).toContain('Mains electricity near water');
     expect(text).toContain('40 CFR 125.84');
     expect(text).toContain('Price of electricity 0.21 EUR per kWh');
     expect(text).toContain('2026-01-15');

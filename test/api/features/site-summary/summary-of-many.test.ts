@@ -56,7 +56,7 @@ describe('the summary of a site', () => {
     expect(summary.annualCost).toBeNull();
     expect(summary.largestSavings.map(({ loop }) => loop.name)).toEqual(['at 90', 'at 80', 'at 70']);
     expect(summary.largestSavings[0]).toMatchObject({ annualCostSaving: null, payback: { simple: null } });
-    expect(summary.summary).toContain('no price is set');
+    expect(summary.summary).toContain('without a price');
   });
 
   it('goes page by page through many loops, and names the worst of them alone', async () => {
