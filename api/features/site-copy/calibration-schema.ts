@@ -61,6 +61,11 @@ const applied = (context: SchemaContext) =>
       z.strictObject({ friction: factor(context), head: factor(context), power: factor(context) }),
       { description: 'Factors that were applied.' },
     ),
+    covariance: described(
+      context,
+      z.array(z.array(number(context, 'Of two parameters.')).max(PARAMETERS_MAX)).max(PARAMETERS_MAX),
+      { description: 'Covariance of the parameters; absent if none was kept.' },
+    ).optional(),
     worstCase: described(context, z.strictObject({ friction: factor(context), head: factor(context) }), {
       description: 'Factors in the worst case of the 95 % region.',
     }),

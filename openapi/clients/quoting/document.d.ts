@@ -3978,6 +3978,7 @@ export interface components {
         CalibrationResult: {
             parameters: components["schemas"]["AppliedParameter"][];
             factors: components["schemas"]["AppliedFactors"];
+            covariance?: number[][];
             worstCase: components["schemas"]["CalibrationResultWorstCase"];
             pump: components["schemas"]["CalibrationResultPump"];
             from: string;
