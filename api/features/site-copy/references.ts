@@ -72,9 +72,8 @@ function repeated(named: NamedRecords): readonly ProblemError[] {
       twice(each<{ key?: string }>(kind, records, ({ key }) => key, 'key')),
     ),
     ...twice(each('completions', completions, ofTask, 'at')),
-    ...twice(
-      inUse.map(({ loop, sequence: place, at }) => ({ id: `${loop} ${place}`, at: [...at, 'place'] })),
-    ),
+    ...twice(each('baselines', named.baselines, (one) => one.document.loop, 'loop')),
+    ...twice(inUse.map(({ loop, sequence, at }) => ({ id: `${loop} ${sequence}`, at: [...at, 'sequence'] }))),
     ...twice(inUse.flatMap((one) => (one.inUse ? [{ id: one.loop, at: [...one.at, 'inUse'] }] : []))),
   ];
 }
